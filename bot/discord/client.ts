@@ -1,0 +1,93 @@
+import { setTimeout as wait } from 'node:timers/promises';
+import { Client, Events, GatewayIntentBits, Options, Partials } from 'discord.js';
+import type { Interaction, Message } from 'discord.js';
+import type { Problem } from '../../core/problem.ts';
+import { answerAutocomplete, answerButton, answerCommand, answerMessage } from './answer.ts';
+import { answerHelp } from './help.ts';
+import type { Desk } from './outcome.ts';
+import { gatewayRefusal, tokenRefusal } from './refusal.ts';
+import { restOptions } from './rest.ts';
+
+export interface BotParts extends Desk {
+  readonly token: string;
+  readonly apiBase: string;
+  /** Discord will not have this bot as it is; it will not try again by itself. */
+  readonly onRefused: (problem: Problem) => void;
+}
+
+export interface Bot {
+  /** Resolves once logged in. A refusal goes to `onRefused`; throws when Discord cannot be reached. */
+  readonly start: () => Promise<void>;
+  /** Finishes the answers under way and leaves, within about 8 seconds. */
+  readonly stop: () => Promise<void>;
+}
+
+const drainMs = 5000;
+const closeMs = 3000;
+
+/** The bot on Discord, not yet started. */
+export function createBot(parts: BotParts): Bot {
+  const { log } = parts;
+  const client = createClient(parts.apiBase);
+  const underWay = new Set<Promise<void>>();
+  const track = (work: Promise<void> | undefined): void => {
+    if (work === undefined) return;
+    const tracked = work.finally(() => underWay.delete(tracked));
+    underWay.add(tracked);
+  };
+  client.on(Events.ClientReady, ({ user, guilds }) =>
+    log.info({ user: user.id, servers: guilds.cache.size }, 'ready'),
+  );
+  client.on(Events.InteractionCreate, (interaction) => track(onInteraction(parts, interaction)));
+  client.on(Events.MessageCreate, (message) => track(onMessage(parts, message)));
+  client.on(Events.Error, (error) => log.error({ err: error }, 'client error'));
+  client.on(Events.ShardError, (error, shard) => log.warn({ shard, err: error }, 'gateway error'));
+  client.on(Events.ShardReconnecting, (shard) => log.info({ shard }, 'gateway reconnecting'));
+  client.on(Events.ShardResume, (shard) => log.info({ shard }, 'gateway resumed'));
+  let refused = false;
+  const refuse = (problem: Problem | undefined): void => {
+    if (problem === undefined || refused) return;
+    refused = true;
+    parts.onRefused(problem);
+  };
+  client.on(Events.ShardDisconnect, ({ code }) => refuse(gatewayRefusal(code)));
+  return {
+    start: async () => {
+      await client.login(parts.token).catch((error: unknown) => {
+        refuse(tokenRefusal(error));
+        if (!refused) throw error;
+      });
+    },
+    stop: async () => {
+      client.removeAllListeners(Events.InteractionCreate).removeAllListeners(Events.MessageCreate);
+      await Promise.race([Promise.allSettled(underWay), wait(drainMs, undefined, { ref: false })]);
+      await Promise.race([client.destroy(), wait(closeMs, undefined, { ref: false })]);
+    },
+  };
+}
+
+function createClient(apiBase: string): Client {
+  return new Client({
+    intents: [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages],
+    partials: [Partials.Channel],
+    allowedMentions: { parse: [], repliedUser: false },
+    makeCache: Options.cacheWithLimits({ ...Options.DefaultMakeCacheSettings, MessageManager: 0 }),
+    rest: restOptions(apiBase),
+  });
+}
+
+function onInteraction(desk: Desk, interaction: Interaction): Promise<void> | undefined {
+  if (interaction.isChatInputCommand()) return answerCommand(desk, interaction);
+  if (interaction.isAutocomplete()) return answerAutocomplete(desk, interaction);
+  if (interaction.isButton()) return answerButton(desk, interaction);
+  return undefined;
+}
+
+/** Speaks only when spoken to: a direct message, or a message that mentions the bot itself or pings it by a reply. */
+function onMessage(desk: Desk, message: Message): Promise<void> | undefined {
+  const me = message.client.user.id;
+  if (message.author.bot || message.webhookId !== null || message.system) return undefined;
+  if (message.inGuild() && !message.mentions.users.has(me)) return undefined;
+  const text = message.content.replaceAll(new RegExp(`<@!?${me}>`, 'g'), ' ').trim();
+  return text === '' ? answerHelp(desk, message) : answerMessage(desk, message, text);
+}

@@ -1,0 +1,88 @@
+import {
+  ApplicationCommandOptionType,
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  InteractionContextType,
+} from 'discord.js';
+import type {
+  APIApplicationCommandBasicOption,
+  APIApplicationCommandSubcommandOption,
+  RESTPostAPIChatInputApplicationCommandsJSONBody,
+} from 'discord.js';
+import type { Command } from '../../commands/command.ts';
+import { optionsOf } from '../../commands/options.ts';
+import type { Option } from '../../commands/options.ts';
+
+export type Definition = RESTPostAPIChatInputApplicationCommandsJSONBody;
+
+const mostChoices = 25;
+const longestDescription = 100;
+
+/**
+ * The commands as Discord wants them registered: one definition for each first word of a path, second words as
+ * subcommands, for use in servers and in direct messages with the bot.
+ *
+ * @throws Error when two commands cannot live side by side or a description is too long: a defect of the commands.
+ */
+export function definitions(commands: readonly Command[]): readonly Definition[] {
+  const names = new Set(commands.map((command) => command.path[0]));
+  return [...names].map((name) =>
+    definition(
+      name,
+      commands.filter((command) => command.path[0] === name),
+    ),
+  );
+}
+
+function definition(name: string, members: readonly Command[]): Definition {
+  const [first] = members;
+  const plain = members.find((command) => command.path.length === 1);
+  if (first === undefined || (plain !== undefined && members.length > 1)) {
+    throw new Error(`/${name} is there twice, or has both options and subcommands`);
+  }
+  return {
+    type: ApplicationCommandType.ChatInput,
+    name,
+    ...(plain === undefined
+      ? { description: `All about ${name}`, options: members.map(subcommand) }
+      : { description: described(name, plain.summary), options: optionsOf(plain.options).map(basic) }),
+    contexts: [InteractionContextType.Guild, InteractionContextType.BotDM],
+    integration_types: [ApplicationIntegrationType.GuildInstall],
+  };
+}
+
+function subcommand(command: Command): APIApplicationCommandSubcommandOption {
+  const [parent, name = parent] = command.path;
+  return {
+    type: ApplicationCommandOptionType.Subcommand,
+    name,
+    description: described(`${parent} ${name}`, command.summary),
+    options: optionsOf(command.options).map(basic),
+  };
+}
+
+function basic(option: Option): APIApplicationCommandBasicOption {
+  const { name, required } = option;
+  const common = { name, required, description: described(name, option.description) };
+  const limits = {
+    ...(option.min === undefined ? {} : { min_value: option.min }),
+    ...(option.max === undefined ? {} : { max_value: option.max }),
+  };
+  if (option.kind === 'boolean') return { ...common, type: ApplicationCommandOptionType.Boolean };
+  if (option.kind === 'integer') return { ...common, ...limits, type: ApplicationCommandOptionType.Integer };
+  if (option.kind === 'number') return { ...common, ...limits, type: ApplicationCommandOptionType.Number };
+  return { ...common, ...offered(option), type: ApplicationCommandOptionType.String };
+}
+
+function offered(option: Option) {
+  const { choices } = option;
+  if (choices !== undefined && choices.length <= mostChoices) {
+    return { choices: choices.map((value) => ({ name: value, value })) };
+  }
+  return choices === undefined && option.suggest === undefined ? {} : { autocomplete: true as const };
+}
+
+function described(name: string, text: string): string {
+  if (text.length <= longestDescription) return text;
+  throw new Error(`the description of ${name} has ${text.length} characters`);
+}

@@ -1,0 +1,34 @@
+import { answer } from '../../commands/answer.ts';
+import type { Answer } from '../../commands/answer.ts';
+import type { Problem } from '../../core/problem.ts';
+import type { Call } from './call.ts';
+
+/** A problem as an answer: the option, what was given, what is accepted, and each choice as a next action. */
+export function problemAnswer(problem: Problem, call?: Call): Answer {
+  const { field, given, limit, hint, choices } = problem;
+  const canRun = call !== undefined && field in call.input;
+  const facts = [
+    { label: 'option', value: field },
+    ...(given === undefined ? [] : [{ label: 'given', value: given }]),
+    ...(limit === undefined ? [] : [{ label: 'accepted', value: limit }]),
+  ];
+  const next = canRun
+    ? choices.map((choice) => ({
+        label: choice,
+        command: call.command,
+        input: { ...call.input, [field]: choice },
+      }))
+    : [];
+  const asked = canRun || choices.length === 0 ? [] : [`Write one of these: ${choices.join('; ')}.`];
+  return answer({
+    headline: problem.message,
+    facts,
+    steps: [...(hint === undefined ? [] : [hint]), ...asked],
+    next,
+  });
+}
+
+/** What a member sees of a failure that is ours: nothing but the id that is in the log. */
+export function failureAnswer(errorId: string): Answer {
+  return answer({ headline: `That went wrong on our side. Nothing was worked out. Error ${errorId}.` });
+}

@@ -1,0 +1,85 @@
+import { ButtonStyle, ComponentType, MessageFlags } from 'discord.js';
+import type {
+  APIActionRowComponent,
+  APIButtonComponentWithCustomId,
+  APIComponentInContainer,
+  APIContainerComponent,
+} from 'discord.js';
+import type { Answer, Fact, NextAction } from '../../commands/answer.ts';
+import { sources } from '../../core/sources.ts';
+import { callId, callLine } from './call.ts';
+
+import { share } from './share.ts';
+import type { Section } from './share.ts';
+
+/** What a message or reply is made of. */
+export interface Rendered {
+  readonly components: APIContainerComponent[];
+  readonly flags: typeof MessageFlags.IsComponentsV2;
+  readonly allowedMentions: { readonly parse: []; readonly repliedUser: false };
+}
+
+const longestLabel = 80;
+const inRow = 5;
+const mostButtons = 10;
+
+/** An answer as one container of text and buttons, inside Discord's limits. Nothing in it is read as Markdown. */
+export function render(answer: Answer): Rendered {
+  const buttons = buttonsOf(answer.next);
+  const typed = answer.next.filter((action) => !buttons.some((button) => button.custom_id === callId(action)));
+  const texts = share(sections(answer, typed));
+  const components: APIComponentInContainer[] = texts.map((content) => ({
+    type: ComponentType.TextDisplay,
+    content,
+  }));
+  for (let at = 0; at < buttons.length; at += inRow) components.push(row(buttons.slice(at, at + inRow)));
+  return {
+    components: [{ type: ComponentType.Container, components }],
+    flags: MessageFlags.IsComponentsV2,
+    allowedMentions: { parse: [], repliedUser: false },
+  };
+}
+
+/** In the order shown; the lower the rank, the longer a section is kept when room is short. */
+function sections(answer: Answer, typed: readonly NextAction[]): readonly Section[] {
+  const bullets = (line: string): string => `- ${line}`;
+  const small = (line: string): string => `-# ${line}`;
+  return [
+    { title: '', rank: 0, lines: [answer.headline], put: (line) => `### ${line}` },
+    { title: '**What I read**', rank: 4, lines: answer.read, put: bullets },
+    { title: '', rank: 3, lines: answer.facts.map(factText), put: bullets },
+    { title: '**Do this**', rank: 2, lines: answer.steps, put: (line, index) => `${index + 1}. ${line}` },
+    { title: '**How it adds up**', rank: 5, lines: answer.working, put: small },
+    { title: '**Take care**', rank: 1, lines: answer.cautions, put: bullets },
+    { title: '**Sources**', rank: 6, lines: answer.sources.map((code) => sources[code].title), put: small },
+    { title: '**Next**', rank: 7, lines: typed.map((each) => `${each.label}: ${callLine(each)}`), put: bullets },
+  ];
+}
+
+function factText({ label, value, verdict }: Fact): string {
+  return `${label}: ${value}${verdict === undefined ? '' : ` (${verdict})`}`;
+}
+
+function buttonsOf(actions: readonly NextAction[]): readonly APIButtonComponentWithCustomId[] {
+  const ids = new Map<string, APIButtonComponentWithCustomId>();
+  for (const action of actions) {
+    const id = callId(action);
+    if (id === undefined || ids.has(id) || ids.size === mostButtons) continue;
+    ids.set(id, {
+      type: ComponentType.Button,
+      style: ButtonStyle.Secondary,
+      custom_id: id,
+      label: labelOf(action.label),
+    });
+  }
+  return [...ids.values()];
+}
+
+function row(buttons: readonly APIButtonComponentWithCustomId[]): APIActionRowComponent<APIButtonComponentWithCustomId> {
+  return { type: ComponentType.ActionRow, components: [...buttons] };
+}
+
+function labelOf(text: string): string {
+  if (text.length <= longestLabel) return text;
+  return `${text.slice(0, longestLabel - 1).replace(/[\ud800-\udbff]$/, '')}…`;
+}

@@ -1,0 +1,88 @@
+import type { Command } from '../../commands/command.ts';
+import { optionsOf, type Option } from '../../commands/options.ts';
+import { definitionOf } from '../../core/quantity/unit.ts';
+import { commandNamed, commandsUnder, nameOf, unknownCommand } from './name.ts';
+import { page } from './render.ts';
+import { table } from './table.ts';
+import { list, section, strong, wrap, type Style } from './wrap.ts';
+
+const EXAMPLES = 3;
+
+/**
+ * The first help screen, or the page of one command, or the list under a first word.
+ *
+ * @throws Problem for a topic that is no command.
+ */
+export function helpPage(topic: string | undefined, commands: readonly Command[], style: Style): string {
+  const name = (topic ?? '').replace(/^\//, '').trim().toLowerCase().replace(/\s+/g, ' ');
+  if (name === '') return firstScreen(commands, style);
+  const command = commandNamed(name, commands);
+  if (command !== undefined) return commandPage(command, style);
+  const under = commandsUnder(name, commands);
+  if (under.length === 0) throw unknownCommand(topic ?? '', name.split(' ')[0] ?? '', commands);
+  return page([...strong(wrap(`/${name}`, style.width), style), ...summaries(under, style)]);
+}
+
+function firstScreen(commands: readonly Command[], style: Style): string {
+  const typing = [
+    'Ask in plain words, or type a command: a slash, its name, then each option as name:value, in any order.',
+    'A value runs to the next option name with a colon, so it may hold spaces. Write units with numbers: 75 gal, 8.3 dKH.',
+    'Where a reply lists [1], [2], ..., type the number alone. Tab completes. /help and a command name shows its options.',
+    '/quit or Ctrl-D leaves.',
+  ];
+  return page([
+    ...strong(wrap('How to type', style.width), style),
+    ...list(typing, style),
+    ...section('Examples', list(examples(commands), style), style),
+    ...section('Commands', summaries(commands, style), style),
+  ]);
+}
+
+/** The examples of the first commands with different first words. */
+export function examples(commands: readonly Command[]): readonly string[] {
+  const firsts = commands.filter(
+    ({ path }, index) => commands.findIndex((other) => other.path[0] === path[0]) === index,
+  );
+  return firsts.slice(0, EXAMPLES).map(({ example }) => example);
+}
+
+function summaries(commands: readonly Command[], style: Style): string[] {
+  return table(commands.map((command) => [`/${nameOf(command)}`, command.summary]), style);
+}
+
+function commandPage(command: Command, style: Style): string {
+  const options = optionsOf(command.options);
+  const lines = options.flatMap((option) => [
+    ...wrap(`${option.name}:${option.required ? ' (required)' : ''}`, style.width, '  '),
+    ...wrap(details(option).join(' '), style.width, '      '),
+  ]);
+  return page([
+    ...strong(wrap(`/${nameOf(command)}`, style.width), style),
+    ...wrap(command.summary, style.width),
+    ...section('Options', options.length === 0 ? ['  none'] : lines, style),
+    ...section('Example', list([command.example], style), style),
+  ]);
+}
+
+function details(option: Option): readonly string[] {
+  const { choices, min, max } = option;
+  return [
+    sentence(option.description),
+    ...(option.quantity === undefined ? [] : [`Units: ${unitsOf(option.quantity)}.`]),
+    ...(choices === undefined ? [] : [`One of: ${choices.join(', ')}.`]),
+    ...(option.kind === 'boolean' ? ['yes or no.'] : []),
+    ...(option.kind === 'integer' ? ['A whole number.'] : []),
+    ...(min === undefined ? [] : [`At least ${min}.`]),
+    ...(max === undefined ? [] : [`At most ${max}.`]),
+    ...(option.default === undefined ? [] : [`Default: ${String(option.default)}.`]),
+  ];
+}
+
+function unitsOf(kind: NonNullable<Option['quantity']>): string {
+  const symbols = definitionOf(kind).units.map(({ symbol }) => symbol);
+  return [...new Set(symbols)].filter((symbol) => symbol !== '').join(', ');
+}
+
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
+}

@@ -1,0 +1,75 @@
+import type { Command } from '../../commands/command.ts';
+import { Problem } from '../../core/problem.ts';
+import { nearest } from './nearest.ts';
+
+/** What the room itself answers to, beside the commands. */
+export const roomWords = ['help', 'quit'] as const;
+
+/** A command's name as it is typed after the slash. */
+export function nameOf(command: Pick<Command, 'path'>): string {
+  return command.path.join(' ');
+}
+
+export function commandNamed(name: string, commands: readonly Command[]): Command | undefined {
+  return commands.find((command) => nameOf(command) === name);
+}
+
+/** The commands under a first word, the word itself included. */
+export function commandsUnder(word: string, commands: readonly Command[]): readonly Command[] {
+  return commands.filter(({ path }) => path[0] === word);
+}
+
+/**
+ * The command a line begins with, and the text after its name.
+ *
+ * @throws Problem naming the nearest command, or the second words a first one takes.
+ */
+export function readName(line: string, commands: readonly Command[]): { command: Command; rest: string } {
+  const [written = '', first = '', second = ''] = /^\/\s*(\S*)(?:\s+(\S+))?/.exec(line) ?? [];
+  const one = first.toLowerCase();
+  const two = second.toLowerCase();
+  const double = two === '' ? undefined : commandNamed(`${one} ${two}`, commands);
+  if (double !== undefined) return { command: double, rest: line.slice(written.length) };
+  const short = line.slice(0, line.indexOf(first) + first.length);
+  const single = commandNamed(one, commands);
+  if (single !== undefined) return { command: single, rest: line.slice(short.length) };
+  const under = commandsUnder(one, commands);
+  if (under.length === 0) throw unknownCommand(short, one, commands);
+  throw two === '' || two.includes(':') ? secondWordMissing(short, under) : secondWordUnknown(written, two, under);
+}
+
+/** "There is no such command", with the nearest one as the hint. */
+export function unknownCommand(given: string, word: string, commands: readonly Command[]): Problem {
+  const near = nearest(word, [...new Set([...commands.map(({ path }) => path[0]), ...roomWords])]);
+  return new Problem('There is no such command.', {
+    field: 'command',
+    given,
+    hint: near === undefined ? 'Type /help for the list.' : `Did you mean /${near}? Type /help for the list.`,
+    choices: near === undefined ? [] : [`/${near}`],
+  });
+}
+
+function secondWordMissing(given: string, under: readonly Command[]): Problem {
+  return new Problem(`${given} needs a second word.`, {
+    field: 'command',
+    given,
+    limit: secondWords(under).join(', '),
+    choices: under.map((command) => `/${nameOf(command)}`),
+  });
+}
+
+function secondWordUnknown(given: string, word: string, under: readonly Command[]): Problem {
+  const [group = ''] = under.map(({ path }) => path[0]);
+  const near = nearest(word, secondWords(under));
+  return new Problem('There is no such command.', {
+    field: 'command',
+    given,
+    limit: `/${group} with ${secondWords(under).join(', ')}`,
+    hint: near === undefined ? undefined : `Did you mean /${group} ${near}?`,
+    choices: near === undefined ? [] : [`/${group} ${near}`],
+  });
+}
+
+function secondWords(under: readonly Command[]): readonly string[] {
+  return under.flatMap(({ path }) => path.slice(1));
+}

@@ -1,0 +1,63 @@
+import type { NextAction } from '../../commands/answer.ts';
+import type { Command } from '../../commands/command.ts';
+import { optionsOf } from '../../commands/options.ts';
+import type { Problem } from '../../core/problem.ts';
+import { commandNamed, nameOf } from './name.ts';
+import type { Line } from './read.ts';
+import { markers, valueOf } from './values.ts';
+
+/** What a number runs: a line already read, or the text of one still to be read. */
+export type Offer = Line | string;
+
+type CommandLine = Extract<Line, { kind: 'command' }>;
+
+/** The line a next action stands for. A command or option that does not exist is a bug, not a Problem. */
+export function actionLine(action: NextAction, commands: readonly Command[]): CommandLine {
+  const command = commandNamed(action.command.replace(/^\//, ''), commands);
+  if (command === undefined) throw new Error(`a next action names no command: ${action.command}`);
+  const input = Object.entries(action.input).map(([name, text]) => [name, optionValue(command, name, text)]);
+  return { kind: 'command', path: command.path, input: Object.fromEntries(input) };
+}
+
+function optionValue(command: Command, name: string, text: string): unknown {
+  const option = optionsOf(command.options).find((known) => known.name === name);
+  if (option === undefined) throw new Error(`/${nameOf(command)} has no option ${name}`);
+  return valueOf(option, text);
+}
+
+/** The command again with a Problem's choice as the value of its option; nothing where it has no such option. */
+export function chosenInCommand(line: CommandLine, command: Command, problem: Problem): readonly Offer[] {
+  const option = optionsOf(command.options).find(({ name }) => name === problem.field);
+  if (option === undefined) return [];
+  return problem.choices.map((choice) => ({ ...line, input: { ...line.input, [option.name]: valueOf(option, choice) } }));
+}
+
+/** A command line that could not be read, with each choice in place of what was given for that option. */
+export function chosenInText(text: string, problem: Problem, commands: readonly Command[]): readonly Offer[] {
+  const { given, field } = problem;
+  if (given === undefined) return [];
+  const options = commands.flatMap(({ options: schema }) => optionsOf(schema)).filter(({ name }) => name === field);
+  const from = markers(text, options.slice(0, 1))[0]?.valueStart ?? 0;
+  const at = text.indexOf(given, from);
+  if (at < 0) return [];
+  return problem.choices.map((choice) => text.slice(0, at) + choice + text.slice(at + given.length));
+}
+
+/** Plain words again: the choice replaces what was given where it is a number's replacement, else it is added. */
+export function chosenInWords(text: string, problem: Problem): readonly Offer[] {
+  const given = problem.given ?? '';
+  const at = given === '' ? -1 : text.toLowerCase().indexOf(given.toLowerCase());
+  return problem.choices.map((choice) => {
+    const added = at < 0 || (/\d/.test(given) && !/\d/.test(choice));
+    const words = added ? `${text} ${choice}` : text.slice(0, at) + choice + text.slice(at + given.length);
+    return { kind: 'words', text: words };
+  });
+}
+
+/** A line as it would be typed. */
+export function typedForm(offer: Offer): string {
+  if (typeof offer === 'string') return offer;
+  if (offer.kind === 'words') return offer.text;
+  if (offer.kind !== 'command') return `/${offer.kind}`;
+  return [`/${nameOf(offer)}`, ...Object.entries(offer.input).map(([name, value]) => `${name}:${String(value)}`)].join(' ');
+}

@@ -1,0 +1,41 @@
+import type { Command } from '../../commands/command.ts';
+import { Problem } from '../../core/problem.ts';
+import { readName } from './name.ts';
+import { readValues } from './values.ts';
+
+/** What a typed line asks for. `number` picks from what the last reply offered. */
+export type Line =
+  | { readonly kind: 'command'; readonly path: Command['path']; readonly input: Readonly<Record<string, unknown>> }
+  | { readonly kind: 'words'; readonly text: string }
+  | { readonly kind: 'pick'; readonly number: number }
+  | { readonly kind: 'help'; readonly topic?: string }
+  | { readonly kind: 'quit' }
+  | { readonly kind: 'empty' };
+
+/** The longest line read, in characters. */
+export const LONGEST_LINE = 3000;
+
+/**
+ * Reads one line: a command after a slash, a number picked, or plain words.
+ *
+ * @throws Problem for an unknown command or option, and for a line too long to read.
+ */
+export function readLine(typed: string, commands: readonly Command[]): Line {
+  if (typed.length > LONGEST_LINE) {
+    throw new Problem('That line is too long for me to read.', {
+      field: 'line',
+      given: `${typed.length} characters`,
+      limit: `at most ${LONGEST_LINE} characters`,
+      hint: 'Say it shorter, or ask one thing at a time.',
+    });
+  }
+  const line = typed.trim();
+  if (line === '') return { kind: 'empty' };
+  if (/^\d{1,3}$/.test(line)) return { kind: 'pick', number: Number(line) };
+  if (/^\/?(quit|exit)$/i.test(line)) return { kind: 'quit' };
+  const help = /^(?:\/\s*help(?:\s+(.*))?|help|\?)$/is.exec(line);
+  if (help !== null) return help[1] === undefined ? { kind: 'help' } : { kind: 'help', topic: help[1] };
+  if (!line.startsWith('/')) return { kind: 'words', text: line };
+  const { command, rest } = readName(line, commands);
+  return { kind: 'command', path: command.path, input: readValues(rest, command) };
+}

@@ -1,0 +1,96 @@
+import type { Answer } from '../../commands/answer.ts';
+import type { Command, Context } from '../../commands/command.ts';
+import { Problem } from '../../core/problem.ts';
+import { helpPage } from './help.ts';
+import { commandNamed, nameOf } from './name.ts';
+import { actionLine, chosenInCommand, chosenInText, chosenInWords, typedForm, type Offer } from './offer.ts';
+import { readLine, type Line } from './read.ts';
+import { page, renderAnswer, renderProblem } from './render.ts';
+import { wrap, type Style } from './wrap.ts';
+
+/** What the room needs to answer a line. `reportFailure` logs an unknown error and returns its short id. */
+export interface Desk {
+  readonly commands: readonly Command[];
+  readonly ask: (text: string, context: Context) => Answer;
+  readonly nowMs: () => number;
+  readonly reportFailure: (error: unknown) => string;
+}
+
+/** What is shown, what a number typed next runs, and whether the person leaves. */
+export interface Reply {
+  readonly text: string;
+  readonly offers: readonly Offer[];
+  readonly leave: boolean;
+}
+
+/** Answers one typed line. Never throws: a Problem is shown, any other error is reported and named by its id. */
+export function replyTo(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Reply {
+  try {
+    return replyToText(typed, offers, desk, style);
+  } catch (error) {
+    const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
+    return { text: page(wrap(text, style.width)), offers: [], leave: false };
+  }
+}
+
+function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Reply {
+  return solving(
+    () => {
+      const line = readLine(typed, desk.commands);
+      if (line.kind === 'empty') return { text: '', offers, leave: false };
+      if (line.kind === 'pick') return picked(line.number, offers, desk, style);
+      return replyToLine(line, desk, style);
+    },
+    (problem) => chosenInText(typed, problem, desk.commands),
+    style,
+  );
+}
+
+function picked(number: number, offers: readonly Offer[], desk: Desk, style: Style): Reply {
+  const offer = offers[number - 1];
+  if (offer === undefined) {
+    const range = offers.length === 0 ? 'There is nothing to pick from now' : `I offered 1 to ${offers.length}`;
+    const hint = 'A number alone picks from a list. Otherwise say what it is: 75 gal, 8.3 dKH.';
+    const problem = new Problem(`${range}.`, { field: 'number', given: String(number), hint });
+    return { text: renderProblem(problem, style, false), offers, leave: false };
+  }
+  const reply =
+    typeof offer === 'string' ? replyToText(offer, [], desk, style) : replyToLine(offer, desk, style);
+  return { ...reply, text: page(wrap(typedForm(offer), style.width, '= ')) + reply.text };
+}
+
+function replyToLine(line: Line, desk: Desk, style: Style): Reply {
+  const context = { nowMs: desk.nowMs() };
+  switch (line.kind) {
+    case 'command': {
+      const command = commandNamed(nameOf(line), desk.commands);
+      if (command === undefined) throw new Error(`no command ${nameOf(line)}`);
+      const run = (): Reply => answered(command.run(line.input, context), desk, style);
+      return solving(run, (problem) => chosenInCommand(line, command, problem), style);
+    }
+    case 'words': {
+      const run = (): Reply => answered(desk.ask(line.text, context), desk, style);
+      return solving(run, (problem) => chosenInWords(line.text, problem), style);
+    }
+    case 'help':
+      return { text: helpPage(line.topic, desk.commands, style), offers: [], leave: false };
+    default:
+      return { text: '', offers: [], leave: line.kind === 'quit' };
+  }
+}
+
+function answered(answer: Answer, desk: Desk, style: Style): Reply {
+  const offers = answer.next.map((action) => actionLine(action, desk.commands));
+  return { text: renderAnswer(answer, style), offers, leave: false };
+}
+
+/** Runs; a Problem becomes a reply whose choices can be picked where they can be put in. */
+function solving(run: () => Reply, choose: (problem: Problem) => readonly Offer[], style: Style): Reply {
+  try {
+    return run();
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    const offers = choose(problem);
+    return { text: renderProblem(problem, style, offers.length > 0), offers, leave: false };
+  }
+}

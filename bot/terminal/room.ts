@@ -1,0 +1,69 @@
+import { createInterface, type Interface } from 'node:readline/promises';
+import { complete, type Completions } from './complete.ts';
+import type { Offer } from './offer.ts';
+import { renderEcho } from './render.ts';
+import { replyTo, type Desk } from './reply.ts';
+import type { Style } from './wrap.ts';
+import { openWriter } from './writer.ts';
+
+export interface RoomIo extends Desk {
+  readonly input: NodeJS.ReadableStream;
+  readonly output: NodeJS.WritableStream;
+}
+
+const PROMPT = '> ';
+const NARROWEST = 40;
+const USUAL_WIDTH = 80;
+const GREETING = 'The Sumpside room. Ask in plain words, or type /help. /quit or Ctrl-D leaves.\n\n';
+
+/** Answers line by line until the input ends or the person leaves. Piped lines are echoed before their replies. */
+export async function openRoom(io: RoomIo): Promise<void> {
+  const interactive = isTerminal(io.input) && isTerminal(io.output);
+  const lines = interactive ? terminalLines(io) : createInterface({ input: io.input, crlfDelay: Infinity });
+  const writer = openWriter(io.output, io.reportFailure);
+  writer.gone.addEventListener('abort', () => lines.close());
+  io.input.on('error', (error) => {
+    io.reportFailure(error);
+    lines.close();
+  });
+  let open = true;
+  lines.once('close', () => (open = false));
+  if (interactive) await writer.write(GREETING);
+  let offers: readonly Offer[] = [];
+  if (interactive) lines.prompt();
+  for await (const typed of lines) {
+    if (writer.gone.aborted) break;
+    const style = styleOf(io.output);
+    const reply = replyTo(typed, offers, io, style);
+    offers = reply.offers;
+    if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));
+    if (reply.text !== '') await writer.write(`${reply.text}\n`);
+    if (reply.leave) break;
+    if (interactive && open) lines.prompt();
+  }
+  if (interactive && !open) await writer.write('\n');
+  lines.close();
+}
+
+function terminalLines(io: RoomIo): Interface {
+  const completer = (line: string): Completions => {
+    try {
+      return complete(line, io.commands);
+    } catch (error) {
+      io.reportFailure(error);
+      return [[], line];
+    }
+  };
+  const { input, output } = io;
+  return createInterface({ input, output, terminal: true, prompt: PROMPT, completer });
+}
+
+function isTerminal(stream: object): boolean {
+  return 'isTTY' in stream && stream.isTTY === true;
+}
+
+function styleOf(output: object): Style {
+  const columns = 'columns' in output && typeof output.columns === 'number' ? output.columns : USUAL_WIDTH;
+  const noColor = process.env['NO_COLOR'] ?? '';
+  return { width: Math.max(NARROWEST, columns), bold: isTerminal(output) && noColor === '' };
+}

@@ -1,0 +1,96 @@
+import type { Command } from '../../commands/command.ts';
+import { optionsOf, type Option } from '../../commands/options.ts';
+import { Problem } from '../../core/problem.ts';
+import { nameOf } from './name.ts';
+import { nearest } from './nearest.ts';
+import { shortened } from './plain.ts';
+
+/** A known option's name with its colon, and where in the text its value starts. */
+export interface Marker {
+  readonly option: Option;
+  readonly start: number;
+  readonly valueStart: number;
+}
+
+/** Every known option name followed by a colon, in the order typed. Other words with colons are not markers. */
+export function markers(text: string, options: readonly Option[]): readonly Marker[] {
+  if (options.length === 0) return [];
+  const names = options.map(({ name }) => name.replaceAll(/[^\w]/g, String.raw`\$&`)).join('|');
+  return [...text.matchAll(new RegExp(String.raw`(?<=^|\s)(${names}):`, 'gi'))].flatMap((found) => {
+    const option = options.find(({ name }) => name.toLowerCase() === found[1]?.toLowerCase());
+    return option === undefined ? [] : [{ option, start: found.index, valueStart: found.index + found[0].length }];
+  });
+}
+
+/**
+ * Reads `of:alkalinity now: 7.2 dKH` as values of a command's options, each to the next known name.
+ *
+ * @throws Problem for text before the first option, an option given twice or without a value, or a wrong value.
+ */
+export function readValues(text: string, command: Command): Readonly<Record<string, unknown>> {
+  const found = markers(text, optionsOf(command.options));
+  const before = text.slice(0, found[0]?.start).trim();
+  if (before !== '') throw stray(before, command);
+  const entries = found.map(({ option, valueStart }, index) => {
+    if (found.findIndex((other) => other.option === option) < index) throw twice(option, found, text);
+    return [option.name, valueOf(option, text.slice(valueStart, found[index + 1]?.start).trim())] as const;
+  });
+  return Object.fromEntries(entries);
+}
+
+/** A typed value in the kind its option takes. @throws Problem with what is accepted. */
+export function valueOf(option: Option, text: string): string | number | boolean {
+  const { name: field, kind, choices } = option;
+  if (text === '') throw new Problem(`${field} has no value.`, { field, hint: option.description });
+  if (kind === 'boolean') {
+    if (/^(yes|true|on|y)$/i.test(text)) return true;
+    if (/^(no|false|off|n)$/i.test(text)) return false;
+    throw new Problem(`${field} is yes or no.`, { field, given: text, choices: ['yes', 'no'] });
+  }
+  if (kind === 'integer' || kind === 'number') return numberOf(option, text);
+  if (choices === undefined) return text;
+  const chosen = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
+  if (chosen !== undefined) return chosen;
+  throw new Problem(`${field} takes one of a few values.`, { field, given: text, choices });
+}
+
+function numberOf({ name: field, kind }: Option, text: string): number {
+  const pattern = kind === 'integer' ? /^[+-]?\d+$/ : /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
+  const value = pattern.test(text) ? Number(text) : Number.NaN;
+  if (Number.isFinite(value)) return value;
+  const limit = kind === 'integer' ? 'a whole number such as 12' : 'a number such as 12 or 0.5';
+  throw new Problem(`${field} is not a number I can use.`, { field, given: text, limit });
+}
+
+function stray(before: string, command: Command): Problem {
+  const names = optionsOf(command.options).map(({ name }) => name);
+  const name = `/${nameOf(command)}`;
+  if (names.length === 0) {
+    return new Problem(`${name} takes no options.`, { field: 'options', given: before, hint: `Type ${name} alone.` });
+  }
+  const [written, word = ''] = /^([\w-]+)\s*:/.exec(before) ?? [];
+  if (written === undefined) {
+    return new Problem(`"${shortened(before, 60)}" stands before the first option.`, {
+      field: 'options',
+      given: before,
+      limit: names.join(', '),
+      hint: `Write each value after its option's name and a colon, such as ${command.example}`,
+    });
+  }
+  const near = nearest(word, names);
+  return new Problem(`There is no option called ${shortened(word, 60)} in ${name}.`, {
+    field: 'options',
+    given: written,
+    limit: names.join(', '),
+    hint: near === undefined ? undefined : `Did you mean ${near}:?`,
+    choices: near === undefined ? [] : [`${near}:`],
+  });
+}
+
+function twice(option: Option, found: readonly Marker[], text: string): Problem {
+  const both = found.flatMap((marker, index) =>
+    marker.option === option ? [text.slice(marker.start, found[index + 1]?.start).trim()] : [],
+  );
+  const hint = 'Write each option once.';
+  return new Problem(`${option.name} is given more than once.`, { field: option.name, given: both.join(' and '), hint });
+}

@@ -1,0 +1,36 @@
+import { z } from 'zod';
+import { sources } from '../core/sources.ts';
+import { answer } from './answer.ts';
+import { defineCommand } from './command.ts';
+
+export const aboutCommand = defineCommand({
+  path: ['about'],
+  summary: 'What Sumpside does, how far to trust it, and where its numbers come from',
+  example: '/about',
+  options: z.strictObject({}),
+  run: () =>
+    answer({
+      headline: 'Sumpside turns a reef tank’s readings into the next safe action, with the working shown.',
+      facts: [
+        { label: 'doses', value: '/dose: how much of which compound, over how many days' },
+        { label: 'water changes', value: '/waterchange: how much, how often, and when it is the wrong tool' },
+        { label: 'salinity', value: '/salinity: convert, check the instrument, raise or lower safely' },
+        { label: 'light', value: '/light: daily light, dimmer, raise plan, what lux can and cannot tell' },
+        { label: 'units', value: '/convert' },
+        { label: 'plain words', value: 'ask in your own words: in the room, in a DM, by mentioning the bot, or with /ask' },
+      ],
+      steps: [
+        'Give the net water volume: what is really in the system, without rock, sand and air gap.',
+        'Test twice before a large dose, dose less than computed at first, test again.',
+      ],
+      working: [
+        'Units and weights follow the SI and IUPAC, sea water PSS-78 and EOS-80, the carbonate system the CO2 guide.',
+        'Targets and daily limits are common practice, and marked so. No number comes from a product.',
+      ],
+      cautions: [
+        'Product labels, local rules, a vet and a doctor come before anything said here. No medicine doses are given.',
+        'Unplug mains equipment before you put your hands in the water.',
+      ],
+      sources: Object.keys(sources) as (keyof typeof sources)[],
+    }),
+});

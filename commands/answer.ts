@@ -1,0 +1,39 @@
+import type { SourceCode } from '../core/sources.ts';
+
+/** One line of result: what it is, its value with unit, and (where there is one) the verdict as a word. */
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+  readonly verdict?: string;
+}
+
+/** Something the member can do next: a label and the command it runs, options as text. */
+export interface NextAction {
+  readonly label: string;
+  readonly command: string;
+  readonly input: Readonly<Record<string, string>>;
+}
+
+/**
+ * What a command answers, for every platform. Plain text only: renderers know markup and escape it.
+ *
+ * `headline` is the answer itself in one sentence. `read` is what was understood, assumptions included.
+ * `steps` are numbered by the renderer. `working` holds formulas with their numbers and units.
+ */
+export interface Answer {
+  readonly headline: string;
+  readonly read: readonly string[];
+  readonly facts: readonly Fact[];
+  readonly steps: readonly string[];
+  readonly working: readonly string[];
+  readonly cautions: readonly string[];
+  readonly sources: readonly SourceCode[];
+  readonly next: readonly NextAction[];
+}
+
+/** Fills in the parts an answer leaves out. */
+export function answer(parts: Partial<Answer> & Pick<Answer, 'headline'>): Answer {
+  const none = { read: [], facts: [], steps: [], working: [], cautions: [], sources: [], next: [] };
+  const whole = { ...none, ...parts };
+  return { ...whole, sources: [...new Set(whole.sources)] };
+}

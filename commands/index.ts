@@ -1,0 +1,24 @@
+import { aboutCommand } from './about.ts';
+import { askCommand } from './ask.ts';
+import type { Command } from './command.ts';
+import { convertCommand } from './convert.ts';
+import { doseCommands } from './dose.ts';
+import { lightCommands } from './light.ts';
+import { salinityCommands } from './salinity.ts';
+import { waterchangeCommands } from './waterchange.ts';
+
+/** Every command, in the order help lists them. */
+export const commands: readonly Command[] = [
+  askCommand,
+  ...doseCommands,
+  ...waterchangeCommands,
+  ...salinityCommands,
+  ...lightCommands,
+  convertCommand,
+  aboutCommand,
+];
+
+/** The command of a path, or undefined. */
+export function findCommand(path: readonly string[]): Command | undefined {
+  return commands.find((command) => command.path.length === path.length && command.path.every((name, i) => name === path[i]));
+}

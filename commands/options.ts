@@ -1,0 +1,110 @@
+import { z } from 'zod';
+import { Problem } from '../core/problem.ts';
+import type { QuantityKind } from '../core/quantity/unit.ts';
+import type { SuggestionList } from './suggest.ts';
+
+/** One option of a command as every platform sees it. */
+export interface Option {
+  readonly name: string;
+  readonly kind: 'string' | 'number' | 'integer' | 'boolean';
+  readonly description: string;
+  readonly required: boolean;
+  readonly default?: string | number | boolean;
+  readonly min?: number;
+  readonly max?: number;
+  readonly choices?: readonly string[];
+  readonly suggest?: SuggestionList;
+  readonly quantity?: QuantityKind;
+}
+
+/** The longest text an option takes. */
+const MAX_TEXT = 200;
+
+/** A text option; `suggest` names the list offered while typing. */
+export function textOption(description: string, extra: { suggest?: SuggestionList; quantity?: QuantityKind; max?: number } = {}): z.ZodString {
+  const { max = MAX_TEXT, ...meta } = extra;
+  return z.string().trim().min(1).max(max).meta({ description, ...meta });
+}
+
+/** A text option that holds a quantity, read later by `readQuantity`. */
+export function quantityOption(kind: QuantityKind, description: string): z.ZodString {
+  return textOption(description, { quantity: kind, suggest: 'unit' });
+}
+
+interface JsonProperty {
+  readonly type?: string;
+  readonly description?: string;
+  readonly default?: string | number | boolean;
+  readonly enum?: readonly string[];
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly suggest?: SuggestionList;
+  readonly quantity?: QuantityKind;
+}
+
+const known = new WeakMap<z.ZodObject, readonly Option[]>();
+
+/** The flat option list of a schema, required ones first; worked out once per schema. */
+export function optionsOf(schema: z.ZodObject): readonly Option[] {
+  const cached = known.get(schema);
+  if (cached !== undefined) return cached;
+  const json = z.toJSONSchema(schema, { io: 'input' });
+  const required = new Set(json.required ?? []);
+  const list = Object.entries(json.properties ?? {}).map(([name, property]) =>
+    option(name, property as JsonProperty, required.has(name)),
+  );
+  const sorted = [...list.filter((o) => o.required), ...list.filter((o) => !o.required)];
+  known.set(schema, sorted);
+  return sorted;
+}
+
+function option(name: string, property: JsonProperty, required: boolean): Option {
+  const { type, description, minimum, maximum } = property;
+  if (description === undefined) throw new Error(`option ${name} has no description`);
+  if (type !== 'string' && type !== 'number' && type !== 'integer' && type !== 'boolean') {
+    throw new Error(`option ${name} is of type ${String(type)}`);
+  }
+  return {
+    name,
+    kind: type,
+    description,
+    required,
+    ...(property.default === undefined ? {} : { default: property.default }),
+    ...(minimum === undefined ? {} : { min: minimum }),
+    ...(maximum === undefined ? {} : { max: maximum }),
+    ...(property.enum === undefined ? {} : { choices: property.enum }),
+    ...(property.suggest === undefined ? {} : { suggest: property.suggest }),
+    ...(property.quantity === undefined ? {} : { quantity: property.quantity }),
+  };
+}
+
+/**
+ * Validates what a platform collected against the schema.
+ *
+ * @throws Problem naming the first option that is wrong, what was given and what is accepted.
+ */
+export function validate<S extends z.ZodObject>(schema: S, input: Readonly<Record<string, unknown>>): z.infer<S> {
+  const result = schema.safeParse(input);
+  if (result.success) return result.data;
+  const [issue] = result.error.issues;
+  if (issue === undefined) throw new Error('zod failed without an issue');
+  const names = optionsOf(schema).map((o) => o.name);
+  if (issue.code === 'unrecognized_keys') {
+    const field = issue.keys[0] ?? '';
+    throw new Problem(`There is no option called ${field}.`, { field, limit: names.join(', ') });
+  }
+  const field = String(issue.path[0] ?? '');
+  const given = input[field];
+  if (given === undefined) {
+    const description = optionsOf(schema).find((o) => o.name === field)?.description;
+    throw new Problem(`${field} is missing.`, { field, hint: description });
+  }
+  throw new Problem(`${field} is not right: ${issue.message}.`, { field, given: String(given).slice(0, MAX_TEXT), limit: limitOf(schema, field) });
+}
+
+function limitOf(schema: z.ZodObject, field: string): string | undefined {
+  const found = optionsOf(schema).find((o) => o.name === field);
+  if (found?.choices !== undefined) return found.choices.join(', ');
+  if (found?.min !== undefined && found.max !== undefined) return `${found.min} to ${found.max}`;
+  return found?.kind === 'string' ? `at most ${MAX_TEXT} characters` : undefined;
+}

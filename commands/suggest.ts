@@ -1,0 +1,40 @@
+import { compoundNames } from '../core/dosing/compound.ts';
+import { clean } from '../core/quantity/clean.ts';
+import { definitionOf } from '../core/quantity/unit.ts';
+import { parameter, parameterIds } from '../core/water/parameter.ts';
+import type { Option } from './options.ts';
+
+/** The lists that can be offered while a member types. */
+export type SuggestionList = 'parameter' | 'compound' | 'unit';
+
+/** At most this many are offered at once. */
+const MOST = 25;
+
+/** Complete values for an option that begin with, or contain, what is typed so far. */
+export function suggest(option: Option, typed: string): readonly string[] {
+  if (option.choices !== undefined) return matching(option.choices, typed);
+  if (option.suggest === 'parameter') return matching(parameterIds.map((id) => parameter(id).label), typed);
+  if (option.suggest === 'compound') return matching(compoundNames(), typed);
+  if (option.suggest === 'unit' && option.quantity !== undefined) return withUnits(option, typed);
+  return [];
+}
+
+function matching(all: readonly string[], typed: string): readonly string[] {
+  const wanted = clean(typed);
+  const starts = all.filter((value) => value.toLowerCase().startsWith(wanted));
+  const contains = all.filter((value) => !starts.includes(value) && value.toLowerCase().includes(wanted));
+  return [...starts, ...contains].slice(0, MOST);
+}
+
+/** "75" -> "75 L", "75 US gal", ...; "75 g" -> those whose unit begins with g. */
+function withUnits(option: Option, typed: string): readonly string[] {
+  const found = /^(.*[\d)%])\s*([^\d()%]*)$/.exec(typed.trim());
+  if (found === null || option.quantity === undefined) return [];
+  const [, number = '', begun = ''] = found;
+  const units = definitionOf(option.quantity).units;
+  const fitting = units.filter((unit) =>
+    [unit.symbol.toLowerCase(), ...unit.names].some((name) => name.startsWith(clean(begun))),
+  );
+  const symbols = [...new Set(fitting.map((unit) => unit.symbol))].filter((symbol) => symbol !== '');
+  return symbols.map((symbol) => `${number} ${symbol}`).filter((value) => value.length <= 100).slice(0, MOST);
+}

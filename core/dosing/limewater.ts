@@ -1,0 +1,109 @@
+import { inRange } from '../problem.ts';
+import { calciumWithAlkalinity } from '../water/alkalinity.ts';
+import { compounds, compoundMolarMass } from './compound.ts';
+
+/** Solubility of calcium hydroxide in pure water, g per litre at deg C, read off two tables. */
+type Table = readonly (readonly [tempC: number, gL: number])[];
+/** Source chemtab, seen: 0.185, 0.165, 0.141 g per 100 g water, with the density of water. */
+const seen: Table = [
+  [0, 1.8497],
+  [20, 1.647],
+  [40, 1.399],
+];
+/** Lange's Handbook of Chemistry, from memory; the highest of the sources. */
+const memory: Table = [
+  [0, 1.8897],
+  [10, 1.8195],
+  [20, 1.7269],
+  [30, 1.593],
+  [40, 1.399],
+];
+/** Bates et al. 1956 at 25 deg C: 0.0203 mol/L, the best single measurement and the lowest. */
+const BATES = { tempC: 25, molL: 0.0203 } as const;
+
+/** g/mol; 74.092. */
+const LIME_G_PER_MOL = limeMolarMass();
+
+function limeMolarMass(): number {
+  const lime = compounds.find(({ formula }) => formula === 'Ca(OH)2');
+  if (lime === undefined) throw new Error('no calcium hydroxide among the compounds');
+  return compoundMolarMass(lime);
+}
+
+/** g of calcium hydroxide per meq of alkalinity: 2 eq per mol. = 0.037046. */
+export const LIME_G_PER_MEQ = LIME_G_PER_MOL / 2000;
+
+/** The strength of saturated limewater in g of Ca(OH)2 per litre: `low` is used for sums, `high` is the other end. */
+export interface Strength {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * How much calcium hydroxide a litre of clear limewater can hold, g/L, as a band.
+ *
+ * `tempC` 0 to 40. Low: bates56 at 25 deg C (0.0203 mol/L = 1.504 g/L), carried to other temperatures along the seen
+ * table; high: a handbook series from memory. It falls as the water warms. Check: 25 deg C -> 1.504 to about 1.66;
+ * 20 deg C -> 1.563 to 1.727 (seen table 1.647 lies between). Doubt: the sources differ by 10 % at 25 deg C; limewater
+ * in an open vessel weakens day by day as air turns it to chalk.
+ *
+ * @throws Problem outside the range.
+ */
+export function saturationGL(tempC = 25): Strength {
+  inRange('temperature', tempC, 0, 40, '°C');
+  const bates = BATES.molL * LIME_G_PER_MOL;
+  return { low: (bates * between(seen, tempC)) / between(seen, BATES.tempC), high: between(memory, tempC) };
+}
+
+/** Straight line between neighbouring rows; `tempC` within the table. */
+function between(table: Table, tempC: number): number {
+  for (const [index, [upperC, upper]] of table.entries()) {
+    const [lowerC, lower] = table[index - 1] ?? [upperC, upper];
+    if (tempC <= upperC) return upperC === lowerC ? upper : lower + ((upper - lower) * (tempC - lowerC)) / (upperC - lowerC);
+  }
+  throw new Error(`${tempC} is beyond the table`);
+}
+
+/** What a volume of limewater brings to a tank in a day. */
+export interface Capacity {
+  readonly meq: number;
+  readonly alkMeqL: number;
+  readonly calciumMgL: number;
+}
+
+/**
+ * What `limewaterL` litres of limewater holding `gL` g of Ca(OH)2 per litre bring to `tankL` litres of water.
+ *
+ * Check [bates56]: 1 L at 1.5041 g/L into 100 L -> 0.406 meq/L (1.138 dKH) and 8.14 mg/L Ca.
+ */
+export function capacity(limewaterL: number, gL: number, tankL: number): Capacity {
+  const meq = (inRange('amount', limewaterL, 0, 1e5, 'L') * gL) / LIME_G_PER_MEQ;
+  const alkMeqL = meq / inRange('volume', tankL, 0.01, 1e6, 'L');
+  return { meq, alkMeqL, calciumMgL: calciumWithAlkalinity(alkMeqL) };
+}
+
+/** How to cover a daily use with lime in the top-off. */
+export interface Recipe {
+  readonly needMeq: number;
+  readonly limeG: number;
+  /** g of lime per litre of top-off. */
+  readonly perLitreG: number;
+  /** Share of saturation this is; above 1 the top-off cannot carry it. */
+  readonly ofSaturation: number;
+  /** Litres of saturated limewater and of plain water that make the same. */
+  readonly saturatedL: number;
+  readonly plainL: number;
+}
+
+/**
+ * Lime for a use of `useMeqL` a day in `tankL` litres with `topOffL` litres of top-off a day, at saturation `gL`.
+ *
+ * Check (0.6 dKH a day, 340.7 L, 3.785 L): 72.9 meq, 2.70 g, 0.71 g per litre; 1.8 L saturated + 2.0 L plain.
+ */
+export function recipe(useMeqL: number, tankL: number, topOffL: number, gL: number): Recipe {
+  const needMeq = inRange('goal', useMeqL, 0, 20, 'meq/L a day') * inRange('volume', tankL, 0.01, 1e6, 'L');
+  const limeG = needMeq * LIME_G_PER_MEQ;
+  const perLitreG = limeG / inRange('amount', topOffL, 0.001, 1e5, 'L a day');
+  const saturatedL = limeG / gL;
+  return { needMeq, limeG, perLitreG, ofSaturation: perLitreG / gL, saturatedL, plainL: Math.max(0, topOffL - saturatedL) };
+}

@@ -1,0 +1,93 @@
+import { clean } from '../quantity/clean.ts';
+import { parameter, type ParameterId } from '../water/parameter.ts';
+import { is, mentions, type Mention } from './mention.ts';
+import { compoundsIn, parametersIn, type Named } from './names.ts';
+import { leadOf, rateDays, roleOf, tailOf, type Role } from './roles.ts';
+
+/** A number that was said of one parameter. */
+export interface Said {
+  readonly parameter: ParameterId | 'salinity';
+  readonly mention: Mention;
+  readonly role: Role;
+  /** Days behind "a week", "/day", ...; undefined when the number is no rate. */
+  readonly everyDays: number | undefined;
+}
+
+/** A member's sentence taken apart: every number with what it belongs to, and the names that occur. */
+export interface Heard {
+  readonly text: string;
+  readonly mentions: readonly Mention[];
+  readonly said: readonly Said[];
+  /** Parameters named, in order, each once. */
+  readonly parameters: readonly ParameterId[];
+  readonly compounds: readonly Named<string>[];
+}
+
+/** The longest text read; more is refused before any of it is looked at. */
+export const MAX_WORDS_LENGTH = 2000;
+
+/** Takes a text apart. Pure and linear in the text's length. */
+export function hear(text: string): Heard {
+  const cleaned = withTriplets(clean(text).slice(0, MAX_WORDS_LENGTH));
+  const found = mentions(cleaned);
+  const named = compoundsIn(cleaned);
+  const params = parametersIn(cleaned, [...named, ...found]);
+  return {
+    text: cleaned,
+    mentions: found,
+    said: found.flatMap((mention, index) => saidOf(cleaned, found, index, mention, params)),
+    parameters: [...new Set(params.map(({ name }) => name))],
+    compounds: named,
+  };
+}
+
+/**
+ * "450/9.5/1350" and "9.5/450/1350": calcium, alkalinity and magnesium in either order, told apart by magnitude
+ * (calcium 300-600 mg/L, alkalinity 4-16 dKH, magnesium 900-1700 mg/L). Rewritten as named readings.
+ */
+function withTriplets(text: string): string {
+  return text.replace(/(?<![\d/.])(\d{1,4}(?:[.,]\d+)?)\/(\d{1,4}(?:[.,]\d+)?)\/(\d{3,4})(?![\d/])/g, (whole, a: string, b: string, c: string) => {
+    const numbers = [a, b, c].map((part) => Number(part.replace(',', '.')));
+    const pick = (low: number, high: number): number | undefined => numbers.find((n) => n >= low && n <= high);
+    const [ca, alk, mg] = [pick(300, 600), pick(4, 16), pick(900, 1700)];
+    return ca === undefined || alk === undefined || mg === undefined ? whole : ` calcium ${ca} alkalinity ${alk} dkh magnesium ${mg} `;
+  });
+}
+
+function saidOf(
+  text: string,
+  all: readonly Mention[],
+  index: number,
+  mention: Mention,
+  params: readonly Named<ParameterId>[],
+): Said[] {
+  const lead = leadOf(text, all, index);
+  const tail = tailOf(text, all, index);
+  const about = ownerOf(text, mention, lead, params);
+  if (about === undefined) return [];
+  return [{ parameter: about, mention, role: roleOf(lead, tail), everyDays: rateDays(tail) }];
+}
+
+/** The parameter a number belongs to: by its unit, by a name just behind it, else by the last name before it. */
+function ownerOf(
+  text: string,
+  mention: Mention,
+  lead: string,
+  params: readonly Named<ParameterId>[],
+): ParameterId | 'salinity' | undefined {
+  if (is(mention, 'salinity') || /\b(?:salinity|sg|gravity)\s*(?:is|at|of|=|:)?\s*$/.test(lead)) return 'salinity';
+  if (mention.kinds.length === 1 && is(mention, 'temperature')) return 'temperature';
+  if (mention.kinds.length === 1 && is(mention, 'alkalinity')) return 'alkalinity';
+  const behind = params.find((p) => p.start >= mention.end && /^\s*(?:of\s+)?$/.test(text.slice(mention.end, p.start)));
+  const valued = behind !== undefined && /^\s*(?:is|at|=|:)?\s*[.\d]/.test(text.slice(behind.end));
+  if (behind !== undefined && !valued && fits(mention, behind.name)) return behind.name;
+  const before = params.findLast((p) => p.end <= mention.start && fits(mention, p.name));
+  const latest = params.findLast((p) => p.end <= mention.start);
+  if (before !== undefined && (before === latest || !is(mention, 'bare'))) return before.name;
+  return undefined;
+}
+
+/** Whether the mention's unit can belong to the parameter; a bare number always can. */
+function fits(mention: Mention, id: ParameterId): boolean {
+  return is(mention, 'bare') || is(mention, parameter(id).kind);
+}

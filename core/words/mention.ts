@@ -1,0 +1,97 @@
+import { definitionOf, quantities, type QuantityKind } from '../quantity/unit.ts';
+
+/** A number found in free text, with the kinds its unit allows. `bare` has no unit; `salinity` is a gravity or ppt. */
+export interface Mention {
+  readonly kinds: readonly MentionKind[];
+  /** The number and its unit as written, ready for `readQuantity`. */
+  readonly text: string;
+  readonly value: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+export type MentionKind = QuantityKind | 'salinity' | 'bare';
+
+/** Kinds whose units are looked for in free text. Lengths are not: "in" and "m" are ordinary words. */
+const KINDS: readonly QuantityKind[] = ['volume', 'mass', 'alkalinity', 'concentration', 'nitrate', 'phosphate', 'temperature', 'conductivity', 'days', 'light', 'illuminance', 'share'];
+
+/** Unit spellings that are ordinary words or other things in a sentence. */
+const NOT_IN_PROSE = new Set(['us', 'm', 'w', 'd', 'c', 'f', 'lt', 'cc', 'dh', 'mmol', 'us g']);
+
+const unitKinds = buildUnitKinds();
+
+function buildUnitKinds(): ReadonlyMap<string, readonly QuantityKind[]> {
+  const map = new Map<string, QuantityKind[]>();
+  for (const kind of KINDS) {
+    for (const unit of definitionOf(kind).units) {
+      for (const name of new Set([unit.symbol.toLowerCase(), ...unit.names])) {
+        if (name === '' || NOT_IN_PROSE.has(name)) continue;
+        map.set(name, [...(map.get(name) ?? []), kind]);
+      }
+    }
+  }
+  // "78f", "25 c": a temperature only when it stands right behind the number.
+  map.set('c', ['temperature']);
+  map.set('f', ['temperature']);
+  map.set('ppt', []);
+  map.set('psu', []);
+  map.set('g/kg', []);
+  map.set('sg', []);
+  return map;
+}
+
+const UNIT = [...unitKinds.keys()]
+  .sort((a, b) => b.length - a.length)
+  .map((name) => name.replace(/[.*+?^${}()|[\]\\/"']/g, '\\$&'))
+  .join('|');
+
+const NUMBER = new RegExp(
+  String.raw`(?<![\w.,:/-])(?<sign>-)?(?<number>\d+(?:[.,]\d+)*|[.,]\d+)(?<spaced>\s{0,2})(?<unit>${UNIT})?(?![a-z0-9µ])`,
+  'g',
+);
+
+/** Every number of a cleaned text in order. Numbers inside words, dates, ratios and times are left out. */
+export function mentions(text: string): Mention[] {
+  const found: Mention[] = [];
+  for (const match of text.matchAll(NUMBER)) {
+    const { number = '', sign } = match.groups ?? {};
+    const start = match.index;
+    const unit = ownUnit(match.groups?.['unit'], text.slice(start + match[0].length));
+    const whole = unit === undefined ? number : match[0].trim();
+    const end = start + whole.length;
+    if (sign !== undefined || /^[:/]\d/.test(text.slice(end))) continue;
+    const value = Number(number.replace(',', '.'));
+    if (!Number.isFinite(value)) continue;
+    found.push({ kinds: kindsOf(value, number, unit, text.slice(end)), text: whole, value, start, end });
+  }
+  return found;
+}
+
+/** "1350 sg 1.025": a word with a number of its own behind it is that number's name, not this one's unit. */
+function ownUnit(unit: string | undefined, tail: string): string | undefined {
+  return unit === 'sg' && /^\s*[=:]?\s*[\d.]/.test(tail) ? undefined : unit;
+}
+
+function kindsOf(value: number, number: string, unit: string | undefined, tail: string): readonly MentionKind[] {
+  if (unit === 'ppt' || unit === 'psu' || unit === 'g/kg' || unit === 'sg') return ['salinity'];
+  if (unit === undefined && /^1[.,]0\d{1,3}$/.test(number) && value < 1.045) return ['salinity'];
+  if (unit === undefined) return ['bare'];
+  if (unit === 'g') return gramsOrGallons(tail);
+  const kinds = unitKinds.get(unit) ?? [];
+  return kinds.length === 0 ? ['bare'] : kinds;
+}
+
+/** Words that can only be weighed: after "100 g" they make it a mass. */
+const WEIGHED = /^\s*(?:of\s+)?(?:my\s+|the\s+|pure\s+|dry\s+|oven\s+|baked\s+)*(?:powder|baking|bicarb|soda|salt|mix|lime|kalk|calcium|magnesium|potassium|sodium|nitrate|epsom|stuff|food|flakes?|prills?)/;
+
+function gramsOrGallons(tail: string): readonly MentionKind[] {
+  return WEIGHED.test(tail) ? ['mass'] : ['volume', 'mass'];
+}
+
+/** Whether the mention can be of that kind. */
+export function is(mention: Mention, kind: MentionKind): boolean {
+  return mention.kinds.includes(kind);
+}
+
+/** Every kind a member can write a unit of; exported for the fuzz tests. */
+export const allKinds = Object.keys(quantities) as readonly QuantityKind[];

@@ -1,0 +1,46 @@
+import type { Mention } from './mention.ts';
+
+/** What part a number plays in a sentence. */
+export type Role = 'now' | 'goal' | 'before' | 'fresh' | 'rise' | 'use' | 'plain';
+
+const GOAL =
+  /(?:\b(?:to|want(?:ed|s)?|goal|target|aim(?:ing)?|hit(?:ting)?|till?|until|reach|or under|or below|back)\b|->|=>|→)(?:\s+(?:it|its|is|be|to|for|at|or|under|about|around|get|back|like|the|a|raise))*\s*[:=~]*\s*$/;
+const OR_LESS = /^\s*or (?:under|below|less|lower)\b/;
+const BEFORE = /\b(?:used to be|was|were|before|usually|normally|from)\s*(?:at|about|around)?\s*$/;
+const FRESH = /\b(?:salt|mix|new water|fresh water|salt ?water|comes out|mixes)\b[^.!?]{0,24}$/;
+const RISE = /\b(?:climbs?|rises?|goes up|creeps? up|increases?|up)\s*(?:by|about|around)?\s*$/;
+const USE = /\b(?:eats?|uses?|using|consum\w*|drops?|demand|takes|loses?)\s*(?:by|about|around|of|up)?\s*$/;
+const RATE = /^\s*(?:\/|per|a|each|every|p\/)\s*(day|d\b|week|wk|month)/;
+
+const DAYS: Readonly<Record<string, number>> = { day: 1, d: 1, week: 7, wk: 7, month: 30.4375 };
+
+/** The role of a mention, from the words just before it (`lead`) and after it (`tail`). */
+export function roleOf(lead: string, tail: string): Role {
+  const rate = RATE.test(tail);
+  if (rate && RISE.test(lead)) return 'rise';
+  if (rate && USE.test(lead)) return 'use';
+  if (FRESH.test(lead)) return 'fresh';
+  if (GOAL.test(lead) || OR_LESS.test(tail)) return 'goal';
+  return BEFORE.test(lead) ? 'before' : 'plain';
+}
+
+/** Days in "a week", "/day", "per month" right behind a mention, or undefined. */
+export function rateDays(tail: string): number | undefined {
+  const word = RATE.exec(tail)?.[1];
+  return word === undefined ? undefined : DAYS[word];
+}
+
+/** The words before a mention, from the one before it and at most 40 characters back. */
+export function leadOf(text: string, all: readonly Mention[], index: number): string {
+  const mention = all[index];
+  if (mention === undefined) return '';
+  const from = Math.max(all[index - 1]?.end ?? 0, mention.start - 40);
+  return text.slice(from, mention.start);
+}
+
+/** The words after a mention, at most 40 characters and up to the next one. */
+export function tailOf(text: string, all: readonly Mention[], index: number): string {
+  const mention = all[index];
+  if (mention === undefined) return '';
+  return text.slice(mention.end, Math.min(all[index + 1]?.start ?? text.length, mention.end + 40));
+}

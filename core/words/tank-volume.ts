@@ -1,0 +1,41 @@
+import type { Heard } from './hear.ts';
+import { is, type Mention } from './mention.ts';
+import { leadOf, tailOf } from './roles.ts';
+
+/** The water volume a member gave for the tank, as text `readQuantity` takes. */
+export interface TankVolume {
+  readonly text: string;
+  /** True where the words say it is the water itself, not the size of the glass. */
+  readonly net: boolean;
+  readonly mention: Mention;
+}
+
+/** Volumes too small to be a tank: they measure a dose. */
+const SMALL = /(?:ml|tsps?|teaspoons?|tbsps?|tablespoons?|cups?|oz|ounces?|cc)$/;
+/** Water that moves: evaporation, top-off, a change. */
+const MOVING = /^\s*(?:evaporates?|evaporation|a day|per day|\/\s*day|daily|each|water ?change|wc\b|change|changes|of (?:top ?off|ro|rodi|limewater|mix))/;
+const NET_TAIL = /^\s*(?:of\s+)?(?:actual|real|net|total)?\s*(?:of\s+)?water\b/;
+const NET_LEAD = /\b(?:holds?|net|actually|really|actual)(?:\s+(?:only|like|about|around|maybe|holds?|is))*\s*$/;
+const MAYBE_LEAD = /\b(?:maybe|so|only|about)\s*$/;
+
+/**
+ * The tank volume said in a sentence: the net volume where one is named ("120 gal tank, maybe 100 of water" is
+ * 100 gal), else the first volume that can be a tank. Undefined when none was said: it is never made up.
+ */
+export function tankVolume(heard: Heard): TankVolume | undefined {
+  const { text, mentions } = heard;
+  const candidates = mentions.flatMap((mention, index) => {
+    const tail = tailOf(text, mentions, index);
+    const lead = leadOf(text, mentions, index);
+    if (MOVING.test(tail)) return [];
+    if (is(mention, 'volume') && !SMALL.test(mention.text)) {
+      return [{ text: mention.text, net: NET_TAIL.test(tail) || NET_LEAD.test(lead), mention }];
+    }
+    const water = NET_TAIL.test(tail) && (MAYBE_LEAD.test(lead) || NET_LEAD.test(lead));
+    return is(mention, 'bare') && water ? [{ text: mention.text, net: true, mention }] : [];
+  });
+  const best = candidates.find((c) => c.net) ?? candidates[0];
+  if (best === undefined || is(best.mention, 'volume')) return best;
+  const unit = candidates.find((c) => is(c.mention, 'volume'))?.text.replace(/^[\d.,\s]+/, '');
+  return unit === undefined ? undefined : { ...best, text: `${best.text} ${unit}` };
+}

@@ -1,0 +1,30 @@
+/** Members' questions the tests ask in plain words, worded as typed; the name is the case they belong to. */
+export const asked = {
+  A01: 'i turned my dosing off for 4 days so i could see how much the sticks eat and now kh is 5.3. do i just dump baking soda in to get back to 8?? how much',
+  A03: 'I overshot my alk, test reads 14 dkh now, used to be about 9. corals shut. 75 gal system, the salt I mix comes out at 8. how big a water change gets me back to 9',
+  A05: 'about 1 US gallon evaporates a day, 90g of actual water. tank eats 0.6 dkh/day. can kalk in the topoff cover that on its own & how much powder',
+  A07: 'ca 360 want 430, 180 litres in the system, bag of calcium chloride says just that. grams?',
+  A10: 'mg 1150 trying to hit 1350, 120 gal tank w sump and lots of rock so maybe 100 of water. got magnesium chloride hexahydrate. can i do it tonite',
+  A12: 'read that soda ash is twice as strong as baking soda cos each carbonate counts double, so when a recipe says 100 g baking soda i just put in 50 g of my oven baked stuff right?',
+  A14: 'both my no3 and po4 tests hit zero after being 0.5 and .04 for months, everything was fine, now reddish fuzzy hair growing. should i dose nitrate? 60 gal of water',
+  A16: 'kh fell 9.3 -> 7.5 in 2 days (gas bottle on my calcium reactor ran out), 150g system. a mate with same drop used 14 tsp of soda ash, should i do the same? ph 8.03',
+  A18: 'making 30 L of limewater for the week. 30 heaped tsp lime and 120 ml vinegar in 30 L RO, let it sit 2 days. too strong?? scared of a ph spike',
+  B01: 'nitrates 80!! 55g tank. if i do 20% a week how many till its 10',
+  B03: 'my no3 climbs 4 ppm a week. i change 15% each sunday. where does it end up, and what % keeps it at 10 or under',
+  B05: 'if i set two pumps in/out to swap 30% of my water bit by bit over a day, is it the same as one 30% change?',
+  B07: 'refract says 1.030 😬 55 gal. how much do i take out n replace w/ ro to be 1.026, all at once ok?',
+  B09: 'overflow clogged so display sat higher than normal and the auto top off kept adding RO to the sump. unclogged it, now salinity 1.024 instead of 1.025. add salt or leave it?',
+  B11: '15 cups of mix in a 30 gal bin of rodi - is that right for 35ppt?? scale is better?',
+  B13: 'swing arm thing says 1.023, refractometer 1.026. zeroed refract with RO. then put 35ppt cal fluid on it and it reads 1.028. so what am i really at',
+  B15: 'probe shows 45 mS, someone told me thats the number u want. is it 35ppt?',
+  C03: 'no par meter. phone app says 9000 lux right under my blue led at water surface. whats that in par',
+  C05: 'one article says 5-8 h of light another says 12-16. i have 200 par. which',
+  G01: 'params 450/9.5/1350 sg 1.025 78f no3 8 po4 .06 — good to add acros? also someone wrote theirs as 9.5/450/1350 lol',
+  G03: 'month old nano: 80F, sg 1.024 ppt, ph 8.3, kh 10, ca 560, no3 0 po4 0. first coral this weekend?',
+  G05: 'alk: one kit 180, other 240, both ppm. i run 8 usually?',
+  G07: 'for bryopsis i read 1:10 3x a week, so whats that for my 75g? regular 3%',
+  G09: 'my 50 only really holds like 38 w rock and sand. my sheet uses 50 for baking soda, 1 dkh. matters?',
+  G12: 'meter says 18 ppb P, is that ok or crazy high',
+} as const;
+
+export type CaseId = keyof typeof asked;
