@@ -12,6 +12,8 @@ export interface Option {
   readonly default?: string | number | boolean;
   readonly min?: number;
   readonly max?: number;
+  /** Most characters a text may have. */
+  readonly maxLength?: number;
   readonly choices?: readonly string[];
   readonly suggest?: SuggestionList;
   readonly quantity?: QuantityKind;
@@ -38,6 +40,7 @@ interface JsonProperty {
   readonly enum?: readonly string[];
   readonly minimum?: number;
   readonly maximum?: number;
+  readonly maxLength?: number;
   readonly suggest?: SuggestionList;
   readonly quantity?: QuantityKind;
 }
@@ -59,7 +62,7 @@ export function optionsOf(schema: z.ZodObject): readonly Option[] {
 }
 
 function option(name: string, property: JsonProperty, required: boolean): Option {
-  const { type, description, minimum, maximum } = property;
+  const { type, description, minimum, maximum, maxLength } = property;
   if (description === undefined) throw new Error(`option ${name} has no description`);
   if (type !== 'string' && type !== 'number' && type !== 'integer' && type !== 'boolean') {
     throw new Error(`option ${name} is of type ${String(type)}`);
@@ -72,6 +75,7 @@ function option(name: string, property: JsonProperty, required: boolean): Option
     ...(property.default === undefined ? {} : { default: property.default }),
     ...(minimum === undefined ? {} : { min: minimum }),
     ...(maximum === undefined ? {} : { max: maximum }),
+    ...(maxLength === undefined ? {} : { maxLength }),
     ...(property.enum === undefined ? {} : { choices: property.enum }),
     ...(property.suggest === undefined ? {} : { suggest: property.suggest }),
     ...(property.quantity === undefined ? {} : { quantity: property.quantity }),
@@ -106,5 +110,5 @@ function limitOf(schema: z.ZodObject, field: string): string | undefined {
   const found = optionsOf(schema).find((o) => o.name === field);
   if (found?.choices !== undefined) return found.choices.join(', ');
   if (found?.min !== undefined && found.max !== undefined) return `${found.min} to ${found.max}`;
-  return found?.kind === 'string' ? `at most ${MAX_TEXT} characters` : undefined;
+  return found?.maxLength === undefined ? undefined : `at most ${found.maxLength} characters`;
 }

@@ -78,7 +78,8 @@ async function deliver(
     await send(rendered);
   } catch (error) {
     const errorId = notDelivered(log, error, ids);
-    if (!(error instanceof DiscordAPIError) || error.code !== RESTJSONErrorCodes.InvalidFormBody) return;
+    if (!(error instanceof DiscordAPIError) || error.code !== RESTJSONErrorCodes.InvalidFormBodyOrContentType)
+      return;
     await send(render(failureAnswer(errorId)), true).catch((again: unknown) => notDelivered(log, again, ids));
   }
 }

@@ -26,7 +26,10 @@ export function readCallId(id: string): Call | undefined {
   const pairs = query === '' ? [] : query.split('&').map((pair) => pair.split('='));
   if (pairs.some((pair) => pair.length !== 2)) return undefined;
   try {
-    const input = pairs.map(([name = '', value = '']) => [decodeURIComponent(name), decodeURIComponent(value)]);
+    const input = pairs.map(([name = '', value = '']) => [
+      decodeURIComponent(name),
+      decodeURIComponent(value),
+    ]);
     return { command, input: Object.fromEntries(input) as Record<string, string> };
   } catch {
     return undefined;
@@ -41,7 +44,9 @@ export function callLine({ command, input }: Call | NextAction): string {
 /** Options held as text, in the kinds the command's schema wants. */
 export function typedInput(command: Command, input: Call['input']): Record<string, unknown> {
   const kinds = new Map(optionsOf(command.options).map((option) => [option.name, option.kind]));
-  return Object.fromEntries(Object.entries(input).map(([name, value]) => [name, typed(value, kinds.get(name))]));
+  return Object.fromEntries(
+    Object.entries(input).map(([name, value]) => [name, typed(value, kinds.get(name))]),
+  );
 }
 
 function typed(value: string, kind: string | undefined): unknown {

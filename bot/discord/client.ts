@@ -3,7 +3,6 @@ import { Client, Events, GatewayIntentBits, Options, Partials } from 'discord.js
 import type { Interaction, Message } from 'discord.js';
 import type { Problem } from '../../core/problem.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerMessage } from './answer.ts';
-import { answerHelp } from './help.ts';
 import type { Desk } from './outcome.ts';
 import { gatewayRefusal, tokenRefusal } from './refusal.ts';
 import { restOptions } from './rest.ts';
@@ -89,5 +88,5 @@ function onMessage(desk: Desk, message: Message): Promise<void> | undefined {
   if (message.author.bot || message.webhookId !== null || message.system) return undefined;
   if (message.inGuild() && !message.mentions.users.has(me)) return undefined;
   const text = message.content.replaceAll(new RegExp(`<@!?${me}>`, 'g'), ' ').trim();
-  return text === '' ? answerHelp(desk, message) : answerMessage(desk, message, text);
+  return answerMessage(desk, message, text);
 }

@@ -35,10 +35,10 @@ export function definitions(commands: readonly Command[]): readonly Definition[]
 }
 
 function definition(name: string, members: readonly Command[]): Definition {
-  const [first] = members;
   const plain = members.find((command) => command.path.length === 1);
-  if (first === undefined || (plain !== undefined && members.length > 1)) {
-    throw new Error(`/${name} is there twice, or has both options and subcommands`);
+  const seconds = new Set(members.map((command) => command.path[1]));
+  if (seconds.size < members.length || (plain !== undefined && members.length > 1)) {
+    throw new Error(`/${name} holds a name twice, or has both options and subcommands`);
   }
   return {
     type: ApplicationCommandType.ChatInput,

@@ -5,6 +5,7 @@ import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { typedInput } from './call.ts';
 import type { Call } from './call.ts';
+import { helpAnswer } from './help.ts';
 import { failureAnswer, problemAnswer } from './problem.ts';
 import { render } from './render.ts';
 import type { Rendered } from './render.ts';
@@ -41,9 +42,11 @@ export function runText(desk: Desk, call: Call): Outcome {
   return run(desk, call, command === undefined ? {} : typedInput(command, call.input));
 }
 
-/** Answers a question in plain words. */
+/** Answers a question in plain words; without words, says how to ask. */
 export function runWords(desk: Desk, text: string): Outcome {
-  return attempt(desk, undefined, false, () => desk.ask(text, { nowMs: desk.nowMs() }));
+  return attempt(desk, undefined, false, () =>
+    text === '' ? helpAnswer(desk.commands) : desk.ask(text, { nowMs: desk.nowMs() }),
+  );
 }
 
 export function findByName(desk: Desk, name: string): Command | undefined {

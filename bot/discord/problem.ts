@@ -5,7 +5,8 @@ import type { Call } from './call.ts';
 
 /** A problem as an answer: the option, what was given, what is accepted, and each choice as a next action. */
 export function problemAnswer(problem: Problem, call?: Call): Answer {
-  const { field, given, limit, hint, choices } = problem;
+  const { field, limit, hint, choices } = problem;
+  const given = problem.given ?? call?.input[field];
   const canRun = call !== undefined && field in call.input;
   const facts = [
     { label: 'option', value: field },

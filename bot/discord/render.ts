@@ -26,7 +26,9 @@ const mostButtons = 10;
 /** An answer as one container of text and buttons, inside Discord's limits. Nothing in it is read as Markdown. */
 export function render(answer: Answer): Rendered {
   const buttons = buttonsOf(answer.next);
-  const typed = answer.next.filter((action) => !buttons.some((button) => button.custom_id === callId(action)));
+  const typed = answer.next.filter(
+    (action) => !buttons.some((button) => button.custom_id === callId(action)),
+  );
   const texts = share(sections(answer, typed));
   const components: APIComponentInContainer[] = texts.map((content) => ({
     type: ComponentType.TextDisplay,
@@ -40,10 +42,11 @@ export function render(answer: Answer): Rendered {
   };
 }
 
+const bullets = (line: string): string => `- ${line}`;
+const small = (line: string): string => `-# ${line}`;
+
 /** In the order shown; the lower the rank, the longer a section is kept when room is short. */
 function sections(answer: Answer, typed: readonly NextAction[]): readonly Section[] {
-  const bullets = (line: string): string => `- ${line}`;
-  const small = (line: string): string => `-# ${line}`;
   return [
     { title: '', rank: 0, lines: [answer.headline], put: (line) => `### ${line}` },
     { title: '**What I read**', rank: 4, lines: answer.read, put: bullets },
@@ -52,7 +55,12 @@ function sections(answer: Answer, typed: readonly NextAction[]): readonly Sectio
     { title: '**How it adds up**', rank: 5, lines: answer.working, put: small },
     { title: '**Take care**', rank: 1, lines: answer.cautions, put: bullets },
     { title: '**Sources**', rank: 6, lines: answer.sources.map((code) => sources[code].title), put: small },
-    { title: '**Next**', rank: 7, lines: typed.map((each) => `${each.label}: ${callLine(each)}`), put: bullets },
+    {
+      title: '**Next**',
+      rank: 7,
+      lines: typed.map((each) => `${each.label}: ${callLine(each)}`),
+      put: bullets,
+    },
   ];
 }
 
@@ -75,7 +83,9 @@ function buttonsOf(actions: readonly NextAction[]): readonly APIButtonComponentW
   return [...ids.values()];
 }
 
-function row(buttons: readonly APIButtonComponentWithCustomId[]): APIActionRowComponent<APIButtonComponentWithCustomId> {
+function row(
+  buttons: readonly APIButtonComponentWithCustomId[],
+): APIActionRowComponent<APIButtonComponentWithCustomId> {
   return { type: ComponentType.ActionRow, components: [...buttons] };
 }
 

@@ -46,7 +46,9 @@ function completeOptions(text: string, command: Command): Completions {
     .filter(({ name }) => isFree(name) && name.startsWith(word.toLowerCase()))
     .map(({ name }) => `${name}:`);
   if (last === undefined) return [names, word];
-  const longer = suggest(last.option, value).filter((offer) => offer.toLowerCase() !== value.trim().toLowerCase());
+  const longer = suggest(last.option, value).filter(
+    (offer) => offer.toLowerCase() !== value.trim().toLowerCase(),
+  );
   if (value === '') return [[...longer], ''];
   if (longer.length === 0) return [names, word];
   const head = value.slice(0, value.length - word.length);

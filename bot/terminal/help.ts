@@ -2,6 +2,7 @@ import type { Command } from '../../commands/command.ts';
 import { optionsOf, type Option } from '../../commands/options.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import { commandNamed, commandsUnder, nameOf, unknownCommand } from './name.ts';
+import { plain } from './plain.ts';
 import { page } from './render.ts';
 import { table } from './table.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
@@ -33,7 +34,7 @@ function firstScreen(commands: readonly Command[], style: Style): string {
   return page([
     ...strong(wrap('How to type', style.width), style),
     ...list(typing, style),
-    ...section('Examples', list(examples(commands), style), style),
+    ...section('Examples', examples(commands).map(toCopy), style),
     ...section('Commands', summaries(commands, style), style),
   ]);
 }
@@ -47,7 +48,10 @@ export function examples(commands: readonly Command[]): readonly string[] {
 }
 
 function summaries(commands: readonly Command[], style: Style): string[] {
-  return table(commands.map((command) => [`/${nameOf(command)}`, command.summary]), style);
+  return table(
+    commands.map((command) => [`/${nameOf(command)}`, command.summary]),
+    style,
+  );
 }
 
 function commandPage(command: Command, style: Style): string {
@@ -60,7 +64,7 @@ function commandPage(command: Command, style: Style): string {
     ...strong(wrap(`/${nameOf(command)}`, style.width), style),
     ...wrap(command.summary, style.width),
     ...section('Options', options.length === 0 ? ['  none'] : lines, style),
-    ...section('Example', list([command.example], style), style),
+    ...section('Example', [toCopy(command.example)], style),
   ]);
 }
 
@@ -81,6 +85,11 @@ function details(option: Option): readonly string[] {
 function unitsOf(kind: NonNullable<Option['quantity']>): string {
   const symbols = definitionOf(kind).units.map(({ symbol }) => symbol);
   return [...new Set(symbols)].filter((symbol) => symbol !== '').join(', ');
+}
+
+/** A line to copy is never broken. */
+function toCopy(line: string): string {
+  return `  ${plain(line)}`;
 }
 
 function sentence(text: string): string {

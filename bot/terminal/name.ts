@@ -30,12 +30,14 @@ export function readName(line: string, commands: readonly Command[]): { command:
   const two = second.toLowerCase();
   const double = two === '' ? undefined : commandNamed(`${one} ${two}`, commands);
   if (double !== undefined) return { command: double, rest: line.slice(written.length) };
-  const short = line.slice(0, line.indexOf(first) + first.length);
+  const short = /^\/\s*\S*/.exec(line)?.[0] ?? '';
   const single = commandNamed(one, commands);
   if (single !== undefined) return { command: single, rest: line.slice(short.length) };
   const under = commandsUnder(one, commands);
   if (under.length === 0) throw unknownCommand(short, one, commands);
-  throw two === '' || two.includes(':') ? secondWordMissing(short, under) : secondWordUnknown(written, two, under);
+  throw two === '' || two.includes(':')
+    ? secondWordMissing(short, under)
+    : secondWordUnknown(written, two, under);
 }
 
 /** "There is no such command", with the nearest one as the hint. */

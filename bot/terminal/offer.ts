@@ -1,8 +1,9 @@
 import type { NextAction } from '../../commands/answer.ts';
 import type { Command } from '../../commands/command.ts';
-import { optionsOf } from '../../commands/options.ts';
-import type { Problem } from '../../core/problem.ts';
+import { optionsOf, type Option } from '../../commands/options.ts';
+import { Problem } from '../../core/problem.ts';
 import { commandNamed, nameOf } from './name.ts';
+import { literally } from './plain.ts';
 import type { Line } from './read.ts';
 import { markers, valueOf } from './values.ts';
 
@@ -22,35 +23,54 @@ export function actionLine(action: NextAction, commands: readonly Command[]): Co
 function optionValue(command: Command, name: string, text: string): unknown {
   const option = optionsOf(command.options).find((known) => known.name === name);
   if (option === undefined) throw new Error(`/${nameOf(command)} has no option ${name}`);
-  return valueOf(option, text);
+  return sureValue(option, text);
+}
+
+/** The value of a text of ours: one the option refuses is a bug, so not shown as a Problem. */
+function sureValue(option: Option, text: string): unknown {
+  try {
+    return valueOf(option, text);
+  } catch (cause) {
+    throw cause instanceof Problem ? new Error(`${option.name} refuses ${text}`, { cause }) : cause;
+  }
 }
 
 /** The command again with a Problem's choice as the value of its option; nothing where it has no such option. */
 export function chosenInCommand(line: CommandLine, command: Command, problem: Problem): readonly Offer[] {
   const option = optionsOf(command.options).find(({ name }) => name === problem.field);
   if (option === undefined) return [];
-  return problem.choices.map((choice) => ({ ...line, input: { ...line.input, [option.name]: valueOf(option, choice) } }));
+  return problem.choices.map((choice) => ({
+    ...line,
+    input: { ...line.input, [option.name]: sureValue(option, choice) },
+  }));
 }
 
 /** A command line that could not be read, with each choice in place of what was given for that option. */
 export function chosenInText(text: string, problem: Problem, commands: readonly Command[]): readonly Offer[] {
   const { given, field } = problem;
   if (given === undefined) return [];
-  const options = commands.flatMap(({ options: schema }) => optionsOf(schema)).filter(({ name }) => name === field);
+  const options = commands
+    .flatMap(({ options: schema }) => optionsOf(schema))
+    .filter(({ name }) => name === field);
   const from = markers(text, options.slice(0, 1))[0]?.valueStart ?? 0;
   const at = text.indexOf(given, from);
   if (at < 0) return [];
   return problem.choices.map((choice) => text.slice(0, at) + choice + text.slice(at + given.length));
 }
 
-/** Plain words again: the choice replaces what was given where it is a number's replacement, else it is added. */
+/** Plain words again: a choice takes the place of what was given, or is added where it says what that is. */
 export function chosenInWords(text: string, problem: Problem): readonly Offer[] {
   const given = problem.given ?? '';
-  const at = given === '' ? -1 : text.toLowerCase().indexOf(given.toLowerCase());
+  const found = new RegExp(String.raw`(?<![\p{L}\p{N}.,])${literally(given)}(?![\p{L}\p{N}])`, 'iu').exec(
+    text,
+  );
   return problem.choices.map((choice) => {
-    const added = at < 0 || (/\d/.test(given) && !/\d/.test(choice));
-    const words = added ? `${text} ${choice}` : text.slice(0, at) + choice + text.slice(at + given.length);
-    return { kind: 'words', text: words };
+    const isAdded = given === '' || found === null || (/\d/.test(given) && !/\d/.test(choice));
+    if (isAdded) return { kind: 'words', text: `${text} ${choice}` };
+    return {
+      kind: 'words',
+      text: text.slice(0, found.index) + choice + text.slice(found.index + given.length),
+    };
   });
 }
 
@@ -59,5 +79,8 @@ export function typedForm(offer: Offer): string {
   if (typeof offer === 'string') return offer;
   if (offer.kind === 'words') return offer.text;
   if (offer.kind !== 'command') return `/${offer.kind}`;
-  return [`/${nameOf(offer)}`, ...Object.entries(offer.input).map(([name, value]) => `${name}:${String(value)}`)].join(' ');
+  return [
+    `/${nameOf(offer)}`,
+    ...Object.entries(offer.input).map(([name, value]) => `${name}:${String(value)}`),
+  ].join(' ');
 }

@@ -21,3 +21,8 @@ function sign(character: string): string {
 export function shortened(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, most - 3)}...`;
 }
+
+/** Text as a regular expression that matches exactly it. */
+export function literally(text: string): string {
+  return text.replaceAll(/[\\^$.*+?()[\]{}|/]/g, String.raw`\$&`);
+}

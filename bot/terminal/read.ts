@@ -5,7 +5,11 @@ import { readValues } from './values.ts';
 
 /** What a typed line asks for. `number` picks from what the last reply offered. */
 export type Line =
-  | { readonly kind: 'command'; readonly path: Command['path']; readonly input: Readonly<Record<string, unknown>> }
+  | {
+      readonly kind: 'command';
+      readonly path: Command['path'];
+      readonly input: Readonly<Record<string, unknown>>;
+    }
   | { readonly kind: 'words'; readonly text: string }
   | { readonly kind: 'pick'; readonly number: number }
   | { readonly kind: 'help'; readonly topic?: string }

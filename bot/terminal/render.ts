@@ -1,7 +1,7 @@
 import type { Answer, Fact } from '../../commands/answer.ts';
 import type { Problem } from '../../core/problem.ts';
 import { sources } from '../../core/sources.ts';
-import { plain, shortened } from './plain.ts';
+import { shortened } from './plain.ts';
 import { table } from './table.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
 
@@ -18,7 +18,11 @@ export function renderAnswer(answer: Answer, style: Style): string {
     ...section('How it adds up', list(answer.working, style), style),
     ...section('Take care', list(answer.cautions, style), style),
     ...section('Sources', list(titles, style), style),
-    ...offered('Next: type a number', answer.next.map(({ label }) => label), style),
+    ...offered(
+      'Next: type a number',
+      answer.next.map(({ label }) => label),
+      style,
+    ),
   ]);
 }
 
@@ -41,12 +45,16 @@ export function renderProblem(problem: Problem, style: Style, numberedChoices: b
 
 /** Lines that can be picked by number. */
 export function offered(title: string, labels: readonly string[], style: Style): string[] {
-  return section(title, list(labels, style, (place) => `[${place}]`), style);
+  return section(
+    title,
+    list(labels, style, (place) => `[${place}]`),
+    style,
+  );
 }
 
 /** What was typed, as a piped transcript shows it. */
 export function renderEcho(typed: string, style: Style): string {
-  return page(wrap(plain(shortened(typed, LONGEST_ECHO)), style.width, '> '));
+  return page(wrap(shortened(typed, LONGEST_ECHO), style.width, '> '));
 }
 
 export function page(lines: readonly string[]): string {

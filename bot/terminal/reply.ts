@@ -28,7 +28,7 @@ export function replyTo(typed: string, offers: readonly Offer[], desk: Desk, sty
   try {
     return replyToText(typed, offers, desk, style);
   } catch (error) {
-    const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
+    throw error;
     return { text: page(wrap(text, style.width)), offers: [], leave: false };
   }
 }
@@ -49,14 +49,15 @@ function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style:
 function picked(number: number, offers: readonly Offer[], desk: Desk, style: Style): Reply {
   const offer = offers[number - 1];
   if (offer === undefined) {
-    const range = offers.length === 0 ? 'There is nothing to pick from now' : `I offered 1 to ${offers.length}`;
+    const range =
+      offers.length === 0 ? 'There is nothing to pick from now' : `I offered 1 to ${offers.length}`;
     const hint = 'A number alone picks from a list. Otherwise say what it is: 75 gal, 8.3 dKH.';
     const problem = new Problem(`${range}.`, { field: 'number', given: String(number), hint });
     return { text: renderProblem(problem, style, false), offers, leave: false };
   }
   const reply =
     typeof offer === 'string' ? replyToText(offer, [], desk, style) : replyToLine(offer, desk, style);
-  return { ...reply, text: page(wrap(typedForm(offer), style.width, '= ')) + reply.text };
+  return { ...reply, text: page(wrap(typedForm(offer), style.width, 'Running ')) + reply.text };
 }
 
 function replyToLine(line: Line, desk: Desk, style: Style): Reply {

@@ -20,26 +20,27 @@ const GREETING = 'The Sumpside room. Ask in plain words, or type /help. /quit or
 export async function openRoom(io: RoomIo): Promise<void> {
   const interactive = isTerminal(io.input) && isTerminal(io.output);
   const lines = interactive ? terminalLines(io) : createInterface({ input: io.input, crlfDelay: Infinity });
+  const typedLines = lines[Symbol.asyncIterator]();
   const writer = openWriter(io.output, io.reportFailure);
   writer.gone.addEventListener('abort', () => lines.close());
-  io.input.on('error', (error) => {
-    io.reportFailure(error);
-    lines.close();
-  });
   let open = true;
   lines.once('close', () => (open = false));
   if (interactive) await writer.write(GREETING);
+  if (interactive && open) lines.prompt(true);
   let offers: readonly Offer[] = [];
-  if (interactive) lines.prompt();
-  for await (const typed of lines) {
-    if (writer.gone.aborted) break;
-    const style = styleOf(io.output);
-    const reply = replyTo(typed, offers, io, style);
-    offers = reply.offers;
-    if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));
-    if (reply.text !== '') await writer.write(`${reply.text}\n`);
-    if (reply.leave) break;
-    if (interactive && open) lines.prompt();
+  try {
+    for await (const typed of typedLines) {
+      if (writer.gone.aborted) break;
+      const style = styleOf(io.output);
+      const reply = replyTo(typed, offers, io, style);
+      offers = reply.offers;
+      if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));
+      if (reply.text !== '') await writer.write(`${reply.text}\n`);
+      if (reply.leave) break;
+      if (interactive && open) lines.prompt(true);
+    }
+  } catch (error) {
+    io.reportFailure(error);
   }
   if (interactive && !open) await writer.write('\n');
   lines.close();

@@ -3,7 +3,7 @@ import { optionsOf, type Option } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { nameOf } from './name.ts';
 import { nearest } from './nearest.ts';
-import { shortened } from './plain.ts';
+import { literally, shortened } from './plain.ts';
 
 /** A known option's name with its colon, and where in the text its value starts. */
 export interface Marker {
@@ -15,10 +15,12 @@ export interface Marker {
 /** Every known option name followed by a colon, in the order typed. Other words with colons are not markers. */
 export function markers(text: string, options: readonly Option[]): readonly Marker[] {
   if (options.length === 0) return [];
-  const names = options.map(({ name }) => name.replaceAll(/[^\w]/g, String.raw`\$&`)).join('|');
+  const names = options.map(({ name }) => literally(name)).join('|');
   return [...text.matchAll(new RegExp(String.raw`(?<=^|\s)(${names}):`, 'gi'))].flatMap((found) => {
     const option = options.find(({ name }) => name.toLowerCase() === found[1]?.toLowerCase());
-    return option === undefined ? [] : [{ option, start: found.index, valueStart: found.index + found[0].length }];
+    return option === undefined
+      ? []
+      : [{ option, start: found.index, valueStart: found.index + found[0].length }];
   });
 }
 
@@ -66,7 +68,11 @@ function stray(before: string, command: Command): Problem {
   const names = optionsOf(command.options).map(({ name }) => name);
   const name = `/${nameOf(command)}`;
   if (names.length === 0) {
-    return new Problem(`${name} takes no options.`, { field: 'options', given: before, hint: `Type ${name} alone.` });
+    return new Problem(`${name} takes no options.`, {
+      field: 'options',
+      given: before,
+      hint: `Type ${name} alone.`,
+    });
   }
   const [written, word = ''] = /^([\w-]+)\s*:/.exec(before) ?? [];
   if (written === undefined) {
@@ -92,5 +98,9 @@ function twice(option: Option, found: readonly Marker[], text: string): Problem 
     marker.option === option ? [text.slice(marker.start, found[index + 1]?.start).trim()] : [],
   );
   const hint = 'Write each option once.';
-  return new Problem(`${option.name} is given more than once.`, { field: option.name, given: both.join(' and '), hint });
+  return new Problem(`${option.name} is given more than once.`, {
+    field: option.name,
+    given: both.join(' and '),
+    hint,
+  });
 }

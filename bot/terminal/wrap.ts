@@ -63,7 +63,5 @@ export function list(
   mark: (place: number) => string = () => '-',
 ): string[] {
   const widest = mark(texts.length).length;
-  return texts.flatMap((text, index) =>
-    wrap(text, style.width, `  ${mark(index + 1).padStart(widest)} `),
-  );
+  return texts.flatMap((text, index) => wrap(text, style.width, `  ${mark(index + 1).padStart(widest)} `));
 }

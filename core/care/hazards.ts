@@ -34,7 +34,9 @@ export const hazards = {
     signal: 'Warning',
     statements: ['H319'],
     basis: 'ghs',
-    cautions: ['Sodium carbonate dust and strong solution sting eyes: wear eye protection, do not breathe the dust.'],
+    cautions: [
+      'Sodium carbonate dust and strong solution sting eyes: wear eye protection, do not breathe the dust.',
+    ],
   },
   'calcium-chloride': {
     signal: 'Warning',
@@ -90,7 +92,9 @@ export const hazards = {
     signal: 'Danger',
     statements: ['H372'],
     basis: 'memory',
-    cautions: ['Iodide acts on the thyroid: do not breathe or swallow it, wash your hands, label the stock bottle.'],
+    cautions: [
+      'Iodide acts on the thyroid: do not breathe or swallow it, wash your hands, label the stock bottle.',
+    ],
   },
 } as const satisfies Record<string, Hazard>;
 

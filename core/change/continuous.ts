@@ -17,7 +17,9 @@ const mostTurnover = 100;
 export function afterContinuous(now: number, fresh: number, turnover: number): number {
   checkedLevel('now', now);
   checkedLevel('fresh', fresh);
-  return fresh + (now - fresh) * Math.exp(-inRange('volume passed', turnover, 0, mostTurnover, 'tank volumes'));
+  return (
+    fresh + (now - fresh) * Math.exp(-inRange('volume passed', turnover, 0, mostTurnover, 'tank volumes'))
+  );
 }
 
 /** Share of the old water gone after a turnover: 1 - exp(-V/Vt). Check: 0.3 -> 0.2592. */

@@ -7,8 +7,9 @@ export interface SwapDay {
   readonly fraction: number;
 }
 
-/** Most days a plan may have. */
+/** Most days a plan may have, and the largest part of the water swapped in one; own choice. */
 const mostDays = 60;
+const mostSwap = 0.5;
 
 /**
  * Levels at the end of each day, from `from` (left out) to `to`, in equal steps no larger than `mostADay`; any scale.
@@ -20,7 +21,10 @@ export function evenDays(from: number, to: number, mostADay: number): readonly n
   const gap = Math.abs(to - from);
   const days = Math.ceil(gap / inRange('pace', mostADay, 1e-5, 10, 'a day') - 1e-6);
   if (days > mostDays) {
-    throw new Problem(`At that pace it would take ${days} days.`, { field: 'pace', limit: `at most ${mostDays} days` });
+    throw new Problem(`At that pace it would take ${days} days.`, {
+      field: 'pace',
+      limit: `at most ${mostDays} days`,
+    });
   }
   return Array.from({ length: days }, (_, day) => from + ((to - from) * (day + 1)) / days);
 }
@@ -31,17 +35,17 @@ export function evenDays(from: number, to: number, mostADay: number): readonly n
  * because fresh water is lighter than salt water. Source: mass balance [mixing].
  * Check: S 39.77 to 34.51 in four steps of 0.001 SG in 55 US gal -> 1.8, 1.9, 1.95, 2.0 gal.
  *
- * @throws Problem when the source is not beyond the last level.
+ * @throws Problem when the source is not beyond the last level, or so near it that a day would swap more than half.
  */
 export function swapDays(fromS: number, levelsS: readonly number[], sourceS: number): readonly SwapDay[] {
   let now = fromS;
   return levelsS.map((toS) => {
     const fraction = fractionForGoal({ now, goal: toS, fresh: sourceS });
-    if (fraction === undefined) {
+    if (fraction === undefined || fraction > mostSwap) {
       throw new Problem('Water of that salinity cannot bring the tank there.', {
         field: 'fresh',
         given: `${sourceS} ppt`,
-        hint: toS > fromS ? 'The new water must be saltier than the goal.' : 'The new water must be below the goal.',
+        hint: `The new water must be clearly ${toS > fromS ? 'saltier' : 'less salty'} than the goal.`,
       });
     }
     now = toS;

@@ -43,7 +43,11 @@ export function fractionToHold(peak: number, fresh: number, rise: number): numbe
 }
 
 /** The next `changes` changes (1 to 1000), beginning with one now; each following one finds the level `rise` higher. */
-export function course(now: number, { fresh, rise, fraction }: Routine, changes: number): readonly AtChange[] {
+export function course(
+  now: number,
+  { fresh, rise, fraction }: Routine,
+  changes: number,
+): readonly AtChange[] {
   const f = checkedFraction(fraction);
   checkedLevel('fresh', fresh);
   checkedLevel('rise', rise);

@@ -115,7 +115,15 @@ export const compounds: readonly Compound[] = [
   {
     name: 'calcium hydroxide',
     formula: 'Ca(OH)2',
-    names: ['limewater powder', 'limewater', 'slaked lime', 'hydrated lime', 'pickling lime', 'caoh2', 'ca oh 2'],
+    names: [
+      'limewater powder',
+      'limewater',
+      'slaked lime',
+      'hydrated lime',
+      'pickling lime',
+      'caoh2',
+      'ca oh 2',
+    ],
     loose: {
       kalkwasser: 'read as calcium hydroxide powder',
       kalk: 'read as calcium hydroxide powder',
@@ -202,7 +210,12 @@ export const compounds: readonly Compound[] = [
   {
     name: 'monosodium phosphate',
     formula: 'NaH2PO4',
-    names: ['nah2po4', 'sodium dihydrogen phosphate', 'monosodium phosphate anhydrous', 'monobasic sodium phosphate'],
+    names: [
+      'nah2po4',
+      'sodium dihydrogen phosphate',
+      'monosodium phosphate anhydrous',
+      'monobasic sodium phosphate',
+    ],
     atoms: { Na: 1, H: 2, P: 1, O: 4 },
     water: 0,
     ions: { Na: 1, PO4: 1 },
@@ -214,7 +227,12 @@ export const compounds: readonly Compound[] = [
   {
     name: 'disodium phosphate',
     formula: 'Na2HPO4',
-    names: ['na2hpo4', 'disodium hydrogen phosphate', 'disodium phosphate anhydrous', 'dibasic sodium phosphate'],
+    names: [
+      'na2hpo4',
+      'disodium hydrogen phosphate',
+      'disodium phosphate anhydrous',
+      'dibasic sodium phosphate',
+    ],
     atoms: { Na: 2, H: 1, P: 1, O: 4 },
     water: 0,
     ions: { Na: 2, PO4: 1 },
@@ -294,7 +312,8 @@ export function compoundNames(): readonly string[] {
 }
 
 /** Words that say nothing about which salt it is. */
-const FILLER = /\b(?:powder|powdered|flakes?|prills?|pellets?|granules|crystals|pure|food grade|some|my|the|oven)\b/g;
+const FILLER =
+  /\b(?:powder|powdered|flakes?|prills?|pellets?|granules|crystals|pure|food grade|some|my|the|oven)\b/g;
 
 /**
  * The compound a text names: one, several when the word does not say which form ("calcium chloride" is anhydrous,

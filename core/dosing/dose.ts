@@ -31,7 +31,13 @@ export function supplyPerG(compound: Compound, id: ParameterId): number {
  *
  * @throws Problem outside the ranges, or when the compound does not supply that parameter.
  */
-export function amountG(compound: Compound, id: ParameterId, rise: number, volumeL: number, purityShare = 1): number {
+export function amountG(
+  compound: Compound,
+  id: ParameterId,
+  rise: number,
+  volumeL: number,
+  purityShare = 1,
+): number {
   const checked = inRange('rise', rise, 0, 1e6, '');
   return (checked * checkedVolume(volumeL)) / (supplied(compound, id) * checkedPurity(purityShare));
 }
@@ -41,7 +47,13 @@ export function amountG(compound: Compound, id: ParameterId, rise: number, volum
  *
  * @throws Problem as `amountG`; `massG` 0 to 1e6.
  */
-export function riseFrom(compound: Compound, id: ParameterId, massG: number, volumeL: number, purityShare = 1): number {
+export function riseFrom(
+  compound: Compound,
+  id: ParameterId,
+  massG: number,
+  volumeL: number,
+  purityShare = 1,
+): number {
   const checked = inRange('amount', massG, 0, 1e6, 'g');
   return (checked * supplied(compound, id) * checkedPurity(purityShare)) / checkedVolume(volumeL);
 }
@@ -49,7 +61,10 @@ export function riseFrom(compound: Compound, id: ParameterId, massG: number, vol
 function supplied(compound: Compound, id: ParameterId): number {
   const perG = supplyPerG(compound, id);
   if (perG > 0) return perG;
-  throw new Problem(`${compound.name} does not raise ${parameter(id).label}.`, { field: 'with', given: compound.name });
+  throw new Problem(`${compound.name} does not raise ${parameter(id).label}.`, {
+    field: 'with',
+    given: compound.name,
+  });
 }
 
 function checkedVolume(volumeL: number): number {

@@ -59,7 +59,8 @@ export function saturationGL(tempC = 25): Strength {
 function between(table: Table, tempC: number): number {
   for (const [index, [upperC, upper]] of table.entries()) {
     const [lowerC, lower] = table[index - 1] ?? [upperC, upper];
-    if (tempC <= upperC) return upperC === lowerC ? upper : lower + ((upper - lower) * (tempC - lowerC)) / (upperC - lowerC);
+    if (tempC <= upperC)
+      return upperC === lowerC ? upper : lower + ((upper - lower) * (tempC - lowerC)) / (upperC - lowerC);
   }
   throw new Error(`${tempC} is beyond the table`);
 }
@@ -105,5 +106,12 @@ export function recipe(useMeqL: number, tankL: number, topOffL: number, gL: numb
   const limeG = needMeq * LIME_G_PER_MEQ;
   const perLitreG = limeG / inRange('amount', topOffL, 0.001, 1e5, 'L a day');
   const saturatedL = limeG / gL;
-  return { needMeq, limeG, perLitreG, ofSaturation: perLitreG / gL, saturatedL, plainL: Math.max(0, topOffL - saturatedL) };
+  return {
+    needMeq,
+    limeG,
+    perLitreG,
+    ofSaturation: perLitreG / gL,
+    saturatedL,
+    plainL: Math.max(0, topOffL - saturatedL),
+  };
 }

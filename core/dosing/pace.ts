@@ -21,7 +21,9 @@ const EPSILON = 1e-9;
  */
 export function splitByPace(rise: number, mostPerDay: number): Split {
   inRange('pace', mostPerDay, Number.MIN_VALUE, Number.MAX_VALUE, 'a day');
-  const days = Math.ceil(inRange('rise', rise, 0, mostPerDay * MOST_DAYS, 'at that pace, within a year') / mostPerDay - EPSILON);
+  const days = Math.ceil(
+    inRange('rise', rise, 0, mostPerDay * MOST_DAYS, 'at that pace, within a year') / mostPerDay - EPSILON,
+  );
   return days <= 0 ? { days: 0, risePerDay: 0 } : { days, risePerDay: rise / days };
 }
 

@@ -17,7 +17,12 @@ export interface IonRise {
  *
  * Check [computed from iupac21]: 36.68 g CaCl2·2H2O in 1000 L -> 10 mg/L Ca and 17.69 mg/L Cl.
  */
-export function ionRises(compound: Compound, massG: number, volumeL: number, purityShare = 1): readonly IonRise[] {
+export function ionRises(
+  compound: Compound,
+  massG: number,
+  volumeL: number,
+  purityShare = 1,
+): readonly IonRise[] {
   const mmolPerL = (massG * purityShare * 1000) / compoundMolarMass(compound) / volumeL;
   const rises = Object.entries(compound.ions).map(([name, count]) => {
     const ion = name as Ion;
@@ -32,7 +37,9 @@ export function ionRises(compound: Compound, massG: number, volumeL: number, pur
  */
 export function salinityRisePpt(compound: Compound, massG: number, volumeL: number, purityShare = 1): number {
   const dryShare = 1 - (compound.water * molarMass({ H: 2, O: 1 })) / compoundMolarMass(compound);
-  return (massG * purityShare * dryShare) / ((volumeL * densityKgM3(REEF.practicalSalinity, REEF.tempC)) / 1000);
+  return (
+    (massG * purityShare * dryShare) / ((volumeL * densityKgM3(REEF.practicalSalinity, REEF.tempC)) / 1000)
+  );
 }
 
 /** The water a pH move is worked out for where nothing else is known. */
@@ -56,7 +63,13 @@ export interface PhMove {
  *
  * @throws Problem outside the ranges of the carbonate system.
  */
-export function phMove(compound: Compound, alkMeqL: number, riseMeqL: number, start = USUAL_PH, water = REEF): PhMove {
+export function phMove(
+  compound: Compound,
+  alkMeqL: number,
+  riseMeqL: number,
+  start = USUAL_PH,
+  water = REEF,
+): PhMove {
   const before = fromAlkalinityAndPh(alkUmolKgFromMeqL(alkMeqL, water), start, water);
   const addedAlk = alkUmolKgFromMeqL(riseMeqL, water);
   const addedDic = (addedAlk * compound.dicPerMol) / compound.alkEqPerMol;

@@ -27,7 +27,12 @@ export function strengthGL(massG: number, finalVolumeL: number): number {
  *
  * Check: 84.0058 g/L of pure NaHCO3 is 1 mol/L -> 1 meq/mL.
  */
-export function suppliedPerMl(compound: Compound, id: ParameterId, solutionGL: number, purityShare = 1): number {
+export function suppliedPerMl(
+  compound: Compound,
+  id: ParameterId,
+  solutionGL: number,
+  purityShare = 1,
+): number {
   return (supplyPerG(compound, id) * solutionGL * purityShare) / 1000;
 }
 

@@ -23,6 +23,28 @@ export function litHours(period: Photoperiod): number {
   return period.fullHours + 2 * period.rampHours;
 }
 
+export type DayVerdict = 'shorter than usual' | 'usual' | 'longer than usual' | 'too long';
+
+/** How a day compares with the usual one; over 12 h lit is too long. Common practice, no source. */
+export function dayVerdict(period: Photoperiod): DayVerdict {
+  const lit = litHours(period);
+  if (lit > usualLitHours.high) return 'too long';
+  if (period.fullHours > usualFullHours.high) return 'longer than usual';
+  return period.fullHours < usualFullHours.low && lit < usualLitHours.low ? 'shorter than usual' : 'usual';
+}
+
+/**
+ * Usual hours of main light beside ramps of `rampHours` each way (0 to 6 h), so that the whole day stays within
+ * 12 h: 8 to 10 h up to 1 h ramps, 6 h with 3 h ramps. Common practice, no source.
+ *
+ * @throws Problem outside that range.
+ */
+export function usualFullHoursBeside(rampHours: number): { readonly low: number; readonly high: number } {
+  const room = usualLitHours.high - 2 * inRange('ramp', rampHours, 0, usualLitHours.high / 2, 'h');
+  const high = Math.min(usualFullHours.high, room);
+  return { low: Math.min(usualFullHours.low, high), high };
+}
+
 /**
  * Hours of full light that give the same daily total: a linear ramp counts half, and there are two of them.
  * 8 h full with 1 h up and 1 h down -> 9 h. Range: at least 0.25 h, and at most 24 h lit.

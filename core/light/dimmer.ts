@@ -31,7 +31,9 @@ export function dimmerSetting(reading: DimmerReading, goalPpfd: number): DimmerS
   const at = inRange('at', reading.settingPercent, 1, 100, '%');
   const settingPercent = (at * inPpfdRange('goal', goalPpfd)) / ppfd;
   const ppfdAtFull = (ppfd * 100) / at;
-  return settingPercent > 100 ? { reached: false, ppfdAtFull } : { reached: true, settingPercent, ppfdAtFull };
+  return settingPercent > 100
+    ? { reached: false, ppfdAtFull }
+    : { reached: true, settingPercent, ppfdAtFull };
 }
 
 /** Whether the two settings are so far apart that the result is only a first try. */

@@ -30,12 +30,8 @@ export const cieIlluminants = {
   'LED-V1': { luxPerPpfd: 53.078, source: 'cie15' },
 } as const satisfies Record<string, BroadSource>;
 
-/** Broad sources of Thimijan & Heins 1983, through later listings that cite it. Lists differ by 2 to 6 %. */
+/** Broad sources of Thimijan & Heins 1983, through later listings that cite it. Such lists differ by 2 to 6 %. */
 export const listedSources = {
-  daylight: { luxPerPpfd: 54, source: 'th83' },
   blueSky: { luxPerPpfd: 52, source: 'th83' },
   metalHalide: { luxPerPpfd: 71, source: 'th83' },
-  sodium: { luxPerPpfd: 82, source: 'th83' },
-  coolWhiteTube: { luxPerPpfd: 74, source: 'th83' },
-  incandescent: { luxPerPpfd: 50, source: 'th83' },
 } as const satisfies Record<string, BroadSource>;

@@ -1,6 +1,6 @@
 import type { SourceCode } from '../sources.ts';
 import { cieIlluminants, listedSources } from './illuminant.ts';
-import { gaussianBand, luxPerPpfd, mixLuxPerPpfd, type Span } from './lux.ts';
+import { gaussianBand, luxPerPpfd, mixLuxPerPpfd, planckian, type Span } from './lux.ts';
 
 /** A kind of lamp as members name it, and the lux per umol m-2 s-1 it can have. */
 export interface Lamp {
@@ -42,40 +42,40 @@ export const lamps = {
     sources: ['th83', 'cie15'],
   },
   white: {
-    name: 'white LED',
+    name: 'white LEDs',
     luxPerPpfd: { low: cie['LED-V1'].luxPerPpfd, high: whiteHigh },
     basis: 'CIE white LEDs, violet-pumped to blue-pumped',
     sources: ['cie15'],
   },
   'blue-white': {
-    name: 'blue and white LED',
+    name: 'bluish LEDs, up to half white',
     luxPerPpfd: { low: deepBlueMix, high: evenMix },
     basis: '20 % white with blue and violet to half white and half royal blue, by photons',
     sources: ['cie', 'cie15', 'si19'],
   },
   blue: {
-    name: 'LED with only blue channels on',
+    name: 'blue LEDs alone',
     luxPerPpfd: { low: royalBlue, high: blue },
     basis: 'a band at 450 nm to a band at 470 nm, each 20 nm wide',
     sources: ['cie', 'si19'],
   },
   led: {
-    name: 'LED of unknown mix',
+    name: 'LEDs of unknown mix',
     luxPerPpfd: { low: royalBlue, high: whiteHigh },
     basis: 'royal blue alone to white alone',
     sources: ['cie', 'cie15', 'si19'],
   },
   halide: {
     name: 'metal halide',
-    luxPerPpfd: { low: luxPerPpfd(planck(20_000)), high: listedSources.metalHalide.luxPerPpfd },
+    luxPerPpfd: { low: luxPerPpfd(planckian(20_000)), high: listedSources.metalHalide.luxPerPpfd },
     basis: 'a bluish bulb taken as a black body of 20,000 K, to the listed white metal halide',
     sources: ['cie', 'th83'],
   },
   fluorescent: {
-    name: 'white fluorescent tube',
+    name: 'white fluorescent tubes',
     luxPerPpfd: { low: cie.FL7.luxPerPpfd, high: cie.FL4.luxPerPpfd },
     basis: 'CIE daylight tube to warm white tube',
-    sources: ['cie15', 'th83'],
+    sources: ['cie15'],
   },
 } as const satisfies Record<string, Lamp>;
 
@@ -92,9 +92,3 @@ export const anyLampLuxPerPpfd: Span = {
   low: Math.min(...lampIds.map((id) => lamps[id].luxPerPpfd.low)),
   high: Math.max(...lampIds.map((id) => lamps[id].luxPerPpfd.high)),
 };
-
-/** Relative spectral power of a black body at `tempK`: nm^-5 / (exp(c2 / (nm T)) - 1), c2 = h c / k. */
-function planck(tempK: number): (nm: number) => number {
-  const c2NmK = 1.438776877e7;
-  return (nm) => nm ** -5 / Math.expm1(c2NmK / (nm * tempK));
-}

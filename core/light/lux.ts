@@ -25,7 +25,10 @@ export function luxPerPpfd(spectrum: Spectrum): number {
   const power = trapezoid(TABLE_START_NM, TABLE_END_NM, (nm) => spectrum(nm) * luminousEfficiency(nm));
   const photons = trapezoid(PAR_START_NM, PAR_END_NM, (nm) => spectrum(nm) * nm * UMOL_PER_JOULE_NM);
   if (photons > 0 && Number.isFinite(power)) return (LUMEN_PER_WATT * power) / photons;
-  throw new Problem('That spectrum has no light from 400 to 700 nm.', { field: 'lamp', limit: '400 to 700 nm' });
+  throw new Problem('That spectrum has no light from 400 to 700 nm.', {
+    field: 'lamp',
+    limit: '400 to 700 nm',
+  });
 }
 
 function trapezoid(from: number, to: number, f: (nm: number) => number): number {
@@ -44,6 +47,20 @@ export function gaussianBand(peakNm: number, fwhmNm: number): Spectrum {
   inRange('peak', peakNm, PAR_START_NM, PAR_END_NM, 'nm');
   const sigmaNm = inRange('width', fwhmNm, 5, 100, 'nm') / (2 * Math.sqrt(2 * Math.LN2));
   return (nm) => Math.exp(-0.5 * ((nm - peakNm) / sigmaNm) ** 2);
+}
+
+/** Second radiation constant h c / k, nm K. Source si19 (exact constants). */
+const C2_NM_K = 1.438776877e7;
+
+/**
+ * A black body of `tempK` (1000 to 50,000 K): nm^-5 / (exp(c2 / (nm T)) - 1). Check: 2856 K, which is CIE A, has
+ * 50.26 lux per umol m-2 s-1; 6500 K 54.387.
+ *
+ * @throws Problem outside that range.
+ */
+export function planckian(tempK: number): Spectrum {
+  const checkedK = inRange('temperature', tempK, 1000, 50_000, 'K');
+  return (nm) => nm ** -5 / Math.expm1(C2_NM_K / (nm * checkedK));
 }
 
 /** One part of a mix: its share of the photons (any positive scale) and its own lux per umol m-2 s-1. */

@@ -1,4 +1,5 @@
 import { inRange } from '../problem.ts';
+import { MAX_PPFD } from './band.ts';
 
 /** Usual raise of light in a week, per cent of what it was: common practice, no source. */
 export const USUAL_RAISE_PERCENT = 10;
@@ -29,14 +30,14 @@ export interface RampPlan {
  * A plan from the present light to the goal in equal relative steps, none above `pacePercent` a week of the week
  * before. Weeks = ceil(ln(goal / now) / ln(1 + pace)). Lowering needs no plan: one step, at once.
  *
- * `now` and `goal` share a unit and are both above 0. Check: 100 to 150 at 10 % -> 5 weeks of 8.45 %
+ * `now` and `goal` share a unit and are both from 1 to `MAX_PPFD`. Check: 100 to 150 at 10 % -> 5 weeks of 8.45 %
  * (1.1^4 = 1.464, 1.1^5 = 1.611); 100 to 121 -> 2 weeks. Pace: common practice, no source.
  *
- * @throws Problem for a value not above 0 or a pace outside 1 to `MAX_RAISE_PERCENT` %.
+ * @throws Problem for a value outside that range or a pace outside 1 to `MAX_RAISE_PERCENT` %.
  */
 export function rampPlan(now: number, goal: number, pacePercent: number = USUAL_RAISE_PERCENT): RampPlan {
-  inRange('now', now, 1, 1e4, '');
-  inRange('goal', goal, 1, 1e4, '');
+  inRange('now', now, 1, MAX_PPFD, 'PAR or %');
+  inRange('goal', goal, 1, MAX_PPFD, 'PAR or %');
   inRange('pace', pacePercent, 1, MAX_RAISE_PERCENT, '% a week');
   if (goal === now) return { direction: 'stay', weeks: 0, stepPercent: 0, steps: [] };
   if (goal < now) {

@@ -12,16 +12,19 @@ export interface Judged {
   readonly at35?: number;
 }
 
-/** Salinity range in which a reef tank is usually kept, practical salinity: common practice, no source. */
-export const SALINITY_TARGET = [34, 36] as const;
+/**
+ * Practical salinity in which a reef tank is usually kept: 35 is the aim, and 1.025 (32.6 to 33.2, by the scale of
+ * the instrument) is kept by many. Common practice, no source.
+ */
+export const SALINITY_TARGET = [32.5, 36.5] as const;
 
 /** Ions that rise and fall with salinity in fixed proportion (m08: constant composition). */
 const CONSERVATIVE: readonly ParameterId[] = ['calcium', 'magnesium', 'potassium', 'strontium', 'bromide'];
 
 /**
  * Judges readings against where they can be believed and where reefs are usually kept (both in parameter.ts,
- * common practice). An ion that follows salinity is judged at S = 35, x 35/S, so that low salinity is not read
- * as low calcium. 560 mg/L calcium at S 31.9 -> 614 at 35, doubtful.
+ * common practice). Where salinity is outside its range, an ion that follows it is judged at S = 35, x 35/S, so
+ * that low salinity is not read as low calcium. 560 mg/L calcium at S 31.9 -> 614 at 35, doubtful.
  *
  * Order of the result is the order to act in: doubtful readings, then what is low or high, then the rest.
  *
@@ -38,11 +41,15 @@ export function judge(
     .sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict));
 }
 
+/** Whether a practical salinity is where reef tanks are usually kept. */
+export function usual(practicalSalinity: number): boolean {
+  return practicalSalinity >= SALINITY_TARGET[0] && practicalSalinity <= SALINITY_TARGET[1];
+}
+
 function judgeOne(id: ParameterId, value: number, practicalSalinity: number | undefined): Judged {
   const { plausible, target } = parameter(id);
-  const follows = CONSERVATIVE.includes(id) && practicalSalinity !== undefined && practicalSalinity > 0;
-  const at35 = follows ? (value * 35) / practicalSalinity : value;
-  const off = follows && Math.abs(at35 - value) > 0.02 * value;
+  const off = CONSERVATIVE.includes(id) && practicalSalinity !== undefined && practicalSalinity > 0 && !usual(practicalSalinity);
+  const at35 = off ? (value * 35) / practicalSalinity : value;
   return { parameter: id, value, verdict: verdictOf(at35, plausible, target), ...(off ? { at35 } : {}) };
 }
 

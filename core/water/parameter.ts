@@ -25,8 +25,6 @@ export interface Parameter {
   readonly pace?: { readonly most: number; readonly gentle?: number };
   /** In `unit`: what a hobby kit can tell apart (common practice, no source). */
   readonly kitResolution: number;
-  /** Value of reference seawater at S = 35 in `unit`, where it falls and rises with salinity. */
-  readonly seawater?: number;
   readonly basis: readonly SourceCode[];
 }
 
@@ -41,7 +39,6 @@ export const parameters = {
     target: [7, 11],
     pace: { most: 1, gentle: 0.5 },
     kitResolution: 0.3,
-    seawater: 6.6,
     basis: ['practice', 'm08'],
   },
   calcium: {
@@ -54,7 +51,6 @@ export const parameters = {
     target: [400, 450],
     pace: { most: 50, gentle: 25 },
     kitResolution: 10,
-    seawater: 421.7,
     basis: ['practice', 'm08'],
   },
   magnesium: {
@@ -67,7 +63,6 @@ export const parameters = {
     target: [1250, 1400],
     pace: { most: 100, gentle: 50 },
     kitResolution: 30,
-    seawater: 1313.7,
     basis: ['practice', 'm08'],
   },
   potassium: {
@@ -80,7 +75,6 @@ export const parameters = {
     target: [380, 420],
     pace: { most: 20, gentle: 10 },
     kitResolution: 20,
-    seawater: 408.4,
     basis: ['memory', 'm08'],
   },
   strontium: {
@@ -93,7 +87,6 @@ export const parameters = {
     target: [7, 10],
     pace: { most: 1 },
     kitResolution: 1,
-    seawater: 8.13,
     basis: ['memory', 'm08'],
   },
   bromide: {
@@ -106,7 +99,6 @@ export const parameters = {
     target: [60, 72],
     pace: { most: 5 },
     kitResolution: 5,
-    seawater: 68.86,
     basis: ['memory', 'm08'],
   },
   iodine: {
@@ -119,7 +111,6 @@ export const parameters = {
     target: [0.03, 0.08],
     pace: { most: 0.01 },
     kitResolution: 0.02,
-    seawater: 0.06,
     basis: ['memory'],
   },
   nitrate: {

@@ -4,8 +4,13 @@ import { hasAmbiguousComma, normaliseNumbers } from '../quantity/number.ts';
 import { readQuantity } from '../quantity/read.ts';
 import { conductivityMScm, salinityFromConductivity } from './conductivity.ts';
 import { practicalFromReferenceGKg, referenceSalinityGKg } from './reference-seawater.ts';
-import { densityKgM3, eos80Range } from './seawater.ts';
-import { gravityPairs, salinityFromHydrometer, specificGravity, type GravityPair } from './specific-gravity.ts';
+import { densityKgM3 } from './seawater.ts';
+import {
+  gravityPairs,
+  salinityFromHydrometer,
+  specificGravity,
+  type GravityPair,
+} from './specific-gravity.ts';
 import { scaleOf, unreadableSalinity, type SalinityScale } from './salinity-scale.ts';
 
 /** A salinity as a member reads it. `written` is the number on `scale`, `notes` what had to be assumed. */
@@ -14,6 +19,8 @@ export interface SalinityReading {
   readonly scale: SalinityScale;
   readonly written: number;
   readonly pair: GravityPair;
+  /** Set where the reading was corrected for the temperature of the water. */
+  readonly waterTempC: number | undefined;
   readonly notes: readonly string[];
 }
 
@@ -31,8 +38,10 @@ export interface SalinityReadOptions {
 
 const NUMBER = String.raw`(?<number>\d[\d.,]*)`;
 const WORDS = String.raw`(?:(?:salinity|sal|specific gravity|s\.g\.|sg|conductivity)\s*[:=]?\s*)?`;
-const SHAPE = new RegExp(`^(?<lead>${WORDS})${NUMBER}\\s*(?<unit>[^\\d@]*?)(?:\\s*(?:@|at)\\s*(?<temp>.+))?$`);
-const PAIR = /\(?(?<!\d)(60|20|25)\s*°?\s*[cf]?\s*\/\s*(60|20|25)\s*°?\s*[cf]?\)?\s*$/;
+const SHAPE = new RegExp(
+  `^(?<lead>${WORDS})${NUMBER}\\s*(?<unit>[^\\d@]*?)(?:\\s*(?:@|at)\\s*(?<temp>.+))?$`,
+);
+const PAIR = /(?:@|\bat\b)?\s*\(?(?<!\d)(60|20|25)\s*°?\s*[cf]?\s*\/\s*(60|20|25)\s*°?\s*[cf]?\)?\s*$/;
 
 /**
  * Reads "1.025", "1.026 sg 20/20", "35 ppt", "35 g/kg", "53 mS/cm at 25 C" or "53000 µS/cm" as a practical salinity.
@@ -81,7 +90,7 @@ function toPractical({ scale, value, notes }: Written, options: SalinityReadOpti
   const { field, waterTempC } = options;
   const pair = options.pair ?? '25/25';
   const whole = (practicalSalinity: number, ...more: readonly string[]): SalinityReading => {
-    return { practicalSalinity, scale, written: value, pair, notes: [...notes, ...more] };
+    return { practicalSalinity, scale, written: value, pair, waterTempC, notes: [...notes, ...more] };
   };
   return naming(field, () => {
     switch (scale) {
@@ -90,7 +99,11 @@ function toPractical({ scale, value, notes }: Written, options: SalinityReadOpti
         const s = salinityFromHydrometer(value, pair, waterTempC ?? sampleC);
         const assumed = options.pair === undefined ? 'taken as' : 'on';
         const hydrometer = `corrected as a glass hydrometer in water of ${waterTempC} °C; leave the temperature out for a refractometer`;
-        return whole(s, `specific gravity ${assumed} the scale ${name}`, ...(waterTempC === undefined ? [] : [hydrometer]));
+        return whole(
+          s,
+          `specific gravity ${assumed} the scale ${name}`,
+          ...(waterTempC === undefined ? [] : [hydrometer]),
+        );
       }
       case 'ppt':
         return whole(densityChecked(value));
@@ -128,7 +141,11 @@ function naming<T>(field: string, work: () => T): T {
  * The number that stands for a practical salinity on a scale: the inverse of reading it (S 0 to 42; conductivity at
  * 25 deg C from S 2). Check: 35 -> 1.02637 (25/25), 35.16504 g/kg, 53.071 mS/cm.
  */
-export function onScale(practicalSalinity: number, scale: SalinityScale, pair: GravityPair = '25/25'): number {
+export function onScale(
+  practicalSalinity: number,
+  scale: SalinityScale,
+  pair: GravityPair = '25/25',
+): number {
   switch (scale) {
     case 'SG':
       return specificGravity(practicalSalinity, pair);
@@ -140,6 +157,3 @@ export function onScale(practicalSalinity: number, scale: SalinityScale, pair: G
       return conductivityMScm(practicalSalinity, 25);
   }
 }
-
-/** Highest salinity any formula here takes. */
-export const mostSalinity = eos80Range.salinityMax;

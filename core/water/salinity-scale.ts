@@ -31,7 +31,9 @@ const bareMicrosiemens = { min: 5000, max: 65_000 } as const;
  * @throws Problem with `choices` where it can be several or is surely another one.
  */
 export function scaleOf(value: number, unit: string, given: Given): OnScale {
-  const word = unit.replace(/^(?:salinity|sal)\s*/, '').replace(/^(?:sg|s\.g\.|specific gravity)\s+(?=\S)/, '');
+  const word = unit
+    .replace(/^(?:salinity|sal)\s*/, '')
+    .replace(/^(?:sg|s\.g\.|specific gravity)\s+(?=\S)/, '');
   if (word === '') return bare(value, given);
   if (GRAVITY.test(word)) return specific(value, given);
   if (PRACTICAL.test(word)) return practical(value, given);
@@ -53,7 +55,8 @@ function isThousandfold(value: number): boolean {
 
 function specific(value: number, { field, given }: Given): OnScale {
   if (isGravity(value)) return { scale: 'SG', value, notes: [] };
-  if (isThousandfold(value)) return { scale: 'SG', value: value / 1000, notes: [`read ${value} as ${value / 1000}`] };
+  if (isThousandfold(value))
+    return { scale: 'SG', value: value / 1000, notes: [`read ${value} as ${value / 1000}`] };
   throw new Problem('A specific gravity of a marine tank lies between 1.000 and 1.032.', {
     field,
     given,
@@ -82,7 +85,8 @@ function conductivity(value: number, unit: string, { field }: Given): OnScale {
 function bare(value: number, { field, given }: Given): OnScale {
   if (isGravity(value)) return { scale: 'SG', value, notes: [] };
   if (isThousandfold(value)) return specific(value, { field, given });
-  if (value >= barePpt.min && value <= barePpt.max) return { scale: 'ppt', value, notes: [`read ${value} as ppt`] };
+  if (value >= barePpt.min && value <= barePpt.max)
+    return { scale: 'ppt', value, notes: [`read ${value} as ppt`] };
   if (value >= bareMicrosiemens.min && value <= bareMicrosiemens.max) {
     return { scale: 'mS/cm', value: value / 1000, notes: [`read ${value} as µS/cm`] };
   }

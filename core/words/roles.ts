@@ -20,8 +20,8 @@ export function roleOf(lead: string, tail: string): Role {
   if (rate && RISE.test(lead)) return 'rise';
   if (rate && USE.test(lead)) return 'use';
   if (FRESH.test(lead)) return 'fresh';
-  if (GOAL.test(lead) || OR_LESS.test(tail)) return 'goal';
-  return BEFORE.test(lead) ? 'before' : 'plain';
+  if (BEFORE.test(lead)) return 'before';
+  return GOAL.test(lead) || OR_LESS.test(tail) ? 'goal' : 'plain';
 }
 
 /** Days in "a week", "/day", "per month" right behind a mention, or undefined. */

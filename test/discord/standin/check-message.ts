@@ -31,7 +31,10 @@ export function checkMessage(here: Spot, body: unknown, sending: Sending): void 
   checkNonce(here, body['nonce']);
   if (!absent(body['allowed_mentions'])) checkMentions(here.at('allowed_mentions'), body['allowed_mentions']);
   checkReference(here, body['message_reference']);
-  if (sending.way === 'create' || sending.way === 'reply') checkNotEmpty(here, body, sending);
+  const replacesNothing = ((sending.before?.flags ?? 0) & flag.loading) !== 0;
+  if (sending.way === 'create' || sending.way === 'reply' || replacesNothing) {
+    checkNotEmpty(here, body, sending);
+  }
 }
 
 function checkFlags(here: Spot, body: Json, sending: Sending): void {

@@ -47,8 +47,12 @@ export async function answerRequest(
     request.socket.destroy();
     return;
   }
+  if (outcome.body === undefined) {
+    response.writeHead(outcome.status, outcome.headers).end();
+    return;
+  }
   response.writeHead(outcome.status, { 'content-type': 'application/json', ...outcome.headers });
-  response.end(outcome.body === undefined ? undefined : JSON.stringify(outcome.body));
+  response.end(JSON.stringify(outcome.body));
 }
 
 async function answerCall(

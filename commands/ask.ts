@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import { Problem } from '../core/problem.ts';
+import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
+import { answer, type Answer } from './answer.ts';
+import { changeIntent, dripIntent, routineIntent } from './ask/change.ts';
+import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
+import type { Intent } from './ask/intent.ts';
+import { hoursIntent, luxIntent } from './ask/light.ts';
+import { netVolumeIntent } from './ask/net-volume.ts';
+import { overflowIntent } from './ask/overflow.ts';
+import { peroxideIntent } from './ask/peroxide.ts';
+import { ppbIntent } from './ask/ppb.ts';
+import { readingsIntent } from './ask/readings.ts';
+import { adjustIntent, conductivityIntent, instrumentIntent, mixIntent, salinityIntent } from './ask/salinity.ts';
+import { swapIntent } from './ask/swap.ts';
+import { twoKitsIntent } from './ask/two-kits.ts';
+import { defineCommand, type Context } from './command.ts';
+import { textOption } from './options.ts';
+
+/** Tried in this order: the particular before the general. The first that knows the question answers it. */
+const intents: readonly Intent[] = [
+  overflowIntent,
+  peroxideIntent,
+  swapIntent,
+  netVolumeIntent,
+  twoKitsIntent,
+  zeroNutrientsIntent,
+  instrumentIntent,
+  limewaterIntent,
+  limewaterBatchIntent,
+  routineIntent,
+  dripIntent,
+  luxIntent,
+  hoursIntent,
+  readingsIntent,
+  doseIntent,
+  changeIntent,
+  mixIntent,
+  conductivityIntent,
+  adjustIntent,
+  ppbIntent,
+  salinityIntent,
+];
+
+/**
+ * Answers a question in plain words, asks exactly one back, or says what it can do with the numbers it saw.
+ *
+ * @throws Problem for what the member can put right.
+ */
+export function ask(text: string, context: Context): Answer {
+  if (text.length > MAX_WORDS_LENGTH) {
+    throw new Problem('That is longer than I can read.', { field: 'question', limit: `at most ${MAX_WORDS_LENGTH} characters` });
+  }
+  const heard = hear(text);
+  for (const intent of intents) {
+    const found = intent(heard, context);
+    if (found !== undefined) return found;
+  }
+  return lost(heard);
+}
+
+function lost(heard: Heard): Answer {
+  const numbers = heard.mentions.slice(0, 8).map(({ text }) => text);
+  return answer({
+    headline: numbers.length === 0 ? 'I did not find a question with numbers in that.' : `I saw ${numbers.join(', ')}, but not what you want to know.`,
+    steps: [
+      'Name what is measured, what it reads and where it should be: "raise alk 7.2 to 8.4 in 75 gal with soda ash".',
+      'Water changes: "nitrate 80, 55 gal, 20 % a week, how many to 10". Salinity: "1.030, 55 gal, want 1.026".',
+      'Or use /dose, /waterchange, /salinity, /light and /convert; /help shows how.',
+    ],
+  });
+}
+
+export const askCommand = defineCommand({
+  path: ['ask'],
+  summary: 'Ask in your own words: what it reads, what it should be, how much water',
+  example: '/ask question:raise alk 7.2 to 8.4 in 75 gal with soda ash',
+  options: z.strictObject({
+    question: textOption('Your question with its numbers and units', { max: MAX_WORDS_LENGTH }),
+  }),
+  run: (input, context) => ask(input.question, context),
+});

@@ -1,0 +1,78 @@
+import type { ParameterId } from '../../core/water/parameter.ts';
+import type { Heard, Said } from '../../core/words/hear.ts';
+import { is } from '../../core/words/mention.ts';
+import { rateDays } from '../../core/words/roles.ts';
+import { tankVolume } from '../../core/words/tank-volume.ts';
+import { call } from './call.ts';
+import { says, type Intent } from './intent.ts';
+
+const CHANGE = ['water ?changes?', 'wc', 'w/c', 'change', 'changes', 'swap', 'exchange'];
+
+/** "no3 climbs 4 ppm a week, I change 15 %": where it settles. */
+export const routineIntent: Intent = (heard, context) => {
+  const rise = heard.said.find(({ role, parameter }) => role === 'rise' && parameter !== 'salinity');
+  const share = shareOf(heard);
+  if (rise === undefined || share === undefined) return undefined;
+  const goal = heard.said.find(({ role, parameter }) => role === 'goal' && parameter === rise.parameter);
+  const input = { of: rise.parameter, rise: `${rise.mention.text} a ${periodName(rise.everyDays)}`, share: share.text, every: share.every, goal: goal?.mention.text };
+  return call('waterchange routine', input, context);
+};
+
+/** "two pumps swap 30 % over a day, is it the same?": slow against batch. */
+export const dripIntent: Intent = (heard, context) => {
+  const slow = says(heard, 'pumps?', 'continuous', 'continuously', 'bit by bit', 'drip', 'dosing pump', 'slowly over');
+  const share = shareOf(heard);
+  if (!slow || share === undefined || !says(heard, ...CHANGE)) return undefined;
+  return call('waterchange drip', { share: share.text, volume: tankVolume(heard)?.text }, context);
+};
+
+/** "nitrates 80, 20 % a week, how many till 10", or with no share named: how much in one change. */
+export const changeIntent: Intent = (heard, context) => {
+  const fall = falling(heard);
+  if (fall === undefined) return undefined;
+  const share = shareOf(heard);
+  const { of, now, goal, fresh } = fall;
+  const volume = tankVolume(heard)?.text;
+  if (share !== undefined) {
+    return call('waterchange goal', { of, now, goal, share: share.text, every: share.every, volume, fresh }, context);
+  }
+  if (!says(heard, ...CHANGE) && (of === 'alkalinity' || of === 'calcium' || of === 'magnesium')) {
+    return call('dose amount', { of, now, goal, volume }, context);
+  }
+  return call('waterchange once', { of, now, goal, volume, fresh }, context);
+};
+
+interface Falling {
+  readonly of: ParameterId;
+  readonly now: string;
+  readonly goal: string;
+  readonly fresh: string | undefined;
+}
+
+/** A parameter said with a reading and a lower level to reach. */
+function falling(heard: Heard): Falling | undefined {
+  const byRole = (of: Said['parameter'], ...roles: readonly Said['role'][]): Said | undefined =>
+    heard.said.find(({ parameter, role }) => parameter === of && roles.includes(role));
+  for (const of of heard.said.map(({ parameter }) => parameter)) {
+    if (of === 'salinity' || of === 'temperature' || of === 'ph') continue;
+    const goal = byRole(of, 'goal') ?? byRole(of, 'before');
+    const now = byRole(of, 'plain');
+    if (goal === undefined || now === undefined || goal.mention.value >= now.mention.value) continue;
+    return { of, now: now.mention.text, goal: goal.mention.text, fresh: byRole(of, 'fresh')?.mention.text };
+  }
+  return undefined;
+}
+
+/** The share of water changed, and how often where it is said. */
+function shareOf(heard: Heard): { text: string; every: string | undefined } | undefined {
+  const mention = heard.mentions.find((m) => is(m, 'share'));
+  if (mention === undefined) return undefined;
+  const tail = heard.text.slice(mention.end, mention.end + 40);
+  const days = rateDays(tail) ?? (/^\s*(?:each|every|on)\s+(?:mon|tues|wednes|thurs|fri|satur|sun)day/.test(tail) ? 7 : undefined);
+  return { text: mention.text, every: days === undefined ? undefined : `${days} days` };
+}
+
+function periodName(days: number | undefined): string {
+  if (days === 1) return 'day';
+  return days === 7 || days === undefined ? 'week' : 'month';
+}

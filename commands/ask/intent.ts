@@ -1,0 +1,11 @@
+import type { Heard } from '../../core/words/hear.ts';
+import type { Answer } from '../answer.ts';
+import type { Context } from '../command.ts';
+
+/** One kind of question: answers it, or undefined when the sentence is not of that kind. */
+export type Intent = (heard: Heard, context: Context) => Answer | undefined;
+
+/** Whether any of the words occurs as a whole word; words may be patterns. */
+export function says(heard: Heard, ...words: readonly string[]): boolean {
+  return new RegExp(String.raw`(?<![a-z0-9])(?:${words.join('|')})(?![a-z0-9])`).test(heard.text);
+}

@@ -1,0 +1,93 @@
+import type { Compound } from '../../core/dosing/compound.ts';
+import { saturationGL } from '../../core/dosing/limewater.ts';
+import { stockFor, WEIGHABLE_G } from '../../core/dosing/solution.ts';
+import { mass, significant, volume } from '../../core/quantity/format.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
+
+/** What comes before a dose of that parameter: the cause in the right order. */
+const before: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
+  calcium: [
+    'Check salinity first with a calibrated instrument: low salinity reads as low calcium. Check alkalinity and magnesium too.',
+  ],
+  magnesium: ['Check salinity first with a calibrated instrument: low salinity reads as low magnesium.'],
+  potassium: ['Check salinity first, and dose only with a potassium test in hand.'],
+  strontium: ['Dose only with a test in hand, after salinity is right.'],
+  bromide: ['Dose only with a test in hand, after salinity is right.'],
+  iodine: [
+    'Dose only with a test in hand: too much iodide harms, and it changes form and is used within days.',
+  ],
+  nitrate: [
+    'Retest, then feed a little more or take less out before dosing: zero on a hobby kit means below its limit, not none.',
+  ],
+  phosphate: [
+    'Retest, then feed a little more or take less out before dosing: zero on a hobby kit means below its limit, not none. Rock and sand soak part of it up.',
+  ],
+};
+
+const after: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
+  alkalinity: [
+    'Keep your usual daily dosing running (restart it if it was stopped) and count it in: this dose comes on top only to catch up.',
+  ],
+};
+
+/** The numbered steps of a dose: what to check, how to add a day's portion, when to stop. */
+export function doseSteps(
+  compound: Compound,
+  id: ParameterId,
+  portionG: number,
+  days: number,
+): readonly string[] {
+  const each = days > 1 ? 'each day' : 'once';
+  return [
+    ...(before[id] ?? []),
+    ...adding(compound, portionG, each),
+    days > 1
+      ? 'Retest before each further portion and stop when the goal is reached.'
+      : 'Retest the next day before adding any more.',
+    ...(after[id] ?? []),
+  ];
+}
+
+function adding(compound: Compound, portionG: number, each: string): readonly string[] {
+  if (compound.hazard === 'lime') {
+    const { low } = saturationGL();
+    const litres = volume(portionG / low);
+    return [
+      `Never as powder: bring ${mass(portionG)} ${each} as clear limewater, at least ${litres} of it, by slow drip.`,
+    ];
+  }
+  const small = smallDose(portionG, each);
+  if (small !== undefined) return [small];
+  return [
+    `Dissolve ${mass(portionG)} ${each} in fresh (RO) water${compound.hazard === 'calcium-chloride' ? ', powder into water, and let it cool' : ''}. Not more: start at or below the computed amount.`,
+    'Pour it slowly into strong flow, in several parts 15 to 30 minutes apart.',
+  ];
+}
+
+/** How to measure a portion too small to weigh: a stock and the millilitres of it. */
+function smallDose(portionG: number, each: string): string | undefined {
+  if (portionG >= WEIGHABLE_G) return undefined;
+  const { gramsPerLitre, doseMl } = stockFor(portionG);
+  const make =
+    gramsPerLitre === 1
+      ? 'dissolve 1 g and fill up to 1 L'
+      : 'dissolve 1 g, fill up to 1 L, then dilute 100 mL of that to 1 L';
+  return `${mass(portionG)} is too little to weigh: make a stock (${make} with fresh water) and add ${significant(doseMl, 2)} mL of it ${each}.`;
+}
+
+/** What to watch that is not about the powder's hazard. */
+export function doseCautions(compound: Compound, id: ParameterId): readonly string[] {
+  return [
+    ...(compound.dicPerMol < compound.alkEqPerMol && id === 'alkalinity'
+      ? ['It lifts pH: watch it and stop for the day above about 8.45 (common practice).']
+      : []),
+    ...(id === 'calcium' || (id === 'alkalinity' && compound.hazard !== 'lime')
+      ? [
+          'Never mix the calcium part and the alkalinity part together: they fall out as chalk. Add them well apart.',
+        ]
+      : []),
+    ...(id === 'phosphate' || id === 'nitrate'
+      ? ['Use a clean grade without trace metals, never garden fertiliser blends.']
+      : []),
+  ];
+}

@@ -1,0 +1,153 @@
+import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import type { Compound } from '../../core/dosing/compound.ts';
+import { amountG, riseFrom } from '../../core/dosing/dose.ts';
+import { splitByPace, type Split } from '../../core/dosing/pace.ts';
+import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
+import { mass, significant } from '../../core/quantity/format.ts';
+import type { SourceCode } from '../../core/sources.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
+import { doseCautions, doseSteps } from './advice.ts';
+import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
+import { type Change } from './change.ts';
+import type { AskedPace } from './pace.ts';
+import { alsoAdds, instead, phFact } from './side-effects.ts';
+import { amountWorking, paceLine } from './working.ts';
+
+/** Everything a dose is worked out from, read and checked. */
+export interface AskedDose {
+  readonly id: ParameterId;
+  readonly change: Change;
+  readonly compound: AskedCompound;
+  readonly water: AskedWater;
+  readonly purity: ReturnType<typeof askedPurity>;
+  readonly pace: AskedPace;
+}
+
+/** The grams, the days and the rest; where the form is open, the mass that is safe for every form. */
+export function amountAnswer(asked: AskedDose): Answer {
+  const { id, change, compound, water, purity, pace } = asked;
+  const amounts = compound.forms.map((form) => ({
+    form,
+    grams: amountG(form, id, change.rise, water.volumeL, purity.share),
+  }));
+  const { form, grams } = amounts.reduce((least, next) => (next.grams < least.grams ? next : least));
+  const split = splitByPace(inOwnUnit(id, change.rise), pace.most);
+  const portionG = grams / split.days;
+  const forms =
+    amounts.length > 1
+      ? amounts.map((one): Fact => ({ label: `If ${one.form.name}`, value: mass(one.grams) }))
+      : [];
+  return answer({
+    headline: headline(asked, grams, split, form),
+    read: [...change.read, compound.read, purity.read, ...water.read],
+    facts: [
+      { label: 'In all', value: `${mass(grams)}${water.given ? '' : ' per 100 L'}` },
+      ...(split.days > 1
+        ? [
+            {
+              label: 'Each day',
+              value: `${mass(portionG)} (${shown(id, change.rise / split.days)}) for ${split.days} days`,
+            },
+          ]
+        : []),
+      ...forms,
+      ...sideFacts(asked, form, grams, split),
+    ],
+    steps: doseSteps(form, id, portionG, split.days),
+    working: [
+      ...amountWorking(form, id, change, water.volumeL, purity.share),
+      paceLine(id, change, split, pace.words),
+    ],
+    cautions: [
+      ...formCaution(asked, amounts),
+      ...goalCaution(id, change),
+      ...doseCautions(form, id),
+      ...handlingCautions(form.hazard),
+    ],
+    sources: sourcesOf(id, form),
+    next: [
+      {
+        label: 'What one day’s portion does',
+        command: 'dose effect',
+        input: effectInput(form, portionG, asked),
+      },
+    ],
+  });
+}
+
+/** The day's portion as the options of `/dose effect`. */
+function effectInput(
+  form: Compound,
+  portionG: number,
+  { water, purity }: AskedDose,
+): Readonly<Record<string, string>> {
+  return {
+    with: form.name,
+    amount: `${significant(portionG, 4)} g`,
+    ...(water.given ? { volume: `${significant(water.volumeL, 6)} L` } : {}),
+    ...(purity.share === 1 ? {} : { purity: `${significant(purity.share * 100, 4)} %` }),
+  };
+}
+
+function headline(
+  { id, change, compound, water, purity }: AskedDose,
+  grams: number,
+  split: Split,
+  form: Compound,
+): string {
+  const label = compound.forms.length > 1 ? compound.label : form.name;
+  const per = water.given ? '' : ' per 100 L';
+  const days =
+    split.days === 1
+      ? ', within one day'
+      : ` in all, ${mass(grams / split.days)} a day for ${split.days} days`;
+  const effect = `${parameter(id).label} ${change.words}${water.given ? ` ${water.where}` : ''}`;
+  const open =
+    compound.forms.length > 1
+      ? ` That is safe for every form: it is the ${form.name} figure, and a hydrate needs more after a retest.`
+      : '';
+  const small = grams / split.days < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
+  const grade = purity.share === 1 ? '' : ` (${purity.read})`;
+  return `${mass(grams)} of ${label}${grade}${per}${days}: ${effect}.${open}${small}`;
+}
+
+function sideFacts(
+  { id, change, compound, water, purity }: AskedDose,
+  form: Compound,
+  grams: number,
+  split: Split,
+): Fact[] {
+  const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
+  const others = instead(compound.forms, id, change.rise, water.volumeL);
+  const ph = id === 'alkalinity' ? phFact(form, change.now, change.rise / split.days) : undefined;
+  return [adds, ph, others].filter((fact) => fact !== undefined);
+}
+
+/** What a wrong guess of the form would do: the heaviest mass, if the powder is the strongest form. */
+function formCaution(
+  { id, change, water, purity }: AskedDose,
+  amounts: readonly { form: Compound; grams: number }[],
+): readonly string[] {
+  const [strongest, next] = [...amounts].sort((a, b) => a.grams - b.grams);
+  if (strongest === undefined || next === undefined) return [];
+  const wrong = riseFrom(strongest.form, id, next.grams, water.volumeL, purity.share);
+  const { unit } = parameter(id);
+  return [
+    `Do not guess the form: the mass for ${next.form.name} would give +${significant(inOwnUnit(id, wrong), 2)} instead of +${significant(inOwnUnit(id, change.rise), 2)} ${unit} if the bag is ${strongest.form.name}. Look on the label, or retest after the safe mass and top up.`,
+  ];
+}
+
+function goalCaution(id: ParameterId, change: Change): readonly string[] {
+  const { target, unit, label } = parameter(id);
+  if (change.goal === undefined || inOwnUnit(id, change.goal) <= target[1] * (1 + 1e-9)) return [];
+  return [
+    `The goal is above where ${label} is usually kept, ${target.join(' to ')} ${unit} (common practice).`,
+  ];
+}
+
+function sourcesOf(id: ParameterId, form: Compound): readonly SourceCode[] {
+  const alkalinity: readonly SourceCode[] = id === 'alkalinity' ? ['dkh', 'dsc07', 'lueker00'] : [];
+  const memory = parameter(id).basis.filter((code) => code === 'memory');
+  return ['iupac21', ...alkalinity, 'practice', hazard(form.hazard).basis, ...memory];
+}

@@ -1,0 +1,101 @@
+import { saturationGL } from '../../core/dosing/limewater.ts';
+import { Problem } from '../../core/problem.ts';
+import { mass, significant, volume } from '../../core/quantity/format.ts';
+import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
+import { quantities } from '../../core/quantity/unit.ts';
+import type { AskedCompound } from './asked.ts';
+
+/** Grams of powder, least and most; they differ only where the amount was not weighed. */
+export interface AskedAmount {
+  readonly lowG: number;
+  readonly highG: number;
+  readonly words: string;
+  readonly read: readonly string[];
+}
+
+/** Spoons and cups: a powder measured by volume. */
+const SPOONS: ReadonlySet<string> = new Set(['tsp', 'tbsp']);
+const TEASPOON_L = quantities.volume.units.find(({ symbol }) => symbol === 'tsp')?.factor ?? Number.NaN;
+
+/**
+ * The option `amount`: grams, spoons of a powder whose spoonful is roughly known, or millilitres of a solution of
+ * `strength` (saturated limewater needs none).
+ *
+ * @throws Problem when it is none of these.
+ */
+export function askedAmount(text: string, compound: AskedCompound, strength?: string): AskedAmount {
+  const plain = text.replace(/\b(?:heaped|heaping|level|rounded)\b/gi, '').trim();
+  const found = weighed(plain) ?? readQuantity('volume', plain, { field: 'amount' });
+  if (found.kind === 'mass')
+    return exactly(found.value, mass(found.value), [`${mass(found.value)} of powder`, ...found.notes]);
+  return SPOONS.has(found.unit)
+    ? spoons(found, text, compound)
+    : liquid(found, text, compound, strength);
+}
+
+/** Undefined when the text names no unit of mass, or asks back for one. */
+function weighed(text: string): Quantity | undefined {
+  try {
+    return readQuantity('mass', text, { field: 'amount' });
+  } catch (error) {
+    if (error instanceof Problem && error.choices.length === 0) return undefined;
+    throw error;
+  }
+}
+
+function exactly(grams: number, words: string, read: readonly string[]): AskedAmount {
+  return { lowG: grams, highG: grams, words, read };
+}
+
+function spoons(found: Quantity, text: string, { forms, label }: AskedCompound): AskedAmount {
+  const spoonfuls = found.value / TEASPOON_L;
+  const [each] = forms.map(({ teaspoonG }) => teaspoonG);
+  if (each === undefined || forms.length > 1) {
+    throw new Problem(`A spoon of ${label} has no fixed weight: weigh it and ask again in grams.`, {
+      field: 'amount',
+      given: text,
+    });
+  }
+  const [low, high] = [each[0] * spoonfuls, each[1] * spoonfuls];
+  const read = [
+    `a level teaspoon of ${label} taken as ${each.join(' to ')} g (common practice); weigh it to know`,
+  ];
+  return {
+    lowG: low,
+    highG: high,
+    words: `${text.trim()} (roughly ${significant(low, 2)} to ${significant(high, 2)} g)`,
+    read,
+  };
+}
+
+function liquid(
+  found: Quantity,
+  text: string,
+  { forms, label }: AskedCompound,
+  strength: string | undefined,
+): AskedAmount {
+  const [compound] = forms;
+  if (strength !== undefined) {
+    const { value } = readQuantity('concentration', strength, { field: 'strength', fallback: 'g/L' });
+    const grams = (value / 1000) * found.value;
+    const read = [
+      `${volume(found.value)} of a solution of ${significant(value / 1000, 4)} g per litre`,
+      ...found.notes,
+    ];
+    return exactly(grams, `${volume(found.value)} (${mass(grams)})`, read);
+  }
+  if (compound.hazard === 'lime') {
+    const { low, high } = saturationGL();
+    const words = `${volume(found.value)} of saturated limewater (${significant(low * found.value, 3)} to ${significant(high * found.value, 3)} g)`;
+    return {
+      lowG: low * found.value,
+      highG: high * found.value,
+      words,
+      read: [`clear saturated limewater at 25 °C`, ...found.notes],
+    };
+  }
+  throw new Problem(`${text.trim()} of ${label}: how strong is the solution?`, {
+    field: 'strength',
+    hint: 'For example strength 80 g/L. A powder is weighed: give grams.',
+  });
+}

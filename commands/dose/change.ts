@@ -1,0 +1,84 @@
+import { Problem } from '../../core/problem.ts';
+import { readAlike, readQuantity } from '../../core/quantity/read.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { asWritten, inOwnUnit, shown } from './asked.ts';
+
+/** From where to where a parameter should go, canonical units. `now` is unknown where only a rise was asked. */
+export interface Change {
+  readonly now: number | undefined;
+  readonly goal: number | undefined;
+  readonly rise: number;
+  /** "from 7.2 dKH to 8.4 dKH", or "by 1 dKH". */
+  readonly words: string;
+  readonly read: readonly string[];
+}
+
+/**
+ * Reads `now` and `goal`, or a bare rise written "+1 dKH" in `goal`.
+ *
+ * @throws Problem when `now` is missing without a "+", or a text is no reading of that parameter.
+ */
+export function askedChange(id: ParameterId, now: string | undefined, goal: string): Change {
+  const { kind, label, unit } = parameter(id);
+  if (goal.startsWith('+')) {
+    const by = readQuantity(kind, goal.slice(1), { field: 'goal', fallback: unit });
+    return {
+      now: undefined,
+      goal: undefined,
+      rise: by.value,
+      words: `up by ${shown(id, by.value)}`,
+      read: [`${label} up by ${asWritten(id, by)}`, ...by.notes],
+    };
+  }
+  if (now === undefined) {
+    throw new Problem(`What does ${label} read now?`, {
+      field: 'now',
+      hint: `Or give only the rise: goal +1 ${unit}.`,
+    });
+  }
+  const [from, to] = readAlike(
+    kind,
+    [
+      { text: now, field: 'now' },
+      { text: goal, field: 'goal' },
+    ],
+    {
+      plausible: plausible(id),
+    },
+  );
+  if (from === undefined || to === undefined) throw new Error('readAlike lost a reading');
+  return {
+    now: from.value,
+    goal: to.value,
+    rise: to.value - from.value,
+    words: `from ${shown(id, from.value)} to ${shown(id, to.value)}`,
+    read: [
+      `${label} now ${asWritten(id, from)}, goal ${asWritten(id, to)}`,
+      ...new Set([...from.notes, ...to.notes]),
+    ],
+  };
+}
+
+/** Range a reading can be believed in, canonical units. */
+export function plausible(id: ParameterId): readonly [number, number] {
+  const {
+    kind,
+    unit,
+    plausible: [low, high],
+  } = parameter(id);
+  const canonical = (value: number): number => readQuantity(kind, `${value} ${unit}`, { field: 'now' }).value;
+  return [canonical(low), canonical(high)];
+}
+
+/** Whether a rise alone (canonical) could lie between two believable readings. */
+export function believableRise(id: ParameterId, rise: number): boolean {
+  const [low, high] = parameter(id).plausible;
+  return inOwnUnit(id, rise) <= high - low;
+}
+
+/** Whether a reading (canonical) lies where it can be believed. */
+export function believable(id: ParameterId, value: number): boolean {
+  const [low, high] = parameter(id).plausible;
+  const own = inOwnUnit(id, value);
+  return own >= low - 1e-9 && own <= high + 1e-9;
+}

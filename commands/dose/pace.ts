@@ -1,0 +1,40 @@
+import { Problem } from '../../core/problem.ts';
+import { significant } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { inOwnUnit } from './asked.ts';
+
+/** The most a day, in the parameter's own unit, and its words. */
+export interface AskedPace {
+  readonly most: number;
+  readonly words: string;
+}
+
+/**
+ * The usual most a day; the gentle one for "gentle"; or the member's own, which may only be slower.
+ *
+ * @throws Problem when the pace is faster than the usual limit, zero or unreadable.
+ */
+export function askedPace(id: ParameterId, text: string | undefined): AskedPace {
+  const { pace, unit, kind, label } = parameter(id);
+  if (pace === undefined) throw new Error(`${label} has no pace but is dosed`);
+  const practice = (most: number, word: string): AskedPace => ({
+    most,
+    words: `${word} ${significant(most)} ${unit} a day (common practice; keepers differ)`,
+  });
+  if (text === undefined) return practice(pace.most, 'at most');
+  if (/^(?:gentle|slow|slowly|sps)$/i.test(text)) return practice(pace.gentle ?? pace.most, 'gentle:');
+  const bare = text.replace(/\s*(?:\/\s*d(?:ay)?|(?:a|per|each) day|daily)\s*$/i, '');
+  const most = inOwnUnit(id, readQuantity(kind, bare, { field: 'pace', fallback: unit }).value);
+  const limit = `above 0, at most ${pace.most} ${unit} a day`;
+  if (most <= 0) throw new Problem('A pace is above 0.', { field: 'pace', given: text, limit });
+  if (most > pace.most * (1 + 1e-9)) {
+    throw new Problem(`That is faster than ${label} is usually moved.`, {
+      field: 'pace',
+      given: text,
+      limit,
+      hint: 'Go slower: the tank has got used to where it is.',
+    });
+  }
+  return { most, words: `your ${significant(most)} ${unit} a day` };
+}

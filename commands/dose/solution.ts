@@ -1,0 +1,116 @@
+import { z } from 'zod';
+import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import type { Compound } from '../../core/dosing/compound.ts';
+import { amountG } from '../../core/dosing/dose.ts';
+import { solubilityGL, solutionMl, strengthGL, suppliedPerMl } from '../../core/dosing/solution.ts';
+import { Problem } from '../../core/problem.ts';
+import { mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { answer, type Fact } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { askedCompound, askedParameter, askedPurity, shown } from './asked.ts';
+import { askedChange } from './change.ts';
+import { supplyLine } from './working.ts';
+
+export const solutionCommand = defineCommand({
+  path: ['dose', 'solution'],
+  summary: 'How strong a stock solution is, and how many millilitres of it make a dose',
+  example: '/dose solution with:sodium bicarbonate amount:80 g volume:1 L goal:+0.5 dKH',
+  options: z.strictObject({
+    with: textOption('The salt, e.g. baking soda, potassium nitrate', { suggest: 'compound' }),
+    amount: quantityOption('mass', 'Powder weighed in, e.g. 80 g'),
+    volume: quantityOption('volume', 'Finished volume after filling up, e.g. 1 L'),
+    of: textOption('What it is dosed for, if there is a choice', { suggest: 'parameter' }).optional(),
+    goal: textOption('What a dose should reach, e.g. +0.5 dKH, or 8.4 dKH with now').optional(),
+    now: textOption('What it reads now, e.g. 7.9 dKH').optional(),
+    purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
+  }),
+  run: (input) => {
+    const { forms, label, read } = askedCompound(input.with);
+    const [compound] = forms;
+    if (forms.length > 1) {
+      throw new Problem(`Which form of ${label}?`, {
+        field: 'with',
+        given: input.with,
+        choices: forms.map(({ name }) => name),
+      });
+    }
+    const id = input.of === undefined ? compound.raises[0] : askedParameter(input.of);
+    if (id === undefined) throw new Error(`${compound.name} is dosed for nothing`);
+    const grams = readQuantity('mass', input.amount, { field: 'amount' });
+    const final = readQuantity('volume', input.volume, { field: 'volume' });
+    const purity = askedPurity(input.purity);
+    const gL = strengthGL(grams.value, final.value);
+    const perMl = suppliedPerMl(compound, id, gL, purity.share);
+    const tooMuch = notAll(compound, gL);
+    return answer({
+      headline: `${tooMuch ?? ''}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
+      read: [
+        `${mass(grams.value)} of powder made up to ${volumeAsWritten(final.value, final.written, final.unit)}`,
+        ...grams.notes,
+        ...final.notes,
+        read,
+        purity.read,
+      ],
+      facts: doseFacts(compound, id, gL, purity.share, input.now, input.goal),
+      steps: [
+        compound.hazard === 'lime'
+          ? 'Use only the clear liquid above the settled powder; see /dose limewater.'
+          : 'Dissolve in about three quarters of the water, then fill up to the mark with fresh (RO) water.',
+        'Label the bottle with what it is, its strength and the date. Keep it closed; never in a drinks bottle.',
+      ],
+      working: [
+        `${significant(grams.value, 4)} g / ${volume(final.value)} = ${significant(gL, 4)} g/L`,
+        supplyLine(compound, id),
+        `${significant(gL / 1000, 4)} g per mL${purity.share === 1 ? '' : ` × ${significant(purity.share, 3)}`} → ${perMlWords(id, perMl)} per mL`,
+      ],
+      cautions: handlingCautions(compound.hazard),
+      sources: [
+        'iupac21',
+        hazard(compound.hazard).basis,
+        ...(solubilityGL(compound) === undefined ? [] : (['memory'] as const)),
+      ],
+    });
+  },
+});
+
+function perMlWords(id: ParameterId, perMl: number): string {
+  return id === 'alkalinity'
+    ? `${significant(perMl, 3)} meq`
+    : `${significant(perMl, 3)} mg of ${parameter(id).label}`;
+}
+
+/** A sentence when more was weighed in than dissolves at 20 °C; from memory, and only where a limit is known. */
+function notAll(compound: Compound, gL: number): string | undefined {
+  const most = compound.hazard === 'lime' ? undefined : solubilityGL(compound);
+  if (most === undefined || gL <= most) return undefined;
+  return `That will not all dissolve: about ${most} g per litre at 20 °C is the most for ${compound.name} (from memory). Make it weaker; if it did dissolve: `;
+}
+
+/** mL per 100 L of tank for the dose asked; nothing without a goal. */
+function doseFacts(
+  compound: Compound,
+  id: ParameterId,
+  gL: number,
+  purity: number,
+  now: string | undefined,
+  goal: string | undefined,
+): readonly Fact[] {
+  if (goal === undefined) return [];
+  const { rise, words } = askedChange(id, now, goal);
+  if (rise <= 0)
+    throw new Problem('No dose lowers a reading.', {
+      field: 'goal',
+      given: goal,
+      hint: 'The goal must be above the reading.',
+    });
+  const grams = amountG(compound, id, rise, 100, purity);
+  return [
+    {
+      label: `Per 100 L of tank, ${parameter(id).label} ${words}`,
+      value: `${volume(solutionMl(grams, gL) / 1000)} (${mass(grams)} of powder)`,
+    },
+  ];
+}

@@ -1,0 +1,189 @@
+import { z } from 'zod';
+import { hazard } from '../../core/care/hazards.ts';
+import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
+import { amountG, riseFrom } from '../../core/dosing/dose.ts';
+import { type DailyUse, dailyUse } from '../../core/dosing/use.ts';
+import { Problem } from '../../core/problem.ts';
+import { mass, significant } from '../../core/quantity/format.ts';
+import { readAlike, readQuantity } from '../../core/quantity/read.ts';
+import { meqLFromDkh, calciumWithAlkalinity } from '../../core/water/alkalinity.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { askedAmount } from './asked-amount.ts';
+import {
+  askedCompound,
+  askedParameter,
+  askedWater,
+  asWritten,
+  type AskedWater,
+  inOwnUnit,
+  shown,
+} from './asked.ts';
+import { believable, plausible } from './change.ts';
+import { retestFirst } from './no-dose.ts';
+
+export const useCommand = defineCommand({
+  path: ['dose', 'use'],
+  summary: 'What the tank uses a day, from two readings and what was added between them',
+  example: '/dose use of:alkalinity before:9.3 now:7.5 over:2 days volume:150 gal',
+  options: z.strictObject({
+    of: textOption('What was tested: alkalinity, calcium, ...', { suggest: 'parameter' }),
+    before: textOption('The first reading, e.g. 9.3 dKH'),
+    now: textOption('The later reading, e.g. 7.5 dKH'),
+    over: quantityOption('days', 'Time between them, e.g. 2 days or 36 hours'),
+    amount: textOption(
+      'Added in all that time or "a day": 20 g (say with what), or a rise: 1.2 dKH',
+    ).optional(),
+    with: textOption('The salt that was added', { suggest: 'compound' }).optional(),
+    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal').optional(),
+  }),
+  run: (input) => {
+    const id = askedParameter(input.of);
+    const { kind, kitResolution } = parameter(id);
+    const texts = [
+      { text: input.before, field: 'before' },
+      { text: input.now, field: 'now' },
+    ];
+    const [before, now] = readAlike(kind, texts, { plausible: plausible(id) });
+    if (before === undefined || now === undefined) throw new Error('readAlike lost a reading');
+    const over = readQuantity('days', input.over, { field: 'over', fallback: 'days' });
+    const water = askedWater(input.volume);
+    const added = askedAdded(id, input, water, over.value);
+    const own = (value: number): number => inOwnUnit(id, value);
+    const use = dailyUse({
+      before: own(before.value),
+      now: own(now.value),
+      days: over.value,
+      added: own(added.rise),
+      resolution: kitResolution,
+    });
+    const read = [
+      `${parameter(id).label} ${asWritten(id, before)}, then ${asWritten(id, now)}, ${significant(over.value, 3)} days apart`,
+      ...new Set([...before.notes, ...now.notes, ...over.notes]),
+      added.read,
+      ...water.read,
+    ];
+    const doubted = [before, now].find(({ value }) => !believable(id, value));
+    if (doubted !== undefined) return retestFirst(id, doubted.value, read);
+    const working = [
+      `(${significant(own(before.value), 4)} − ${significant(own(now.value), 4)} + ${significant(own(added.rise), 3)}) / ${significant(over.value, 3)} days = ${significant(use.perDay, 3)} ${parameter(id).unit} a day`,
+      `Each reading may be off by half of ${kitResolution} ${parameter(id).unit}, the difference by all of it: ± ${significant(kitResolution / over.value, 2)} a day`,
+    ];
+    return useAnswer(id, use, water, read, working);
+  },
+});
+
+interface Added {
+  readonly rise: number;
+  readonly read: string;
+}
+
+interface AddedInput {
+  readonly amount?: string | undefined;
+  readonly with?: string | undefined;
+  readonly volume?: string | undefined;
+}
+
+/** "10 g a day": the amount is multiplied by the days. */
+const A_DAY = /\s*(?:\/\s*d(?:ay)?|(?:a|per|each) day|daily)\s*$/i;
+
+function askedAdded(id: ParameterId, input: AddedInput, water: AskedWater, days: number): Added {
+  if (input.amount === undefined) return { rise: 0, read: 'nothing added in between' };
+  const once = input.amount.replace(A_DAY, '');
+  const times = once === input.amount ? 1 : days;
+  const when = times === 1 ? 'in all' : 'each day';
+  if (input.with === undefined) {
+    const { kind, unit } = parameter(id);
+    const rise = readQuantity(kind, once.replace(/^\+/, ''), { field: 'amount', fallback: unit });
+    return { rise: rise.value * times, read: `${when} ${asWritten(id, rise)} was added in between` };
+  }
+  if (input.volume === undefined) {
+    throw new Problem('How much water did that amount go into?', {
+      field: 'volume',
+      hint: 'Net litres or gallons of the whole system.',
+    });
+  }
+  const { forms, label } = askedCompound(input.with, id);
+  const [form] = forms;
+  if (forms.length > 1) {
+    throw new Problem(`Which form of ${label}?`, {
+      field: 'with',
+      given: input.with,
+      choices: forms.map(({ name }) => name),
+    });
+  }
+  const amount = askedAmount(once, { forms, label, read: '' });
+  if (amount.lowG !== amount.highG)
+    throw new Problem('Give what was added in grams.', { field: 'amount', given: input.amount });
+  const rise = riseFrom(form, id, amount.lowG, water.volumeL) * times;
+  return {
+    rise,
+    read: `${when} ${amount.words} of ${form.name} was added in between, together worth ${shown(id, rise)}`,
+  };
+}
+
+function useAnswer(
+  id: ParameterId,
+  use: DailyUse,
+  water: AskedWater,
+  read: readonly string[],
+  working: readonly string[],
+): Answer {
+  const { label, unit } = parameter(id);
+  const range = `${significant(Math.max(0, use.low), 2)} to ${significant(use.high, 2)} ${unit} a day`;
+  const common = { read, working, sources: ['practice', 'iupac21'] as const };
+  if (use.withinError) {
+    return answer({
+      ...common,
+      headline: `No use to be seen yet: the change in ${label} is within the kit’s error (between 0 and ${significant(use.high, 2)} ${unit} a day).`,
+      steps: [
+        'Test again at the same hour in a few days with the same kit: the longer the time, the smaller the error.',
+        'Change no dose on this.',
+      ],
+    });
+  }
+  if (use.perDay < 0) {
+    return answer({
+      ...common,
+      headline: `${label} rose by ${significant(-use.perDay, 2)} ${unit} a day more than was added: something else adds it, or a reading is off.`,
+      steps: [
+        'Retest both with one kit.',
+        'Look for another source: water changes, top-off, limewater, a reactor.',
+        'Change no dose on this alone.',
+      ],
+    });
+  }
+  return answer({
+    ...common,
+    headline: `The tank uses about ${significant(use.perDay, 2)} ${unit} of ${label} a day (${range}, by the kit’s own error).`,
+    facts: [...replacements(id, use.perDay, water), ...growth(id, use.perDay)],
+    steps: [
+      'To measure use, never stop dosing: test, keep dosing, test again, and add what was dosed.',
+      'Start a daily dose at the low end of the range and retest after two or three days at the same hour.',
+      'Two different kits differ by more than this range: use one kit for both readings.',
+    ],
+  });
+}
+
+/** Grams a day that replace the use, for each compound dosed for it. */
+function replacements(id: ParameterId, perDay: number, water: AskedWater): readonly Fact[] {
+  const rise = id === 'alkalinity' ? meqLFromDkh(perDay) : perDay;
+  const forms = compoundsFor(id).filter(
+    (compound: Compound) => hazard(compound.hazard).signal !== 'Danger' && compound.water !== 10,
+  );
+  return forms.map((form) => ({
+    label: `${form.name} a day`,
+    value: `${mass(amountG(form, id, rise, water.volumeL))} ${water.where}`,
+  }));
+}
+
+/** Calcium that growth takes along with the alkalinity. */
+function growth(id: ParameterId, perDay: number): readonly Fact[] {
+  if (id !== 'alkalinity') return [];
+  const calcium = calciumWithAlkalinity(meqLFromDkh(perDay));
+  return [
+    { label: 'Calcium used with it', value: `${significant(calcium, 2)} mg/L a day, if growth takes it all` },
+  ];
+}

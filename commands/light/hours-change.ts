@@ -1,0 +1,140 @@
+import { lightBand } from '../../core/light/band.ts';
+import {
+  dailyLightMol,
+  dayVerdict,
+  fullHoursFor,
+  peakFor,
+  usualFullHours,
+  usualLitHours,
+  type Photoperiod,
+} from '../../core/light/daily.ts';
+import { USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import type { Answer, Fact, NextAction } from '../answer.ts';
+import { daily, duration, par, TOO_MUCH_SIGNS } from './words.ts';
+
+/** A peak and the hours it is held. */
+export interface Lighting {
+  readonly ppfd: number;
+  readonly period: Photoperiod;
+}
+
+/** What is asked to change: hours of full light, the peak, or both. */
+export interface Wanted {
+  readonly fullHours?: number | undefined;
+  readonly ppfd?: number | undefined;
+}
+
+export function totalOf({ ppfd, period }: Lighting): number {
+  return dailyLightMol(ppfd, period);
+}
+
+/** "8 h full and 2 ramps of 1 h" */
+export function periodText({ fullHours, rampHours }: Photoperiod): string {
+  return rampHours === 0
+    ? duration(fullHours)
+    : `${duration(fullHours)} full and 2 ramps of ${duration(rampHours)}`;
+}
+
+/** The formula with its numbers: "200 x (8 h + 1 h) x 0.0036 = 6.5 mol/m² a day". */
+export function totalWorking(lighting: Lighting): string {
+  const { fullHours, rampHours } = lighting.period;
+  const hours =
+    rampHours === 0 ? `${fixed(fullHours, 2)} h` : `(${fixed(fullHours, 2)} h + ${fixed(rampHours, 2)} h)`;
+  return `${fixed(lighting.ppfd, 1)} x ${hours} x 0.0036 = ${daily(totalOf(lighting))}`;
+}
+
+export function totalFact(label: string, lighting: Lighting): Fact {
+  const value = `${par(lighting.ppfd)}, ${periodText(lighting.period)}: ${daily(totalOf(lighting))}`;
+  return { label, value, verdict: dayVerdict(lighting.period) };
+}
+
+type Change = Pick<Answer, 'headline' | 'facts' | 'steps' | 'working' | 'cautions' | 'next'>;
+
+/** Answers a change of hours, of peak, or of both: the missing one is what keeps the daily total. */
+export function changeAnswer(now: Lighting, wanted: Wanted): Change {
+  const then = lightingThen(now, wanted);
+  const tooLong = dayVerdict(then.period) === 'too long';
+  return {
+    headline: tooLong ? againstLong(then) : headline(now, then, wanted),
+    facts: [totalFact('now', now), totalFact('then', then)],
+    steps: tooLong ? [] : [changeStep(now, then, wanted)],
+    working: [totalWorking(now), totalWorking(then)],
+    cautions: tooLong ? [] : riseCautions(now, then),
+    next: tooLong ? [] : rampNext(now, then),
+  };
+}
+
+/** Per cent by which the daily total changes; 0 where the total is kept. */
+function totalChangePercent(now: Lighting, then: Lighting): number {
+  return (totalOf(then) / totalOf(now) - 1) * 100;
+}
+
+function riseCautions(now: Lighting, then: Lighting): string[] {
+  const rises = [
+    { of: 'the peak', percent: (then.ppfd / now.ppfd - 1) * 100 },
+    { of: 'the daily total', percent: totalChangePercent(now, then) },
+  ].filter(({ percent }) => percent > USUAL_RAISE_PERCENT);
+  const said = rises.map(({ of, percent }) => `${of} by ${fixed(percent, 0)} %`).join(' and ');
+  return [
+    ...(said === ''
+      ? []
+      : [
+          `This raises ${said}: go up about ${USUAL_RAISE_PERCENT} % a week, not in one go. ${TOO_MUCH_SIGNS}`,
+        ]),
+    ...(lightBand(then.ppfd) === 'very high'
+      ? [`${par(then.ppfd)} is more than most corals are kept at.`]
+      : []),
+  ];
+}
+
+function lightingThen(now: Lighting, wanted: Wanted): Lighting {
+  const { rampHours } = now.period;
+  const total = totalOf(now);
+  if (wanted.fullHours === undefined) {
+    const ppfd = wanted.ppfd ?? now.ppfd;
+    return { ppfd, period: { fullHours: fullHoursFor(total, ppfd, rampHours), rampHours } };
+  }
+  const period = { fullHours: wanted.fullHours, rampHours };
+  return { ppfd: wanted.ppfd ?? peakFor(total, period), period };
+}
+
+function againstLong({ period }: Lighting): string {
+  return `Do not run ${periodText(period)}: stay at ${usualFullHours.low} to ${usualFullHours.high} h of main light, at most ${usualLitHours.high} h with the ramps.`;
+}
+
+function headline(now: Lighting, then: Lighting, wanted: Wanted): string {
+  const before = `${periodText(now.period)} at ${par(now.ppfd)}`;
+  const after = `${periodText(then.period)} at ${par(then.ppfd)}`;
+  if (wanted.fullHours === undefined) {
+    return `Run ${after}: the same ${daily(totalOf(now))} as ${before}.`;
+  }
+  if (wanted.ppfd === undefined) {
+    return `Set the peak to ${par(then.ppfd)}: ${periodText(then.period)} then gives the same ${daily(totalOf(now))} as ${before}.`;
+  }
+  const changePercent = totalChangePercent(now, then);
+  const size = fixed(Math.abs(changePercent), 0);
+  if (size === '0') return `${after} gives the same ${daily(totalOf(then))} as ${before}.`;
+  const direction = changePercent > 0 ? 'more' : 'less';
+  return `${after} gives ${daily(totalOf(then))}, ${size} % ${direction} than ${before} (${daily(totalOf(now))}).`;
+}
+
+function changeStep(now: Lighting, then: Lighting, wanted: Wanted): string {
+  if (wanted.fullHours !== undefined && wanted.ppfd !== undefined) {
+    return `Change slowly: hours by about half an hour a week, a brighter peak by at most ${USUAL_RAISE_PERCENT} % a week; one of the two at a time.`;
+  }
+  const longer = then.period.fullHours > now.period.fullHours;
+  const order = longer ? 'lower the peak first, then add hours' : 'take hours off first, then raise the peak';
+  return `Change slowly, about half an hour of light a week with the peak to match: ${order}.`;
+}
+
+function rampNext(now: Lighting, then: Lighting): NextAction[] {
+  if (then.ppfd <= now.ppfd) return [];
+  return [
+    {
+      label: 'plan the brighter peak',
+      command: 'light ramp',
+      input: { now: par(now.ppfd), goal: par(then.ppfd) },
+    },
+  ];
+}

@@ -1,0 +1,44 @@
+import { inPpfdRange } from '../../core/light/band.ts';
+import { inRange, Problem } from '../../core/problem.ts';
+import { clean } from '../../core/quantity/clean.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
+import { par } from './words.ts';
+
+/** Two light levels in one unit: PAR at the coral, or per cent of the lamp's power. */
+export interface Levels {
+  readonly kind: 'light' | 'share';
+  readonly now: Quantity;
+  readonly goal: Quantity;
+}
+
+/** Reads both as PAR or both as per cent; one without a unit takes the other's, and two without are PAR. */
+export function readLevels(nowText: string, goalText: string): Levels {
+  const kinds = new Set([kindOf(nowText), kindOf(goalText)]);
+  if (kinds.has('light') && kinds.has('share')) {
+    throw new Problem('One is PAR and the other a lamp setting: I need both in the same unit.', {
+      field: 'goal',
+      given: `${nowText} and ${goalText}`,
+      hint: '/light dim turns one measured reading into a setting.',
+    });
+  }
+  const kind = kinds.has('share') ? 'share' : 'light';
+  const read = (text: string, field: string): Quantity => {
+    const level = readQuantity(kind, text, { field });
+    if (kind === 'light') inPpfdRange(field, level.value);
+    else inRange(field, level.value, 1, 100, '%');
+    return level;
+  };
+  return { kind, now: read(nowText, 'now'), goal: read(goalText, 'goal') };
+}
+
+function kindOf(text: string): Levels['kind'] | undefined {
+  const withoutPercent = clean(text).replaceAll(/%|per ?cent|pct/g, '');
+  if (/[a-zµ]/.test(withoutPercent)) return 'light';
+  return withoutPercent === clean(text) ? undefined : 'share';
+}
+
+/** "108 PAR" or "43.4 %" */
+export function levelText(kind: Levels['kind'], value: number): string {
+  return kind === 'light' ? par(value) : `${fixed(value, 1)} %`;
+}

@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { anyLampLuxPerPpfd, lamp, lampIds, type LampId } from '../../core/light/lamp.ts';
+import { ppfdSpan, type Span } from '../../core/light/lux.ts';
+import { fixed, significant } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { answer, type Fact } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption } from '../options.ts';
+
+export const luxCommand = defineCommand({
+  path: ['light', 'lux'],
+  summary: 'What a reading in lux can and cannot say about PAR: a range, and why',
+  example: '/light lux reading:9000 lux lamp:led',
+  options: z.strictObject({
+    reading: quantityOption('illuminance', 'What the lux meter or phone shows, e.g. 9000 lux'),
+    lamp: z
+      .enum(lampIds)
+      .optional()
+      .describe('What shines: blue-white = blue, up to half white; blue = blue only; led = mix unknown'),
+  }),
+  run: (input) => {
+    const reading = readQuantity('illuminance', input.reading, { field: 'reading' });
+    const known = input.lamp === undefined ? undefined : lamp(input.lamp);
+    const factors = known?.luxPerPpfd ?? anyLampLuxPerPpfd;
+    const span = spanText(ppfdSpan(reading.value, factors));
+    const lux = `${fixed(reading.value, 0)} lux`;
+    const mixUnknown = input.lamp === undefined || input.lamp === 'led';
+    const mayBeBlue = mixUnknown || input.lamp === 'blue' || input.lamp === 'blue-white';
+    return answer({
+      headline: `${lux} under ${known?.name ?? 'an unnamed lamp'} cannot be turned into one PAR: it could be anything from ${span}.`,
+      read: [
+        `${lux}, ${known === undefined ? 'no lamp named, so every kind is counted' : `taken as ${known.name}`}`,
+        'light at the spot of the sensor; at the coral, under water, it is less',
+        ...reading.notes,
+      ],
+      facts: shownFor(input.lamp).map((id) => lampFact(id, reading.value)),
+      steps: [
+        'Borrow or rent a quantum meter that goes under water, and measure at the coral.',
+        'Use the phone only to compare: same phone, same spot, same colour setting, before and after a change.',
+        ...(mixUnknown
+          ? [
+              'Which channels are on, and how far? Name the mix as lamp (white, blue-white or blue) and the range gets narrower.',
+            ]
+          : []),
+      ],
+      working: [
+        `PAR = lux / (lux per PAR): ${lux} / ${significant(factors.high, 3)} to ${lux} / ${significant(factors.low, 3)}`,
+        ...(known === undefined ? [] : [`lux per PAR: ${known.basis}`]),
+        'lux weights light as the eye does, most in the green and hardly at all in the blue corals are lit with',
+      ],
+      cautions: [
+        'A phone clips in bright light and may not see violet or blue as a lux meter should. Never take it under water or hold it loosely over the tank.',
+        'Do not set light for corals by this range.',
+        ...(mayBeBlue ? ['Strong violet channels push the true PAR higher still.'] : []),
+      ],
+      sources: ['cie', ...(known?.sources ?? (['si19', 'cie15', 'th83'] as const))],
+    });
+  },
+});
+
+/** The kinds listed for comparison: those the lamp may turn out to be. */
+function shownFor(named: LampId | undefined): readonly LampId[] {
+  if (named === undefined) return lampIds.filter((id) => id !== 'led');
+  return named === 'led' ? ['white', 'blue-white', 'blue'] : [named];
+}
+
+function lampFact(id: LampId, lux: number): Fact {
+  const { name, luxPerPpfd } = lamp(id);
+  const factor = `${significant(luxPerPpfd.low, 2)} to ${significant(luxPerPpfd.high, 2)} lux per PAR`;
+  return { label: name, value: `${spanText(ppfdSpan(lux, luxPerPpfd))} (${factor})` };
+}
+
+/** Both ends to two figures: the range is too wide for more. */
+function spanText({ low, high }: Span): string {
+  return `about ${rough(low)} to ${rough(high)} PAR`;
+}
+
+function rough(value: number): string {
+  return significant(Number(value.toPrecision(2)), 2);
+}

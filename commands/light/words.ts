@@ -1,0 +1,52 @@
+import { inPpfdRange, lightBand } from '../../core/light/band.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import type { Fact } from '../answer.ts';
+
+/** A number an option held, and what to say about how it was read. */
+export interface Read {
+  readonly value: number;
+  readonly notes: readonly string[];
+}
+
+export function readPar(text: string, field: string): Read {
+  const { value, notes } = readQuantity('light', text, { field });
+  return { value: inPpfdRange(field, value), notes };
+}
+
+export function readHours(text: string, field: string): Read {
+  const { value, notes } = readQuantity('hours', text, { field });
+  return { value, notes };
+}
+
+/** "133 PAR"; below 20 with one decimal. */
+export function par(ppfd: number): string {
+  return `${fixed(ppfd, ppfd < 20 ? 1 : 0)} PAR`;
+}
+
+/** "8 h", "6 h 40 min", "45 min". */
+export function duration(hours: number): string {
+  const minutes = Math.round(hours * 60);
+  const whole = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  if (rest === 0) return `${whole} h`;
+  return whole === 0 ? `${rest} min` : `${whole} h ${rest} min`;
+}
+
+/** "5.8 mol/m² a day" */
+export function daily(totalMol: number): string {
+  return `${fixed(totalMol, totalMol < 1 ? 2 : 1)} mol/m² a day`;
+}
+
+export function bandFact(label: string, ppfd: number): Fact {
+  return { label, value: par(ppfd), verdict: lightBand(ppfd) };
+}
+
+export const TOO_MUCH_SIGNS =
+  'Signs of too much: paling or bleaching, polyps small and tight or shut, tissue shrinking back on the lit side.';
+export const TOO_MUCH_ACTION =
+  'If you see them, go back to the last setting that was fine the same day, or shade the coral; wait two weeks before the next step.';
+export const TOO_MUCH_IS_COMMONER =
+  'Too much light is the commoner harm, and it is quick; too little shows slowly, as stretched stalks or browning.';
+export const LOOK_NOT_ONLY_LIGHT =
+  'Light is not the only cause of a pale or shut coral: check salinity, alkalinity and temperature too.';

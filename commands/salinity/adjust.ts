@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { mixRange } from '../../core/change/salt.ts';
+import { inRange } from '../../core/problem.ts';
+import { readSalinity } from '../../core/water/salinity-reading.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { readWater } from '../waterchange/pour.ts';
+import { lower } from './lower.ts';
+import { readPace } from './pace.ts';
+import { both, readPairOf, understood } from './print.ts';
+import { raise } from './raise.ts';
+import type { Plan } from './swap-plan.ts';
+
+/** Two readings closer than this are the same with hobby instruments; own choice. */
+const nearPpt = 0.3;
+export const adjustCommand = defineCommand({
+  path: ['salinity', 'adjust'],
+  summary: 'Raise or lower the tank’s salinity: how much to swap each day',
+  example: '/salinity adjust now:1.030 goal:1.026 volume:55 gal',
+  options: z.strictObject({
+    now: textOption('Tank reading, e.g. 1.030 or 39 ppt'),
+    goal: textOption('Salinity you want; 35 ppt if left out').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    pace: textOption('Most a day, e.g. 0.001 or 1 ppt').optional(),
+    fresh: textOption('Salinity of the water you swap in; fresh water for lowering').optional(),
+  }),
+  run: (input) => {
+    const { now, goal } = readPairOf(input.now, input.goal);
+    inRange('now', now.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
+    inRange('goal', goal.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
+    const water = readWater(input.volume);
+    const raising = goal.practicalSalinity > now.practicalSalinity;
+    const read = [
+      ...understood('tank', now),
+      ...(input.goal === undefined
+        ? ['no goal given, so 35 ppt']
+        : understood('goal', goal).filter((line) => !line.startsWith('specific gravity on'))),
+      ...water.read,
+    ];
+    const plan = { now, goalS: goal.practicalSalinity, water, read: [...new Set(read)] };
+    if (Math.abs(goal.practicalSalinity - now.practicalSalinity) < nearPpt) return near(plan);
+    const pace = readPace(input.pace, now, raising);
+    const source = input.fresh === undefined ? undefined : sourceOf(input.fresh);
+    return raising ? raise(plan, pace, source) : lower(plan, pace, source ?? 0);
+  },
+});
+
+function sourceOf(text: string): number {
+  return /^0(?:[.,]0+)?(?:\s*ppt)?$/.test(text.trim())
+    ? 0
+    : readSalinity(text, { field: 'fresh' }).practicalSalinity;
+}
+
+function near({ now, goalS, read }: Plan): Answer {
+  return answer({
+    headline: `Leave it: ${both(now.practicalSalinity, now.pair)} and ${both(goalS, now.pair)} are closer than a hobby instrument can tell.`,
+    read,
+    steps: [
+      'Check the instrument on a 35 ppt standard, and keep replacing what evaporates with fresh water.',
+    ],
+    sources: ['fm83', 'practice'],
+  });
+}

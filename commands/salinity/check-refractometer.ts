@@ -1,0 +1,103 @@
+import { Problem } from '../../core/problem.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { correctRefractometer } from '../../core/water/refraction.ts';
+import { onScale, readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
+import { answer, type Answer } from '../answer.ts';
+import { asRead, both, gravity, ppt, seawaterPpt, understood } from './print.ts';
+
+const swingArm =
+  'A swing-arm hydrometer can be 0.001 to 0.005 off either way and traps bubbles; do not average it with another instrument.';
+const fluids =
+  'Some standards are made for conductivity only and mislead a refractometer: use one made for refractometers.';
+
+/** The tank's salinity from a refractometer that is right on fresh water but not on its standard. */
+export function checkRefractometer(reading: SalinityReading, standard: SalinityReading): Answer {
+  if (standard.scale !== reading.scale || reading.scale === 'mS/cm') {
+    throw new Problem('Give both readings on the scale of the same instrument.', {
+      field: 'standard',
+      given: asRead(standard),
+      limit: reading.scale,
+    });
+  }
+  const { pair, scale } = reading;
+  const inGravity = scale === 'SG';
+  const standardTrue = onScale(seawaterPpt, scale, pair);
+  const { corrected, errorAtStandard } = correctRefractometer(reading.written, {
+    scale: inGravity ? 'specific gravity' : 'ppt',
+    standardReading: standard.written,
+    standardTrue,
+  });
+  const show = (value: number): string => (inGravity ? gravity(value) : `${fixed(value, 1)} ${scale}`);
+  const trueS = inGravity
+    ? readSalinity(String(corrected), { field: 'reading', pair }).practicalSalinity
+    : readSalinity(`${corrected} ${scale}`, { field: 'reading' }).practicalSalinity;
+  const right = Math.abs(errorAtStandard) < (inGravity ? 0.0003 : 0.3);
+  return answer({
+    headline: right
+      ? `The instrument is right on its standard, so the tank is ${both(trueS, pair)}.`
+      : `The tank is about ${both(trueS, pair)}, not ${show(reading.written)}: the instrument reads ${size(Math.abs(errorAtStandard), inGravity)} too ${errorAtStandard > 0 ? 'high' : 'low'} at 35 ppt.`,
+    read: [
+      ...understood('tank', reading),
+      `35 ppt standard shows ${show(standard.written)}`,
+      'taken as right on fresh water, on a straight line between the two',
+    ],
+    facts: [
+      { label: 'the standard should show', value: `${show(standardTrue)}${inGravity ? ` on ${pair}` : ''}` },
+      {
+        label: 'it shows',
+        value: show(standard.written),
+        verdict: right ? 'right' : errorAtStandard > 0 ? 'too high' : 'too low',
+      },
+      { label: 'tank, corrected', value: both(trueS, pair) },
+    ],
+    steps: [
+      ...(right
+        ? []
+        : [
+            'Set the refractometer on the 35 ppt standard, not on fresh water: zero can be right and the slope wrong.',
+          ]),
+      'Rinse it with tank water, wait half a minute, and read the tank again.',
+      'Leave the tank as it is until that reading.',
+      ...(trueS < 34
+        ? [
+            `If it is still near ${ppt(trueS)}, raise it slowly, by at most 0.001 SG a day (common practice). It is no emergency.`,
+          ]
+        : []),
+      ...(trueS > 36
+        ? [`If it is still near ${ppt(trueS)}, lower it by at most 0.001 SG a day (common practice).`]
+        : []),
+    ],
+    working: [
+      inGravity
+        ? `true = 1 + (reading - 1) x (true standard - 1)/(shown standard - 1) = 1 + ${fixed(reading.written - 1, 4)} x ${fixed(standardTrue - 1, 4)}/${fixed(standard.written - 1, 4)} = ${show(corrected)}`
+        : `true = reading x true standard/shown standard = ${fixed(reading.written, 1)} x ${fixed(standardTrue, 1)}/${fixed(standard.written, 1)} = ${show(corrected)}`,
+    ],
+    cautions: [swingArm, fluids],
+    sources: ['fm83', 'qf95', 'practice'],
+  });
+}
+
+function size(error: number, inGravity: boolean): string {
+  return inGravity ? fixed(error, 4) : `${fixed(error, 1)} ppt`;
+}
+
+/** A reading with no standard beside it: what it says, and how to find out whether it is so. */
+export function withoutStandard(reading: SalinityReading): Answer {
+  const { pair } = reading;
+  return answer({
+    headline: `If the instrument is right, the tank is ${both(reading.practicalSalinity, pair)}; only a 35 ppt standard can tell.`,
+    read: understood('tank', reading),
+    facts: [
+      {
+        label: 'a 35 ppt standard should show',
+        value: `${gravity(onScale(seawaterPpt, 'SG', pair))} on ${pair}, 53.1 mS/cm at 25 °C`,
+      },
+    ],
+    steps: [
+      'Read a 35 ppt standard with the same instrument and give what it shows as standard.',
+      'Change nothing in the tank before that.',
+    ],
+    cautions: [swingArm, fluids, 'An instrument set to zero on fresh water can still be wrong at 35 ppt.'],
+    sources: ['fm83', 'practice'],
+  });
+}

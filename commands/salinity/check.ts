@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
+import { gravityPairs, type GravityPair } from '../../core/water/specific-gravity.ts';
+import type { Answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { checkProbe } from './check-probe.ts';
+import { checkRefractometer, withoutStandard } from './check-refractometer.ts';
+
+const pairs = Object.keys(gravityPairs) as readonly GravityPair[];
+
+export const checkCommand = defineCommand({
+  path: ['salinity', 'check'],
+  summary:
+    'What the tank really is: a refractometer against its standard, a conductivity against temperature',
+  example: '/salinity check reading:1.026 standard:1.028',
+  options: z.strictObject({
+    reading: textOption('What the instrument shows in the tank, e.g. 1.026 or 45 mS/cm'),
+    standard: textOption('What it shows on a 35 ppt standard, e.g. 1.028').optional(),
+    temperature: quantityOption('temperature', 'Water temperature, for a conductivity probe').optional(),
+    with: z
+      .enum(pairs)
+      .meta({ description: 'Reference temperatures of the specific gravity; 25/25 if left out' })
+      .optional(),
+  }),
+  run: (input) => {
+    const at =
+      input.temperature === undefined
+        ? undefined
+        : readQuantity('temperature', input.temperature, { field: 'temperature' }).value;
+    const reading = readSalinity(input.reading, { field: 'reading', pair: input.with });
+    const standard =
+      input.standard === undefined
+        ? undefined
+        : readSalinity(input.standard, { field: 'standard', pair: reading.pair });
+    return checked(reading, standard, at);
+  },
+});
+
+function checked(
+  reading: SalinityReading,
+  standard: SalinityReading | undefined,
+  at: number | undefined,
+): Answer {
+  if (reading.scale === 'mS/cm') return checkProbe(reading, standard, at);
+  if (standard === undefined) return withoutStandard(reading);
+  return checkRefractometer(reading, standard);
+}

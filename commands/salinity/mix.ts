@@ -1,0 +1,130 @@
+import { z } from 'zod';
+import {
+  baggedMixGPerL,
+  drySaltGPerL,
+  drySaltToAddG,
+  mixRange,
+  salinityOfBaggedMix,
+} from '../../core/change/salt.ts';
+import { inRange, Problem } from '../../core/problem.ts';
+import { fixed, mass } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { definitionOf } from '../../core/quantity/unit.ts';
+import { readSalinity } from '../../core/water/salinity-reading.ts';
+import { densityKgM3 } from '../../core/water/seawater.ts';
+import { answer, type Fact } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { readWater, percent } from '../waterchange/pour.ts';
+import { both, ppt, seawaterPpt, understood } from './print.ts';
+
+export const mixCommand = defineCommand({
+  path: ['salinity', 'mix'],
+  summary: 'How much salt mix a batch of salt water needs, and how to correct it',
+  example: '/salinity mix volume:30 gal goal:35 ppt amount:15 cups',
+  options: z.strictObject({
+    volume: quantityOption('volume', 'Volume of the batch, e.g. 30 gal'),
+    goal: textOption('Salinity you want; 35 ppt if left out').optional(),
+    amount: textOption('Salt mix you meant to use, to check it: 4 kg or 15 cups').optional(),
+  }),
+  run: (input) => {
+    const water = readWater(input.volume);
+    const goal = readSalinity(input.goal ?? `${seawaterPpt} ppt`, { field: 'goal' });
+    const s = inRange('goal', goal.practicalSalinity, mixRange.min, mixRange.max - 1, 'ppt');
+    const batch = water.volumeL;
+    const bagged = baggedMixGPerL(s);
+    const dry = drySaltGPerL(s);
+    const planned =
+      input.amount === undefined ? undefined : plannedSalt(input.amount, batch, bagged.low * batch);
+    const whole = (gPerL: number): string => mass(gPerL * batch);
+    return answer({
+      headline: `Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${planned?.sentence ?? ''}`,
+      read: [
+        `finished batch ${water.part(1)}`,
+        ...water.read.slice(1),
+        ...(input.goal === undefined ? ['no goal given, so 35 ppt'] : understood('goal', goal)),
+      ],
+      facts: [
+        { label: 'dry sea salts', value: `${dryRange(dry)} g per litre, ${whole(dry.asPpt)} in all` },
+        {
+          label: 'salt mix from the bag, with its moisture',
+          value: `${fixed(bagged.low, 1)} to ${fixed(bagged.high, 1)} g per litre, ${whole(bagged.low)} to ${whole(bagged.high)}`,
+        },
+        ...(planned?.facts ?? []),
+        { label: 'each 1 ppt too low', value: `${mass(batch)} more (1 g per litre)` },
+        {
+          label: 'each 1 ppt too high',
+          value: `${water.part(tooHigh(s))} more fresh water (${percent(tooHigh(s))})`,
+        },
+      ],
+      steps: [
+        'Weigh the salt; do not measure it in cups. The label of the mix comes first where it names a mass.',
+        'Start with the lower amount in fresh (RO) water in a bin of its own, never in a tank with animals.',
+        'Mix with a pump, warm, until clear; the label says how long.',
+        `Measure with an instrument checked on a 35 ppt standard: ${both(s, goal.pair)} is the goal. Then correct and measure again.`,
+        'Note the grams per litre this bag took, and stir the bag before each batch: it settles.',
+      ],
+      working: [
+        `dry salt = ppt x density = ${fixed(s, 1)} g/kg x ${fixed(densityKgM3(s, 25) / 1000, 4)} kg/L = ${fixed(dry.asPpt, 1)} g/L; by the reference scale (35 ppt is 35.165 g/kg) ${fixed(dry.reference, 1)} g/L`,
+        `1 ppt too low: the full sum is ${fixed(perPpt(s), 2)} g of dry salt per litre; 1 g is the cautious first step`,
+        `1 ppt too high: (S + 1)/S - 1 = ${percent(tooHigh(s))}`,
+      ],
+      cautions: [
+        'Salt dust irritates eyes and airways: pour gently. Unplug pumps and heaters before you reach into the bin.',
+      ],
+      sources: ['fm83', 'm08', 'practice'],
+    });
+  },
+});
+
+function dryRange({ asPpt, reference }: { asPpt: number; reference: number }): string {
+  return `${fixed(asPpt, 1)} to ${fixed(reference, 1)}`;
+}
+
+/** Fresh water to add to a batch 1 ppt above `s`, as a part of its volume. */
+function tooHigh(s: number): number {
+  return freshWaterToAddKg(1, s + 1, s);
+}
+
+/** Dry salt (g) that raises a litre from 1 ppt below `s`. */
+function perPpt(s: number): number {
+  return drySaltToAddG(densityKgM3(s - 1, 25) / 1000, s - 1, s);
+}
+
+interface Planned {
+  readonly sentence: string;
+  readonly facts: readonly Fact[];
+}
+
+/** What the amount a member meant to use comes to: a mass as a salinity, cups as the mass one would have to hold. */
+function plannedSalt(text: string, batchL: number, neededG: number): Planned {
+  const cup = definitionOf('volume').units.find((unit) => unit.symbol === 'US cup');
+  if (cup !== undefined && /\bcups?\b/i.test(text)) {
+    const cups = readQuantity('volume', text, { field: 'amount' }).value / cup.factor;
+    const grams = mass(neededG / cups);
+    return {
+      sentence: ` ${fixed(cups, 2)} cups are right only if one cup of this mix weighs about ${grams}.`,
+      facts: [
+        {
+          label: `${fixed(cups, 2)} cups`,
+          value: `right only at ${grams} a cup; cups vary 10 to 15 % (common practice)`,
+          verdict: 'weigh it',
+        },
+      ],
+    };
+  }
+  const grams = readQuantity('mass', text, { field: 'amount' }).value;
+  if (grams / batchL > 45 || grams / batchL < 2) {
+    throw new Problem('That is no amount of salt mix for this batch.', {
+      field: 'amount',
+      given: text,
+      limit: `${mass(2 * batchL)} to ${mass(45 * batchL)}`,
+    });
+  }
+  const { low, high } = salinityOfBaggedMix(grams / batchL);
+  const value = `${ppt(low)} to ${ppt(high)}`;
+  return {
+    sentence: ` ${mass(grams)} would come out at about ${value}.`,
+    facts: [{ label: mass(grams), value }],
+  };
+}

@@ -1,0 +1,52 @@
+import { evenDays } from '../../core/change/day-plan.ts';
+import { Problem } from '../../core/problem.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { clean } from '../../core/quantity/clean.ts';
+import { normaliseNumbers } from '../../core/quantity/number.ts';
+import { onScale, type SalinityReading } from '../../core/water/salinity-reading.ts';
+import { salinityFromSpecificGravity } from '../../core/water/specific-gravity.ts';
+
+/** Most a day. Common practice, no source: 0.001 SG or about 1 ppt; half of that when raising. */
+const usual = { SG: 0.001, ppt: 1 } as const;
+const most = { SG: 0.003, ppt: 3 } as const;
+const raisingPart = 0.5;
+
+export interface Pace {
+  readonly scale: 'SG' | 'ppt';
+  readonly aDay: number;
+  /** "0.001 SG a day" */
+  readonly text: string;
+  readonly fast: boolean;
+}
+
+/** Reads "0.001" or "1 ppt", a day; left out, the usual limit on the scale of the reading, half of it for raising. */
+export function readPace(text: string | undefined, now: SalinityReading, raising: boolean): Pace {
+  if (text === undefined) {
+    const scale = now.scale === 'SG' ? 'SG' : 'ppt';
+    return pace(scale, usual[scale] * (raising ? raisingPart : 1));
+  }
+  const found = /^(\d*[.,]?\d+)\s*(sg|ppt|psu)?(?:\s*(?:a|per|\/)\s*day)?$/.exec(clean(text));
+  const aDay = Number(normaliseNumbers(found?.[1] ?? '', 'pace', 'decimal'));
+  const scale = found?.[2] === 'sg' || (found?.[2] === undefined && aDay < 0.02) ? 'SG' : 'ppt';
+  if (found !== null && aDay > 0 && aDay <= most[scale]) return pace(scale, aDay);
+  throw new Problem('That is no pace for salinity.', {
+    field: 'pace',
+    given: text,
+    limit: `up to ${most.SG} SG or ${most.ppt} ppt a day`,
+    hint: 'For example 0.001 or 1 ppt.',
+  });
+}
+
+function pace(scale: Pace['scale'], aDay: number): Pace {
+  return { scale, aDay, text: `${fixed(aDay, 4)} ${scale} a day`, fast: aDay > usual[scale] };
+}
+
+/** Salinity at the end of each day, in equal steps on the scale of the pace. */
+export function dayLevels(now: SalinityReading, goalS: number, { scale, aDay }: Pace): readonly number[] {
+  if (scale === 'ppt') return evenDays(now.practicalSalinity, goalS, aDay);
+  const { pair } = now;
+  const toSg = (s: number): number => onScale(s, 'SG', pair);
+  return evenDays(toSg(now.practicalSalinity), toSg(goalS), aDay).map((sg) =>
+    salinityFromSpecificGravity(sg, pair),
+  );
+}

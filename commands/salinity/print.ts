@@ -1,0 +1,44 @@
+import { fixed } from '../../core/quantity/format.ts';
+import { onScale, readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
+import type { GravityPair } from '../../core/water/specific-gravity.ts';
+
+/** Salinity of natural seawater, and what most reef keepers aim at (common practice). */
+export const seawaterPpt = 35;
+
+/** "35 ppt". */
+export function ppt(practicalSalinity: number): string {
+  return `${fixed(practicalSalinity, 1)} ppt`;
+}
+
+/** "1.0264". */
+export function gravity(sg: number): string {
+  return sg.toFixed(4);
+}
+
+/** "34.5 ppt, 1.026 SG": a salinity in ppt and on the scale it was read on. */
+export function both(practicalSalinity: number, pair: GravityPair): string {
+  return `${ppt(practicalSalinity)} (${fixed(onScale(practicalSalinity, 'SG', pair), 4)} SG)`;
+}
+
+/** "1.03 SG" or "53 mS/cm": the number as the member wrote it. */
+export function asRead({ written, scale }: SalinityReading): string {
+  return scale === 'SG'
+    ? `${written.toFixed((written * 1000) % 1 < 0.05 || (written * 1000) % 1 > 0.95 ? 3 : 4)} SG`
+    : `${fixed(written, 2)} ${scale}`;
+}
+
+/** What was understood of a reading, for the "What I read" lines. */
+export function understood(name: string, reading: SalinityReading): readonly string[] {
+  const same = reading.scale === 'ppt' ? '' : `, that is ${ppt(reading.practicalSalinity)}`;
+  return [`${name} ${asRead(reading)}${same}`, ...reading.notes];
+}
+
+/** Reads two salinities; the second takes the pair of the first where it names none. */
+export function readPairOf(
+  now: string,
+  goal: string | undefined,
+): { now: SalinityReading; goal: SalinityReading } {
+  const first = readSalinity(now, { field: 'now' });
+  const second = readSalinity(goal ?? `${seawaterPpt} ppt`, { field: 'goal', pair: first.pair });
+  return { now: first, goal: second };
+}

@@ -1,0 +1,73 @@
+import { swapDays } from '../../core/change/day-plan.ts';
+import { freshExcessFraction, mixRange, saltTopOffFraction } from '../../core/change/salt.ts';
+import { Problem } from '../../core/problem.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { answer, type Answer } from '../answer.ts';
+import { percent } from '../waterchange/pour.ts';
+import { dayLevels, type Pace } from './pace.ts';
+import { ppt } from './print.ts';
+import { dayFacts, instrumentFirst, lead, paceCautions, type Plan } from './swap-plan.ts';
+
+/** How much stronger than the goal the swap water is mixed when raising and nothing else is said; own choice. */
+const strongerPpt = 5;
+/** Largest part of the volume an overrun top-off is likely to have added; own choice. */
+const overrunMost = 0.06;
+const overrun =
+  'Leave it if the water stands above its mark: it comes back as that evaporates. Otherwise raise it. ';
+
+/** Raises by swapping tank water for stronger salt water day by day, or by topping off with salt water. */
+export function raise(plan: Plan, pace: Pace, source: number | undefined): Answer {
+  const { now, goalS, water, read } = plan;
+  const s = now.practicalSalinity;
+  const sourceS = source ?? Math.min(goalS + strongerPpt, mixRange.max);
+  if (sourceS <= goalS) {
+    throw new Problem('The new water must be saltier than the goal to raise the tank to it.', {
+      field: 'fresh',
+      given: ppt(sourceS),
+      limit: `above ${ppt(goalS)}`,
+    });
+  }
+  const swaps = swapDays(s, dayLevels(now, goalS, pace), sourceS);
+  const topOff = saltTopOffFraction(s, goalS, goalS);
+  const excess = freshExcessFraction(goalS, s);
+  const what = `salt water mixed to ${ppt(sourceS)}`;
+  return answer({
+    headline: `${excess <= overrunMost ? overrun : ''}${lead(swaps, water, what)} Or top off with salt water of ${ppt(goalS)} instead of fresh, ${water.part(topOff)} in all.`,
+    read: [
+      ...read,
+      `pace ${pace.text}`,
+      ...(source === undefined ? [`swap water taken as ${ppt(sourceS)}`] : []),
+    ],
+    facts: [
+      ...dayFacts(swaps, plan),
+      {
+        label: 'by topping off with salt water instead',
+        value: `${water.part(topOff)} of ${ppt(goalS)} in all`,
+      },
+      {
+        label: 'fresh water in excess, if the level is too high',
+        value: `${percent(excess)} of the volume (${water.part(excess)})`,
+      },
+    ],
+    steps: [
+      instrumentFirst,
+      'Look at the water level. If fresh water ran in and nothing was lost, switch the automatic top-off off, add nothing, and wait until the level is back at its mark; the salinity comes back with it.',
+      'Only water lost on the floor took salt with it: replace that part with salt water.',
+      `Otherwise, each day swap tank water for ${what}, mixed outside the tank, or top off with salt water at the same pace.`,
+      'Read the salinity the next day and go on from the reading, not from the plan.',
+    ],
+    working: [
+      `swap share a day = (end of day - now)/(swap water - now); first day ${percent(swaps[0]?.fraction ?? 0)}`,
+      `salt-water top-off = (goal - now)/(its salinity) = (${fixed(goalS, 2)} - ${fixed(s, 2)})/${fixed(goalS, 2)} = ${percent(topOff)} of the volume`,
+      `fresh water in excess = 1 - now/usual = 1 - ${fixed(s, 2)}/${fixed(goalS, 2)} = ${percent(excess)}`,
+    ],
+    cautions: [
+      'Do not put dry salt into a tank with animals: mix it with water first.',
+      ...paceCautions(
+        pace,
+        'A rise is harder on animals than a fall, so the plan takes half the usual 0.001 SG or 1 ppt a day (common practice).',
+      ),
+    ],
+    sources: ['fm83', 'mixing', 'practice'],
+  });
+}

@@ -1,0 +1,39 @@
+import type { SwapDay } from '../../core/change/day-plan.ts';
+import type { SalinityReading } from '../../core/water/salinity-reading.ts';
+import type { Fact } from '../answer.ts';
+import type { Water } from '../waterchange/pour.ts';
+import type { Pace } from './pace.ts';
+import { both } from './print.ts';
+
+/** A tank to be brought to another salinity, and the lines of what was read. */
+export interface Plan {
+  readonly now: SalinityReading;
+  readonly goalS: number;
+  readonly water: Water;
+  readonly read: readonly string[];
+}
+
+export const instrumentFirst =
+  'Check the instrument on a 35 ppt standard and read the tank again before you change anything.';
+
+export function paceCautions(pace: Pace, usual: string): readonly string[] {
+  return [
+    pace.fast ? 'This is faster than the usual 0.001 SG or about 1 ppt a day (common practice).' : usual,
+  ];
+}
+
+export function lead(swaps: readonly SwapDay[], water: Water, what: string): string {
+  const parts = swaps.map(({ fraction }) => fraction);
+  const least = water.part(Math.min(...parts));
+  const largest = water.part(Math.max(...parts));
+  if (swaps.length === 1) return `Swap ${largest} for ${what}, in one day.`;
+  const each = least === largest ? least : `${least} to ${largest}`;
+  return `Over ${swaps.length} days swap ${each} a day for ${what}.`;
+}
+
+export function dayFacts(swaps: readonly SwapDay[], { water, now }: Plan): readonly Fact[] {
+  return swaps.map(({ toS, fraction }, day) => ({
+    label: `day ${day + 1}`,
+    value: `swap ${water.part(fraction)}, ends at ${both(toS, now.pair)}`,
+  }));
+}

@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import {
+  afterContinuous,
+  continuousEqualToBatch,
+  fractionOfContinuous,
+} from '../../core/change/continuous.ts';
+import { afterChanges } from '../../core/change/exchange.ts';
+import { Problem } from '../../core/problem.ts';
+import { fixed, volume } from '../../core/quantity/format.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { matchWater } from './advice.ts';
+import { readLevels, type Levels } from './level.ts';
+import { percent, readWater, shareOf, type Water } from './pour.ts';
+import { days, readEvery } from './rate.ts';
+
+export const dripCommand = defineCommand({
+  path: ['waterchange', 'drip'],
+  summary: 'Water exchanged continuously, against the same volume in one change',
+  example: '/waterchange drip share:30 % every:1 day volume:400 L of:nitrate now:40 ppm',
+  options: z.strictObject({
+    share: quantityOption('share', 'Volume passed through, as a share of the system, e.g. 30 %').optional(),
+    amount: quantityOption('volume', 'Or the volume passed through, e.g. 80 L').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    every: quantityOption('days', 'Time it is spread over; 1 day if left out').optional(),
+    of: textOption('A reading to follow: nitrate, alkalinity, ...', { suggest: 'parameter' }).optional(),
+    now: textOption('That reading now').optional(),
+    fresh: textOption('Its level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
+  }),
+  run: (input) => {
+    const water = readWater(input.volume);
+    if (input.amount !== undefined && input.share === undefined && input.volume === undefined) {
+      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+    }
+    const fraction = shareOf(input, water);
+    if (fraction === undefined)
+      throw new Problem('How much is passed through?', { field: 'share', hint: 'For example share 30 %.' });
+    if (fraction > 0.99)
+      throw new Problem('A batch of the whole volume has no equal.', {
+        field: 'share',
+        limit: '0.1 to 99 %',
+      });
+    if ((input.of === undefined) !== (input.now === undefined)) {
+      throw new Problem('To follow a reading I need what it is and its value.', {
+        field: input.of === undefined ? 'of' : 'now',
+      });
+    }
+    const { of, now, fresh } = input;
+    const levels = of === undefined || now === undefined ? undefined : readLevels({ of, now, fresh });
+    return drip(fraction, water, readEvery(input.every ?? '1 day'), levels);
+  },
+});
+
+function drip(fraction: number, water: Water, overDays: number, levels: Levels | undefined): Answer {
+  const gone = fractionOfContinuous(fraction);
+  const equal = continuousEqualToBatch(fraction);
+  const inThree = 1 - (1 - fraction / 3) ** 3;
+  const perHour = volume((water.volumeL * equal) / (overDays * 24));
+  const per100 = water.part(1).includes('per 100 L') ? ' per 100 L' : '';
+  return answer({
+    headline: `Not quite the same: ${percent(fraction)} passed through bit by bit takes out ${percent(gone)} of the old water, one batch ${percent(fraction)}. To equal the batch, pass ${percent(equal)} (${water.part(equal)}).`,
+    read: [
+      `${percent(fraction)} of the volume (${water.part(fraction)}) over ${days(overDays)}, in and out at the same rate`,
+      ...water.read,
+      ...(levels?.read ?? []),
+    ],
+    facts: [
+      { label: 'one batch takes out', value: percent(fraction) },
+      { label: `three batches of ${percent(fraction / 3)} take out`, value: percent(inThree) },
+      { label: 'continuously takes out', value: percent(gone) },
+      {
+        label: 'continuously, to equal the batch',
+        value: `${percent(equal)} (${water.part(equal)}), ${perHour}${per100} an hour`,
+      },
+      ...(levels === undefined ? [] : levelFacts(levels, fraction)),
+    ],
+    steps: [
+      'It works well: a little new water is lost with the old, and the tank stays steadier. Choose by what suits you.',
+      'Match the two pumps by measuring each into a jug; unequal pumps make salinity and level drift.',
+      'Put the inlet and outlet far apart, and watch salinity daily at first.',
+      matchWater,
+    ],
+    working: [
+      `continuous: 1 - e^-${fixed(fraction, 3)} = ${percent(gone)}`,
+      `equal volume: -ln(1 - ${fixed(fraction, 3)}) = ${fixed(equal, 4)} of the system`,
+    ],
+    cautions: [
+      'Two pumps unattended can overflow or empty a tank: use a level switch, a finite reservoir and a drip loop on every mains cable.',
+      ...(levels?.doubts ?? []),
+    ],
+    sources: ['mixing', 'practice'],
+  });
+}
+
+function levelFacts(levels: Levels, fraction: number): Answer['facts'] {
+  const { now, fresh, show, about } = levels;
+  return [
+    { label: `${about.label} after one batch`, value: show(afterChanges({ now, fresh, fraction })) },
+    {
+      label: `${about.label} after the same volume continuously`,
+      value: show(afterContinuous(now, fresh, fraction)),
+    },
+  ];
+}

@@ -1,0 +1,169 @@
+import { z } from 'zod';
+import { afterChanges, changesToGoal, fractionForGoal, type Changes } from '../../core/change/exchange.ts';
+import { course, settles } from '../../core/change/routine.ts';
+import { Problem } from '../../core/problem.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts';
+import { readLevels, type Levels } from './level.ts';
+import { percent, readShare, readWater, type Water } from './pour.ts';
+import { days, readEvery, readRise } from './rate.ts';
+
+export const goalCommand = defineCommand({
+  path: ['waterchange', 'goal'],
+  summary: 'How many water changes of one size reach a level, how much water and how long',
+  example: '/waterchange goal of:nitrate now:80 ppm goal:10 ppm share:20 % every:7 days volume:55 gal',
+  options: z.strictObject({
+    of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'parameter' }),
+    now: textOption('Reading now, e.g. 80 ppm'),
+    goal: textOption('Level you want, e.g. 10 ppm'),
+    share: quantityOption('share', 'Share of the water in each change, e.g. 20 %'),
+    every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
+    rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; none if left out').optional(),
+  }),
+  run: (input) => {
+    const levels = readLevels(input);
+    const everyDays = readEvery(input.every);
+    const rise = input.rise === undefined ? 0 : readRise(levels.id, input.rise, everyDays);
+    const plan = {
+      levels: { ...levels, goal: levels.goal ?? 0 },
+      water: readWater(input.volume),
+      fraction: readShare(input.share),
+      everyDays,
+      rise,
+    };
+    if (input.rise !== undefined && !levels.waste) {
+      throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
+    }
+    return reach(plan);
+  },
+});
+
+interface Plan {
+  readonly levels: Levels & { readonly goal: number };
+  readonly water: Water;
+  readonly fraction: number;
+  readonly everyDays: number;
+  readonly rise: number;
+}
+
+function reach(plan: Plan): Answer {
+  const { levels, fraction, rise } = plan;
+  const { now, goal, fresh, about, show } = levels;
+  if ((levels.waste && goal >= now) || goal === now) {
+    return answer({
+      headline: `Nothing to do: ${about.label} at ${show(now)} is already ${goal === now ? 'at' : 'below'} ${show(goal)}.`,
+      read: [...levels.read, `goal ${show(goal)}`],
+    });
+  }
+  const alone = fractionForGoal({ now, goal, fresh });
+  if (alone === undefined || goal === fresh) {
+    throw new Problem(`Changes with this water cannot take ${about.label} to ${show(goal)}.`, {
+      field: 'goal',
+      given: show(goal),
+      limit: `between ${show(now)} and the ${show(fresh)} of the new water`,
+      hint: 'Changes come close to the level of the new water but never reach it.',
+    });
+  }
+  const changes = changesToGoal({ now, goal, fresh }, fraction, rise);
+  return changes === undefined ? never(plan) : counted(plan, changes, alone);
+}
+
+function counted(plan: Plan, changes: Changes, alone: number): Answer {
+  const { levels, water, fraction, everyDays, rise } = plan;
+  const { now, goal, fresh, about, show } = levels;
+  const { whole, exact } = changes;
+  const path = course(now, { fresh, rise, fraction }, Math.min(whole, 12));
+  const each = `${water.part(fraction)} each, ${water.part(fraction * whole)} in all`;
+  const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
+  const plural = whole === 1 ? '1 change' : `${whole} changes`;
+  const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
+  return answer({
+    headline: `${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
+    read: readLines(plan),
+    facts: [
+      { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
+      ...[0.3, 0.5].filter((other) => other > fraction).map((other) => otherShare(plan, other)),
+      {
+        label: 'one change alone',
+        value: percent(alone),
+        verdict: alone > mostAtOnce ? 'too much at once' : 'possible',
+      },
+    ],
+    steps: [
+      levels.waste
+        ? `Test the new salt water and the top-off water for ${about.label}.`
+        : `Test the ${about.label} of each new batch.`,
+      ...(alone > mostAtOnce && fraction < 0.3
+        ? ['Two or three changes of 30 to 50 % some days apart come first; then go on as planned.']
+        : []),
+      matchWater,
+      `Test after the second change: ${show(path[1]?.after ?? path[0]?.after ?? now)} is expected. A higher reading means more is being made.`,
+      causes(levels),
+    ],
+    working: [
+      'changes = ln((goal - new water)/(now - new water)) / ln(1 - share), with the settled level in place of the new water when some is made',
+      `just after each change: ${path.map((at) => show(at.after)).join(', ')}${whole > path.length ? ', ...' : ''}`,
+      `Changes do not add up: four of ${percent(fraction)} take out ${percent(1 - (1 - fraction) ** 4)} of what was there.`,
+    ],
+    cautions: [
+      ...levels.doubts,
+      ...(rise > 0 || !levels.waste
+        ? []
+        : [
+            `Every tank makes ${about.label}: it takes longer, or never arrives. Give the rise to count it in.`,
+          ]),
+      ...(fraction > mostAtOnce ? [tooMuch(levels)] : []),
+      netVolume,
+    ],
+    sources: ['mixing', 'practice', ...about.basis],
+  });
+}
+
+function never(plan: Plan): Answer {
+  const { levels, fraction, everyDays, rise } = plan;
+  const { about, show, goal, fresh, now } = levels;
+  const { before, after } = settles({ fresh, rise, fraction });
+  return answer({
+    headline: `At ${percent(fraction)} every ${days(everyDays)} ${about.label} never gets to ${show(goal)}: it settles between ${show(after)} and ${show(before)}.`,
+    read: readLines(plan),
+    facts: [
+      { label: 'just after a change, once settled', value: show(after) },
+      { label: 'just before a change, once settled', value: show(before) },
+      { label: 'after one change from now', value: show(afterChanges({ now, fresh, fraction })) },
+    ],
+    steps: [
+      causes(levels),
+      'Then change more, or more often, or add another way out for it, and test again.',
+    ],
+    working: [
+      `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${show(before)}`,
+    ],
+    cautions: [...levels.doubts, 'A steady rise is a model: feeding and stock change it.'],
+    sources: ['mixing', 'practice', ...about.basis],
+  });
+}
+
+function readLines({ levels, water, fraction, everyDays, rise }: Plan): readonly string[] {
+  const made = rise > 0 ? [`it climbs ${levels.show(rise)} between changes`] : [];
+  return [
+    ...levels.read,
+    `goal ${levels.show(levels.goal)}`,
+    `${percent(fraction)} every ${days(everyDays)}`,
+    ...made,
+    ...water.read,
+  ];
+}
+
+function otherShare({ levels, rise }: Plan, fraction: number): Answer['facts'][number] {
+  const changes = changesToGoal(levels, fraction, rise);
+  const value =
+    changes === undefined
+      ? 'never gets there'
+      : `${changes.whole} ${changes.whole === 1 ? 'change' : 'changes'}`;
+  return { label: `with ${percent(fraction)} each`, value };
+}

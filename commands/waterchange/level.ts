@@ -1,0 +1,117 @@
+import { Problem } from '../../core/problem.ts';
+import { fixed, inUnit, toUnit } from '../../core/quantity/format.ts';
+import { readAlike, readQuantity } from '../../core/quantity/read.ts';
+import {
+  findParameter,
+  parameter,
+  parameterIds,
+  type Parameter,
+  type ParameterId,
+} from '../../core/water/parameter.ts';
+
+/** Waste that builds up: new salt water should hold next to none of it. */
+export const waste: ReadonlySet<ParameterId> = new Set(['nitrate', 'phosphate', 'ammonia', 'nitrite']);
+/** Not carried by the water in proportion. */
+const notMixed: ReadonlySet<ParameterId> = new Set(['ph', 'temperature']);
+
+/** The levels of a question about one parameter, in its canonical unit; `show` prints one. */
+export interface Levels {
+  readonly id: ParameterId;
+  readonly about: Parameter;
+  readonly waste: boolean;
+  readonly now: number;
+  readonly goal: number | undefined;
+  readonly fresh: number;
+  readonly read: readonly string[];
+  readonly doubts: readonly string[];
+  readonly show: (level: number) => string;
+}
+
+export interface LevelTexts {
+  readonly of: string;
+  readonly now: string;
+  readonly goal?: string | undefined;
+  readonly fresh?: string | undefined;
+}
+
+/** The parameter a water change is asked about. @throws Problem for one that does not mix in proportion. */
+export function mixedParameter(of: string): ParameterId {
+  const id = findParameter(of);
+  const mixed = parameterIds.filter((each) => !notMixed.has(each));
+  const limit = mixed.map((each) => parameter(each).label).join(', ');
+  if (id !== undefined && mixed.includes(id)) return id;
+  const salinity = /^(?:salinity|salt|sg|specific gravity)$/i.test(of.trim());
+  throw new Problem(
+    id === undefined
+      ? `I do not know "${of}" here.`
+      : `${parameter(id).label} does not mix in proportion to the water.`,
+    { field: 'of', given: of, limit, ...(salinity ? { hint: 'For salinity use /salinity adjust.' } : {}) },
+  );
+}
+
+/** Prints a level of a parameter in the unit keepers use: 0.107 meq/L -> "0.3 dKH". */
+export function shownAs(id: ParameterId): (level: number) => string {
+  const { kind, unit, decimals } = parameter(id);
+  return (level) => inUnit(kind, level, unit, decimals);
+}
+
+/** Reads now, goal and fresh in one unit. @throws Problem where the new water's level is needed and missing. */
+export function readLevels({ of, now, goal, fresh }: LevelTexts): Levels {
+  const id = mixedParameter(of);
+  const about = parameter(id);
+  const isWaste = waste.has(id);
+  if (fresh === undefined && !isWaste) {
+    throw new Problem(`I need the ${about.label} of the new salt water.`, {
+      field: 'fresh',
+      hint: 'Mix a batch, test it and give the reading; mixes differ.',
+    });
+  }
+  const texts = [
+    { field: 'now', text: now },
+    { field: 'goal', text: goal },
+    { field: 'fresh', text: fresh },
+  ].filter((each): each is { field: string; text: string } => each.text !== undefined);
+  const plausible = about.kind === 'alkalinity' ? undefined : about.plausible;
+  const found = readAlike(about.kind, texts, { plausible });
+  const valueOf = (field: string): number | undefined =>
+    found[texts.findIndex((each) => each.field === field)]?.value;
+  const show = shownAs(id);
+  const nowValue = valueOf('now') ?? 0;
+  const freshValue = valueOf('fresh') ?? 0;
+  const assumed = `new salt water taken as ${show(0)} ${about.label}; test it, mixes and top-off water can hold some`;
+  return {
+    id,
+    about,
+    waste: isWaste,
+    now: nowValue,
+    goal: valueOf('goal'),
+    fresh: freshValue,
+    show,
+    read: [
+      `${about.label} now ${show(nowValue)}`,
+      ...(fresh === undefined ? [assumed] : [`new salt water ${show(freshValue)}`]),
+      ...new Set(found.flatMap((each) => each.notes)),
+    ],
+    doubts: doubts(about, nowValue, show),
+  };
+}
+
+function doubts(about: Parameter, now: number, show: (level: number) => string): readonly string[] {
+  const [low, high] = about.plausible;
+  const level = toUnit(about.kind, now, about.unit);
+  if (level >= low && level <= high) return [];
+  return [
+    `${show(now)} is an unusual ${about.label} reading (${low} to ${high} ${about.unit} is believable): test again before you act.`,
+  ];
+}
+
+/** A single amount of the parameter, such as a rise. */
+export function readLevel(id: ParameterId, text: string, field: string): number {
+  const { kind } = parameter(id);
+  return readQuantity(kind, text, { field }).value;
+}
+
+/** A level as a bare number in the unit answers are given in, for the working. */
+export function plain({ about }: Levels, level: number): string {
+  return fixed(toUnit(about.kind, level, about.unit), 3);
+}

@@ -1,0 +1,112 @@
+import { afterChanges, fractionForGoal } from '../../core/change/exchange.ts';
+import { Problem } from '../../core/problem.ts';
+import { fixed, toUnit } from '../../core/quantity/format.ts';
+import { answer, type Answer } from '../answer.ts';
+import {
+  afterSome,
+  afterWorking,
+  causes,
+  matchWater,
+  mostAtOnce,
+  netVolume,
+  tooFast,
+  tooMuch,
+} from './advice.ts';
+import { plain, type Levels } from './level.ts';
+import { percent, type Water } from './pour.ts';
+
+export interface ToGoal {
+  readonly goal: number;
+  readonly fraction: number;
+}
+
+export function neededFor(levels: Levels, goal: number): ToGoal {
+  const { now, fresh, show, about } = levels;
+  const fraction = fractionForGoal({ now, goal, fresh });
+  if (fraction !== undefined) return { goal, fraction };
+  throw new Problem(`No water change takes ${about.label} from ${show(now)} to ${show(goal)}.`, {
+    field: 'goal',
+    given: show(goal),
+    limit: `between ${show(now)} and ${show(fresh)}, the level of the new water`,
+  });
+}
+
+export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: number | undefined): Answer {
+  const { now, fresh, show, about } = levels;
+  const need = toGoal.fraction;
+  const wrongTool = need > mostAtOnce;
+  const move = `${about.label} from ${show(now)} to ${show(toGoal.goal)}`;
+  const asked = fraction === undefined ? [] : [afterSome(levels, water, fraction, 1)];
+  return answer({
+    headline: headline(levels, water, toGoal, move),
+    read: [...levels.read, `goal ${show(toGoal.goal)}`, ...water.read],
+    facts: [
+      {
+        label: 'one change alone',
+        value: percent(need),
+        verdict: wrongTool ? 'too much at once' : 'possible',
+      },
+      ...asked,
+      ...(wrongTool
+        ? [afterSome(levels, water, 1 / 3, 1), ...[1, 2, 3].map((n) => afterSome(levels, water, 0.25, n))]
+        : []),
+    ],
+    steps:
+      need === 0
+        ? []
+        : wrongTool
+          ? splitSteps(levels, water, toGoal.goal)
+          : [matchWater, 'Test again the next day.', causes(levels)],
+    working: [
+      `share = (now - goal)/(now - new water) = (${plain(levels, now)} - ${plain(levels, toGoal.goal)})/(${plain(levels, now)} - ${plain(levels, fresh)}) = ${percent(need)}`,
+      ...(wrongTool ? [afterWorking(levels, 1 / 3)] : []),
+    ],
+    cautions: [
+      ...levels.doubts,
+      ...(wrongTool ? [tooMuch(levels)] : []),
+      ...tooFast(levels, wrongTool ? afterChanges({ now, fresh, fraction: 1 / 3 }) : toGoal.goal),
+      ...(levels.id === 'alkalinity' && toGoal.goal < now
+        ? ['Do not pull alkalinity down with acid or carbon dioxide.']
+        : []),
+      netVolume,
+    ],
+    sources: ['mixing', 'practice', ...about.basis],
+    next: wrongTool ? [severalChanges(levels, toGoal.goal)] : [],
+  });
+}
+
+function headline(levels: Levels, water: Water, { fraction }: ToGoal, move: string): string {
+  if (fraction === 0)
+    return `Nothing to change: ${levels.about.label} is at the goal, ${levels.show(levels.now)}.`;
+  if (fraction <= mostAtOnce)
+    return `One change of ${percent(fraction)} (${water.part(fraction)}) takes ${move}.`;
+  const third = levels.show(afterChanges({ now: levels.now, fresh: levels.fresh, fraction: 1 / 3 }));
+  return `A water change alone is the wrong tool: ${move} would take ${percent(fraction)} at once. A third (${water.part(1 / 3)}) brings ${third}.`;
+}
+
+function splitSteps(levels: Levels, water: Water, goal: number): readonly string[] {
+  const change = `Change 20 to 33 % (${water.part(0.2)} to ${water.part(1 / 3)})`;
+  if (levels.id !== 'alkalinity' || goal > levels.now) {
+    return [
+      `Test again first, with fresh reagents or a second kit.`,
+      `${change}, then again some days apart.`,
+      matchWater,
+      causes(levels),
+    ];
+  }
+  const gapDkh = toUnit('alkalinity', levels.now - goal, 'dKH');
+  return [
+    'Test again first, with a fresh sample and a second kit.',
+    'Stop every source of alkalinity, limewater too. Leave calcium as it is.',
+    'Check pH, and look for a white haze or crust: minerals falling out.',
+    `${change} only if corals look unwell, such as shut polyps. ${matchWater}`,
+    `Let the tank use the rest: at 0.5 dKH a day ${fixed(gapDkh, 1)} dKH takes about ${Math.ceil(gapDkh / 0.5 - 1e-6)} days. Test daily and start dosing again just above the goal.`,
+  ];
+}
+
+function severalChanges(levels: Levels, goal: number): Answer['next'][number] {
+  const { id, now, fresh, about } = levels;
+  const text = (level: number): string => `${fixed(toUnit(about.kind, level, about.unit), 3)} ${about.unit}`;
+  const input = { of: id, now: text(now), goal: text(goal), fresh: text(fresh), share: '25 %' };
+  return { label: 'Count the changes of 25 %', command: 'waterchange goal', input };
+}

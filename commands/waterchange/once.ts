@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import { afterChanges } from '../../core/change/exchange.ts';
+import { Problem } from '../../core/problem.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { quantityOption, textOption } from '../options.ts';
+import {
+  afterSome,
+  afterWorking,
+  causes,
+  matchWater,
+  mostAtOnce,
+  netVolume,
+  tooFast,
+  tooMuch,
+} from './advice.ts';
+import { readLevels, type Levels } from './level.ts';
+import { forGoal, neededFor } from './once-goal.ts';
+import { percent, readWater, shareOf, type Water } from './pour.ts';
+
+export const onceCommand = defineCommand({
+  path: ['waterchange', 'once'],
+  summary: 'One water change: the level after it, or the share one change would need',
+  example: '/waterchange once of:alkalinity now:14 dKH goal:9 dKH fresh:8 dKH volume:75 gal',
+  options: z.strictObject({
+    of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'parameter' }),
+    now: textOption('Reading now, e.g. 40 ppm or 14 dKH'),
+    goal: textOption('Level you want').optional(),
+    share: quantityOption('share', 'Share of the water you change, e.g. 20 %').optional(),
+    amount: quantityOption('volume', 'Or how much you change, e.g. 40 L').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
+  }),
+  run: (input) => {
+    const levels = readLevels(input);
+    if (input.amount !== undefined && input.share === undefined && input.volume === undefined) {
+      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+    }
+    const water = readWater(input.volume);
+    const fraction = shareOf(input, water);
+    const toGoal = levels.goal === undefined ? undefined : neededFor(levels, levels.goal);
+    if (fraction === undefined && toGoal === undefined) {
+      throw new Problem('I need either a share to change or a goal.', {
+        field: 'share',
+        hint: 'For example share 20 %.',
+      });
+    }
+    return toGoal === undefined
+      ? forShare(levels, water, fraction ?? 0)
+      : forGoal(levels, water, toGoal, fraction);
+  },
+});
+
+function forShare(levels: Levels, water: Water, fraction: number): Answer {
+  const { now, fresh, show, about } = levels;
+  const after = afterChanges({ now, fresh, fraction });
+  const large = fraction > mostAtOnce;
+  return answer({
+    headline: `A ${percent(fraction)} change (${water.part(fraction)}) takes ${about.label} from ${show(now)} to ${show(after)}.`,
+    read: [...levels.read, ...water.read],
+    facts: [1, 2, 3].map((n) => afterSome(levels, water, fraction, n)),
+    steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],
+    working: [afterWorking(levels, fraction)],
+    cautions: [...levels.doubts, ...(large ? [tooMuch(levels)] : []), ...tooFast(levels, after), netVolume],
+    sources: ['mixing', 'practice', ...about.basis],
+  });
+}

@@ -1,0 +1,59 @@
+import { REST } from 'discord.js';
+import { createBot } from '../../../bot/discord/client.ts';
+import type { Bot } from '../../../bot/discord/client.ts';
+import { definitions } from '../../../bot/discord/definition.ts';
+import type { Desk } from '../../../bot/discord/outcome.ts';
+import { register } from '../../../bot/discord/registration.ts';
+import { restOptions } from '../../../bot/discord/rest.ts';
+import { openLog } from '../../../bot/log.ts';
+import type { Problem } from '../../../core/problem.ts';
+import { startStandIn } from '../../discord/standin/server.ts';
+import type { StandIn } from '../../discord/standin/server.ts';
+import { demoAsk, demoCommands } from './demo.ts';
+
+export const nowMs = 1_700_000_000_000;
+
+export interface Club {
+  readonly standIn: StandIn;
+  readonly bot: Bot;
+  /** The lines of the log. */
+  readonly log: readonly string[];
+  readonly refusals: readonly Problem[];
+  readonly close: () => Promise<void>;
+}
+
+interface How extends Partial<Pick<Desk, 'commands' | 'ask'>> {
+  readonly token?: string;
+}
+
+/** The bot, logged in to a stand-in with its commands registered. */
+export async function openClub(how: How = {}): Promise<Club> {
+  const { commands = demoCommands, ask = demoAsk } = how;
+  const standIn = await startStandIn();
+  const { apiBase, token } = standIn;
+  await register(new REST(restOptions(apiBase)).setToken(token), definitions(commands), 'global', false);
+  const log: string[] = [];
+  const refusals: Problem[] = [];
+  const bot = createBot({
+    commands,
+    ask,
+    nowMs: () => nowMs,
+    log: openLog('debug', { write: (line) => void log.push(line) }),
+    apiBase,
+    token: how.token ?? token,
+    onRefused: (problem) => void refusals.push(problem),
+  });
+  await bot.start();
+  const close = async (): Promise<void> => {
+    await bot.stop();
+    await closeClean(standIn);
+  };
+  return { standIn, bot, log, refusals, close };
+}
+
+/** Closes the stand-in; throws if the bot broke a limit of Discord or asked for what there is not. */
+export async function closeClean(standIn: StandIn): Promise<void> {
+  await standIn.close();
+  const faults = [...standIn.violations, ...standIn.unknownRoutes];
+  if (faults.length > 0) throw new Error(JSON.stringify(faults));
+}

@@ -1,0 +1,80 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startStandIn } from '../../discord/standin/server.ts';
+import type { StandIn } from '../../discord/standin/server.ts';
+import { guildId } from '../../discord/standin/world.ts';
+import { build } from './built.ts';
+import type { Built } from './built.ts';
+import { closeClean } from './club.ts';
+
+let built: Built;
+let standIn: StandIn;
+
+beforeAll(async () => {
+  built = build();
+  standIn = await startStandIn();
+});
+
+afterAll(async () => {
+  built.remove();
+  await closeClean(standIn);
+});
+
+async function register(args: readonly string[], token = standIn.token) {
+  const env = { DISCORD_TOKEN: token, DISCORD_API_BASE: standIn.apiBase };
+  const child = built.start('bot/discord/register.js', args, env);
+  return { code: await child.exit, ...child.written };
+}
+
+describe.each([
+  ['--global', 'global', ['--global']],
+  ['--guild', guildId, ['--guild', guildId]],
+] as const)('register %s', (_, scope, args) => {
+  it('shows, writes and then leaves as it is', async () => {
+    const dry = await register([...args, '--dry']);
+    expect(dry).toMatchObject({ code: 0, err: '' });
+    expect(dry.out).toMatch(
+      /^added: .*dose.*\nchanged: none\nremoved: none\nunchanged: none\nNothing written/,
+    );
+    expect(standIn.commands.get(scope)).toBeUndefined();
+
+    expect((await register(args)).out).toContain('Written.');
+    const registered = standIn.commands.get(scope);
+    expect(registered?.map((command) => command['name'])).toContain('dose');
+
+    const again = await register(args);
+    expect(again.out).toMatch(
+      /^added: none\nchanged: none\nremoved: none\nunchanged: .*dose.*\nNothing to write/,
+    );
+    expect(standIn.commands.get(scope)).toBe(registered);
+  });
+});
+
+describe('register', () => {
+  it.each([
+    [[]],
+    [['--global', '--guild', guildId]],
+    [['--guild', 'here']],
+    [['--all']],
+    [['--global', 'x']],
+  ])('says how it is used for %j', async (args) => {
+    const { code, err } = await register(args);
+    expect(code).toBe(64);
+    expect(err).toMatch(/^Usage: /);
+  });
+
+  it('ends with 78 for a token that is refused or missing', async () => {
+    const refused = await register(['--global'], 'not-the-token');
+    expect(refused).toMatchObject({ code: 78, out: '' });
+    expect(refused.err).toContain('Discord does not accept the token.');
+    expect(refused.err).not.toContain('not-the-token');
+    const missing = await register(['--global'], '');
+    expect(missing.code).toBe(78);
+    expect(missing.err).toContain('DISCORD_TOKEN is missing.');
+  });
+
+  it('ends with 1 for a server the bot is not in', async () => {
+    const { code, err } = await register(['--guild', '1100000000000000999']);
+    expect(code).toBe(1);
+    expect(err).toContain('Discord did not take the registration');
+  });
+});

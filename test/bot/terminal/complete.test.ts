@@ -1,0 +1,59 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { complete, type Completions } from '../../../bot/terminal/complete.ts';
+import { sampleCommands } from './sample.ts';
+
+const tab = (line: string): Completions => complete(line, sampleCommands);
+
+describe('completion', () => {
+  it.each<[string, string[], string]>([
+    ['', ['/dose ', '/tide ', '/leak ', '/help ', '/quit '], ''],
+    ['/', ['dose ', 'tide ', 'leak ', 'help ', 'quit '], ''],
+    ['/d', ['dose '], 'd'],
+    ['/T', ['tide '], 'T'],
+    ['/zz', [], 'zz'],
+    ['/dose ', ['amount ', 'pace '], ''],
+    ['/dose am', ['amount '], 'am'],
+    ['/help dose p', ['pace '], 'p'],
+    ['/help ti', ['tide '], 'ti'],
+    ['/dose amount ', ['of:', 'now:', 'goal:', 'with:', 'volume:'], ''],
+    ['/dose amount go', ['goal:'], 'go'],
+    ['/dose amount goal:8 of:x ', ['now:', 'with:', 'volume:'], ''],
+    ['/dose amount of:x v', ['volume:'], 'v'],
+    ['/dose pace form:', ['flakes', 'powder'], ''],
+    ['/dose pace form:fl', ['flakes'], 'fl'],
+    ['/dose pace form: fl', ['flakes'], 'fl'],
+    ['/dose pace form:flakes', [], 'flakes'],
+    ['/dose pace form:flakes d', ['days:'], 'd'],
+    ['/dose pace days:3 ', ['form:', 'share:', 'gentle:', 'at:'], ''],
+    ['/tide ', [], ''],
+    ['my tank is', [], 'my tank is'],
+  ])('after %j', (line, offers, replaced) => {
+    const [found, part] = tab(line);
+    expect(part).toBe(replaced);
+    expect([...found].sort()).toEqual([...offers].sort());
+  });
+
+  it('offers the units a number can have', () => {
+    const [found, part] = tab('/dose amount volume:75 ');
+    expect(part).toBe('75 ');
+    expect(found).toEqual(expect.arrayContaining(['75 L', '75 US gal', '75 of:']));
+  });
+
+  it('offers what can be raised and with what', () => {
+    expect(tab('/dose amount of:alk')[0]).toContain('alkalinity');
+    expect(tab('/dose amount with:soda a')).toEqual([expect.arrayContaining(['soda ash']), 'soda a']);
+  });
+
+  it('takes any line, and replaces only its end', () => {
+    const lines = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.string().map((text) => `/dose amount of:${text}`),
+    );
+    fc.assert(
+      fc.property(lines, (line) => {
+        expect(line.endsWith(tab(line)[1])).toBe(true);
+      }),
+    );
+  });
+});

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { examples, helpPage } from '../../../bot/terminal/help.ts';
+import { readLine } from '../../../bot/terminal/read.ts';
+import { columns } from '../../../bot/terminal/wrap.ts';
+import { optionsOf } from '../../../commands/options.ts';
+import { problemOf } from './problem-of.ts';
+import { sampleCommands } from './sample.ts';
+
+const style = { width: 80, bold: false };
+const help = (topic?: string): string => helpPage(topic, sampleCommands, style);
+
+describe('the first screen', () => {
+  it('names every command with its summary', () => {
+    for (const { path, summary } of sampleCommands) {
+      expect(help()).toMatch(new RegExp(String.raw`^  /${path.join(' ')} +${summary}$`, 'm'));
+    }
+  });
+
+  it('shows three examples, each read and run as typed', () => {
+    const shown = examples(sampleCommands);
+    expect(shown).toHaveLength(3);
+    expect(new Set(shown).size).toBe(3);
+    const flat = help().replaceAll(/\s+/g, ' ');
+    for (const example of shown) {
+      expect(flat).toContain(example);
+      expect(readLine(example, sampleCommands).kind).toBe('command');
+    }
+  });
+
+  it('stays within the narrowest page but for lines to copy', () => {
+    const lines = helpPage(undefined, sampleCommands, { width: 40, bold: false }).split('\n');
+    const toCopy = examples(sampleCommands).map((example) => `  ${example}`);
+    expect(lines.filter((line) => columns(line) > 40 && !toCopy.includes(line))).toEqual([]);
+    expect(lines).toEqual(expect.arrayContaining(toCopy));
+  });
+});
+
+describe('a page', () => {
+  it.each(sampleCommands.map((command) => [command.path.join(' '), command] as const))(
+    'of %s lists every option with its description, and the example',
+    (name, command) => {
+      const flat = help(name).replaceAll(/\s+/g, ' ');
+      expect(flat).toContain(command.summary);
+      expect(flat).toContain(command.example);
+      for (const option of optionsOf(command.options)) {
+        expect(flat).toContain(
+          ` ${option.name}:${option.required ? ' (required)' : ''} ${option.description}.`,
+        );
+      }
+    },
+  );
+
+  it('says units, choices, limits, defaults and kinds', () => {
+    expect(help('dose amount')).toMatch(/ {2}volume:\n {6}Net water volume\. Units: L, mL, m³, US gal/);
+    expect(help('dose pace')).toMatch(/days: \(required\)\n.*A whole number\. At least 1\. At most 30\./);
+    expect(help('dose pace')).toMatch(/form:\n.*One of: flakes, powder\. Default: powder\./);
+    expect(help('dose pace')).toMatch(/gentle:\n.*yes or no\./);
+    expect(help('tide')).toContain('Options\n  none\n');
+  });
+
+  it.each(['/dose amount', 'DOSE  Amount', ' dose amount '])('is found by %j', (topic) => {
+    expect(help(topic)).toBe(help('dose amount'));
+  });
+
+  it('of a first word lists the second ones', () => {
+    expect(help('dose')).toContain('/dose amount');
+    expect(help('dose')).toContain('/dose pace');
+    expect(help('dose')).not.toContain('/tide');
+  });
+
+  it('that does not exist is a Problem with the nearest', () => {
+    expect(problemOf(() => help('tode'))).toMatchObject({ given: 'tode', choices: ['/tide'] });
+  });
+});

@@ -1,0 +1,80 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { LONG_PLAN_WEEKS, rampPlan } from '../../../core/light/ramp.ts';
+import { Problem } from '../../../core/problem.ts';
+
+const source =
+  'compound growth by hand: 1.1^4 = 1.4641, 1.1^5 = 1.61051; 10 % a week is common practice, no source';
+
+describe('rampPlan', () => {
+  it.each([
+    { now: 100, goal: 110, weeks: 1, source },
+    { now: 100, goal: 121, weeks: 2, source },
+    { now: 100, goal: 146.41, weeks: 4, source },
+    { now: 100, goal: 150, weeks: 5, source },
+    { now: 40, goal: 60, weeks: 5, source },
+    { now: 100, goal: 101, weeks: 1, source },
+  ])('$now to $goal at 10 % a week takes $weeks', ({ now, goal, weeks }) => {
+    const plan = rampPlan(now, goal);
+    expect(plan).toMatchObject({ direction: 'raise', weeks });
+    expect(plan.steps).toHaveLength(weeks);
+    expect(plan.steps.at(-1)?.value).toBe(goal);
+  });
+
+  it('100 to 150 in equal steps of 8.447 %', () => {
+    const plan = rampPlan(100, 150);
+    expect(plan.stepPercent).toBeCloseTo(8.447, 3);
+    expect(plan.steps.map((step) => Math.round(step.value))).toEqual([108, 118, 128, 138, 150]);
+  });
+
+  it('lowers at once', () => {
+    expect(rampPlan(250, 100)).toMatchObject({
+      direction: 'lower',
+      weeks: 0,
+      steps: [{ week: 1, value: 100 }],
+    });
+  });
+
+  it('stays where it is', () => {
+    expect(rampPlan(100, 100)).toMatchObject({ direction: 'stay', weeks: 0, steps: [] });
+  });
+
+  it('says how long a very long plan is, and lists only its first half year', () => {
+    const plan = rampPlan(10, 200);
+    expect(plan.weeks).toBe(32);
+    expect(plan.steps).toHaveLength(LONG_PLAN_WEEKS);
+    expect(plan.steps.at(-1)?.value).toBeLessThan(200);
+  });
+
+  it('rises every week, never by more than the pace, and ends at the goal', () => {
+    const value = fc.double({ min: 1, max: 2000, noNaN: true });
+    fc.assert(
+      fc.property(value, value, fc.double({ min: 1, max: 20, noNaN: true }), (a, b, pace) => {
+        const [now, goal] = [Math.min(a, b), Math.max(a, b)];
+        fc.pre(goal > now * 1.0001);
+        const plan = rampPlan(now, goal, pace);
+        const values = [now, ...plan.steps.map((step) => step.value)];
+        for (const [i, value_] of values.slice(1).entries()) {
+          const before = values[i] ?? Number.NaN;
+          expect(value_).toBeGreaterThan(before);
+          expect(value_ / before - 1).toBeLessThanOrEqual(pace / 100 + 1e-8);
+        }
+        const last = plan.steps.at(-1)?.value ?? Number.NaN;
+        expect(plan.weeks > LONG_PLAN_WEEKS ? last < goal : last === goal).toBe(true);
+        const aWeekLess = now * (1 + pace / 100) ** (plan.weeks - 1);
+        expect(aWeekLess).toBeLessThan(goal * (1 + 1e-8));
+      }),
+    );
+  });
+
+  it.each([
+    [0, 100, 10],
+    [100, 0, 10],
+    [100, 5000, 10],
+    [100, 150, 0],
+    [100, 150, 50],
+    [Number.NaN, 100, 10],
+  ])('refuses %s to %s at %s %%', (now, goal, pace) => {
+    expect(() => rampPlan(now, goal, pace)).toThrow(Problem);
+  });
+});

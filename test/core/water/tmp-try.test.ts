@@ -1,3 +1,0 @@
-import { it } from 'vitest';
-import { readSalinity } from '../../../core/water/salinity-reading.ts';
-it('x', () => { for (const t of ['1.025','1.026 sg','sg 1.026','SG: 1.0264 20/20','1.026 (60F/60F)','1.024 ppt','35','35 ppt','35 psu','35‰','35 g/kg','53 mS/cm','45 mS','53000 µS/cm at 25 C','45 mS/cm at 20 C','45 mS/cm @ 68F','1,025','35,0','1025','1025 kg','53','26','0.5','1.05','35 sg','53000','conductivity 53','45 µS','1.025 1.026','-35','1.026 25/20','50 ppt', '1.035','abc','salinity 35 ppt','1.000','1']) { try { const r = readSalinity(t,{field:'reading'}); console.log(t,'->',r.practicalSalinity.toFixed(3),r.scale,r.written,r.pair,r.notes.join(' | ')); } catch (e: any) { console.log(t,'!!',e.name,e.message,e.limit,e.choices); } } });

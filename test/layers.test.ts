@@ -1,0 +1,57 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize, sep } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const LAYERS = ['core', 'commands', 'bot'] as const;
+type Layer = (typeof LAYERS)[number];
+
+/** What each layer may import besides its own files. */
+const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly string[] }> = {
+  core: { layers: ['core'], packages: ['mathjs/number'] },
+  commands: { layers: ['core', 'commands'], packages: ['zod'] },
+  bot: { layers: ['core', 'commands', 'bot'], packages: ['discord.js', 'zod', 'pino', 'node:'] },
+};
+
+function filesOf(layer: Layer): string[] {
+  return readdirSync(layer, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => join(layer, name));
+}
+
+function importsOf(file: string): string[] {
+  const text = readFileSync(file, 'utf8');
+  return [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((match) => match[1] ?? '');
+}
+
+describe.each(LAYERS)('%s', (layer) => {
+  const files = filesOf(layer);
+
+  it('has files', () => expect(files.length).toBeGreaterThan(3));
+
+  it.each(files)('%s imports only what its layer may', (file) => {
+    const { layers, packages } = MAY_IMPORT[layer];
+    for (const target of importsOf(file)) {
+      if (!target.startsWith('.')) {
+        expect(packages.some((name) => target === name || (name.endsWith(':') && target.startsWith(name))), target).toBe(true);
+        continue;
+      }
+      expect(target.endsWith('.ts'), target).toBe(true);
+      const first = normalize(join(dirname(file), target)).split(sep)[0];
+      expect(layers as readonly string[], `${file} -> ${target}`).toContain(first);
+    }
+  });
+});
+
+describe('core is pure', () => {
+  it.each(filesOf('core'))('%s has no clock, chance, file or network', (file) => {
+    const text = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '');
+    expect(text).not.toMatch(/Date\.now|new Date\(\)|Math\.random|performance\.|process\.|fetch\(|globalThis/);
+  });
+});
+
+describe('mathjs', () => {
+  it('is used behind arithmetic.ts only', () => {
+    const users = LAYERS.flatMap(filesOf).filter((file) => importsOf(file).some((target) => target.startsWith('mathjs')));
+    expect(users).toEqual([join('core', 'quantity', 'arithmetic.ts')]);
+  });
+});
