@@ -69,7 +69,6 @@ function readAny(text: string): Quantity {
   if (second === undefined) return first;
   throw new Problem(`${text.trim()} of what? The answer depends on it.`, {
     field: 'of',
-    given: text.trim(),
     choices: found.map((q) => q.kind),
   });
 }

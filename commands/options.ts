@@ -103,7 +103,8 @@ export function validate<S extends z.ZodObject>(schema: S, input: Readonly<Recor
     const description = optionsOf(schema).find((o) => o.name === field)?.description;
     throw new Problem(`${field} is missing.`, { field, hint: description });
   }
-  throw new Problem(`${field} is not right: ${issue.message}.`, { field, given: String(given).slice(0, MAX_TEXT), limit: limitOf(schema, field) });
+  const limit = limitOf(schema, field);
+  throw new Problem(`I cannot take that as ${field}.`, { field, given: String(given).slice(0, MAX_TEXT), limit });
 }
 
 function limitOf(schema: z.ZodObject, field: string): string | undefined {

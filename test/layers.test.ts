@@ -20,7 +20,7 @@ function filesOf(layer: Layer): string[] {
 
 function importsOf(file: string): string[] {
   const text = readFileSync(file, 'utf8');
-  return [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((match) => match[1] ?? '');
+  return [...text.matchAll(/^(?:import|export)\b[^;]*?\bfrom '([^']+)';|\bimport\('([^']+)'\)/gm)].map((match) => match[1] ?? match[2] ?? '');
 }
 
 describe.each(LAYERS)('%s', (layer) => {

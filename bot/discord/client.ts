@@ -2,6 +2,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { Client, Events, GatewayIntentBits, Options, Partials } from 'discord.js';
 import type { Interaction, Message } from 'discord.js';
 import type { Problem } from '../../core/problem.ts';
+import { logFailure } from '../log.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerMessage } from './answer.ts';
 import type { Desk } from './outcome.ts';
 import { gatewayRefusal, tokenRefusal } from './refusal.ts';
@@ -29,21 +30,24 @@ export function createBot(parts: BotParts): Bot {
   const { log } = parts;
   const client = createClient(parts.apiBase);
   const underWay = new Set<Promise<void>>();
-  const track = (work: Promise<void> | undefined): void => {
-    if (work === undefined) return;
-    const tracked = work.finally(() => underWay.delete(tracked));
+  const track = (work: () => Promise<void> | undefined): void => {
+    const tracked = Promise.resolve()
+      .then(work)
+      .catch((error: unknown) => void logFailure(log, error, 'an event was not handled'))
+      .finally(() => underWay.delete(tracked));
     underWay.add(tracked);
   };
   client.on(Events.ClientReady, ({ user, guilds }) =>
     log.info({ user: user.id, servers: guilds.cache.size }, 'ready'),
   );
-  client.on(Events.InteractionCreate, (interaction) => track(onInteraction(parts, interaction)));
-  client.on(Events.MessageCreate, (message) => track(onMessage(parts, message)));
+  client.on(Events.InteractionCreate, (interaction) => track(() => onInteraction(parts, interaction)));
+  client.on(Events.MessageCreate, (message) => track(() => onMessage(parts, message)));
   client.on(Events.Error, (error) => log.error({ err: error }, 'client error'));
   client.on(Events.ShardError, (error, shard) => log.warn({ shard, err: error }, 'gateway error'));
   client.on(Events.ShardReconnecting, (shard) => log.info({ shard }, 'gateway reconnecting'));
   client.on(Events.ShardResume, (shard) => log.info({ shard }, 'gateway resumed'));
   let refused = false;
+  let stopping = false;
   const refuse = (problem: Problem | undefined): void => {
     if (problem === undefined || refused) return;
     refused = true;
@@ -54,10 +58,11 @@ export function createBot(parts: BotParts): Bot {
     start: async () => {
       await client.login(parts.token).catch((error: unknown) => {
         refuse(tokenRefusal(error));
-        if (!refused) throw error;
+        if (!refused && !stopping) throw error;
       });
     },
     stop: async () => {
+      stopping = true;
       client.removeAllListeners(Events.InteractionCreate).removeAllListeners(Events.MessageCreate);
       await Promise.race([Promise.allSettled(underWay), wait(drainMs, undefined, { ref: false })]);
       await Promise.race([client.destroy(), wait(closeMs, undefined, { ref: false })]);

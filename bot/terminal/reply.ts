@@ -28,7 +28,7 @@ export function replyTo(typed: string, offers: readonly Offer[], desk: Desk, sty
   try {
     return replyToText(typed, offers, desk, style);
   } catch (error) {
-    throw error;
+    const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
     return { text: page(wrap(text, style.width)), offers: [], leave: false };
   }
 }

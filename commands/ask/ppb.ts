@@ -11,7 +11,7 @@ export const ppbIntent: Intent = (heard) => {
   if (mention === undefined || heard.said.length > 1) return undefined;
   const asP = readQuantity('phosphate', `${mention.value} ppb P`, { field: 'amount' });
   const asPo4 = readQuantity('phosphate', `${mention.value} ppb PO4`, { field: 'amount' });
-  const saysP = /p$/.test(mention.text.replace(/ppb$/, ''));
+  const saysP = mention.text.replace(/ppb$/, '').endsWith('p');
   const { target } = parameter('phosphate');
   const main = saysP ? asP : asPo4;
   const range = `${target[0]} to ${target[1]} mg/L`;

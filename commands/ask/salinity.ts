@@ -25,8 +25,8 @@ function reading(heard: Heard, lead: RegExp, not?: Mention): Mention | undefined
 export const conductivityIntent: Intent = (heard, context) => {
   const measured = heard.mentions.find((m) => is(m, 'conductivity'));
   if (measured === undefined) return undefined;
-  const at = heard.mentions.find((m) => is(m, 'temperature'))?.text;
-  return call('salinity check', { reading: measured.text, at }, context);
+  const temperature = heard.mentions.find((m) => is(m, 'temperature'))?.text;
+  return call('salinity check', { reading: measured.text, temperature }, context);
 };
 
 /** "15 cups of mix in a 30 gal bin for 35 ppt": salt for a batch. */

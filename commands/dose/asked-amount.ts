@@ -28,9 +28,7 @@ export function askedAmount(text: string, compound: AskedCompound, strength?: st
   const found = weighed(plain) ?? readQuantity('volume', plain, { field: 'amount' });
   if (found.kind === 'mass')
     return exactly(found.value, mass(found.value), [`${mass(found.value)} of powder`, ...found.notes]);
-  return SPOONS.has(found.unit)
-    ? spoons(found, text, compound)
-    : liquid(found, text, compound, strength);
+  return SPOONS.has(found.unit) ? spoons(found, text, compound) : liquid(found, text, compound, strength);
 }
 
 /** Undefined when the text names no unit of mass, or asks back for one. */

@@ -1,13 +1,14 @@
 import { z } from 'zod';
-import { handlingCautions } from '../../core/care/hazards.ts';
-import { capacity, recipe, saturationGL, type Strength } from '../../core/dosing/limewater.ts';
-import { fixed, mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
-import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
-import { calciumWithAlkalinity } from '../../core/water/alkalinity.ts';
+import { capacity, saturationGL } from '../../core/dosing/limewater.ts';
+import { Problem } from '../../core/problem.ts';
+import { fixed, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
-import { askedWater, shown } from './asked.ts';
+import { splitADay } from './a-day.ts';
+import { askedWater } from './asked.ts';
+import { type Limewater, limewaterCare, limewaterSources, topOff } from './top-off.ts';
 
 export const limewaterCommand = defineCommand({
   path: ['dose', 'limewater'],
@@ -33,28 +34,22 @@ export const limewaterCommand = defineCommand({
     const use =
       input.goal === undefined
         ? undefined
-        : readQuantity('alkalinity', input.goal.replace(/\s*(?:\/\s*d(?:ay)?|(?:a|per) day)\s*$/i, ''), {
+        : readQuantity('alkalinity', splitADay(input.goal).amount, {
             field: 'goal',
             fallback: 'dKH',
           });
+    if (use !== undefined && use.value <= 0) {
+      throw new Problem('A daily use is above 0.', {
+        field: 'goal',
+        given: input.goal,
+        hint: 'Measure it with /dose use.',
+      });
+    }
     return topOff(asked, tank.volumeL, tank.read, use);
   },
 });
 
-interface Asked {
-  readonly litres: Quantity;
-  readonly strength: Strength;
-  readonly tempC: number;
-}
-
-const CARE = [
-  'Drip it slowly, best at night, into strong flow; keep pH at or below 8.5 (common practice) and never pour it in at once.',
-  'When evaporation changes with the season, lime in the top-off changes with it: measure alkalinity again.',
-  'Cover the vessel: air turns the lime to chalk. Use the clear part only, never shaken up, and leave the last centimetres.',
-];
-const SOURCES = ['bates56', 'chemtab', 'memory', 'iupac21', 'dkh', 'practice', 'ghs'] as const;
-
-function batch({ litres, strength, tempC }: Asked): Answer {
+function batch({ litres, strength, tempC }: Limewater): Answer {
   const [low, high] = [strength.low * litres.value, strength.high * litres.value];
   return answer({
     headline: `${volume(litres.value)} of limewater cannot hold more than about ${significant(low, 2)} to ${significant(high, 2)} g of calcium hydroxide; anything above that settles and does not make the clear liquid stronger.`,
@@ -77,88 +72,7 @@ function batch({ litres, strength, tempC }: Asked): Answer {
     working: [
       `${significant(strength.low, 4)} to ${significant(strength.high, 4)} g per litre at ${fixed(tempC, 1)} °C × ${volume(litres.value)}`,
     ],
-    cautions: [...CARE, ...handlingCautions('lime')],
-    sources: SOURCES,
-  });
-}
-
-function topOff(
-  { litres, strength, tempC }: Asked,
-  tankL: number,
-  tankRead: readonly string[],
-  use: Quantity | undefined,
-): Answer {
-  const full = capacity(litres.value, strength.low, tankL);
-  const read = [
-    `top-off ${volumeAsWritten(litres.value, litres.written, litres.unit)} a day, limewater at ${fixed(tempC, 1)} °C`,
-    ...litres.notes,
-    ...tankRead,
-    ...(use === undefined ? [] : [`use ${shown('alkalinity', use.value)} a day`, ...use.notes]),
-  ];
-  const most = `${significant(full.meq, 3)} meq a day: ${shown('alkalinity', full.alkMeqL)} and ${significant(full.calciumMgL, 2)} mg/L calcium`;
-  const working = [
-    `Saturated limewater: ${significant(strength.low, 4)} g/L (up to ${significant(strength.high, 4)}) = ${significant(capacity(1, strength.low, 1).meq, 3)} meq per litre`,
-    `× ${volume(litres.value)} = ${significant(full.meq, 3)} meq; / ${volume(tankL)} = ${shown('alkalinity', full.alkMeqL)}`,
-  ];
-  const common = {
-    read: [...new Set(read)],
-    cautions: [...CARE, ...handlingCautions('lime')],
-    sources: SOURCES,
-  };
-  if (use === undefined) {
-    return answer({
-      ...common,
-      headline: `At most ${most} from ${volume(litres.value)} of saturated limewater in ${volume(tankL)}.`,
-      steps: [
-        'Measure the daily use first (/dose use), then ask again with it as goal: full strength may be too much.',
-      ],
-      working,
-    });
-  }
-  const lime = recipe(use.value, tankL, litres.value, strength.low);
-  const need = `${shown('alkalinity', use.value)} × ${volume(tankL)} = ${significant(lime.needMeq, 3)} meq; × 0.03705 g per meq = ${mass(lime.limeG)}`;
-  const facts = [
-    { label: 'The top-off can carry', value: most },
-    { label: 'The tank uses', value: `${significant(lime.needMeq, 3)} meq a day` },
-  ];
-  if (lime.ofSaturation > 1) {
-    return answer({
-      ...common,
-      headline: `No: ${volume(litres.value)} of limewater a day gives at most ${shown('alkalinity', full.alkMeqL)} of the ${shown('alkalinity', use.value)} a day.`,
-      facts,
-      steps: [
-        'Let limewater carry part of the use and dose the rest of alkalinity and calcium separately.',
-        'Do not evaporate or add more fresh water for the sake of lime: salinity would fall.',
-      ],
-      working: [...working, need],
-    });
-  }
-  return answer({
-    ...common,
-    headline: `Yes: ${mass(lime.limeG)} of calcium hydroxide a day, ${significant(lime.perLitreG, 2)} g per litre of top-off, covers ${shown('alkalinity', use.value)} a day in ${volume(tankL)}.`,
-    facts: [
-      ...facts,
-      {
-        label: 'Calcium with it',
-        value: `${significant(calciumWithAlkalinity(use.value), 2)} mg/L a day, the ratio growth uses`,
-      },
-      {
-        label: 'Or as saturated limewater',
-        value: `${volume(lime.saturatedL)} of it with ${volume(lime.plainL)} of plain fresh water`,
-      },
-      {
-        label: 'Strength',
-        value: `${fixed(lime.ofSaturation * 100, 0)} % of saturation: full strength would overdose by ${shown('alkalinity', full.alkMeqL - use.value)} a day`,
-      },
-    ],
-    steps: [
-      'Start with less than computed, test alkalinity daily at the same hour, then adjust.',
-      'Stop or lower other alkalinity and calcium dosing by as much.',
-    ],
-    working: [
-      ...working,
-      need,
-      `${mass(lime.limeG)} / ${volume(litres.value)} = ${significant(lime.perLitreG, 2)} g per litre`,
-    ],
+    cautions: limewaterCare,
+    sources: limewaterSources,
   });
 }

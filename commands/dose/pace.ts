@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { splitADay } from './a-day.ts';
 import { inOwnUnit } from './asked.ts';
 
 /** The most a day, in the parameter's own unit, and its words. */
@@ -24,8 +25,10 @@ export function askedPace(id: ParameterId, text: string | undefined): AskedPace 
   });
   if (text === undefined) return practice(pace.most, 'at most');
   if (/^(?:gentle|slow|slowly|sps)$/i.test(text)) return practice(pace.gentle ?? pace.most, 'gentle:');
-  const bare = text.replace(/\s*(?:\/\s*d(?:ay)?|(?:a|per|each) day|daily)\s*$/i, '');
-  const most = inOwnUnit(id, readQuantity(kind, bare, { field: 'pace', fallback: unit }).value);
+  const most = inOwnUnit(
+    id,
+    readQuantity(kind, splitADay(text).amount, { field: 'pace', fallback: unit }).value,
+  );
   const limit = `above 0, at most ${pace.most} ${unit} a day`;
   if (most <= 0) throw new Problem('A pace is above 0.', { field: 'pace', given: text, limit });
   if (most > pace.most * (1 + 1e-9)) {

@@ -38,6 +38,9 @@ export function phFact(compound: Compound, alkMeqL: number | undefined, riseMeqL
   };
 }
 
+/** Where another salt does as well. Magnesium salts leave chloride or sulfate behind: a second mass would mislead. */
+const swappable: ReadonlySet<ParameterId> = new Set(['alkalinity', 'nitrate', 'phosphate']);
+
 /** The same rise from the other compounds dosed for it: "sodium bicarbonate 10.2 g". */
 export function instead(
   used: readonly Compound[],
@@ -45,6 +48,7 @@ export function instead(
   rise: number,
   volumeL: number,
 ): Fact | undefined {
+  if (!swappable.has(id)) return undefined;
   const others = compoundsFor(id).filter(
     (other) =>
       !used.includes(other) && other.hazard !== 'lime' && other.name !== 'sodium carbonate decahydrate',

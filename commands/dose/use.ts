@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { hazard } from '../../core/care/hazards.ts';
 import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
-import { amountG, riseFrom } from '../../core/dosing/dose.ts';
+import { amountG } from '../../core/dosing/dose.ts';
 import { type DailyUse, dailyUse } from '../../core/dosing/use.ts';
-import { Problem } from '../../core/problem.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity } from '../../core/quantity/read.ts';
 import { meqLFromDkh, calciumWithAlkalinity } from '../../core/water/alkalinity.ts';
@@ -11,16 +10,8 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
-import { askedAmount } from './asked-amount.ts';
-import {
-  askedCompound,
-  askedParameter,
-  askedWater,
-  asWritten,
-  type AskedWater,
-  inOwnUnit,
-  shown,
-} from './asked.ts';
+import { askedAdded } from './added.ts';
+import { askedParameter, askedWater, asWritten, type AskedWater, inOwnUnit } from './asked.ts';
 import { believable, plausible } from './change.ts';
 import { retestFirst } from './no-dose.ts';
 
@@ -75,55 +66,6 @@ export const useCommand = defineCommand({
   },
 });
 
-interface Added {
-  readonly rise: number;
-  readonly read: string;
-}
-
-interface AddedInput {
-  readonly amount?: string | undefined;
-  readonly with?: string | undefined;
-  readonly volume?: string | undefined;
-}
-
-/** "10 g a day": the amount is multiplied by the days. */
-const A_DAY = /\s*(?:\/\s*d(?:ay)?|(?:a|per|each) day|daily)\s*$/i;
-
-function askedAdded(id: ParameterId, input: AddedInput, water: AskedWater, days: number): Added {
-  if (input.amount === undefined) return { rise: 0, read: 'nothing added in between' };
-  const once = input.amount.replace(A_DAY, '');
-  const times = once === input.amount ? 1 : days;
-  const when = times === 1 ? 'in all' : 'each day';
-  if (input.with === undefined) {
-    const { kind, unit } = parameter(id);
-    const rise = readQuantity(kind, once.replace(/^\+/, ''), { field: 'amount', fallback: unit });
-    return { rise: rise.value * times, read: `${when} ${asWritten(id, rise)} was added in between` };
-  }
-  if (input.volume === undefined) {
-    throw new Problem('How much water did that amount go into?', {
-      field: 'volume',
-      hint: 'Net litres or gallons of the whole system.',
-    });
-  }
-  const { forms, label } = askedCompound(input.with, id);
-  const [form] = forms;
-  if (forms.length > 1) {
-    throw new Problem(`Which form of ${label}?`, {
-      field: 'with',
-      given: input.with,
-      choices: forms.map(({ name }) => name),
-    });
-  }
-  const amount = askedAmount(once, { forms, label, read: '' });
-  if (amount.lowG !== amount.highG)
-    throw new Problem('Give what was added in grams.', { field: 'amount', given: input.amount });
-  const rise = riseFrom(form, id, amount.lowG, water.volumeL) * times;
-  return {
-    rise,
-    read: `${when} ${amount.words} of ${form.name} was added in between, together worth ${shown(id, rise)}`,
-  };
-}
-
 function useAnswer(
   id: ParameterId,
   use: DailyUse,
@@ -132,7 +74,7 @@ function useAnswer(
   working: readonly string[],
 ): Answer {
   const { label, unit } = parameter(id);
-  const range = `${significant(Math.max(0, use.low), 2)} to ${significant(use.high, 2)} ${unit} a day`;
+  const range = `${significant(Math.max(0, use.low), 3)} to ${significant(use.high, 3)} ${unit} a day`;
   const common = { read, working, sources: ['practice', 'iupac21'] as const };
   if (use.withinError) {
     return answer({

@@ -3,6 +3,7 @@ import {
   baggedMixGPerL,
   drySaltGPerL,
   drySaltToAddG,
+  freshWaterToAddKg,
   mixRange,
   salinityOfBaggedMix,
 } from '../../core/change/salt.ts';

@@ -15,16 +15,16 @@ export function gravity(sg: number): string {
   return sg.toFixed(4);
 }
 
-/** "34.5 ppt, 1.026 SG": a salinity in ppt and on the scale it was read on. */
+/** "34.5 ppt (1.026 SG)". */
 export function both(practicalSalinity: number, pair: GravityPair): string {
   return `${ppt(practicalSalinity)} (${fixed(onScale(practicalSalinity, 'SG', pair), 4)} SG)`;
 }
 
-/** "1.03 SG" or "53 mS/cm": the number as the member wrote it. */
+/** "1.030 SG" or "53 mS/cm": the number as the member wrote it. */
 export function asRead({ written, scale }: SalinityReading): string {
-  return scale === 'SG'
-    ? `${written.toFixed((written * 1000) % 1 < 0.05 || (written * 1000) % 1 > 0.95 ? 3 : 4)} SG`
-    : `${fixed(written, 2)} ${scale}`;
+  if (scale !== 'SG') return `${fixed(written, 2)} ${scale}`;
+  const short = written.toFixed(3);
+  return `${Number(short) === written ? short : written.toFixed(4)} SG`;
 }
 
 /** What was understood of a reading, for the "What I read" lines. */

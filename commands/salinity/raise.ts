@@ -65,7 +65,7 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined): Answe
       'Do not put dry salt into a tank with animals: mix it with water first.',
       ...paceCautions(
         pace,
-        'A rise is harder on animals than a fall, so the plan takes half the usual 0.001 SG or 1 ppt a day (common practice).',
+        'A rise is harder on animals than a fall: half the usual 0.001 SG or 1 ppt a day is taken unless you name a pace (common practice).',
       ),
     ],
     sources: ['fm83', 'mixing', 'practice'],

@@ -80,11 +80,22 @@ function headline(levels: Levels, water: Water, { fraction }: ToGoal, move: stri
     return `Nothing to change: ${levels.about.label} is at the goal, ${levels.show(levels.now)}.`;
   if (fraction <= mostAtOnce)
     return `One change of ${percent(fraction)} (${water.part(fraction)}) takes ${move}.`;
+  if (levels.id === 'ammonia') {
+    const half = levels.show(afterChanges({ now: levels.now, fresh: levels.fresh, fraction: 0.5 }));
+    return `${move} would take ${percent(fraction)} at once. Change half now (${water.part(0.5)}), which brings ${half}, and go on from the next test.`;
+  }
   const third = levels.show(afterChanges({ now: levels.now, fresh: levels.fresh, fraction: 1 / 3 }));
   return `A water change alone is the wrong tool: ${move} would take ${percent(fraction)} at once. A third (${water.part(1 / 3)}) brings ${third}.`;
 }
 
 function splitSteps(levels: Levels, water: Water, goal: number): readonly string[] {
+  if (levels.id === 'ammonia') {
+    return [
+      `Change half of the water now (${water.part(0.5)}). ${matchWater}`,
+      'Test again after some hours and repeat while ammonia still shows.',
+      'Feed nothing, give plenty of air, and look for a dead animal.',
+    ];
+  }
   const change = `Change 20 to 33 % (${water.part(0.2)} to ${water.part(1 / 3)})`;
   if (levels.id !== 'alkalinity' || goal > levels.now) {
     return [

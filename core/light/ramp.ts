@@ -43,7 +43,7 @@ export function rampPlan(now: number, goal: number, pacePercent: number = USUAL_
   if (goal < now) {
     return { direction: 'lower', weeks: 0, stepPercent: 0, steps: [{ week: 1, value: goal }] };
   }
-  // The small number keeps an exact power (100 -> 121) from becoming one week more by rounding.
+  // The small number keeps an exact power (40 -> 52.9 at 15 %) from becoming one week more by rounding.
   const weeks = Math.max(1, Math.ceil(Math.log(goal / now) / Math.log(1 + pacePercent / 100) - 1e-9));
   const ratio = (goal / now) ** (1 / weeks);
   const steps = Array.from({ length: Math.min(weeks, LONG_PLAN_WEEKS) }, (_, index) => ({

@@ -6,16 +6,18 @@ import { restOptions } from '../../bot/discord/rest.ts';
 import { commands } from '../../commands/index.ts';
 import { startStandIn } from '../discord/standin/server.ts';
 import type { StandIn } from '../discord/standin/server.ts';
-import { build } from './discord/built.ts';
+import { build, patience } from './discord/built.ts';
 import type { Built, Child } from './discord/built.ts';
 import { closeClean } from './discord/club.ts';
 
 let built: Built;
 let standIn: StandIn;
 
+vi.setConfig({ testTimeout: patience, hookTimeout: patience });
+
 beforeAll(async () => {
   built = build();
-  standIn = await startStandIn({ waitMs: 10_000 });
+  standIn = await startStandIn({ waitMs: patience });
   const rest = new REST(restOptions(standIn.apiBase)).setToken(standIn.token);
   await register(rest, definitions(commands), 'global', false);
 });
@@ -31,7 +33,7 @@ function start(env: NodeJS.ProcessEnv = {}): Child {
 
 async function startReady(): Promise<Child> {
   const bot = start({ DISCORD_TOKEN: standIn.token });
-  await vi.waitFor(() => expect(bot.written.err).toContain('"msg":"ready"'), { timeout: 10_000 });
+  await vi.waitFor(() => expect(bot.written.err).toContain('"msg":"ready"'), { timeout: patience });
   return bot;
 }
 
@@ -49,7 +51,7 @@ describe('main without a token', () => {
   it('leaves the room on SIGTERM', async () => {
     const room = start();
     room.process.stdin?.write('/about\n');
-    await vi.waitFor(() => expect(room.written.out).not.toBe(''), { timeout: 10_000 });
+    await vi.waitFor(() => expect(room.written.out).not.toBe(''), { timeout: patience });
     room.process.kill('SIGTERM');
     expect(await room.exit).toBe(0);
   });
@@ -97,5 +99,21 @@ describe('main with a token', () => {
     const id = /error ([0-9a-f]{8}) in the log/.exec(bot.written.err)?.[1];
     expect(bot.written.err).toContain(`"errorId":"${id}"`);
     expect(bot.written.err).toContain('ECONNREFUSED');
+  });
+});
+
+describe('register as a process', () => {
+  it('ends with the code of what it did', async () => {
+    const registering = (token: string, ...args: string[]): Child => {
+      const env = { DISCORD_API_BASE: standIn.apiBase, DISCORD_TOKEN: token };
+      return built.start('bot/discord/register.js', args, env);
+    };
+    const ends = [
+      registering(standIn.token, '--global'),
+      registering('not-the-token', '--global'),
+      registering('', '--all'),
+    ];
+    expect(await Promise.all(ends.map((child) => child.exit))).toEqual([0, 78, 64]);
+    expect(ends[0]?.written.out).toContain('Nothing to write.');
   });
 });

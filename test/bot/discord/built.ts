@@ -8,6 +8,9 @@ import { fileURLToPath } from 'node:url';
 const project = fileURLToPath(new URL('../../../', import.meta.url));
 const compiler = join(project, 'node_modules', 'typescript', 'bin', 'tsc');
 
+/** How long to wait for a child in ms: long, as it only decides when to give up. */
+export const patience = 60_000;
+
 export interface Built {
   /** Starts `bot/main.js` or another compiled file, with these settings and no others. */
   readonly start: (file: string, args?: readonly string[], env?: NodeJS.ProcessEnv) => Child;

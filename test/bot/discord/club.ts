@@ -24,6 +24,7 @@ export interface Club {
 
 interface How extends Partial<Pick<Desk, 'commands' | 'ask'>> {
   readonly token?: string;
+  readonly start?: boolean;
 }
 
 /** The bot, logged in to a stand-in with its commands registered. */
@@ -43,7 +44,7 @@ export async function openClub(how: How = {}): Promise<Club> {
     token: how.token ?? token,
     onRefused: (problem) => void refusals.push(problem),
   });
-  await bot.start();
+  if (how.start ?? true) await bot.start();
   const close = async (): Promise<void> => {
     await bot.stop();
     await closeClean(standIn);

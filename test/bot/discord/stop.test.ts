@@ -20,6 +20,16 @@ describe('stopping', () => {
   });
 });
 
+describe('stopping before it is ready', () => {
+  it('ends the login without an error', async () => {
+    const { standIn, bot } = await openClub({ start: false });
+    const started = bot.start();
+    await bot.stop();
+    await expect(started).resolves.toBeUndefined();
+    await closeClean(standIn);
+  });
+});
+
 describe('refusals', () => {
   it('reports a bad token once, without it, and does not try again', async () => {
     const club = await openClub({ token: 'bad-token-1234' });

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evenDays, swapDays } from '../../../core/change/day-plan.ts';
 import { afterChanges } from '../../../core/change/exchange.ts';
@@ -6,6 +6,13 @@ import { Problem } from '../../../core/problem.ts';
 import { salinityFromSpecificGravity } from '../../../core/water/specific-gravity.ts';
 
 const s = (sg: number): number => salinityFromSpecificGravity(sg, '25/25');
+
+/** The salinity after swapping day by day what the plan says. */
+const swap = (start: number, fresh: number, goal: number): number =>
+  swapDays(start, evenDays(start, goal, 1), fresh).reduce(
+    (now, { fraction }) => afterChanges({ now, fresh, fraction }),
+    start,
+  );
 
 describe('day plan', () => {
   it('1.030 to 1.026 at 0.001 a day: 1.8, 1.9, 1.95, 2.0 of 55 US gal (EOS-80 25/25, 1 - S2/S1 by hand)', () => {
@@ -38,11 +45,6 @@ describe('day plan', () => {
     fc.assert(
       fc.property(ppt, fc.double({ min: 0.5, max: 5, noNaN: true }), (low, gap) => {
         const high = low + gap;
-        const swap = (start: number, fresh: number, goal: number): number =>
-          swapDays(start, evenDays(start, goal, 1), fresh).reduce(
-            (now, { fraction }) => afterChanges({ now, fresh, fraction }),
-            start,
-          );
         const lowered = swap(high, 0, low);
         expect(lowered).toBeCloseTo(low, 8);
         expect(swap(low, high + 5, high)).toBeCloseTo(high, 8);

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Problem } from '../../../core/problem.ts';
 import { changesToSettle, course, fractionToHold, settles } from '../../../core/change/routine.ts';
@@ -35,7 +35,7 @@ describe('a routine with a steady rise', () => {
   });
 
   it('settles is the fixed point of the iteration, reached from any start', () => {
-    const rise = fc.double({ min: 0, max: 50, noNaN: true });
+    const rise = fc.double({ min: 0.01, max: 50, noNaN: true });
     const fresh = fc.double({ min: 0, max: 20, noNaN: true });
     const fraction = fc.double({ min: 0.05, max: 1, noNaN: true });
     fc.assert(
@@ -46,7 +46,7 @@ describe('a routine with a steady rise', () => {
         expect(held?.before).toBeCloseTo(fixed.before, 8);
         expect(held?.after).toBeCloseTo(fixed.after, 8);
         expect(course(now, routine, 800).at(-1)?.before).toBeCloseTo(fixed.before, 6);
-        if (p > 0) expect(fractionToHold(fixed.before, cs, p)).toBeCloseTo(f, 8);
+        expect(fractionToHold(fixed.before, cs, p)).toBeCloseTo(f, 8);
       }),
     );
   });

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { type Compound, compoundMolarMass, compoundNames, compoundNote, compounds, compoundsFor, findCompound } from '../../../core/dosing/compound.ts';
+import {
+  type Compound,
+  compoundMolarMass,
+  compoundNames,
+  compoundNote,
+  compounds,
+  compoundsFor,
+  findCompound,
+} from '../../../core/dosing/compound.ts';
 
 function only(text: string): Compound {
   const found = findCompound(text);
@@ -11,7 +19,7 @@ function only(text: string): Compound {
 const molarMasses = [
   { formula: 'NaHCO3', expected: 84.0058 },
   { formula: 'Na2CO3', expected: 105.9875 },
-  { formula: 'CaCl2', expected: 110.978 },
+  { formula: 'calcium chloride anhydrous', expected: 110.978 },
   { formula: 'CaCl2·2H2O', expected: 147.008 },
   { formula: 'Ca(OH)2', expected: 74.092 },
   { formula: 'MgCl2·6H2O', expected: 203.295 },
@@ -37,25 +45,49 @@ describe('molar masses of the compounds', () => {
   });
 });
 
-/** Charge of each ion; a salt is neutral, and what is not an ion here is carried as alkalinity. */
-const charge = { Na: 1, K: 1, Ca: 2, Mg: 2, Sr: 2, Cl: -1, SO4: -2, Br: -1, I: -1, NO3: -1, PO4: 0 } as const;
+/**
+ * Charge of each ion, phosphate as H2PO4 (the zero level of alkalinity, Dickson et al. 2007 ch. 2): a salt is neutral,
+ * so what is left over is the negative charge of its alkalinity.
+ */
+const charge = {
+  Na: 1,
+  K: 1,
+  Ca: 2,
+  Mg: 2,
+  Sr: 2,
+  Cl: -1,
+  SO4: -2,
+  Br: -1,
+  I: -1,
+  NO3: -1,
+  PO4: -1,
+} as const;
 
 describe('ions and alkalinity', () => {
-  it.each(compounds.map((compound) => ({ compound, name: compound.name })))('$name: charge balances with alkalinity', ({ compound }) => {
-    let sum = 0;
-    for (const [ion, count] of Object.entries(compound.ions)) sum += charge[ion as keyof typeof charge] * count;
-    const phosphate = (compound.ions.PO4 ?? 0) * 1;
-    expect(sum).toBe(compound.alkEqPerMol + phosphate);
-  });
+  it.each(compounds.map((compound) => ({ compound, name: compound.name })))(
+    '$name: charge balances with alkalinity',
+    ({ compound }) => {
+      let sum = 0;
+      for (const [ion, count] of Object.entries(compound.ions))
+        sum += charge[ion as keyof typeof charge] * count;
+      expect(sum).toBe(compound.alkEqPerMol);
+    },
+  );
 
-  it.each(compounds.map((compound) => ({ compound, name: compound.name })))('$name: crystal water and ions are in the formula', ({ compound }) => {
-    expect(compound.atoms.H ?? 0).toBeGreaterThanOrEqual(2 * compound.water);
-    for (const element of ['Na', 'K', 'Ca', 'Mg', 'Sr', 'Cl', 'Br', 'I'] as const) {
-      expect(compound.ions[element] ?? 0).toBe(compound.atoms[element] ?? 0);
-    }
-    expect(compound.dicPerMol).toBe(compound.atoms.C ?? 0);
-  });
+  it.each(compounds.map((compound) => ({ compound, name: compound.name })))(
+    '$name: crystal water and ions are in the formula',
+    ({ compound }) => {
+      expect(compound.atoms.H ?? 0).toBeGreaterThanOrEqual(2 * compound.water);
+      for (const element of ['Na', 'K', 'Ca', 'Mg', 'Sr', 'Cl', 'Br', 'I'] as const) {
+        expect(compound.ions[element] ?? 0).toBe(compound.atoms[element] ?? 0);
+      }
+      expect(compound.dicPerMol).toBe(compound.atoms.C ?? 0);
+    },
+  );
 });
+
+const forms = (text: string) =>
+  [findCompound(text)].flat().map((found) => (found !== undefined && 'name' in found ? found.name : ''));
 
 describe('findCompound', () => {
   it.each([
@@ -76,12 +108,23 @@ describe('findCompound', () => {
   });
 
   it('leaves calcium chloride and washing soda open', () => {
-    const forms = (text: string) => [findCompound(text)].flat().map((found) => (found !== undefined && 'name' in found ? found.name : ''));
-    expect(forms('calcium chloride')).toEqual(['calcium chloride anhydrous', 'calcium chloride dihydrate', 'calcium chloride hexahydrate']);
+    expect(forms('calcium chloride')).toEqual([
+      'calcium chloride anhydrous',
+      'calcium chloride dihydrate',
+      'calcium chloride hexahydrate',
+    ]);
     expect(forms('washing soda')).toEqual(['sodium carbonate', 'sodium carbonate decahydrate']);
   });
 
-  it.each(['vinegar', 'muriatic acid', 'sodium carbonate monohydrate', 'magnesium chloride anhydrous', 'quicklime', '', 'salt'])('does not know "%s"', (text) => {
+  it.each([
+    'vinegar',
+    'muriatic acid',
+    'sodium carbonate monohydrate',
+    'magnesium chloride anhydrous',
+    'quicklime',
+    '',
+    'salt',
+  ])('does not know "%s"', (text) => {
     expect(findCompound(text)).toBeUndefined();
   });
 
@@ -93,11 +136,15 @@ describe('findCompound', () => {
 
   it('finds every name it offers', () => {
     expect(compoundNames().length).toBeGreaterThan(compounds.length);
-    for (const name of compoundNames()) expect(findCompound(name), name).toBeDefined();
+    expect(compoundNames().filter((name) => findCompound(name) === undefined)).toEqual([]);
     expect(new Set(compoundNames()).size).toBe(compoundNames().length);
   });
 
   it('never doses lime for calcium: 50 mg/L of it would bring 7 dKH along', () => {
-    expect(compoundsFor('calcium').map(({ formula }) => formula)).toEqual(['CaCl2', 'CaCl2·2H2O', 'CaCl2·6H2O']);
+    expect(compoundsFor('calcium').map(({ formula }) => formula)).toEqual([
+      'CaCl2',
+      'CaCl2·2H2O',
+      'CaCl2·6H2O',
+    ]);
   });
 });

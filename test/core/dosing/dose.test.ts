@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Compound, compounds, findCompound } from '../../../core/dosing/compound.ts';
 import { amountG, riseFrom, supplyPerG } from '../../../core/dosing/dose.ts';
@@ -55,7 +55,9 @@ const canonical = (of: ParameterId, rise: number): number => (of === 'alkalinity
 
 describe('amountG', () => {
   it.each(worked)('$formula: $of +$rise in 100 L takes $expected g', ({ formula, of, rise, expected }) => {
-    expect(Math.abs(amountG(salt(formula), of, canonical(of, rise), 100) - expected)).toBeLessThanOrEqual(5.1e-5);
+    expect(Math.abs(amountG(salt(formula), of, canonical(of, rise), 100) - expected)).toBeLessThanOrEqual(
+      5.1e-5,
+    );
   });
 
   it('+70 mg/L calcium in 180 L: 34.9, 46.2 and 68.9 g by form (molar masses 110.98, 147.01, 219.08)', () => {
@@ -65,7 +67,10 @@ describe('amountG', () => {
   });
 
   it('takes more of an impure powder: half as pure, twice the mass', () => {
-    expect(amountG(anhydrous, 'calcium', 70, 180, 0.5)).toBeCloseTo(2 * amountG(anhydrous, 'calcium', 70, 180), 9);
+    expect(amountG(anhydrous, 'calcium', 70, 180, 0.5)).toBeCloseTo(
+      2 * amountG(anhydrous, 'calcium', 70, 180),
+      9,
+    );
   });
 
   it.each([

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { capacity, LIME_G_PER_MEQ, recipe, saturationGL } from '../../../core/dosing/limewater.ts';
 import { Problem } from '../../../core/problem.ts';
@@ -24,10 +24,14 @@ describe('saturationGL', () => {
 
   it('falls as the water warms', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 39, noNaN: true }), fc.double({ min: 0.01, max: 1, noNaN: true }), (tempC, step) => {
-        expect(saturationGL(tempC + step).low).toBeLessThan(saturationGL(tempC).low);
-        expect(saturationGL(tempC + step).high).toBeLessThan(saturationGL(tempC).high);
-      }),
+      fc.property(
+        fc.double({ min: 0, max: 39, noNaN: true }),
+        fc.double({ min: 0.01, max: 1, noNaN: true }),
+        (tempC, step) => {
+          expect(saturationGL(tempC + step).low).toBeLessThan(saturationGL(tempC).low);
+          expect(saturationGL(tempC + step).high).toBeLessThan(saturationGL(tempC).high);
+        },
+      ),
     );
   });
 
@@ -70,11 +74,16 @@ describe('recipe', () => {
 
   it('what it weighs in gives back the use', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.01, max: 2, noNaN: true }), fc.double({ min: 10, max: 5000, noNaN: true }), fc.double({ min: 0.5, max: 50, noNaN: true }), (use, tankL, topOffL) => {
-        const lime = recipe(use, tankL, topOffL, 1.5);
-        expect(capacity(topOffL, lime.perLitreG, tankL).alkMeqL / use).toBeCloseTo(1, 9);
-        expect(lime.plainL).toBeGreaterThanOrEqual(0);
-      }),
+      fc.property(
+        fc.double({ min: 0.01, max: 2, noNaN: true }),
+        fc.double({ min: 10, max: 5000, noNaN: true }),
+        fc.double({ min: 0.5, max: 50, noNaN: true }),
+        (use, tankL, topOffL) => {
+          const lime = recipe(use, tankL, topOffL, 1.5);
+          expect(capacity(topOffL, lime.perLitreG, tankL).alkMeqL / use).toBeCloseTo(1, 9);
+          expect(lime.plainL).toBeGreaterThanOrEqual(0);
+        },
+      ),
     );
   });
 });

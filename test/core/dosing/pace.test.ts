@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { splitByPace } from '../../../core/dosing/pace.ts';
 import { Problem } from '../../../core/problem.ts';
@@ -20,12 +20,16 @@ describe('splitByPace', () => {
 
   it('adds up, keeps to the pace and wastes no day', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1e-3, max: 300, noNaN: true }), fc.double({ min: 1, max: 100, noNaN: true }), (rise, most) => {
-        const { days, risePerDay } = splitByPace(rise, most);
-        expect(days * risePerDay).toBeCloseTo(rise, 9);
-        expect(risePerDay).toBeLessThanOrEqual(most * (1 + 1e-8));
-        expect((days - 1) * most).toBeLessThan(rise);
-      }),
+      fc.property(
+        fc.double({ min: 1e-3, max: 300, noNaN: true }),
+        fc.double({ min: 1, max: 100, noNaN: true }),
+        (rise, most) => {
+          const { days, risePerDay } = splitByPace(rise, most);
+          expect(days * risePerDay).toBeCloseTo(rise, 9);
+          expect(risePerDay).toBeLessThanOrEqual(most * (1 + 1e-8));
+          expect((days - 1) * most).toBeLessThan(rise);
+        },
+      ),
     );
   });
 

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { type Compound, findCompound } from '../../../core/dosing/compound.ts';
-import { solubilityGL, solutionMl, stockFor, strengthGL, suppliedPerMl } from '../../../core/dosing/solution.ts';
+import {
+  solubilityGL,
+  solutionMl,
+  stockFor,
+  strengthGL,
+  suppliedPerMl,
+} from '../../../core/dosing/solution.ts';
 import { Problem } from '../../../core/problem.ts';
 
 function salt(name: string): Compound {

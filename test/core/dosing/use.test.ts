@@ -4,6 +4,11 @@ import { Problem } from '../../../core/problem.ts';
 
 const kit = { resolution: 0.3 };
 
+const width = (days: number) => {
+  const { low, high } = dailyUse({ before: 9, now: 8, days, added: 0, ...kit });
+  return high - low;
+};
+
 describe('dailyUse', () => {
   it('9.3 to 7.5 dKH in two days is 0.9 a day, 0.75 to 1.05 with a 0.3 dKH kit', () => {
     const use = dailyUse({ before: 9.3, now: 7.5, days: 2, added: 0, ...kit });
@@ -28,10 +33,6 @@ describe('dailyUse', () => {
   });
 
   it('a longer time narrows the range', () => {
-    const width = (days: number) => {
-      const { low, high } = dailyUse({ before: 9, now: 8, days, added: 0, ...kit });
-      return high - low;
-    };
     expect(width(10)).toBeCloseTo(width(2) / 5, 9);
   });
 

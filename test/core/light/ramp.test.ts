@@ -27,6 +27,10 @@ describe('rampPlan', () => {
     expect(plan.steps.map((step) => Math.round(step.value))).toEqual([108, 118, 128, 138, 150]);
   });
 
+  it('takes no week more for an exact power of the pace: 40 x 1.15^2 = 52.9', () => {
+    expect(rampPlan(40, 52.9, 15).weeks).toBe(2);
+  });
+
   it('lowers at once', () => {
     expect(rampPlan(250, 100)).toMatchObject({
       direction: 'lower',

@@ -33,14 +33,7 @@ const image = { media: { url: 'https://example.org/a.png' } };
 const byBuilders: readonly (readonly [RangeName, (size: number) => unknown])[] = [
   ['command.name', (n) => command().setName(chars(n))],
   ['command.description', (n) => command().setDescription(chars(n))],
-  [
-    'command.options',
-    (n) =>
-      times(n, (i) => option(`o${i}`)).reduce(
-        (whole, each) => (whole.addStringOption(each), whole),
-        command(),
-      ),
-  ],
+  ['command.options', (n) => withOptions(n).toJSON()],
   ['choice.count', (n) => option().addChoices(...times(n, (i) => ({ name: `n${i}`, value: 'v' })))],
   ['choice.name', (n) => option().addChoices({ name: chars(n), value: 'v' })],
   ['choice.value', (n) => option().addChoices({ name: 'n', value: chars(n) })],
@@ -77,6 +70,12 @@ const byBuilders: readonly (readonly [RangeName, (size: number) => unknown])[] =
   ['input.value', (n) => input().setValue(chars(n))],
 ];
 
+function withOptions(count: number): SlashCommandBuilder {
+  const built = command();
+  for (const each of times(count, (i) => option(`o${i}`))) built.addStringOption(each);
+  return built;
+}
+
 function sectionOf(texts: number): SectionBuilder {
   const words = times(texts, () => new TextDisplayBuilder().setContent('a'));
   return new SectionBuilder()
@@ -112,7 +111,7 @@ describe('the limits against what others wrote down', () => {
   it.each(byBuilders)('%s: the builders take the greatest and refuse one more', (name, build) => {
     const { max } = ranges[name];
     expect(() => build(max)).not.toThrow();
-    expect(() => build(max + 1)).toThrow();
+    expect(() => build(max + 1)).toThrow(/^(Invalid|Received one or more errors|Expected)/);
   });
 
   it.each(byDocument)('%s is at most %i (%s)', (name, max) => {

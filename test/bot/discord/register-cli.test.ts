@@ -1,28 +1,26 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { registerCli } from '../../../bot/discord/register-cli.ts';
 import { startStandIn } from '../../discord/standin/server.ts';
 import type { StandIn } from '../../discord/standin/server.ts';
 import { guildId } from '../../discord/standin/world.ts';
-import { build } from './built.ts';
-import type { Built } from './built.ts';
 import { closeClean } from './club.ts';
 
-let built: Built;
 let standIn: StandIn;
 
 beforeAll(async () => {
-  built = build();
   standIn = await startStandIn();
 });
 
-afterAll(async () => {
-  built.remove();
-  await closeClean(standIn);
-});
+afterAll(() => closeClean(standIn));
 
 async function register(args: readonly string[], token = standIn.token) {
+  const written = { out: '', err: '' };
   const env = { DISCORD_TOKEN: token, DISCORD_API_BASE: standIn.apiBase };
-  const child = built.start('bot/discord/register.js', args, env);
-  return { code: await child.exit, ...child.written };
+  const code = await registerCli(args, env, {
+    out: (text) => void (written.out += text),
+    err: (text) => void (written.err += text),
+  });
+  return { code, ...written };
 }
 
 describe.each([
@@ -51,12 +49,12 @@ describe.each([
 
 describe('register', () => {
   it.each([
-    [[]],
-    [['--global', '--guild', guildId]],
-    [['--guild', 'here']],
-    [['--all']],
-    [['--global', 'x']],
-  ])('says how it is used for %j', async (args) => {
+    { args: [] },
+    { args: ['--global', '--guild', guildId] },
+    { args: ['--guild', 'here'] },
+    { args: ['--all'] },
+    { args: ['--global', 'x'] },
+  ])('says how it is used for $args', async ({ args }) => {
     const { code, err } = await register(args);
     expect(code).toBe(64);
     expect(err).toMatch(/^Usage: /);

@@ -1,0 +1,63 @@
+import { performance } from 'node:perf_hooks';
+import { render } from '../../bot/discord/render.ts';
+import { readLine } from '../../bot/terminal/read.ts';
+import { renderAnswer } from '../../bot/terminal/render.ts';
+import { ask } from '../../commands/ask.ts';
+import type { Answer } from '../../commands/answer.ts';
+import { commands } from '../../commands/index.ts';
+import { optionsOf, validate } from '../../commands/options.ts';
+import { hear } from '../../core/words/hear.ts';
+import { Problem } from '../../core/problem.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { asked } from '../corpus.ts';
+import { hostileSample } from '../hostile.ts';
+import { timed } from './measure.ts';
+import { printRows, type Row } from './table.ts';
+
+const context = { nowMs: 0 };
+
+/** Every command's own example: its answer, and the answer shown on both platforms. */
+export function benchAnswers(): void {
+  const calculations: Row[] = [];
+  const answers: Answer[] = [];
+  for (const command of commands) {
+    const line = readLine(command.example, commands);
+    if (line.kind !== 'command') continue;
+    answers.push(command.run(line.input, context));
+    const { p50 } = timed(() => command.run(line.input, context));
+    calculations.push({ what: command.example.slice(0, 56), value: p50, unit: 'ms', goal: 1 });
+  }
+  printRows('Answers, median', calculations);
+  const [command] = commands.filter(({ path }) => path.join(' ') === 'dose amount');
+  if (command === undefined) throw new Error('no /dose amount');
+  const input = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash', volume: '75 gal' };
+  printRows('Parts, median', [
+    { what: 'options checked against the schema', value: timed(() => validate(command.options, input)).p50, unit: 'ms', goal: 1 },
+    { what: 'option list of a schema (kept)', value: timed(() => optionsOf(command.options)).p50, unit: 'ms', goal: 1 },
+    { what: 'a quantity read: 3 * 20 L - 10 %', value: timed(() => readQuantity('volume', '3 * 20 L - 10 %', { field: 'x' })).p50, unit: 'ms', goal: 1 },
+    { what: 'a line of the terminal read', value: timed(() => readLine(command.example, commands)).p50, unit: 'ms', goal: 1 },
+    { what: 'all answers shown in the terminal, each', value: timed(() => answers.map((a) => renderAnswer(a, { width: 80, bold: false }))).p50 / answers.length, unit: 'ms', goal: 1 },
+    { what: 'all answers shown on Discord, each', value: timed(() => answers.map(render)).p50 / answers.length, unit: 'ms', goal: 1 },
+  ]);
+}
+
+/** The questions of the tests in plain words, and the slowest of 20,000 hostile texts. */
+export function benchWords(): void {
+  const questions = Object.values(asked);
+  const hearing = questions.map((text) => timed(() => hear(text), 200, 50).p50);
+  const answering = questions.map((text) => timed(() => ask(text, context), 100, 30).p50);
+  const slowest = hostileSample(1).map((text) => {
+    const start = performance.now();
+    try {
+      ask(text, context);
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+    }
+    return performance.now() - start;
+  });
+  printRows(`Plain words, ${questions.length} questions`, [
+    { what: 'taken apart, slowest question (median of its runs)', value: Math.max(...hearing), unit: 'ms', goal: 3 },
+    { what: 'answered, slowest question (median of its runs)', value: Math.max(...answering), unit: 'ms', goal: 3 },
+    { what: 'slowest of 20,000 hostile texts (single run)', value: Math.max(...slowest), unit: 'ms', goal: 50 },
+  ]);
+}
