@@ -17,7 +17,10 @@ export const aboutCommand = defineCommand({
         { label: 'salinity', value: '/salinity: convert, check the instrument, raise or lower safely' },
         { label: 'light', value: '/light: daily light, dimmer, raise plan, what lux can and cannot tell' },
         { label: 'units', value: '/convert' },
-        { label: 'plain words', value: 'ask in your own words: in the room, in a DM, by mentioning the bot, or with /ask' },
+        {
+          label: 'plain words',
+          value: 'ask in your own words: in the room, in a DM, by mentioning the bot, or with /ask',
+        },
       ],
       steps: [
         'Give the net water volume: what is really in the system, without rock, sand and air gap.',

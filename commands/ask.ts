@@ -11,7 +11,13 @@ import { overflowIntent } from './ask/overflow.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
 import { ppbIntent } from './ask/ppb.ts';
 import { readingsIntent } from './ask/readings.ts';
-import { adjustIntent, conductivityIntent, instrumentIntent, mixIntent, salinityIntent } from './ask/salinity.ts';
+import {
+  adjustIntent,
+  conductivityIntent,
+  instrumentIntent,
+  mixIntent,
+  salinityIntent,
+} from './ask/salinity.ts';
 import { swapIntent } from './ask/swap.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
 import { defineCommand, type Context } from './command.ts';
@@ -49,7 +55,10 @@ const intents: readonly Intent[] = [
  */
 export function ask(text: string, context: Context): Answer {
   if (text.length > MAX_WORDS_LENGTH) {
-    throw new Problem('That is longer than I can read.', { field: 'question', limit: `at most ${MAX_WORDS_LENGTH} characters` });
+    throw new Problem('That is longer than I can read.', {
+      field: 'question',
+      limit: `at most ${MAX_WORDS_LENGTH} characters`,
+    });
   }
   const heard = hear(text);
   for (const intent of intents) {
@@ -62,7 +71,10 @@ export function ask(text: string, context: Context): Answer {
 function lost(heard: Heard): Answer {
   const numbers = heard.mentions.slice(0, 8).map(({ text }) => text);
   return answer({
-    headline: numbers.length === 0 ? 'I did not find a question with numbers in that.' : `I saw ${numbers.join(', ')}, but not what you want to know.`,
+    headline:
+      numbers.length === 0
+        ? 'I did not find a question with numbers in that.'
+        : `I saw ${numbers.join(', ')}, but not what you want to know.`,
     steps: [
       'Name what is measured, what it reads and where it should be: "raise alk 7.2 to 8.4 in 75 gal with soda ash".',
       'Water changes: "nitrate 80, 55 gal, 20 % a week, how many to 10". Salinity: "1.030, 55 gal, want 1.026".',

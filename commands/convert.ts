@@ -26,7 +26,9 @@ export const convertCommand = defineCommand({
   example: '/convert amount:180 ppm of:alkalinity',
   options: z.strictObject({
     amount: textOption('The value with its unit, e.g. 75 gal, 8.3 dKH, 18 ppb P, 120 x 50 x 50 cm'),
-    of: textOption('What it is, where the unit does not say: alkalinity, nitrate, phosphate, ...', { suggest: 'parameter' }).optional(),
+    of: textOption('What it is, where the unit does not say: alkalinity, nitrate, phosphate, ...', {
+      suggest: 'parameter',
+    }).optional(),
   }),
   run: (input) => convert(input.amount, input.of),
 });
@@ -38,11 +40,16 @@ export function convert(text: string, of?: string): Answer {
   const symbols = [...new Set(units.map((unit) => unit.symbol))].filter((symbol) => symbol !== '');
   const shown = `${significant(read.written, 5)} ${read.unit}`.trim();
   const others = symbols.filter((symbol) => symbol !== read.unit);
-  const main = others.slice(0, 3).map((symbol) => `${significant(toUnit(read.kind, read.value, symbol), 4)} ${symbol}`);
+  const main = others
+    .slice(0, 3)
+    .map((symbol) => `${significant(toUnit(read.kind, read.value, symbol), 4)} ${symbol}`);
   return answer({
     headline: `${shown} is ${main.join(', ')}.`,
     read: [`${shown} as ${definitionOf(read.kind).label}`, ...read.notes],
-    facts: symbols.map((symbol) => ({ label: symbol, value: significant(toUnit(read.kind, read.value, symbol), 5) })),
+    facts: symbols.map((symbol) => ({
+      label: symbol,
+      value: significant(toUnit(read.kind, read.value, symbol), 5),
+    })),
     sources: ['si19', ...(basis[read.kind] ?? [])],
   });
 }
@@ -53,7 +60,11 @@ function kindOf(of: string): QuantityKind {
   const wanted = of.trim().toLowerCase();
   const kind = (Object.keys(quantities) as QuantityKind[]).find((k) => k === wanted);
   if (kind !== undefined) return kind;
-  throw new Problem(`I do not know "${of}" as something to convert.`, { field: 'of', given: of, limit: 'alkalinity, nitrate, phosphate, volume, mass, temperature, ...' });
+  throw new Problem(`I do not know "${of}" as something to convert.`, {
+    field: 'of',
+    given: of,
+    limit: 'alkalinity, nitrate, phosphate, volume, mass, temperature, ...',
+  });
 }
 
 function readAny(text: string): Quantity {

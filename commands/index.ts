@@ -20,5 +20,7 @@ export const commands: readonly Command[] = [
 
 /** The command of a path, or undefined. */
 export function findCommand(path: readonly string[]): Command | undefined {
-  return commands.find((command) => command.path.length === path.length && command.path.every((name, i) => name === path[i]));
+  return commands.find(
+    (command) => command.path.length === path.length && command.path.every((name, i) => name === path[i]),
+  );
 }

@@ -23,9 +23,17 @@ export interface Option {
 const MAX_TEXT = 200;
 
 /** A text option; `suggest` names the list offered while typing. */
-export function textOption(description: string, extra: { suggest?: SuggestionList; quantity?: QuantityKind; max?: number } = {}): z.ZodString {
+export function textOption(
+  description: string,
+  extra: { suggest?: SuggestionList; quantity?: QuantityKind; max?: number } = {},
+): z.ZodString {
   const { max = MAX_TEXT, ...meta } = extra;
-  return z.string().trim().min(1).max(max).meta({ description, ...meta });
+  return z
+    .string()
+    .trim()
+    .min(1)
+    .max(max)
+    .meta({ description, ...meta });
 }
 
 /** A text option that holds a quantity, read later by `readQuantity`. */
@@ -87,7 +95,10 @@ function option(name: string, property: JsonProperty, required: boolean): Option
  *
  * @throws Problem naming the first option that is wrong, what was given and what is accepted.
  */
-export function validate<S extends z.ZodObject>(schema: S, input: Readonly<Record<string, unknown>>): z.infer<S> {
+export function validate<S extends z.ZodObject>(
+  schema: S,
+  input: Readonly<Record<string, unknown>>,
+): z.infer<S> {
   const result = schema.safeParse(input);
   if (result.success) return result.data;
   const [issue] = result.error.issues;
@@ -104,7 +115,11 @@ export function validate<S extends z.ZodObject>(schema: S, input: Readonly<Recor
     throw new Problem(`${field} is missing.`, { field, hint: description });
   }
   const limit = limitOf(schema, field);
-  throw new Problem(`I cannot take that as ${field}.`, { field, given: String(given).slice(0, MAX_TEXT), limit });
+  throw new Problem(`I cannot take that as ${field}.`, {
+    field,
+    given: String(given).slice(0, MAX_TEXT),
+    limit,
+  });
 }
 
 function limitOf(schema: z.ZodObject, field: string): string | undefined {

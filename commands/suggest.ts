@@ -13,7 +13,11 @@ const MOST = 25;
 /** Complete values for an option that begin with, or contain, what is typed so far. */
 export function suggest(option: Option, typed: string): readonly string[] {
   if (option.choices !== undefined) return matching(option.choices, typed);
-  if (option.suggest === 'parameter') return matching(parameterIds.map((id) => parameter(id).label), typed);
+  if (option.suggest === 'parameter')
+    return matching(
+      parameterIds.map((id) => parameter(id).label),
+      typed,
+    );
   if (option.suggest === 'compound') return matching(compoundNames(), typed);
   if (option.suggest === 'unit' && option.quantity !== undefined) return withUnits(option, typed);
   return [];
@@ -36,5 +40,8 @@ function withUnits(option: Option, typed: string): readonly string[] {
     [unit.symbol.toLowerCase(), ...unit.names].some((name) => name.startsWith(clean(begun))),
   );
   const symbols = [...new Set(fitting.map((unit) => unit.symbol))].filter((symbol) => symbol !== '');
-  return symbols.map((symbol) => `${number} ${symbol}`).filter((value) => value.length <= 100).slice(0, MOST);
+  return symbols
+    .map((symbol) => `${number} ${symbol}`)
+    .filter((value) => value.length <= 100)
+    .slice(0, MOST);
 }

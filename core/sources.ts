@@ -48,7 +48,8 @@ export const sources = {
     kind: 'published',
   },
   chemtab: {
-    title: 'Table of solubility of inorganic solids in water (Polish-language chemistry reference, table 04-26)',
+    title:
+      'Table of solubility of inorganic solids in water (Polish-language chemistry reference, table 04-26)',
     kind: 'published',
   },
   cie: {
@@ -56,7 +57,8 @@ export const sources = {
     kind: 'standard',
   },
   cie15: {
-    title: 'CIE 015:2018. Colorimetry, 4th ed. (illuminant spectra; their factors are worked out here from V(lambda))',
+    title:
+      'CIE 015:2018. Colorimetry, 4th ed. (illuminant spectra; their factors are worked out here from V(lambda))',
     kind: 'standard',
   },
   th83: {

@@ -11,7 +11,8 @@ import { textOf } from './commands/ask/text.ts';
 import { hostileSample } from './hostile.ts';
 
 const context = { nowMs: 0 };
-const BAD_NUMBER = /(?<![a-z])(?:NaN|Infinity|undefined|null)(?![a-z])|(?<![\w.)\]-])-\d[\d.]* ?(?:g|kg|mg|L|mL|US gal)\b/i;
+const BAD_NUMBER =
+  /(?<![a-z])(?:NaN|Infinity|undefined|null)(?![a-z])|(?<![\w.)\]-])-\d[\d.]* ?(?:g|kg|mg|L|mL|US gal)\b/i;
 
 /** Texts that hold a bad number themselves: an echo of them proves nothing. */
 const MISLEADING = /nan|infinity|undefined|null|-\d/i;
@@ -57,7 +58,8 @@ describe('20,000 hostile texts', PATIENCE, () => {
     const bad: string[] = [];
     for (const text of texts) {
       const found = outcome(() => readSalinity(text, { field: 'x' }).practicalSalinity);
-      if (typeof found === 'number' && !(found >= 0 && found <= 42.5)) bad.push(`${JSON.stringify(text)} -> ${found}`);
+      if (typeof found === 'number' && !(found >= 0 && found <= 42.5))
+        bad.push(`${JSON.stringify(text)} -> ${found}`);
     }
     expect(bad).toEqual([]);
   });
@@ -69,7 +71,8 @@ describe('20,000 hostile texts', PATIENCE, () => {
       const found = outcome(() => ask(text, context));
       if (found instanceof Problem || typeof found === 'number') continue;
       answered += 1;
-      if (!MISLEADING.test(text) && BAD_NUMBER.test(ownText(found))) bad.push(`${JSON.stringify(text)} -> ${ownText(found)}`);
+      if (!MISLEADING.test(text) && BAD_NUMBER.test(ownText(found)))
+        bad.push(`${JSON.stringify(text)} -> ${ownText(found)}`);
     }
     expect(bad).toEqual([]);
     expect(answered).toBeGreaterThan(5000);
@@ -78,7 +81,9 @@ describe('20,000 hostile texts', PATIENCE, () => {
 
 describe('every option of every command', PATIENCE, () => {
   const texts = hostileSample(2);
-  const targets = commands.flatMap((command) => optionsOf(command.options).map((option) => ({ command, option })));
+  const targets = commands.flatMap((command) =>
+    optionsOf(command.options).map((option) => ({ command, option })),
+  );
 
   it('takes hostile text without anything but a Problem', () => {
     const bad: string[] = [];
@@ -87,7 +92,13 @@ describe('every option of every command', PATIENCE, () => {
       const target = targets[index % targets.length];
       if (target === undefined) throw new Error('no commands');
       const { command, option } = target;
-      const input = { ...exampleInput(command.example, optionsOf(command.options).map(({ name }) => name)), [option.name]: text };
+      const input = {
+        ...exampleInput(
+          command.example,
+          optionsOf(command.options).map(({ name }) => name),
+        ),
+        [option.name]: text,
+      };
       const found = outcome(() => command.run(input, context));
       if (found instanceof Problem || typeof found === 'number') continue;
       answered += 1;

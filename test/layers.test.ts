@@ -20,7 +20,9 @@ function filesOf(layer: Layer): string[] {
 
 function importsOf(file: string): string[] {
   const text = readFileSync(file, 'utf8');
-  return [...text.matchAll(/^(?:import|export)\b[^;]*?\bfrom '([^']+)';|\bimport\('([^']+)'\)/gm)].map((match) => match[1] ?? match[2] ?? '');
+  return [...text.matchAll(/^(?:import|export)\b[^;]*?\bfrom '([^']+)';|\bimport\('([^']+)'\)/gm)].map(
+    (match) => match[1] ?? match[2] ?? '',
+  );
 }
 
 describe.each(LAYERS)('%s', (layer) => {
@@ -32,7 +34,10 @@ describe.each(LAYERS)('%s', (layer) => {
     const { layers, packages } = MAY_IMPORT[layer];
     for (const target of importsOf(file)) {
       if (!target.startsWith('.')) {
-        expect(packages.some((name) => target === name || (name.endsWith(':') && target.startsWith(name))), target).toBe(true);
+        expect(
+          packages.some((name) => target === name || (name.endsWith(':') && target.startsWith(name))),
+          target,
+        ).toBe(true);
         continue;
       }
       expect(target.endsWith('.ts'), target).toBe(true);
@@ -44,14 +49,20 @@ describe.each(LAYERS)('%s', (layer) => {
 
 describe('core is pure', () => {
   it.each(filesOf('core'))('%s has no clock, chance, file or network', (file) => {
-    const text = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '');
-    expect(text).not.toMatch(/Date\.now|new Date\(\)|Math\.random|performance\.|process\.|fetch\(|globalThis/);
+    const text = readFileSync(file, 'utf8')
+      .replace(/\/\*[\s\S]*?\*\//g, '')
+      .replace(/\/\/.*$/gm, '');
+    expect(text).not.toMatch(
+      /Date\.now|new Date\(\)|Math\.random|performance\.|process\.|fetch\(|globalThis/,
+    );
   });
 });
 
 describe('mathjs', () => {
   it('is used behind arithmetic.ts only', () => {
-    const users = LAYERS.flatMap(filesOf).filter((file) => importsOf(file).some((target) => target.startsWith('mathjs')));
+    const users = LAYERS.flatMap(filesOf).filter((file) =>
+      importsOf(file).some((target) => target.startsWith('mathjs')),
+    );
     expect(users).toEqual([join('core', 'quantity', 'arithmetic.ts')]);
   });
 });

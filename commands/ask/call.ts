@@ -7,7 +7,13 @@ import { lightCommands } from '../light.ts';
 import { salinityCommands } from '../salinity.ts';
 import { waterchangeCommands } from '../waterchange.ts';
 
-const callable: readonly Command[] = [...doseCommands, ...waterchangeCommands, ...salinityCommands, ...lightCommands, convertCommand];
+const callable: readonly Command[] = [
+  ...doseCommands,
+  ...waterchangeCommands,
+  ...salinityCommands,
+  ...lightCommands,
+  convertCommand,
+];
 
 /** Options found in a sentence; those that were not said are undefined. */
 export type FoundInput = Readonly<Record<string, string | undefined>>;
@@ -21,7 +27,9 @@ export type FoundInput = Readonly<Record<string, string | undefined>>;
 export function call(name: string, found: FoundInput, context: Context): Answer {
   const command = callable.find(({ path }) => path.join(' ') === name);
   if (command === undefined) throw new Error(`no command ${name}`);
-  const input = Object.fromEntries(Object.entries(found).flatMap(([key, value]) => (value === undefined ? [] : [[key, value]])));
+  const input = Object.fromEntries(
+    Object.entries(found).flatMap(([key, value]) => (value === undefined ? [] : [[key, value]])),
+  );
   try {
     const result = command.run(input, context);
     return { ...result, read: [`your question as ${typed(name, input)}`, ...result.read] };
@@ -40,6 +48,10 @@ function question(problem: Problem, name: string, input: Readonly<Record<string,
   return answer({
     headline: problem.message,
     read: [`your question as ${typed(name, input)}`],
-    next: problem.choices.map((choice) => ({ label: choice, command: name, input: { ...input, [problem.field]: choice } })),
+    next: problem.choices.map((choice) => ({
+      label: choice,
+      command: name,
+      input: { ...input, [problem.field]: choice },
+    })),
   });
 }

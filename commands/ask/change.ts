@@ -14,13 +14,28 @@ export const routineIntent: Intent = (heard, context) => {
   const share = shareOf(heard);
   if (rise === undefined || share === undefined) return undefined;
   const goal = heard.said.find(({ role, parameter }) => role === 'goal' && parameter === rise.parameter);
-  const input = { of: rise.parameter, rise: `${rise.mention.text} a ${periodName(rise.everyDays)}`, share: share.text, every: share.every, goal: goal?.mention.text };
+  const input = {
+    of: rise.parameter,
+    rise: `${rise.mention.text} a ${periodName(rise.everyDays)}`,
+    share: share.text,
+    every: share.every,
+    goal: goal?.mention.text,
+  };
   return call('waterchange routine', input, context);
 };
 
 /** "two pumps swap 30 % over a day, is it the same?": slow against batch. */
 export const dripIntent: Intent = (heard, context) => {
-  const slow = says(heard, 'pumps?', 'continuous', 'continuously', 'bit by bit', 'drip', 'dosing pump', 'slowly over');
+  const slow = says(
+    heard,
+    'pumps?',
+    'continuous',
+    'continuously',
+    'bit by bit',
+    'drip',
+    'dosing pump',
+    'slowly over',
+  );
   const share = shareOf(heard);
   if (!slow || share === undefined || !says(heard, ...CHANGE)) return undefined;
   return call('waterchange drip', { share: share.text, volume: tankVolume(heard)?.text }, context);
@@ -34,7 +49,11 @@ export const changeIntent: Intent = (heard, context) => {
   const { of, now, goal, fresh } = fall;
   const volume = tankVolume(heard)?.text;
   if (share !== undefined) {
-    return call('waterchange goal', { of, now, goal, share: share.text, every: share.every, volume, fresh }, context);
+    return call(
+      'waterchange goal',
+      { of, now, goal, share: share.text, every: share.every, volume, fresh },
+      context,
+    );
   }
   if (!says(heard, ...CHANGE) && (of === 'alkalinity' || of === 'calcium' || of === 'magnesium')) {
     return call('dose amount', { of, now, goal, volume }, context);
@@ -68,7 +87,9 @@ function shareOf(heard: Heard): { text: string; every: string | undefined } | un
   const mention = heard.mentions.find((m) => is(m, 'share'));
   if (mention === undefined) return undefined;
   const tail = heard.text.slice(mention.end, mention.end + 40);
-  const days = rateDays(tail) ?? (/^\s*(?:each|every|on)\s+(?:mon|tues|wednes|thurs|fri|satur|sun)day/.test(tail) ? 7 : undefined);
+  const days =
+    rateDays(tail) ??
+    (/^\s*(?:each|every|on)\s+(?:mon|tues|wednes|thurs|fri|satur|sun)day/.test(tail) ? 7 : undefined);
   return { text: mention.text, every: days === undefined ? undefined : `${days} days` };
 }
 

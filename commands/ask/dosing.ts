@@ -9,14 +9,30 @@ import { says, type Intent } from './intent.ts';
 import { withRemarks } from './remarks.ts';
 
 /** Parameters a dose can raise. */
-const DOSED: readonly ParameterId[] = ['alkalinity', 'calcium', 'magnesium', 'potassium', 'strontium', 'bromide', 'iodine', 'nitrate', 'phosphate'];
+const DOSED: readonly ParameterId[] = [
+  'alkalinity',
+  'calcium',
+  'magnesium',
+  'potassium',
+  'strontium',
+  'bromide',
+  'iodine',
+  'nitrate',
+  'phosphate',
+];
 
 /** "raise alk 7.2 to 8.4 in 75 gal with soda ash". */
 export const doseIntent: Intent = (heard, context) => {
   const change = wanted(heard);
   if (change === undefined) return undefined;
   const compound = compoundFor(heard, change.of);
-  const input = { of: change.of, now: change.now, goal: change.goal, with: compound, volume: tankVolume(heard)?.text };
+  const input = {
+    of: change.of,
+    now: change.now,
+    goal: change.goal,
+    with: compound,
+    volume: tankVolume(heard)?.text,
+  };
   return withRemarks(heard, call('dose amount', input, context));
 };
 
@@ -41,9 +57,12 @@ function wanted(heard: Heard): Wanted | undefined {
 /** "fell 9.3 -> 7.5": the second number is the reading, the first where it should be. */
 function fell(heard: Heard, said: readonly Said[]): { now: Said; goal: Said } | undefined {
   const [first, second] = said;
-  if (first === undefined || second === undefined || second.mention.value >= first.mention.value) return undefined;
+  if (first === undefined || second === undefined || second.mention.value >= first.mention.value)
+    return undefined;
   const lead = heard.text.slice(Math.max(0, first.mention.start - 24), first.mention.start);
-  return /\b(?:fell|dropped|drop|went|crashed|down|sank|from)\b/.test(lead) ? { now: second, goal: first } : undefined;
+  return /\b(?:fell|dropped|drop|went|crashed|down|sank|from)\b/.test(lead)
+    ? { now: second, goal: first }
+    : undefined;
 }
 
 function towards(said: readonly Said[]): { now: Said; goal: Said } | undefined {
@@ -64,8 +83,14 @@ function compoundFor(heard: Heard, id: ParameterId): string | undefined {
 /** "1 gal evaporates a day, can kalk in the top-off cover 0.6 dkh a day". */
 export const limewaterIntent: Intent = (heard, context) => {
   if (!says(heard, 'kalk', 'kalkwasser', 'limewater', 'lime')) return undefined;
-  const use = heard.said.find(({ parameter, everyDays }) => parameter === 'alkalinity' && everyDays !== undefined);
-  const topOff = heard.mentions.find((m) => is(m, 'volume') && /^\s*(?:evap|a day|per day|\/ ?day|of (?:top|evap)|top)/.test(heard.text.slice(m.end)));
+  const use = heard.said.find(
+    ({ parameter, everyDays }) => parameter === 'alkalinity' && everyDays !== undefined,
+  );
+  const topOff = heard.mentions.find(
+    (m) =>
+      is(m, 'volume') &&
+      /^\s*(?:evap|a day|per day|\/ ?day|of (?:top|evap)|top)/.test(heard.text.slice(m.end)),
+  );
   if (use === undefined || topOff === undefined) return undefined;
   const input = { amount: topOff.text, goal: use.mention.text, volume: tankVolume(heard)?.text };
   return withRemarks(heard, call('dose limewater', input, context));
@@ -73,18 +98,37 @@ export const limewaterIntent: Intent = (heard, context) => {
 
 /** "making 30 L of limewater with 30 tsp lime": what a batch can hold. */
 export const limewaterBatchIntent: Intent = (heard, context) => {
-  if (!says(heard, 'kalk', 'kalkwasser', 'limewater', 'lime') || !says(heard, 'making', 'mix', 'mixing', 'batch', 'barrel', 'bucket', 'container', 'saturated')) return undefined;
+  if (
+    !says(heard, 'kalk', 'kalkwasser', 'limewater', 'lime') ||
+    !says(heard, 'making', 'mix', 'mixing', 'batch', 'barrel', 'bucket', 'container', 'saturated')
+  )
+    return undefined;
   const batch = tankVolume(heard);
-  return batch === undefined ? undefined : withRemarks(heard, call('dose limewater', { amount: batch.text }, context));
+  return batch === undefined
+    ? undefined
+    : withRemarks(heard, call('dose limewater', { amount: batch.text }, context));
 };
 
 /** "no3 and po4 both read zero, should I dose?": what +1 nitrate and +0.03 phosphate would take. */
 export const zeroNutrientsIntent: Intent = (heard, context) => {
   const both = heard.parameters.includes('nitrate') && heard.parameters.includes('phosphate');
-  if (!both || !says(heard, 'zero', 'zeros', '0', 'undetectable', 'bottomed') || !says(heard, 'dose', 'dosing', 'add', 'raise')) return undefined;
+  if (
+    !both ||
+    !says(heard, 'zero', 'zeros', '0', 'undetectable', 'bottomed') ||
+    !says(heard, 'dose', 'dosing', 'add', 'raise')
+  )
+    return undefined;
   const volume = tankVolume(heard)?.text;
-  const nitrate = call('dose amount', { of: 'nitrate', now: '0 ppm', goal: '1 ppm', with: 'sodium nitrate', volume }, context);
-  const phosphate = call('dose amount', { of: 'phosphate', now: '0 ppm', goal: '0.03 ppm', with: 'monosodium phosphate', volume }, context);
+  const nitrate = call(
+    'dose amount',
+    { of: 'nitrate', now: '0 ppm', goal: '1 ppm', with: 'sodium nitrate', volume },
+    context,
+  );
+  const phosphate = call(
+    'dose amount',
+    { of: 'phosphate', now: '0 ppm', goal: '0.03 ppm', with: 'monosodium phosphate', volume },
+    context,
+  );
   return withRemarks(heard, joined(nitrate, phosphate));
 };
 
@@ -106,4 +150,3 @@ function joined(first: Answer, second: Answer): Answer {
     sources: both('sources'),
   };
 }
-

@@ -20,6 +20,7 @@ function lampOf(text: string): string | undefined {
 /** "I have 200 PAR, 5-8 h or 12-16 h?": the daily total. */
 export const hoursIntent: Intent = (heard, context) => {
   const par = heard.mentions.find((m) => is(m, 'light'));
-  if (par === undefined || !says(heard, String.raw`(?:\d+ ?)?(?:h|hrs?|hours?)`, 'photoperiod', 'long')) return undefined;
+  if (par === undefined || !says(heard, String.raw`(?:\d+ ?)?(?:h|hrs?|hours?)`, 'photoperiod', 'long'))
+    return undefined;
   return call('light hours', { reading: par.text }, context);
 };

@@ -27,15 +27,23 @@ export const netVolumeIntent: Intent = (heard) => {
     headline: `Yes, it matters: dosing for ${glass} in a tank that holds ${net} is ${fixed(100 * (over - 1), 0)} % too much, +${fixed(risen, 2)} dKH where ${rise} was meant. Use the net water.`,
     read: [
       `${net} as the water really in the system, ${glass} as the size of the glass`,
-      ...(said === undefined ? ['no unit was said, so both are shown; the percentage is the same in any unit'] : []),
+      ...(said === undefined
+        ? ['no unit was said, so both are shown; the percentage is the same in any unit']
+        : []),
     ],
-    facts: compound === undefined || !says(heard, 'alk', 'dkh', 'baking soda', 'soda ash', 'soda', String.raw`\d+ ?dkh`) ? [] : units.map((unit) => doseLine(compound, rise, { glass, net }, unit)),
+    facts:
+      compound === undefined ||
+      !says(heard, 'alk', 'dkh', 'baking soda', 'soda ash', 'soda', String.raw`\d+ ?dkh`)
+        ? []
+        : units.map((unit) => doseLine(compound, rise, { glass, net }, unit)),
     steps: [
       `Dose for ${net}, everywhere: doses, water changes, additives of any kind.`,
       'To measure the net volume: count the litres when you next fill it, or dose a small known amount, retest, and work back from the rise.',
     ],
     working: [`${glass} / ${net} = ${fixed(over, 3)}`],
-    cautions: ['Rock and sand take a different share in every tank: measure yours rather than taking off a fixed tenth.'],
+    cautions: [
+      'Rock and sand take a different share in every tank: measure yours rather than taking off a fixed tenth.',
+    ],
     sources: ['mixing', 'iupac21'],
   });
 };
@@ -45,11 +53,19 @@ function named(word: string | undefined): Compound | undefined {
   return found !== undefined && 'atoms' in found && found.raises.includes('alkalinity') ? found : undefined;
 }
 
-function doseLine(compound: Compound, rise: string, size: { glass: number; net: number }, unit: string): { label: string; value: string } {
+function doseLine(
+  compound: Compound,
+  rise: string,
+  size: { glass: number; net: number },
+  unit: string,
+): { label: string; value: string } {
   const meqL = readQuantity('alkalinity', rise, { field: 'rise' }).value;
   const grams = (amount: number): string => {
     const litres = readQuantity('volume', `${amount} ${unit}`, { field: 'volume' }).value;
     return `${mass(amountG(compound, 'alkalinity', meqL, litres))} (${volume(litres)})`;
   };
-  return { label: `${compound.name}, +${rise}, in ${unit}`, value: `${size.net}: ${grams(size.net)}; ${size.glass}: ${grams(size.glass)}` };
+  return {
+    label: `${compound.name}, +${rise}, in ${unit}`,
+    value: `${size.net}: ${grams(size.net)}; ${size.glass}: ${grams(size.glass)}`,
+  };
 }

@@ -16,18 +16,29 @@ export const peroxideIntent: Intent = (heard) => {
   const implied = says(heard, '1:10') && says(heard, String.raw`3\s?%?`, 'bryopsis');
   if (!named && !implied) return undefined;
   const tank = tankVolume(heard);
-  if (tank === undefined) return warned('I need the net water volume to work that rule out, and would still rather you did not dose the tank.', [], []);
+  if (tank === undefined)
+    return warned(
+      'I need the net water volume to work that rule out, and would still rather you did not dose the tank.',
+      [],
+      [],
+    );
   const volume = readQuantity('volume', tank.text, { field: 'volume' });
   const dose = (volume.value / US_GALLON_L) * RULE_ML_PER_US_GALLON;
   const mgL = (dose * H2O2_G_PER_ML * 1000) / volume.value;
   return warned(
     `The rule comes to ${fixed(dose, 1)} mL of 3 % peroxide per dose in ${volumeAsWritten(volume.value, volume.written, volume.unit)}. It is forum use without evidence: I work it out, I do not recommend it.`,
     [...volume.notes, 'read 1:10 as 1 mL per 10 US gallons, of the 3 % solution sold for first aid'],
-    [`${fixed(volume.value / US_GALLON_L, 1)} US gal x ${RULE_ML_PER_US_GALLON} mL = ${fixed(dose, 1)} mL; ${significant(dose * H2O2_G_PER_ML * 1000, 2)} mg H2O2, ${significant(mgL, 2)} mg/L`],
+    [
+      `${fixed(volume.value / US_GALLON_L, 1)} US gal x ${RULE_ML_PER_US_GALLON} mL = ${fixed(dose, 1)} mL; ${significant(dose * H2O2_G_PER_ML * 1000, 2)} mg H2O2, ${significant(mgL, 2)} mg/L`,
+    ],
   );
 };
 
-function warned(headline: string, read: readonly string[], working: readonly string[]): ReturnType<Intent> & object {
+function warned(
+  headline: string,
+  read: readonly string[],
+  working: readonly string[],
+): ReturnType<Intent> & object {
   return answer({
     headline,
     read,

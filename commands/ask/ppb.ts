@@ -21,10 +21,22 @@ export const ppbIntent: Intent = (heard) => {
   };
   return answer({
     headline: `${significant(mention.value)} ppb ${saysP ? 'P' : 'PO4'} is ${inUnit('phosphate', main.value, 'mg/L', 3)} phosphate: ${verdict(main.value)} (usual ${range}).`,
-    read: [saysP ? 'read P as phosphorus, as phosphorus meters show it' : 'read as ppb of phosphate (PO4); some meters show phosphorus (P) instead'],
+    read: [
+      saysP
+        ? 'read P as phosphorus, as phosphorus meters show it'
+        : 'read as ppb of phosphate (PO4); some meters show phosphorus (P) instead',
+    ],
     facts: [
-      { label: 'if it is ppb P', value: `${fixed(asP.value * 1000, 0)} ppb PO4 = ${inUnit('phosphate', asP.value, 'mg/L', 3)} PO4`, verdict: verdict(asP.value) },
-      { label: 'if it is ppb PO4', value: `${fixed(asPo4.value * 1000, 0)} ppb PO4 = ${inUnit('phosphate', asPo4.value, 'mg/L', 3)} PO4`, verdict: verdict(asPo4.value) },
+      {
+        label: 'if it is ppb P',
+        value: `${fixed(asP.value * 1000, 0)} ppb PO4 = ${inUnit('phosphate', asP.value, 'mg/L', 3)} PO4`,
+        verdict: verdict(asP.value),
+      },
+      {
+        label: 'if it is ppb PO4',
+        value: `${fixed(asPo4.value * 1000, 0)} ppb PO4 = ${inUnit('phosphate', asPo4.value, 'mg/L', 3)} PO4`,
+        verdict: verdict(asPo4.value),
+      },
     ],
     steps: ['Look in the meter’s manual or on its display: does it show P or PO4?'],
     working: ['PO4 = P x 3.066 (94.97 / 30.97 g/mol)'],

@@ -31,7 +31,10 @@ function latest(heard: Heard): Value[] {
   for (const { parameter: id, mention, role } of heard.said) {
     if (id === 'salinity' || seen.has(id) || role === 'rise' || role === 'use') continue;
     const { kind, unit } = parameter(id);
-    const read = readQuantity(kind, mention.text, { field: id, fallback: id === 'temperature' ? undefined : unit });
+    const read = readQuantity(kind, mention.text, {
+      field: id,
+      fallback: id === 'temperature' ? undefined : unit,
+    });
     seen.set(id, { parameter: id, value: toUnit(kind, read.value, unit), notes: read.notes });
   }
   return [...seen.values()];
@@ -47,7 +50,12 @@ function judgeLine(heard: Heard, values: readonly Value[], salinity: SalinityRea
   const doubtful = judged.filter(({ verdict }) => verdict === 'doubtful');
   const off = judged.filter(({ verdict }) => verdict === 'low' || verdict === 'high');
   const salt = salinity === undefined ? undefined : saltVerdict(salinity.practicalSalinity);
-  const steps = [...doubtful.map(doubt), ...saltSteps(salinity, salt), ...off.map(advice), ...ageSteps(heard, judged)];
+  const steps = [
+    ...doubtful.map(doubt),
+    ...saltSteps(salinity, salt),
+    ...off.map(advice),
+    ...ageSteps(heard, judged),
+  ];
   return answer({
     headline: headline(doubtful, off, salt),
     read: [...(salinity?.notes ?? []), ...values.flatMap(({ notes }) => notes)],
@@ -56,9 +64,13 @@ function judgeLine(heard: Heard, values: readonly Value[], salinity: SalinityRea
     working: judged.flatMap((one) =>
       one.at35 === undefined || salinity === undefined
         ? []
-        : [`${parameter(one.parameter).label} at salinity 35: ${print(one.parameter, one.value)} x 35 / ${fixed(salinity.practicalSalinity, 1)} = ${print(one.parameter, one.at35)}`],
+        : [
+            `${parameter(one.parameter).label} at salinity 35: ${print(one.parameter, one.value)} x 35 / ${fixed(salinity.practicalSalinity, 1)} = ${print(one.parameter, one.at35)}`,
+          ],
     ),
-    cautions: ['Ranges are common practice, not law. Numbers that hold still matter more than numbers that are perfect.'],
+    cautions: [
+      'Ranges are common practice, not law. Numbers that hold still matter more than numbers that are perfect.',
+    ],
     sources: ['practice', 'm08'],
   });
 }
@@ -68,8 +80,12 @@ function headline(doubtful: readonly Judged[], off: readonly Judged[], salt: str
   if (first !== undefined) {
     return `Test ${parameter(first.parameter).label} again first: ${print(first.parameter, first.value)} is hard to believe. Dose nothing until then.`;
   }
-  const names = [...(salt === undefined || salt === 'fine' ? [] : [`salinity ${salt}`]), ...off.map((o) => `${parameter(o.parameter).label} ${o.verdict}`)];
-  if (names.length === 0) return 'All of it is in the usual range. No dose needed: nothing to do but keep it there.';
+  const names = [
+    ...(salt === undefined || salt === 'fine' ? [] : [`salinity ${salt}`]),
+    ...off.map((o) => `${parameter(o.parameter).label} ${o.verdict}`),
+  ];
+  if (names.length === 0)
+    return 'All of it is in the usual range. No dose needed: nothing to do but keep it there.';
   return `Worth a look: ${names.join(', ')}. The rest is in the usual range.`;
 }
 
@@ -91,7 +107,11 @@ function saltVerdict(practicalSalinity: number): 'low' | 'high' | 'fine' {
 
 function saltFact(salinity: SalinityReading, verdict: string | undefined): Fact {
   const range = `usual ${SALINITY_TARGET[0]} to ${SALINITY_TARGET[1]}`;
-  return { label: 'salinity', value: `${fixed(salinity.practicalSalinity, 1)} ppt (${range})`, ...(verdict === undefined ? {} : { verdict }) };
+  return {
+    label: 'salinity',
+    value: `${fixed(salinity.practicalSalinity, 1)} ppt (${range})`,
+    ...(verdict === undefined ? {} : { verdict }),
+  };
 }
 
 function doubt({ parameter: id, value, at35 }: Judged): string {
@@ -103,7 +123,9 @@ function doubt({ parameter: id, value, at35 }: Judged): string {
 function saltSteps(salinity: SalinityReading | undefined, verdict: string | undefined): string[] {
   if (salinity === undefined || verdict === undefined || verdict === 'fine') return [];
   const way = verdict === 'low' ? 'raise' : 'lower';
-  return [`Check the salinity instrument, then ${way} slowly towards 35, about 1 ppt (0.001) a day, before any other correction: it moves calcium and magnesium with it.`];
+  return [
+    `Check the salinity instrument, then ${way} slowly towards 35, about 1 ppt (0.001) a day, before any other correction: it moves calcium and magnesium with it.`,
+  ];
 }
 
 function advice({ parameter: id, value, verdict }: Judged): string {
@@ -111,18 +133,28 @@ function advice({ parameter: id, value, verdict }: Judged): string {
   if ((id === 'nitrate' || id === 'phosphate') && value < kitResolution && verdict === 'low') {
     return `${label} ${significant(value)} on a kit means below its limit, not none. Retest, and feed a little more before dosing any.`;
   }
-  if (verdict === 'low') return `${label} is below the usual ${print(id, target[0])}: retest, then raise it slowly if it is confirmed.`;
+  if (verdict === 'low')
+    return `${label} is below the usual ${print(id, target[0])}: retest, then raise it slowly if it is confirmed.`;
   return `${label} is above the usual ${print(id, target[1])}: retest, find what brings it in, and let it come down slowly.`;
 }
 
 function ageSteps(heard: Heard, judged: readonly Judged[]): string[] {
-  const young = says(heard, String.raw`(?:a |one |two |[1-8] )?(?:day|week|month)s?[- ]old`, 'new tank', 'just cycled');
-  const bare = judged.some(({ parameter: id, verdict }) => (id === 'nitrate' || id === 'phosphate') && verdict === 'low');
+  const young = says(
+    heard,
+    String.raw`(?:a |one |two |[1-8] )?(?:day|week|month)s?[- ]old`,
+    'new tank',
+    'just cycled',
+  );
+  const bare = judged.some(
+    ({ parameter: id, verdict }) => (id === 'nitrate' || id === 'phosphate') && verdict === 'low',
+  );
   if (young) {
     return [
       `A tank this young is still changing${bare ? ', and its nutrients read zero' : ''}: wait some weeks more, or begin with one hardy soft coral and watch it.`,
     ];
   }
   if (!says(heard, 'add', 'coral', 'corals', 'acros?', 'acropora', 'sps', 'lps', 'ready')) return [];
-  return ['How old is the tank, and how long have these numbers held? Age and steadiness say more about new corals than one good line.'];
+  return [
+    'How old is the tank, and how long have these numbers held? Age and steadiness say more about new corals than one good line.',
+  ];
 }

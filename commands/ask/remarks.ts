@@ -11,7 +11,13 @@ interface Remark {
 
 const remarks: readonly Remark[] = [
   {
-    when: ['dosing off', 'stopped dosing', 'stop dosing', 'turned off my dos(?:er|ing)', 'turned my dosing off'],
+    when: [
+      'dosing off',
+      'stopped dosing',
+      'stop dosing',
+      'turned off my dos(?:er|ing)',
+      'turned my dosing off',
+    ],
     step: 'Start your usual dosing again today. Next time measure the daily use without stopping it: test, keep dosing, test again, add what was dosed to the change (/dose use).',
   },
   {
@@ -19,8 +25,11 @@ const remarks: readonly Remark[] = [
     caution: 'Not all at once, and never as dry powder into the tank.',
   },
   {
-    when: ['(?:mate|friend|buddy|guy|someone|neighbou?r)[^.?!]{0,40}(?:used?|uses|dos\\w+|adds?|added|puts?)'],
-    caution: 'Somebody else’s amount belongs to their volume and their powder, teaspoons most of all. Do not copy it; weigh your own.',
+    when: [
+      '(?:mate|friend|buddy|guy|someone|neighbou?r)[^.?!]{0,40}(?:used?|uses|dos\\w+|adds?|added|puts?)',
+    ],
+    caution:
+      'Somebody else’s amount belongs to their volume and their powder, teaspoons most of all. Do not copy it; weigh your own.',
   },
   {
     when: ['calcium reactor', 'reactor', 'gas bottle', 'co2 bottle'],
@@ -28,7 +37,8 @@ const remarks: readonly Remark[] = [
   },
   {
     when: ['vinegar'],
-    caution: 'Vinegar lets a little more lime dissolve and adds organic carbon, which feeds bacteria; it is optional. Never pour acid into the tank to bring alkalinity down.',
+    caution:
+      'Vinegar lets a little more lime dissolve and adds organic carbon, which feeds bacteria; it is optional. Never pour acid into the tank to bring alkalinity down.',
   },
 ];
 

@@ -7,8 +7,12 @@ import { says, type Intent } from './intent.ts';
 
 /** "refractometer 1.026, the 35 ppt fluid reads 1.028": what the tank really is. */
 export const instrumentIntent: Intent = (heard, context) => {
-  if (!says(heard, 'cal(?:ibration)? ?(?:fluid|solution)?', 'calibrat\\w+', 'standard', 'fluid')) return undefined;
-  const standard = reading(heard, /\b(?:fluid|standard|solution|it)\b[^.!?]{0,30}\b(?:reads?|shows?|says|is)\b/);
+  if (!says(heard, 'cal(?:ibration)? ?(?:fluid|solution)?', 'calibrat\\w+', 'standard', 'fluid'))
+    return undefined;
+  const standard = reading(
+    heard,
+    /\b(?:fluid|standard|solution|it)\b[^.!?]{0,30}\b(?:reads?|shows?|says|is)\b/,
+  );
   const tank = reading(heard, /\b(?:refract\w*|refractometer|tank|tank water|probe|meter)\b/, standard);
   if (standard === undefined || tank === undefined) return undefined;
   return call('salinity check', { reading: tank.text, standard: standard.text }, context);
@@ -17,7 +21,8 @@ export const instrumentIntent: Intent = (heard, context) => {
 /** The salinity written in a gravity whose lead names an instrument or the standard. */
 function reading(heard: Heard, lead: RegExp, not?: Mention): Mention | undefined {
   return heard.mentions.find(
-    (m, index) => m !== not && is(m, 'salinity') && m.value < 2 && lead.test(leadOf(heard.text, heard.mentions, index)),
+    (m, index) =>
+      m !== not && is(m, 'salinity') && m.value < 2 && lead.test(leadOf(heard.text, heard.mentions, index)),
   );
 }
 
@@ -31,12 +36,18 @@ export const conductivityIntent: Intent = (heard, context) => {
 
 /** "15 cups of mix in a 30 gal bin for 35 ppt": salt for a batch. */
 export const mixIntent: Intent = (heard, context) => {
-  if (!says(heard, 'mix', 'mixing', 'bin', 'barrel', 'bucket', 'batch', 'brute', 'salt ?water') || !says(heard, 'salt', 'mix', 'mixing', 'cups?')) return undefined;
+  if (
+    !says(heard, 'mix', 'mixing', 'bin', 'barrel', 'bucket', 'batch', 'brute', 'salt ?water') ||
+    !says(heard, 'salt', 'mix', 'mixing', 'cups?')
+  )
+    return undefined;
   const goal = heard.said.find(({ parameter }) => parameter === 'salinity');
   const volume = tankVolume(heard);
   const asks = says(heard, 'how much salt', 'cups?', 'grams', 'kg', 'lbs?', 'new batch');
   if (volume === undefined || !asks) return undefined;
-  const amount = heard.mentions.find((m) => /cups?$/.test(m.text) || (is(m, 'mass') && !is(m, 'volume')))?.text;
+  const amount = heard.mentions.find(
+    (m) => /cups?$/.test(m.text) || (is(m, 'mass') && !is(m, 'volume')),
+  )?.text;
   return call('salinity mix', { volume: volume.text, goal: goal?.mention.text, amount }, context);
 };
 

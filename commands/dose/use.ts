@@ -3,6 +3,8 @@ import { hazard } from '../../core/care/hazards.ts';
 import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { amountG } from '../../core/dosing/dose.ts';
 import { type DailyUse, dailyUse } from '../../core/dosing/use.ts';
+import { Problem } from '../../core/problem.ts';
+import { daysBetween, splitDate } from '../../core/quantity/dated.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity } from '../../core/quantity/read.ts';
 import { meqLFromDkh, calciumWithAlkalinity } from '../../core/water/alkalinity.ts';
@@ -21,25 +23,30 @@ export const useCommand = defineCommand({
   example: '/dose use of:alkalinity before:9.3 now:7.5 over:2 days volume:150 gal',
   options: z.strictObject({
     of: textOption('What was tested: alkalinity, calcium, ...', { suggest: 'parameter' }),
-    before: textOption('The first reading, e.g. 9.3 dKH'),
-    now: textOption('The later reading, e.g. 7.5 dKH'),
-    over: quantityOption('days', 'Time between them, e.g. 2 days or 36 hours'),
+    before: textOption('The first reading, e.g. 9.3 dKH; with its date if you like: 9.3 on 2026-01-03'),
+    now: textOption('The later reading, e.g. 7.5 dKH, or 7.5 on 2026-01-05 18:00'),
+    over: quantityOption('days', 'Time between them where no dates are given: 2 days, 36 hours').optional(),
     amount: textOption(
       'Added in all that time or "a day": 20 g (say with what), or a rise: 1.2 dKH',
     ).optional(),
     with: textOption('The salt that was added', { suggest: 'compound' }).optional(),
     volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal').optional(),
   }),
-  run: (input) => {
+  run: (input, { nowMs }) => {
     const id = askedParameter(input.of);
     const { kind, kitResolution } = parameter(id);
+    const thisYear = new Date(nowMs).getUTCFullYear();
+    const [first, later] = [
+      splitDate(input.before, 'before', thisYear),
+      splitDate(input.now, 'now', thisYear),
+    ];
     const texts = [
-      { text: input.before, field: 'before' },
-      { text: input.now, field: 'now' },
+      { text: first.text, field: 'before' },
+      { text: later.text, field: 'now' },
     ];
     const [before, now] = readAlike(kind, texts, { plausible: plausible(id) });
     if (before === undefined || now === undefined) throw new Error('readAlike lost a reading');
-    const over = readQuantity('days', input.over, { field: 'over', fallback: 'days' });
+    const over = askedTime(daysBetween(first, later), input.over);
     const water = askedWater(input.volume);
     const added = askedAdded(id, input, water, over.value);
     const own = (value: number): number => inOwnUnit(id, value);
@@ -65,6 +72,20 @@ export const useCommand = defineCommand({
     return useAnswer(id, use, water, read, working);
   },
 });
+
+/** The time between the readings, from their dates or from what was said. */
+function askedTime(
+  dated: number | undefined,
+  over: string | undefined,
+): { value: number; notes: readonly string[] } {
+  if (over !== undefined) return readQuantity('days', over, { field: 'over', fallback: 'days' });
+  const hint = 'Say over:2 days, or date both readings: before:9.3 on 2026-01-03 now:7.5 on 2026-01-05.';
+  if (dated === undefined)
+    throw new Problem('How much time lies between the two readings?', { field: 'over', hint });
+  if (dated > 0)
+    return { value: dated, notes: ['time from the two dates; a date without an hour taken as noon'] };
+  throw new Problem('The later reading is not after the first.', { field: 'now', hint });
+}
 
 function useAnswer(
   id: ParameterId,

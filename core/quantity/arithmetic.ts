@@ -25,7 +25,10 @@ const PLACEHOLDER = /^u(\d+)$/;
  */
 export function arithmetic(text: string, field: string, convert: (unit: number) => number): Term {
   if (text.length > MAX_LENGTH) {
-    throw new Problem('That is too long to be a number.', { field, limit: `at most ${MAX_LENGTH} characters` });
+    throw new Problem('That is too long to be a number.', {
+      field,
+      limit: `at most ${MAX_LENGTH} characters`,
+    });
   }
   const tree = parseText(text, field);
   const term = walk(tree, { field, convert }, 0);

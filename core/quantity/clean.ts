@@ -1,5 +1,6 @@
 /** Invisible characters people paste without knowing: zero-width, joiners, direction marks, soft hyphen. */
-const INVISIBLE = /\u00AD|\u061C|\u180E|[\u200B-\u200F]|[\u202A-\u202E]|[\u2060-\u2064]|[\u2066-\u2069]|[\uFE00-\uFE0F]|\uFEFF/g;
+const INVISIBLE =
+  /\u00AD|\u061C|\u180E|[\u200B-\u200F]|[\u202A-\u202E]|[\u2060-\u2064]|[\u2066-\u2069]|[\uFE00-\uFE0F]|\uFEFF/g;
 
 /**
  * Brings a member's text to one form before it is read: lower case, one kind of micro sign, minus, times, space

@@ -50,5 +50,7 @@ export function toUnit(kind: QuantityKind, value: number, symbol: string): numbe
 
 /** "75 US gal (283.9 L)", or only litres when it was written in litres. */
 export function volumeAsWritten(volumeL: number, written: number, symbol: string): string {
-  return symbol === 'L' || symbol === 'mL' ? volume(volumeL) : `${significant(written, 4)} ${symbol} (${volume(volumeL)})`;
+  return symbol === 'L' || symbol === 'mL'
+    ? volume(volumeL)
+    : `${significant(written, 4)} ${symbol} (${volume(volumeL)})`;
 }

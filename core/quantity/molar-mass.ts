@@ -29,6 +29,7 @@ export type Atoms = Partial<Record<ElementSymbol, number>>;
 /** Molar mass in g/mol of a formula given by its atoms. NaHCO3 -> 84.0058. */
 export function molarMass(atoms: Atoms): number {
   let grams = 0;
-  for (const [element, count] of Object.entries(atoms)) grams += atomicWeights[element as ElementSymbol] * count;
+  for (const [element, count] of Object.entries(atoms))
+    grams += atomicWeights[element as ElementSymbol] * count;
   return grams;
 }

@@ -48,7 +48,9 @@ export function readAlike(
   texts: readonly { readonly text: string; readonly field: string }[],
   options: Omit<ReadOptions, 'field'> = {},
 ): Quantity[] {
-  const attempts = texts.map(({ text, field }) => attempt(() => readQuantity(kind, text, { ...options, field })));
+  const attempts = texts.map(({ text, field }) =>
+    attempt(() => readQuantity(kind, text, { ...options, field })),
+  );
   const units = new Set(attempts.flatMap((found) => (found instanceof Problem ? [] : [found.unit])));
   const shared = units.size === 1 ? [...units][0] : undefined;
   return attempts.map((found, index) => {
@@ -113,8 +115,13 @@ function readStyled(
   const term = arithmetic(sum, field, (index) => factor(index) / factor(0));
   const unit = term.unit >= 0 ? used[term.unit] : undefined;
   if (unit !== undefined) {
-    if (used.length > 1 && used.some(({ offset }) => offset !== undefined)) throw unreadable(kind, text, field);
-    return inLimits(quantity(kind, term.value, unit, unit.note === undefined ? [] : [unit.note]), text, field);
+    if (used.length > 1 && used.some(({ offset }) => offset !== undefined))
+      throw unreadable(kind, text, field);
+    return inLimits(
+      quantity(kind, term.value, unit, unit.note === undefined ? [] : [unit.note]),
+      text,
+      field,
+    );
   }
   return inLimits(bareNumber(kind, term.value, text, options), text, field);
 }
@@ -127,7 +134,9 @@ function quantity(kind: QuantityKind, written: number, unit: Unit, notes: readon
 function markUnits(text: string, units: readonly Unit[]): { marked: string; used: Unit[] } {
   const used: Unit[] = [];
   const marked = text.replace(pattern(units), (_, name: string) => {
-    const unit = units.find((candidate) => candidate.names.includes(name) || candidate.symbol.toLowerCase() === name);
+    const unit = units.find(
+      (candidate) => candidate.names.includes(name) || candidate.symbol.toLowerCase() === name,
+    );
     if (unit === undefined) return name;
     if (!used.includes(unit)) used.push(unit);
     return ` u${used.indexOf(unit)} `;
@@ -140,7 +149,9 @@ const patterns = new WeakMap<readonly Unit[], RegExp>();
 function pattern(units: readonly Unit[]): RegExp {
   const known = patterns.get(units);
   if (known !== undefined) return known;
-  const names = units.flatMap((unit) => [unit.symbol.toLowerCase(), ...unit.names]).filter((name) => name !== '');
+  const names = units
+    .flatMap((unit) => [unit.symbol.toLowerCase(), ...unit.names])
+    .filter((name) => name !== '');
   const longestFirst = [...new Set(names)].sort((a, b) => b.length - a.length).map(escape);
   const made = new RegExp(`(?<![a-zµ°])(${longestFirst.join('|')})(?![a-z0-9µ°])`, 'g');
   patterns.set(units, made);
@@ -161,9 +172,15 @@ function bareNumber(kind: QuantityKind, value: number, text: string, options: Re
   const [band] = fitting;
   const unit = band === undefined ? undefined : bySymbol(band.unit);
   if (fitting.length === 1 && band !== undefined && unit !== undefined) {
-    return quantity(kind, value, unit, band.obvious === true ? [] : [`read ${text.trim()} as ${unit.symbol}`]);
+    return quantity(
+      kind,
+      value,
+      unit,
+      band.obvious === true ? [] : [`read ${text.trim()} as ${unit.symbol}`],
+    );
   }
-  const offered = fitting.length > 0 ? fitting.map((found) => found.unit) : (askUnits[kind] ?? bands.map((b) => b.unit));
+  const offered =
+    fitting.length > 0 ? fitting.map((found) => found.unit) : (askUnits[kind] ?? bands.map((b) => b.unit));
   throw new Problem(`${text.trim()} in which unit?`, {
     field: options.field,
     given: text.trim(),
@@ -176,7 +193,11 @@ function inLimits(found: Quantity, text: string, field: string): Quantity {
   const { min, max, canonical, label } = definitionOf(found.kind);
   if (Number.isFinite(found.value) && found.value >= min && found.value <= max) return found;
   const limit = `${min} to ${max} ${canonical}`.trim();
-  throw new Problem(`That is outside what I accept as ${label}: ${limit}.`, { field, given: text.trim(), limit });
+  throw new Problem(`That is outside what I accept as ${label}: ${limit}.`, {
+    field,
+    given: text.trim(),
+    limit,
+  });
 }
 
 function unreadable(kind: QuantityKind, text: string, field: string): Problem {

@@ -19,7 +19,13 @@ export interface Judged {
 export const SALINITY_TARGET = [32.5, 36.5] as const;
 
 /** Ions that rise and fall with salinity in fixed proportion (m08: constant composition). */
-const CONSERVATIVE: ReadonlySet<ParameterId> = new Set(['calcium', 'magnesium', 'potassium', 'strontium', 'bromide']);
+const CONSERVATIVE: ReadonlySet<ParameterId> = new Set([
+  'calcium',
+  'magnesium',
+  'potassium',
+  'strontium',
+  'bromide',
+]);
 
 /**
  * Judges readings against where they can be believed and where reefs are usually kept (both in parameter.ts,
@@ -48,12 +54,20 @@ export function usual(practicalSalinity: number): boolean {
 
 function judgeOne(id: ParameterId, value: number, practicalSalinity: number | undefined): Judged {
   const { plausible, target } = parameter(id);
-  const off = CONSERVATIVE.has(id) && practicalSalinity !== undefined && practicalSalinity > 0 && !usual(practicalSalinity);
+  const off =
+    CONSERVATIVE.has(id) &&
+    practicalSalinity !== undefined &&
+    practicalSalinity > 0 &&
+    !usual(practicalSalinity);
   const at35 = off ? (value * 35) / practicalSalinity : value;
   return { parameter: id, value, verdict: verdictOf(at35, plausible, target), ...(off ? { at35 } : {}) };
 }
 
-function verdictOf(value: number, plausible: readonly [number, number], target: readonly [number, number]): Verdict {
+function verdictOf(
+  value: number,
+  plausible: readonly [number, number],
+  target: readonly [number, number],
+): Verdict {
   if (value < plausible[0] || value > plausible[1]) return 'doubtful';
   if (value < target[0]) return 'low';
   return value > target[1] ? 'high' : 'fine';

@@ -31,7 +31,16 @@ export interface Parameter {
 export const parameters = {
   alkalinity: {
     label: 'alkalinity',
-    names: ['alkalinity', 'alk', 'kh', 'dkh', 'carbonate hardness', 'carb hardness', 'alkalinty', 'akalinity'],
+    names: [
+      'alkalinity',
+      'alk',
+      'kh',
+      'dkh',
+      'carbonate hardness',
+      'carb hardness',
+      'alkalinty',
+      'akalinity',
+    ],
     kind: 'alkalinity',
     unit: 'dKH',
     decimals: 1,

@@ -46,12 +46,18 @@ export function hear(text: string): Heard {
  * (calcium 300-600 mg/L, alkalinity 4-16 dKH, magnesium 900-1700 mg/L). Rewritten as named readings.
  */
 function withTriplets(text: string): string {
-  return text.replace(/(?<![\d/.])(\d{1,4}(?:[.,]\d+)?)\/(\d{1,4}(?:[.,]\d+)?)\/(\d{3,4})(?![\d/])/g, (whole, a: string, b: string, c: string) => {
-    const numbers = [a, b, c].map((part) => Number(part.replace(',', '.')));
-    const pick = (low: number, high: number): number | undefined => numbers.find((n) => n >= low && n <= high);
-    const [ca, alk, mg] = [pick(300, 600), pick(4, 16), pick(900, 1700)];
-    return ca === undefined || alk === undefined || mg === undefined ? whole : ` calcium ${ca} alkalinity ${alk} dkh magnesium ${mg} `;
-  });
+  return text.replace(
+    /(?<![\d/.])(\d{1,4}(?:[.,]\d+)?)\/(\d{1,4}(?:[.,]\d+)?)\/(\d{3,4})(?![\d/])/g,
+    (whole, a: string, b: string, c: string) => {
+      const numbers = [a, b, c].map((part) => Number(part.replace(',', '.')));
+      const pick = (low: number, high: number): number | undefined =>
+        numbers.find((n) => n >= low && n <= high);
+      const [ca, alk, mg] = [pick(300, 600), pick(4, 16), pick(900, 1700)];
+      return ca === undefined || alk === undefined || mg === undefined
+        ? whole
+        : ` calcium ${ca} alkalinity ${alk} dkh magnesium ${mg} `;
+    },
+  );
 }
 
 function saidOf(
@@ -75,10 +81,13 @@ function ownerOf(
   lead: string,
   params: readonly Named<ParameterId>[],
 ): ParameterId | 'salinity' | undefined {
-  if (is(mention, 'salinity') || /\b(?:salinity|sg|gravity)\s*(?:is|at|of|=|:)?\s*$/.test(lead)) return 'salinity';
+  if (is(mention, 'salinity') || /\b(?:salinity|sg|gravity)\s*(?:is|at|of|=|:)?\s*$/.test(lead))
+    return 'salinity';
   if (mention.kinds.length === 1 && is(mention, 'temperature')) return 'temperature';
   if (mention.kinds.length === 1 && is(mention, 'alkalinity')) return 'alkalinity';
-  const behind = params.find((p) => p.start >= mention.end && /^\s*(?:of\s+)?$/.test(text.slice(mention.end, p.start)));
+  const behind = params.find(
+    (p) => p.start >= mention.end && /^\s*(?:of\s+)?$/.test(text.slice(mention.end, p.start)),
+  );
   const valued = behind !== undefined && /^\s*(?:is|at|=|:)?\s*[.\d]/.test(text.slice(behind.end));
   if (behind !== undefined && !valued && fits(mention, behind.name)) return behind.name;
   const before = params.findLast((p) => p.end <= mention.start && fits(mention, p.name));

@@ -13,7 +13,20 @@ export interface Mention {
 export type MentionKind = QuantityKind | 'salinity' | 'bare';
 
 /** Kinds whose units are looked for in free text. Lengths are not: "in" and "m" are ordinary words. */
-const KINDS: readonly QuantityKind[] = ['volume', 'mass', 'alkalinity', 'concentration', 'nitrate', 'phosphate', 'temperature', 'conductivity', 'days', 'light', 'illuminance', 'share'];
+const KINDS: readonly QuantityKind[] = [
+  'volume',
+  'mass',
+  'alkalinity',
+  'concentration',
+  'nitrate',
+  'phosphate',
+  'temperature',
+  'conductivity',
+  'days',
+  'light',
+  'illuminance',
+  'share',
+];
 
 /** Unit spellings that are ordinary words or other things in a sentence. */
 const NOT_IN_PROSE = new Set(['us', 'm', 'w', 'd', 'c', 'f', 'lt', 'cc', 'dh', 'mmol', 'us g']);
@@ -72,7 +85,12 @@ function ownUnit(unit: string | undefined, tail: string): string | undefined {
   return unit === 'sg' && /^\s*[=:]?\s*[\d.]/.test(tail) ? undefined : unit;
 }
 
-function kindsOf(value: number, number: string, unit: string | undefined, tail: string): readonly MentionKind[] {
+function kindsOf(
+  value: number,
+  number: string,
+  unit: string | undefined,
+  tail: string,
+): readonly MentionKind[] {
   if (unit === 'ppt' || unit === 'psu' || unit === 'g/kg' || unit === 'sg') return ['salinity'];
   if (unit === undefined && /^1[.,]0\d{1,3}$/.test(number) && value < 1.045) return ['salinity'];
   if (unit === undefined) return ['bare'];
@@ -82,7 +100,8 @@ function kindsOf(value: number, number: string, unit: string | undefined, tail: 
 }
 
 /** Words that can only be weighed: after "100 g" they make it a mass. */
-const WEIGHED = /^\s*(?:of\s+)?(?:my\s+|the\s+|pure\s+|dry\s+|oven\s+|baked\s+)*(?:powder|baking|bicarb|soda|salt|mix|lime|kalk|calcium|magnesium|potassium|sodium|nitrate|epsom|stuff|food|flakes?|prills?)/;
+const WEIGHED =
+  /^\s*(?:of\s+)?(?:my\s+|the\s+|pure\s+|dry\s+|oven\s+|baked\s+)*(?:powder|baking|bicarb|soda|salt|mix|lime|kalk|calcium|magnesium|potassium|sodium|nitrate|epsom|stuff|food|flakes?|prills?)/;
 
 function gramsOrGallons(tail: string): readonly MentionKind[] {
   return WEIGHED.test(tail) ? ['mass'] : ['volume', 'mass'];

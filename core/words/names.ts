@@ -18,7 +18,11 @@ function alternatives(words: readonly string[]): string {
 }
 
 /** What members call a compound beyond its own list; "kalk" and "lime" stand alone in prose. */
-const compoundWords = compounds.flatMap(({ name, names, loose }) => [name, ...names, ...Object.keys(loose ?? {})]);
+const compoundWords = compounds.flatMap(({ name, names, loose }) => [
+  name,
+  ...names,
+  ...Object.keys(loose ?? {}),
+]);
 const COMPOUND = new RegExp(String.raw`(?<![a-z0-9])(${alternatives(compoundWords)})(?![a-z0-9])`, 'g');
 
 /** Compound names in the text, as written there. */
@@ -46,7 +50,10 @@ const PARAMETER = new RegExp(
 );
 
 /** Parameter names in the text that do not lie inside one of the `taken` spans. */
-export function parametersIn(text: string, taken: readonly { start: number; end: number }[]): Named<ParameterId>[] {
+export function parametersIn(
+  text: string,
+  taken: readonly { start: number; end: number }[],
+): Named<ParameterId>[] {
   return [...text.matchAll(PARAMETER)].flatMap((match) => {
     const id = byWord.get(match[0]);
     const start = match.index;

@@ -13,9 +13,11 @@ export interface TankVolume {
 /** Volumes too small to be a tank: they measure a dose. */
 const SMALL = /(?:ml|tsps?|teaspoons?|tbsps?|tablespoons?|cups?|oz|ounces?|cc)$/;
 /** Water that moves: evaporation, top-off, a change. */
-const MOVING = /^\s*(?:evaporates?|evaporation|a day|per day|\/\s*day|daily|each|water ?change|wc\b|change|changes|of (?:top ?off|ro|rodi|limewater|mix))/;
+const MOVING =
+  /^\s*(?:evaporates?|evaporation|a day|per day|\/\s*day|daily|each|water ?change|wc\b|change|changes|of (?:top ?off|ro|rodi|limewater|mix))/;
 const NET_TAIL = /^\s*(?:of\s+)?(?:actual|real|net|total)?\s*(?:of\s+)?water\b/;
-const NET_LEAD = /\b(?:holds?|net|actually|really|actual)(?:\s+(?:only|like|about|around|maybe|holds?|is))*\s*$/;
+const NET_LEAD =
+  /\b(?:holds?|net|actually|really|actual)(?:\s+(?:only|like|about|around|maybe|holds?|is))*\s*$/;
 const MAYBE_LEAD = /\b(?:maybe|so|only|about)\s*$/;
 
 /**

@@ -32,12 +32,43 @@ export function benchAnswers(): void {
   if (command === undefined) throw new Error('no /dose amount');
   const input = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash', volume: '75 gal' };
   printRows('Parts, median', [
-    { what: 'options checked against the schema', value: timed(() => validate(command.options, input)).p50, unit: 'ms', goal: 1 },
-    { what: 'option list of a schema (kept)', value: timed(() => optionsOf(command.options)).p50, unit: 'ms', goal: 1 },
-    { what: 'a quantity read: 3 * 20 L - 10 %', value: timed(() => readQuantity('volume', '3 * 20 L - 10 %', { field: 'x' })).p50, unit: 'ms', goal: 1 },
-    { what: 'a line of the terminal read', value: timed(() => readLine(command.example, commands)).p50, unit: 'ms', goal: 1 },
-    { what: 'all answers shown in the terminal, each', value: timed(() => answers.map((a) => renderAnswer(a, { width: 80, bold: false }))).p50 / answers.length, unit: 'ms', goal: 1 },
-    { what: 'all answers shown on Discord, each', value: timed(() => answers.map(render)).p50 / answers.length, unit: 'ms', goal: 1 },
+    {
+      what: 'options checked against the schema',
+      value: timed(() => validate(command.options, input)).p50,
+      unit: 'ms',
+      goal: 1,
+    },
+    {
+      what: 'option list of a schema (kept)',
+      value: timed(() => optionsOf(command.options)).p50,
+      unit: 'ms',
+      goal: 1,
+    },
+    {
+      what: 'a quantity read: 3 * 20 L - 10 %',
+      value: timed(() => readQuantity('volume', '3 * 20 L - 10 %', { field: 'x' })).p50,
+      unit: 'ms',
+      goal: 1,
+    },
+    {
+      what: 'a line of the terminal read',
+      value: timed(() => readLine(command.example, commands)).p50,
+      unit: 'ms',
+      goal: 1,
+    },
+    {
+      what: 'all answers shown in the terminal, each',
+      value:
+        timed(() => answers.map((a) => renderAnswer(a, { width: 80, bold: false }))).p50 / answers.length,
+      unit: 'ms',
+      goal: 1,
+    },
+    {
+      what: 'all answers shown on Discord, each',
+      value: timed(() => answers.map(render)).p50 / answers.length,
+      unit: 'ms',
+      goal: 1,
+    },
   ]);
 }
 
@@ -56,8 +87,23 @@ export function benchWords(): void {
     return performance.now() - start;
   });
   printRows(`Plain words, ${questions.length} questions`, [
-    { what: 'taken apart, slowest question (median of its runs)', value: Math.max(...hearing), unit: 'ms', goal: 3 },
-    { what: 'answered, slowest question (median of its runs)', value: Math.max(...answering), unit: 'ms', goal: 3 },
-    { what: 'slowest of 20,000 hostile texts (single run)', value: Math.max(...slowest), unit: 'ms', goal: 50 },
+    {
+      what: 'taken apart, slowest question (median of its runs)',
+      value: Math.max(...hearing),
+      unit: 'ms',
+      goal: 3,
+    },
+    {
+      what: 'answered, slowest question (median of its runs)',
+      value: Math.max(...answering),
+      unit: 'ms',
+      goal: 3,
+    },
+    {
+      what: 'slowest of 20,000 hostile texts (single run)',
+      value: Math.max(...slowest),
+      unit: 'ms',
+      goal: 50,
+    },
   ]);
 }

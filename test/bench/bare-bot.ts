@@ -7,7 +7,8 @@ const client = new Client({
 });
 
 client.on(Events.InteractionCreate, (interaction) => {
-  if (interaction.isChatInputCommand()) void interaction.reply({ content: 'fixed text', flags: MessageFlags.SuppressNotifications });
+  if (interaction.isChatInputCommand())
+    void interaction.reply({ content: 'fixed text', flags: MessageFlags.SuppressNotifications });
 });
 
 await client.login(process.env['DISCORD_TOKEN']);

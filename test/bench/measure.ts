@@ -9,7 +9,8 @@ export interface Timing {
 /** Sorted quantiles of measured values. */
 export function quantiles(values: readonly number[]): Timing {
   const sorted = [...values].sort((a, b) => a - b);
-  const at = (q: number): number => sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))] ?? Number.NaN;
+  const at = (q: number): number =>
+    sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))] ?? Number.NaN;
   return { p50: at(0.5), p99: at(0.99), most: sorted.at(-1) ?? Number.NaN };
 }
 

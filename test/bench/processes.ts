@@ -21,14 +21,19 @@ export async function benchStart(): Promise<void> {
   const values: number[] = [];
   for (let i = 0; i < 7; i++) {
     const start = performance.now();
-    const child = spawn(process.execPath, [OURS], { stdio: ['pipe', 'pipe', 'inherit'], env: { ...process.env, DISCORD_TOKEN: '' } });
+    const child = spawn(process.execPath, [OURS], {
+      stdio: ['pipe', 'pipe', 'inherit'],
+      env: { ...process.env, DISCORD_TOKEN: '' },
+    });
     child.stdin.write('/about\n');
     await once(child.stdout, 'data');
     values.push(performance.now() - start);
     child.stdin.end();
     await once(child, 'exit');
   }
-  printRows('Start of the terminal room to its first answer', [{ what: 'median of 7 starts', value: quantiles(values).p50, unit: 'ms', goal: 1500 }]);
+  printRows('Start of the terminal room to its first answer', [
+    { what: 'median of 7 starts', value: quantiles(values).p50, unit: 'ms', goal: 1500 },
+  ]);
 }
 
 interface Load {
@@ -40,7 +45,12 @@ const PER_SECOND = 50;
 const SECONDS = 8;
 
 async function underLoad(standIn: StandIn, script: string): Promise<Load> {
-  const env = { ...process.env, DISCORD_TOKEN: standIn.token, DISCORD_API_BASE: standIn.apiBase, LOG_LEVEL: 'silent' };
+  const env = {
+    ...process.env,
+    DISCORD_TOKEN: standIn.token,
+    DISCORD_API_BASE: standIn.apiBase,
+    LOG_LEVEL: 'silent',
+  };
   const child = spawn(process.execPath, [script], { stdio: 'inherit', env });
   await standIn.until(() => (standIn.gateway.hasSession ? true : undefined), 'log in');
   await wait(500);
@@ -68,7 +78,10 @@ export async function benchDiscord(): Promise<void> {
   const ours: Load[] = [];
   const bare: Load[] = [];
   for (let round = 0; round < 3; round++) {
-    for (const [script, into] of [[BARE, bare], [OURS, ours]] as const) {
+    for (const [script, into] of [
+      [BARE, bare],
+      [OURS, ours],
+    ] as const) {
       const standIn = await startStandIn();
       const rest = new REST({ api: standIn.apiBase }).setToken(standIn.token);
       await rest.put(Routes.applicationCommands(applicationId), { body: definitions(commands) });

@@ -11,6 +11,8 @@ export function printRows(title: string, rows: readonly Row[]): void {
   console.log(`\n${title}`);
   for (const { what, value, unit, goal } of rows) {
     const verdict = goal === undefined ? '' : `goal ${goal} ${unit}  ${value <= goal ? 'met' : 'MISSED'}`;
-    console.log(`  ${what.padEnd(58)}${value.toFixed(3).padStart(11)} ${unit.padEnd(3)} ${verdict}`.trimEnd());
+    console.log(
+      `  ${what.padEnd(58)}${value.toFixed(3).padStart(11)} ${unit.padEnd(3)} ${verdict}`.trimEnd(),
+    );
   }
 }

@@ -8,7 +8,10 @@ const context = { nowMs: 0 };
 
 describe('ask', () => {
   const table: [string, RegExp[]][] = [
-    ['raise alk 7.2 to 8.4 in 75 gal with soda ash', [/^6\.4 g of sodium carbonate/, /3\.2 g a day for 2 days/, /283\.9 L/]],
+    [
+      'raise alk 7.2 to 8.4 in 75 gal with soda ash',
+      [/^6\.4 g of sodium carbonate/, /3\.2 g a day for 2 days/, /283\.9 L/],
+    ],
     ['nitrate 80, 55g, 20% a week, how many to 10', [/^10 changes of 20 %/, /US gallons/]],
     ['1.030 refractometer 55 gal want 1.026', [/^Over 4 days/, /13\.2 %/]],
     ['Raise ALK from 7,2 dKH to 8,4 dKH in 284 L with soda ash', [/^6\.4 g/]],
@@ -21,7 +24,9 @@ describe('ask', () => {
   });
 
   it('says what it read, as a command that can be typed', () => {
-    expect(ask('raise alk 7.2 to 8.4 in 75 gal with soda ash', context).read[0]).toContain('/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash volume:75 gal');
+    expect(ask('raise alk 7.2 to 8.4 in 75 gal with soda ash', context).read[0]).toContain(
+      '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash volume:75 gal',
+    );
   });
 
   it('asks exactly one question back, and each choice answers it', () => {

@@ -23,33 +23,36 @@ describe('the list of commands', () => {
   it.each(PROMISED)('finds /%s', (name) => expect(findCommand(name.split(' '))?.path.join(' ')).toBe(name));
 });
 
-describe.each(commands.map((command) => ({ name: command.path.join(' '), command })))('/$name', ({ command }) => {
-  it('answers its own example, with sources and without loose ends', () => {
-    const line = readLine(command.example, commands);
-    if (line.kind !== 'command') throw new Error(`not a command: ${command.example}`);
-    expect(line.path).toEqual(command.path);
-    const given = command.run(line.input, { nowMs: 0 });
-    expect(given.headline).toMatch(/[a-z].*[.:?!]$/s);
-    expect(given.sources.length).toBeGreaterThan(0);
-    for (const code of given.sources) expect(sources[code].title).not.toBe('');
-  });
+describe.each(commands.map((command) => ({ name: command.path.join(' '), command })))(
+  '/$name',
+  ({ command }) => {
+    it('answers its own example, with sources and without loose ends', () => {
+      const line = readLine(command.example, commands);
+      if (line.kind !== 'command') throw new Error(`not a command: ${command.example}`);
+      expect(line.path).toEqual(command.path);
+      const given = command.run(line.input, { nowMs: 0 });
+      expect(given.headline).toMatch(/[a-z].*[.:?!]$/s);
+      expect(given.sources.length).toBeGreaterThan(0);
+      for (const code of given.sources) expect(sources[code].title).not.toBe('');
+    });
 
-  it('can be shown on every platform', () => {
-    expect(command.summary.length).toBeLessThanOrEqual(100);
-    for (const word of command.path) expect(word).toMatch(/^[a-z]{1,32}$/);
-    for (const option of optionsOf(command.options)) {
-      expect(option.name).toMatch(/^[a-z]{1,32}$/);
-      expect(option.description.length).toBeLessThanOrEqual(100);
-    }
-  });
+    it('can be shown on every platform', () => {
+      expect(command.summary.length).toBeLessThanOrEqual(100);
+      for (const word of command.path) expect(word).toMatch(/^[a-z]{1,32}$/);
+      for (const option of optionsOf(command.options)) {
+        expect(option.name).toMatch(/^[a-z]{1,32}$/);
+        expect(option.description.length).toBeLessThanOrEqual(100);
+      }
+    });
 
-  it('offers only next steps that work', () => {
-    const line = readLine(command.example, commands);
-    if (line.kind !== 'command') throw new Error('not a command');
-    for (const { command: name, input } of command.run(line.input, { nowMs: 0 }).next) {
-      const target = findCommand(name.split(' '));
-      expect(target, name).toBeDefined();
-      expect(target?.run(input, { nowMs: 0 }).headline).not.toBe('');
-    }
-  });
-});
+    it('offers only next steps that work', () => {
+      const line = readLine(command.example, commands);
+      if (line.kind !== 'command') throw new Error('not a command');
+      for (const { command: name, input } of command.run(line.input, { nowMs: 0 }).next) {
+        const target = findCommand(name.split(' '));
+        expect(target, name).toBeDefined();
+        expect(target?.run(input, { nowMs: 0 }).headline).not.toBe('');
+      }
+    });
+  },
+);

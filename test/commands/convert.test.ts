@@ -35,5 +35,7 @@ describe('convert', () => {
     throw new Error('nothing was asked');
   });
 
-  it.each(['', 'lots', '75', '@everyone'])('"%s" is refused', (text) => expect(() => convert(text)).toThrow(Problem));
+  it.each(['', 'lots', '75', '@everyone'])('"%s" is refused', (text) =>
+    expect(() => convert(text)).toThrow(Problem),
+  );
 });

@@ -24,10 +24,39 @@ function problemOf(input: Record<string, unknown>): Problem {
 describe('optionsOf', () => {
   it('lists the required first, with everything a platform needs', () => {
     expect(optionsOf(schema)).toEqual([
-      { name: 'of', kind: 'string', description: 'What', required: true, maxLength: 200, suggest: 'parameter' },
-      { name: 'pace', kind: 'string', description: 'How fast', required: false, choices: ['usual', 'gentle'] },
-      { name: 'volume', kind: 'string', description: 'How much water', required: false, maxLength: 200, suggest: 'unit', quantity: 'volume' },
-      { name: 'days', kind: 'integer', description: 'How long', required: false, default: 7, min: 1, max: 30 },
+      {
+        name: 'of',
+        kind: 'string',
+        description: 'What',
+        required: true,
+        maxLength: 200,
+        suggest: 'parameter',
+      },
+      {
+        name: 'pace',
+        kind: 'string',
+        description: 'How fast',
+        required: false,
+        choices: ['usual', 'gentle'],
+      },
+      {
+        name: 'volume',
+        kind: 'string',
+        description: 'How much water',
+        required: false,
+        maxLength: 200,
+        suggest: 'unit',
+        quantity: 'volume',
+      },
+      {
+        name: 'days',
+        kind: 'integer',
+        description: 'How long',
+        required: false,
+        default: 7,
+        min: 1,
+        max: 30,
+      },
       { name: 'twice', kind: 'boolean', description: 'Two times', required: false },
     ]);
   });

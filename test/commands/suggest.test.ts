@@ -24,7 +24,8 @@ describe('suggest', () => {
   });
 
   it('every unit offered can be read back', () => {
-    for (const value of suggest(volume, '75')) expect(readQuantity('volume', value, { field: 'x' }).value).toBeGreaterThan(0);
+    for (const value of suggest(volume, '75'))
+      expect(readQuantity('volume', value, { field: 'x' }).value).toBeGreaterThan(0);
   });
 
   it('never offers more than 25, or more than 100 characters, whatever is typed', () => {

@@ -44,17 +44,26 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/200 L/],
   },
   A10: {
-    values: [{ at: /([\d.]+) g of magnesium chloride/, value: 633 }, { at: /([\d.]+) g (?:a|each|on each) day|days? of ([\d.]+) g/, value: 317 }],
+    values: [
+      { at: /([\d.]+) g of magnesium chloride/, value: 633 },
+      { at: /([\d.]+) g (?:a|each|on each) day|days? of ([\d.]+) g/, value: 317 },
+    ],
     says: [/100 US gal|100 gal/, /378\.5 L/, /salinity/i],
     never: [/760 g/, /magnesium sulfate/i, /120 US gal \(/],
   },
   A12: {
-    values: [{ at: /equals ([\d.]+) g/, value: 63.1 }, { at: /([\d.]+) % too little/, value: 21 }],
+    values: [
+      { at: /equals ([\d.]+) g/, value: 63.1 },
+      { at: /([\d.]+) % too little/, value: 21 },
+    ],
     says: [/0\.631/, /pH/],
     never: [/^Yes/m, /does not give carbonate/i],
   },
   A14: {
-    values: [{ at: /([\d.]+) g of sodium nitrate/, value: 0.31 }, { at: /([\d.]+) mg of monosodium phosphate/, value: 8.6 }],
+    values: [
+      { at: /([\d.]+) g of sodium nitrate/, value: 0.31 },
+      { at: /([\d.]+) mg of monosodium phosphate/, value: 8.6 },
+    ],
     says: [/below its limit/, /feed/i, /stock/i],
     never: [/weigh (?:out )?8\.6 mg/i, /starve/i],
   },
@@ -64,17 +73,32 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/use 14 tsp/i],
   },
   A18: {
-    values: [{ at: /([\d.]+)(?: to [\d.]+)? g (?:dissolve|in 30|of calcium hydroxide)/, value: 47, tolerance: 0.1 }],
+    values: [
+      { at: /([\d.]+)(?: to [\d.]+)? g (?:dissolve|in 30|of calcium hydroxide)/, value: 47, tolerance: 0.1 },
+    ],
     says: [/cannot hold more/, /settle/i, /clear part/i, /eye protection/i, /[Dd]rip it slowly/],
     never: [/twice as strong/i, /double strength/i, /shake before/i],
   },
   B01: {
-    values: [{ at: /(\d+) (?:weekly )?changes/, value: 10, tolerance: 0 }, { at: /(\d+(?:\.\d)?) US gal \([^)]*\) each/, value: 11 }, { at: /([\d.]+) US gal \([^)]*\) in all/, value: 110 }, { at: /one change alone: ([\d.]+) %/, value: 87.5 }],
-    says: [/makes nitrate: it takes longer, or never arrives/, /with 50 % each: 3 changes/, /Find the source/, /Test the new salt water/],
+    values: [
+      { at: /(\d+) (?:weekly )?changes/, value: 10, tolerance: 0 },
+      { at: /(\d+(?:\.\d)?) US gal \([^)]*\) each/, value: 11 },
+      { at: /([\d.]+) US gal \([^)]*\) in all/, value: 110 },
+      { at: /one change alone: ([\d.]+) %/, value: 87.5 },
+    ],
+    says: [
+      /makes nitrate: it takes longer, or never arrives/,
+      /with 50 % each: 3 changes/,
+      /Find the source/,
+      /Test the new salt water/,
+    ],
     never: [/80 % in all/, /\b4 changes\b/],
   },
   B03: {
-    values: [{ at: /([\d.]+) mg\/L just before/, value: 26.7 }, { at: /it takes ([\d.]+) %/, value: 40 }],
+    values: [
+      { at: /([\d.]+) mg\/L just before/, value: 26.7 },
+      { at: /it takes ([\d.]+) %/, value: 40 },
+    ],
     says: [/22\.7 mg\/L just after/, /export|input|feed/i],
     never: [/for ?ever/i, /goes to zero/i],
   },
@@ -84,7 +108,12 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/useless/i, /^Yes/m],
   },
   B07: {
-    values: [{ at: /([\d.]+) %/, value: 13.2, tolerance: 0.03 }, { at: /\(([\d.]+) US gal/, value: 7.3 }, { at: /day 1: swap ([\d.]+) US gal/, value: 1.8 }, { at: /day 4: swap ([\d.]+) US gal/, value: 2.0 }],
+    values: [
+      { at: /([\d.]+) %/, value: 13.2, tolerance: 0.03 },
+      { at: /\(([\d.]+) US gal/, value: 7.3 },
+      { at: /day 1: swap ([\d.]+) US gal/, value: 1.8 },
+      { at: /day 4: swap ([\d.]+) US gal/, value: 2.0 },
+    ],
     says: [/calibrat|standard/i, /days/, /[Ff]resh/],
     never: [/all at once is fine/i],
   },
@@ -104,7 +133,10 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/average of|take the average|average them/i, /(?<!no )emergency/i],
   },
   B15: {
-    values: [{ at: /but ([\d.]+) ppt/, value: 29.1 }, { at: /([\d.]+) ppt at 20 °C/, value: 32.6 }],
+    values: [
+      { at: /but ([\d.]+) ppt/, value: 29.1 },
+      { at: /([\d.]+) ppt at 20 °C/, value: 32.6 },
+    ],
     says: [/53/, /temperature|compensat/i, /32\.6/],
     never: [/^Yes/m],
   },
@@ -114,7 +146,14 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/is (?:about )?\d+ PAR\.$/m],
   },
   C05: {
-    values: [{ at: /^8 h:.*?([\d.]+) mol/m, value: 5.8 }, { at: /^6 h:.*?([\d.]+) mol/m, value: 4.3 }, { at: /^12 h:.*?([\d.]+) mol/m, value: 8.6 }, { at: /^16 h:.*?([\d.]+) mol/m, value: 11.5 }, { at: /^8 h with ramps.*?([\d.]+) mol/m, value: 6.5 }, { at: /peak of (\d+) PAR/, value: 133 }],
+    values: [
+      { at: /^8 h:.*?([\d.]+) mol/m, value: 5.8 },
+      { at: /^6 h:.*?([\d.]+) mol/m, value: 4.3 },
+      { at: /^12 h:.*?([\d.]+) mol/m, value: 8.6 },
+      { at: /^16 h:.*?([\d.]+) mol/m, value: 11.5 },
+      { at: /^8 h with ramps.*?([\d.]+) mol/m, value: 6.5 },
+      { at: /peak of (\d+) PAR/, value: 133 },
+    ],
     says: [/really dark/i, /feed algae/i, /Change slowly/],
     never: [/(?:run|use|take) 1[46] h/i],
   },
@@ -129,17 +168,27 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/dose alk/i, /1\.0 ppt \(/],
   },
   G05: {
-    values: [{ at: /180[^;]*?([\d.]+) dKH/, value: 10.1 }, { at: /240[^;]*?([\d.]+) dKH/, value: 13.4 }],
+    values: [
+      { at: /180[^;]*?([\d.]+) dKH/, value: 10.1 },
+      { at: /240[^;]*?([\d.]+) dKH/, value: 13.4 },
+    ],
     says: [/3\.6 meq/, /4\.8 meq/, /disagree/, /143/, /standard/],
     never: [/180 dKH/, /mean is/i],
   },
   G07: {
-    values: [{ at: /([\d.]+) mL/, value: 7.5 }, { at: /([\d.]+) mg H2O2/, value: 225, tolerance: 0.03 }],
+    values: [
+      { at: /([\d.]+) mL/, value: 7.5 },
+      { at: /([\d.]+) mg H2O2/, value: 225, tolerance: 0.03 },
+    ],
     says: [/75 US gal/, /shrimp/, /[Nn]ever use a stronger/],
     never: [/75 grams/, /35 %/, /is harmless/i],
   },
   G09: {
-    values: [{ at: /38: ([\d.]+) g \(143\.8 L\)/, value: 4.31 }, { at: /50: ([\d.]+) g \(189\.3 L\)/, value: 5.67 }, { at: /([\d.]+) % too much/, value: 32 }],
+    values: [
+      { at: /38: ([\d.]+) g \(143\.8 L\)/, value: 4.31 },
+      { at: /50: ([\d.]+) g \(189\.3 L\)/, value: 5.67 },
+      { at: /([\d.]+) % too much/, value: 32 },
+    ],
     says: [/[Nn]et|net water/, /retest/],
     never: [/take off 10 %/],
   },
@@ -154,9 +203,14 @@ describe.each(Object.entries(cases))('%s', (id, { values, says, never }) => {
   const text = textOf(ask(asked[id as CaseId], { nowMs: 0 }));
 
   it.each(values)('prints $value ($at)', ({ at, value, tolerance = 0.02 }) => {
-    const found = at.exec(text)?.slice(1).find((part) => part !== undefined);
+    const found = at
+      .exec(text)
+      ?.slice(1)
+      .find((part) => part !== undefined);
     expect(found, text).toBeDefined();
-    expect(Math.abs(Number(found) / value - 1), `${String(found)} in\n${text}`).toBeLessThanOrEqual(tolerance + 1e-12);
+    expect(Math.abs(Number(found) / value - 1), `${String(found)} in\n${text}`).toBeLessThanOrEqual(
+      tolerance + 1e-12,
+    );
   });
 
   it.each(says)('says %s', (pattern) => expect(text).toMatch(pattern));

@@ -75,7 +75,8 @@ describe('ambiguity is asked back', () => {
   });
 
   it('every choice offered can be read', () => {
-    for (const { kind, choices } of table) for (const choice of choices) expect(read(kind, choice)).toBeGreaterThan(0);
+    for (const { kind, choices } of table)
+      for (const choice of choices) expect(read(kind, choice)).toBeGreaterThan(0);
   });
 
   it('settles 1,350 where only one reading is plausible, and says so', () => {
@@ -91,7 +92,12 @@ describe('ambiguity is asked back', () => {
     ]);
     expect(now?.unit).toBe('dKH');
     expect(goal?.unit).toBe('dKH');
-    expect(readAlike('volume', [{ text: '5', field: 'a' }, { text: '8 L', field: 'b' }])[0]?.value).toBe(5);
+    expect(
+      readAlike('volume', [
+        { text: '5', field: 'a' },
+        { text: '8 L', field: 'b' },
+      ])[0]?.value,
+    ).toBe(5);
   });
 });
 
@@ -131,11 +137,15 @@ describe('round trips', () => {
   it.each(kinds)('%s: printed in a unit and read back', (kind) => {
     const { units, min, max } = definitionOf(kind);
     fc.assert(
-      fc.property(fc.constantFrom(...units), fc.double({ min: 0.01, max: 0.99, noNaN: true }), (unit, part) => {
-        const value = min + part * (max - min);
-        const printed = `${toUnit(kind, value, unit.symbol).toFixed(9)} ${unit.symbol}`;
-        expect(read(kind, printed)).toBeCloseTo(value, 2);
-      }),
+      fc.property(
+        fc.constantFrom(...units),
+        fc.double({ min: 0.01, max: 0.99, noNaN: true }),
+        (unit, part) => {
+          const value = min + part * (max - min);
+          const printed = `${toUnit(kind, value, unit.symbol).toFixed(9)} ${unit.symbol}`;
+          expect(read(kind, printed)).toBeCloseTo(value, 2);
+        },
+      ),
     );
   });
 
@@ -143,7 +153,9 @@ describe('round trips', () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 19, noNaN: true }), (dkh) => {
         const canonical = read('alkalinity', `${dkh.toFixed(12)} dKH`);
-        expect(Math.abs(Number.parseFloat(inUnit('alkalinity', canonical, 'dKH', 2)) - dkh)).toBeLessThanOrEqual(0.0051);
+        expect(
+          Math.abs(Number.parseFloat(inUnit('alkalinity', canonical, 'dKH', 2)) - dkh),
+        ).toBeLessThanOrEqual(0.0051);
       }),
     );
   });

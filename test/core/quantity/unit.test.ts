@@ -16,7 +16,13 @@ describe('unit relations', () => {
   // Computed from IUPAC 2021 weights (Pure Appl. Chem. 94:573-600); gallons and inch: SI Brochure, exact.
   const table: { name: string; value: number; expected: number; tolerance: number; source: string }[] = [
     { name: 'dKH per meq/L', value: DKH_PER_MEQ_L, expected: 2.80385, tolerance: 1e-5, source: 'iupac21' },
-    { name: 'mg CaCO3 per meq', value: MG_CACO3_PER_MEQ, expected: 50.043, tolerance: 1e-3, source: 'iupac21' },
+    {
+      name: 'mg CaCO3 per meq',
+      value: MG_CACO3_PER_MEQ,
+      expected: 50.043,
+      tolerance: 1e-3,
+      source: 'iupac21',
+    },
     { name: 'NO3 per NO3-N', value: NO3_PER_N, expected: 4.4266438, tolerance: 1e-6, source: 'iupac21' },
     { name: 'PO4 per PO4-P', value: PO4_PER_P, expected: 3.0661358, tolerance: 1e-6, source: 'iupac21' },
   ];
@@ -24,7 +30,13 @@ describe('unit relations', () => {
     expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance);
   });
 
-  const readings: { kind: QuantityKind; text: string; expected: number; tolerance: number; source: string }[] = [
+  const readings: {
+    kind: QuantityKind;
+    text: string;
+    expected: number;
+    tolerance: number;
+    source: string;
+  }[] = [
     { kind: 'volume', text: '1 US gal', expected: 3.785411784, tolerance: 1e-12, source: 'si19, exact' },
     { kind: 'volume', text: '1 imp gal', expected: 4.54609, tolerance: 1e-12, source: 'si19, exact' },
     { kind: 'volume', text: '4 quarts', expected: 3.785411784, tolerance: 1e-9, source: 'a quarter gallon' },
@@ -33,7 +45,13 @@ describe('unit relations', () => {
     { kind: 'mass', text: '1 lb', expected: 453.59237, tolerance: 1e-9, source: 'si19, exact' },
     { kind: 'mass', text: '16 oz', expected: 453.59237, tolerance: 1e-9, source: 'si19, exact' },
     { kind: 'alkalinity', text: '1 dKH', expected: 0.35665246, tolerance: 1e-6, source: 'iupac21' },
-    { kind: 'alkalinity', text: '180 ppm', expected: 3.6, tolerance: 5e-3, source: 'KP-G05 arithmetic: 3.60 meq/L' },
+    {
+      kind: 'alkalinity',
+      text: '180 ppm',
+      expected: 3.6,
+      tolerance: 5e-3,
+      source: 'KP-G05 arithmetic: 3.60 meq/L',
+    },
     { kind: 'nitrate', text: '1 ppm NO3-N', expected: 4.4266438, tolerance: 1e-6, source: 'iupac21' },
     { kind: 'phosphate', text: '18 ppb P', expected: 0.0552, tolerance: 1e-4, source: 'iupac21: x 3.0661' },
     { kind: 'temperature', text: '78 F', expected: 25.5556, tolerance: 1e-4, source: '(F - 32) x 5/9' },
@@ -41,7 +59,9 @@ describe('unit relations', () => {
     { kind: 'conductivity', text: '53000 µS/cm', expected: 53, tolerance: 1e-9, source: 'SI prefix' },
   ];
   it.each(readings)('$text is $expected ($source)', ({ kind, text, expected, tolerance }) => {
-    expect(Math.abs(readQuantity(kind, text, { field: 'x' }).value - expected)).toBeLessThanOrEqual(tolerance);
+    expect(Math.abs(readQuantity(kind, text, { field: 'x' }).value - expected)).toBeLessThanOrEqual(
+      tolerance,
+    );
   });
 });
 

@@ -13,7 +13,15 @@ const said: Partial<Record<CaseId, string[]>> = {
   B01: ['nitrate 80 plain', 'nitrate 10 goal'],
   B03: ['nitrate 4 ppm rise', 'nitrate 10 goal'],
   B07: ['salinity 1.030 plain', 'salinity 1.026 goal'],
-  G03: ['temperature 80f plain', 'salinity 1.024 ppt plain', 'ph 8.3 plain', 'alkalinity 10 plain', 'calcium 560 plain', 'nitrate 0 plain', 'phosphate 0 plain'],
+  G03: [
+    'temperature 80f plain',
+    'salinity 1.024 ppt plain',
+    'ph 8.3 plain',
+    'alkalinity 10 plain',
+    'calcium 560 plain',
+    'nitrate 0 plain',
+    'phosphate 0 plain',
+  ],
 };
 
 describe('what was said of which parameter', () => {
@@ -24,7 +32,11 @@ describe('what was said of which parameter', () => {
 
   it('reads a triplet in either order by magnitude', () => {
     for (const text of ['450/9.5/1350', '9.5/450/1350']) {
-      expect(hear(text).said.map((s) => `${s.parameter} ${s.mention.value}`)).toEqual(['calcium 450', 'alkalinity 9.5', 'magnesium 1350']);
+      expect(hear(text).said.map((s) => `${s.parameter} ${s.mention.value}`)).toEqual([
+        'calcium 450',
+        'alkalinity 9.5',
+        'magnesium 1350',
+      ]);
     }
   });
 
