@@ -31,6 +31,15 @@ export interface Answer {
   readonly next: readonly NextAction[];
 }
 
+/** The titles every platform prints above the parts of an answer. */
+export const titles = {
+  read: 'What I read',
+  steps: 'Do this',
+  working: 'How it adds up',
+  cautions: 'Take care',
+  sources: 'Sources',
+} as const satisfies Partial<Record<keyof Answer, string>>;
+
 /** Fills in the parts an answer leaves out. */
 export function answer(parts: Partial<Answer> & Pick<Answer, 'headline'>): Answer {
   const none = { read: [], facts: [], steps: [], working: [], cautions: [], sources: [], next: [] };

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import type { QuantityKind } from '../core/quantity/unit.ts';
-import type { SuggestionList } from './suggest.ts';
+
+/** The lists that can be offered while a member types; `suggest.ts` fills them. */
+export type SuggestionList = 'parameter' | 'compound' | 'unit';
 
 /** One option of a command as every platform sees it. */
 export interface Option {

@@ -4,9 +4,6 @@ import { definitionOf } from '../core/quantity/unit.ts';
 import { parameter, parameterIds } from '../core/water/parameter.ts';
 import type { Option } from './options.ts';
 
-/** The lists that can be offered while a member types. */
-export type SuggestionList = 'parameter' | 'compound' | 'unit';
-
 /** At most this many are offered at once. */
 const MOST = 25;
 

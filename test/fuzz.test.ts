@@ -7,7 +7,7 @@ import { readQuantity } from '../core/quantity/read.ts';
 import { quantities, type QuantityKind } from '../core/quantity/unit.ts';
 import { readSalinity } from '../core/water/salinity-reading.ts';
 import type { Answer } from '../commands/answer.ts';
-import { textOf } from './commands/ask/text.ts';
+import { textOf } from './commands/text.ts';
 import { hostileSample } from './hostile.ts';
 
 const context = { nowMs: 0 };

@@ -7,7 +7,7 @@ type Layer = (typeof LAYERS)[number];
 
 /** What each layer may import besides its own files. */
 const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly string[] }> = {
-  core: { layers: ['core'], packages: ['mathjs/number'] },
+  core: { layers: ['core'], packages: ['mathjs/number', 'node:module'] },
   commands: { layers: ['core', 'commands'], packages: ['zod'] },
   bot: { layers: ['core', 'commands', 'bot'], packages: ['discord.js', 'zod', 'pino', 'node:'] },
 };
@@ -59,9 +59,9 @@ describe('core is pure', () => {
 });
 
 describe('mathjs', () => {
-  it('is used behind arithmetic.ts only', () => {
+  it.each(['mathjs', 'node:module'])('%s is used behind arithmetic.ts only', (name) => {
     const users = LAYERS.flatMap(filesOf).filter((file) =>
-      importsOf(file).some((target) => target.startsWith('mathjs')),
+      importsOf(file).some((target) => target.startsWith(name)),
     );
     expect(users).toEqual([join('core', 'quantity', 'arithmetic.ts')]);
   });

@@ -71,7 +71,8 @@ function basic(option: Option): APIApplicationCommandBasicOption {
   if (option.kind === 'boolean') return { ...common, type: ApplicationCommandOptionType.Boolean };
   if (option.kind === 'integer') return { ...common, ...limits, type: ApplicationCommandOptionType.Integer };
   if (option.kind === 'number') return { ...common, ...limits, type: ApplicationCommandOptionType.Number };
-  return { ...common, ...offered(option), type: ApplicationCommandOptionType.String };
+  const length = option.maxLength === undefined ? {} : { max_length: option.maxLength };
+  return { ...common, ...length, ...offered(option), type: ApplicationCommandOptionType.String };
 }
 
 function offered(option: Option) {

@@ -5,10 +5,9 @@ import type {
   APIComponentInContainer,
   APIContainerComponent,
 } from 'discord.js';
-import type { Answer, Fact, NextAction } from '../../commands/answer.ts';
+import { titles, type Answer, type Fact, type NextAction } from '../../commands/answer.ts';
 import { sources } from '../../core/sources.ts';
 import { callId, callLine } from './call.ts';
-
 import { share } from './share.ts';
 import type { Section } from './share.ts';
 
@@ -42,6 +41,7 @@ export function render(answer: Answer): Rendered {
   };
 }
 
+const bold = (title: string): string => `**${title}**`;
 const bullets = (line: string): string => `- ${line}`;
 const small = (line: string): string => `-# ${line}`;
 
@@ -49,12 +49,22 @@ const small = (line: string): string => `-# ${line}`;
 function sections(answer: Answer, typed: readonly NextAction[]): readonly Section[] {
   return [
     { title: '', rank: 0, lines: [answer.headline], put: (line) => `### ${line}` },
-    { title: '**What I read**', rank: 4, lines: answer.read, put: bullets },
+    { title: bold(titles.read), rank: 4, lines: answer.read, put: bullets },
     { title: '', rank: 3, lines: answer.facts.map(factText), put: bullets },
-    { title: '**Do this**', rank: 2, lines: answer.steps, put: (line, index) => `${index + 1}. ${line}` },
-    { title: '**How it adds up**', rank: 5, lines: answer.working, put: small },
-    { title: '**Take care**', rank: 1, lines: answer.cautions, put: bullets },
-    { title: '**Sources**', rank: 6, lines: answer.sources.map((code) => sources[code].title), put: small },
+    {
+      title: bold(titles.steps),
+      rank: 2,
+      lines: answer.steps,
+      put: (line, index) => `${index + 1}. ${line}`,
+    },
+    { title: bold(titles.working), rank: 5, lines: answer.working, put: small },
+    { title: bold(titles.cautions), rank: 1, lines: answer.cautions, put: bullets },
+    {
+      title: bold(titles.sources),
+      rank: 6,
+      lines: answer.sources.map((code) => sources[code].title),
+      put: small,
+    },
     {
       title: '**Next**',
       rank: 7,

@@ -1,4 +1,4 @@
-import type { Answer, Fact } from '../../commands/answer.ts';
+import { titles, type Answer, type Fact } from '../../commands/answer.ts';
 import type { Problem } from '../../core/problem.ts';
 import { sources } from '../../core/sources.ts';
 import { shortened } from './plain.ts';
@@ -9,15 +9,15 @@ const LONGEST_ECHO = 200;
 
 /** An answer as a page: the headline and its facts, then each part that has something to say. */
 export function renderAnswer(answer: Answer, style: Style): string {
-  const titles = answer.sources.map((code) => sources[code].title);
+  const cited = answer.sources.map((code) => sources[code].title);
   return page([
     ...strong(wrap(answer.headline, style.width), style),
-    ...section('What I read', list(answer.read, style), style),
+    ...section(titles.read, list(answer.read, style), style),
     ...(answer.facts.length === 0 ? [] : ['', ...table(answer.facts.map(cells), style)]),
-    ...section('Do this', list(answer.steps, style, numbered), style),
-    ...section('How it adds up', list(answer.working, style), style),
-    ...section('Take care', list(answer.cautions, style), style),
-    ...section('Sources', list(titles, style), style),
+    ...section(titles.steps, list(answer.steps, style, numbered), style),
+    ...section(titles.working, list(answer.working, style), style),
+    ...section(titles.cautions, list(answer.cautions, style), style),
+    ...section(titles.sources, list(cited, style), style),
     ...offered(
       'Next: type a number',
       answer.next.map(({ label }) => label),

@@ -1,4 +1,5 @@
 import { Problem } from '../../core/problem.ts';
+import { fromUnit } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { asWritten, inOwnUnit, shown } from './asked.ts';
@@ -66,8 +67,7 @@ export function plausible(id: ParameterId): readonly [number, number] {
     unit,
     plausible: [low, high],
   } = parameter(id);
-  const canonical = (value: number): number => readQuantity(kind, `${value} ${unit}`, { field: 'now' }).value;
-  return [canonical(low), canonical(high)];
+  return [fromUnit(kind, low, unit), fromUnit(kind, high, unit)];
 }
 
 /** Whether a rise alone (canonical) could lie between two believable readings. */

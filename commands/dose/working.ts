@@ -53,12 +53,12 @@ export function supplyLine(compound: Compound, id: ParameterId): string {
   return `${formula}: ${molar} g/mol with ${significant(ionMolarMass(ion), 5)} g of ${ionNames[ion]}, so ${significant(perG / 10, 4)} % by mass`;
 }
 
-/** The rule to keep: "1.89 g per dKH per 100 L". */
+/** The rule to keep: "1.890 g per dKH per 100 L". */
 function ruleLine(compound: Compound, id: ParameterId, purity: number): string {
   const one = id === 'alkalinity' ? meqLFromDkh(1) : (RULE_STEP[id] ?? 1);
   const step = id === 'alkalinity' ? 'dKH' : `${RULE_STEP[id] ?? 1} ${parameter(id).unit}`;
   const each = amountG(compound, id, one, 100, purity);
-  return `The rule: ${significant(each, 4)} g per ${step} per 100 L`;
+  return `The rule: ${each.toPrecision(4)} g per ${step} per 100 L`;
 }
 
 const RULE_STEP: Partial<Record<ParameterId, number>> = { calcium: 10, magnesium: 10, potassium: 10 };

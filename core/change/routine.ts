@@ -30,6 +30,9 @@ export function settles({ fresh, rise, fraction }: Routine): AtChange {
   return { before: cs + p / f, after: cs + (p * (1 - f)) / f };
 }
 
+/** A share of exactly 1 may come out of the subtraction as a little more. */
+const ROUNDING = 1e-9;
+
 /**
  * Share that keeps the highest level, just before a change, at `peak`: p/(peak - cs). Source: mass balance [mixing].
  * Check: +4 a week, peak 10, new water 0 -> 0.4.
@@ -39,7 +42,7 @@ export function settles({ fresh, rise, fraction }: Routine): AtChange {
 export function fractionToHold(peak: number, fresh: number, rise: number): number | undefined {
   const room = checkedLevel('goal', peak) - checkedLevel('fresh', fresh);
   const fraction = checkedLevel('rise', rise) / room;
-  return room > 0 && fraction <= 1 ? fraction : undefined;
+  return room > 0 && fraction <= 1 + ROUNDING ? Math.min(1, fraction) : undefined;
 }
 
 /** The next `changes` changes (1 to 1000), beginning with one now; each following one finds the level `rise` higher. */

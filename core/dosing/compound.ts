@@ -321,9 +321,7 @@ const FILLER =
  */
 export function findCompound(text: string): Compound | readonly Compound[] | undefined {
   const wanted = spelling(text);
-  const found = [wanted, spelling(wanted.replace(FILLER, ' '))]
-    .map((word) => compounds.filter((compound) => wordsFor(compound).includes(word)))
-    .find((list) => list.length > 0);
+  const found = byWord.get(wanted) ?? byWord.get(spelling(wanted.replace(FILLER, ' ')));
   return found?.length === 1 ? found[0] : found;
 }
 
@@ -340,7 +338,16 @@ function spelling(text: string): string {
     .trim();
 }
 
-function wordsFor(compound: Compound): readonly string[] {
-  const { name, names, loose = {}, formula } = compound;
-  return [name, spelling(formula), ...names, ...Object.keys(loose)];
+/** Every word for a compound, with the compounds it can mean. */
+const byWord = compoundsByWord();
+
+function compoundsByWord(): ReadonlyMap<string, readonly Compound[]> {
+  const map = new Map<string, readonly Compound[]>();
+  for (const compound of compounds) {
+    const { name, names, loose = {}, formula } = compound;
+    for (const word of new Set([name, spelling(formula), ...names, ...Object.keys(loose)])) {
+      map.set(word, [...(map.get(word) ?? []), compound]);
+    }
+  }
+  return map;
 }

@@ -1,4 +1,4 @@
-import { definitionOf, type QuantityKind } from './unit.ts';
+import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
 
 /**
  * A number for people: `digits` significant figures, no exponent, no trailing zeros, never "-0".
@@ -43,9 +43,20 @@ export function inUnit(kind: QuantityKind, value: number, symbol: string, decima
 
 /** Canonical value as a number in the unit named. */
 export function toUnit(kind: QuantityKind, value: number, symbol: string): number {
+  const { offset = 0, factor } = unitOf(kind, symbol);
+  return (value - offset) / factor;
+}
+
+/** A number in the unit named as canonical value: the inverse of `toUnit`. */
+export function fromUnit(kind: QuantityKind, value: number, symbol: string): number {
+  const { offset = 0, factor } = unitOf(kind, symbol);
+  return value * factor + offset;
+}
+
+function unitOf(kind: QuantityKind, symbol: string): Unit {
   const unit = definitionOf(kind).units.find((candidate) => candidate.symbol === symbol);
   if (unit === undefined) throw new Error(`no unit ${symbol} for ${kind}`);
-  return (value - (unit.offset ?? 0)) / unit.factor;
+  return unit;
 }
 
 /** "75 US gal (283.9 L)", or only litres when it was written in litres. */

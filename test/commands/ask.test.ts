@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ask } from '../../commands/ask.ts';
 import { findCommand } from '../../commands/index.ts';
 import { Problem } from '../../core/problem.ts';
-import { textOf } from './ask/text.ts';
+import { textOf } from './text.ts';
 
 const context = { nowMs: 0 };
 

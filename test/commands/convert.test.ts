@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { convert } from '../../commands/convert.ts';
 import { Problem } from '../../core/problem.ts';
-import { textOf } from './ask/text.ts';
+import { textOf } from './text.ts';
 
 describe('convert', () => {
   // Unit relations: IUPAC 2021 weights and the SI Brochure; see test/core/quantity/unit.test.ts.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lightCommands } from '../../commands/light.ts';
 import { sources } from '../../core/sources.ts';
-import { textOf } from './light/asked.ts';
+import { textOf } from './text.ts';
 
 describe('every light command', () => {
   it.each(lightCommands)('$path answers its own example', (command) => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { optionsOf, quantityOption, textOption, validate } from '../../commands/options.ts';
-import { Problem } from '../../core/problem.ts';
+import type { Problem } from '../../core/problem.ts';
+import { problemOf } from './text.ts';
 
 const schema = z.strictObject({
   pace: z.enum(['usual', 'gentle']).describe('How fast').optional(),
@@ -11,15 +12,7 @@ const schema = z.strictObject({
   twice: z.boolean().describe('Two times').optional(),
 });
 
-function problemOf(input: Record<string, unknown>): Problem {
-  try {
-    validate(schema, input);
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
-  throw new Error('nothing was thrown');
-}
+const refused = (input: Record<string, unknown>): Problem => problemOf(() => validate(schema, input));
 
 describe('optionsOf', () => {
   it('lists the required first, with everything a platform needs', () => {
@@ -80,11 +73,11 @@ describe('validate', () => {
     { input: { of: 'x', colour: 'red' }, field: 'colour', limit: 'pace, of, volume, days, twice' },
   ];
   it.each(wrong)('names $field', ({ input, field, limit }) => {
-    const problem = problemOf(input);
+    const problem = refused(input);
     expect(problem.field).toBe(field);
     if (field === 'colour') expect(problem.limit?.split(', ').sort()).toEqual(limit?.split(', ').sort());
     else expect(problem.limit).toBe(limit);
   });
 
-  it('says what a missing option is for', () => expect(problemOf({}).hint).toBe('What'));
+  it('says what a missing option is for', () => expect(refused({}).hint).toBe('What'));
 });

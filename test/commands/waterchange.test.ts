@@ -1,45 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../commands/answer.ts';
 import { waterchangeCommands } from '../../commands/waterchange.ts';
 import { Problem } from '../../core/problem.ts';
+import { runner, textOf } from './text.ts';
 
-function ask(name: string, input: Record<string, string>): Answer {
-  const command = waterchangeCommands.find(({ path }) => path[1] === name);
-  if (command === undefined) throw new Error(`no command ${name}`);
-  return command.run(input, { nowMs: 0 });
-}
-
-/** Everything a member reads, as one text. */
-function textOf(found: Answer): string {
-  const { headline, read, facts, steps, working, cautions } = found;
-  return [
-    headline,
-    ...read,
-    ...facts.map((f) => `${f.label}: ${f.value} ${f.verdict ?? ''}`),
-    ...steps,
-    ...working,
-    ...cautions,
-  ].join('\n');
-}
-
-/** The example "/a b now:1 goal:2 ppm" as a command's input. */
-function typed(example: string): Record<string, string> {
-  const parts = [...example.matchAll(/(\w+):(.*?)(?=\s\w+:|$)/g)];
-  return Object.fromEntries(parts.map(([, name = '', value = '']) => [name, value.trim()]));
-}
-
-describe('every example', () => {
-  it.each(waterchangeCommands.map((command) => [command.example, command] as const))(
-    '%s',
-    (example, command) => {
-      const found = command.run(typed(example), { nowMs: 0 });
-      expect(example.startsWith(`/${command.path.join(' ')} `)).toBe(true);
-      expect(found.headline).toMatch(/\d/);
-      expect(textOf(found)).not.toMatch(/NaN|Infinity|undefined|unknown/);
-    },
-  );
-});
+const ask = runner(waterchangeCommands);
 
 // Expected numbers: mass balance of a well-mixed tank, worked by hand; paces are common practice, no source.
 

@@ -33,7 +33,7 @@ describe('definitions', () => {
       type: 1,
       name: 'echo',
       description: 'Says what was said',
-      options: [{ type: 3, name: 'reading', description: 'What to say', required: true }],
+      options: [{ type: 3, name: 'reading', description: 'What to say', required: true, max_length: 4000 }],
       contexts: [0, 1],
       integration_types: [0],
     });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../../commands/ask.ts';
 import { asked, type CaseId } from '../../corpus.ts';
-import { textOf } from './text.ts';
+import { textOf } from '../text.ts';
 
 /**
  * Members' questions as typed, with answers worked from first principles: molar masses IUPAC 2021 (1 dKH in 100 L =

@@ -78,7 +78,7 @@ describe('/dose amount', () => {
       '1.2 dKH',
       '121.5 meq',
       '105.99 g/mol with 2 eq',
-      '1.89 g per dKH per 100 L',
+      '1.890 g per dKH per 100 L',
       'US gallons',
       'taken as net water',
       'a pure, dry salt',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ask, textOf, problemOf } from './asked.ts';
+import { ask } from './asked.ts';
+import { textOf, problemOf } from '../text.ts';
 
 describe('/light dim', () => {
   it('gives the setting, rounded down, in weekly steps, to be measured again', () => {

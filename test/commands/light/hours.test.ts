@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ask, textOf, adviceOf, problemOf, value, verdict } from './asked.ts';
+import { ask, adviceOf, value, verdict } from './asked.ts';
+import { textOf, problemOf } from '../text.ts';
 
 describe('/light hours', () => {
   it('compares the days two articles disagree on, and says what is usual', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ask, textOf, problemOf, value } from './asked.ts';
+import { ask, value } from './asked.ts';
+import { textOf, problemOf } from '../text.ts';
 
 describe('/light lux', () => {
   it('gives the whole span for LEDs of unknown mix: about 130 to over 1000 PAR for 9000 lux', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ask, textOf, problemOf, value } from './asked.ts';
+import { ask, value } from './asked.ts';
+import { textOf, problemOf } from '../text.ts';
 
 describe('/light ramp', () => {
   it('raises week by week, with the signs of too much and what to do', () => {

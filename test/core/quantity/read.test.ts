@@ -1,22 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Problem } from '../../../core/problem.ts';
 import { inUnit, toUnit } from '../../../core/quantity/format.ts';
 import { readAlike, readQuantity, type ReadOptions } from '../../../core/quantity/read.ts';
 import { definitionOf, quantities, type QuantityKind } from '../../../core/quantity/unit.ts';
+import { problemOf } from '../../commands/text.ts';
 
 const read = (kind: QuantityKind, text: string, extra: Partial<ReadOptions> = {}): number =>
   readQuantity(kind, text, { field: 'x', ...extra }).value;
-
-function problemOf(run: () => unknown): Problem {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
-  throw new Error('nothing was thrown');
-}
 
 describe('arithmetic and writing habits', () => {
   const table: { kind: QuantityKind; text: string; expected: number }[] = [

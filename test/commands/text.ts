@@ -1,0 +1,36 @@
+import type { Answer } from '../../commands/answer.ts';
+import type { Command } from '../../commands/command.ts';
+import { Problem } from '../../core/problem.ts';
+
+/** Everything an answer says, one line a part. */
+export function textOf({ headline, read, facts, steps, working, cautions, next }: Answer): string {
+  return [
+    headline,
+    ...read,
+    ...facts.map(({ label, value, verdict }) => `${label}: ${value} ${verdict ?? ''}`),
+    ...steps,
+    ...working,
+    ...cautions,
+    ...next.map(({ label }) => label),
+  ].join('\n');
+}
+
+/** Runs one of the commands by the last word of its path. */
+export function runner(commands: readonly Command[]) {
+  return (name: string, input: Record<string, string>): Answer => {
+    const command = commands.find(({ path }) => path.at(-1) === name);
+    if (command === undefined) throw new Error(`no command ${name}`);
+    return command.run(input, { nowMs: 0 });
+  };
+}
+
+/** The Problem that `run` throws; anything else fails the test. */
+export function problemOf(run: () => unknown): Problem {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
+  }
+  throw new Error('no Problem was thrown');
+}
