@@ -2,15 +2,16 @@ import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
 import { answer, type Answer } from './answer.ts';
-import { changeIntent, dripIntent, routineIntent } from './ask/change.ts';
+import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
+import { convertIntent } from './ask/convert.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
 import type { Intent } from './ask/intent.ts';
-import { hoursIntent, luxIntent } from './ask/light.ts';
+import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/light.ts';
 import { netVolumeIntent } from './ask/net-volume.ts';
 import { overflowIntent } from './ask/overflow.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
 import { ppbIntent } from './ask/ppb.ts';
-import { readingsIntent } from './ask/readings.ts';
+import { readingIntent, readingsIntent } from './ask/readings.ts';
 import {
   adjustIntent,
   conductivityIntent,
@@ -37,6 +38,7 @@ const intents: readonly Intent[] = [
   routineIntent,
   dripIntent,
   luxIntent,
+  raiseLightIntent,
   hoursIntent,
   readingsIntent,
   doseIntent,
@@ -46,6 +48,10 @@ const intents: readonly Intent[] = [
   adjustIntent,
   ppbIntent,
   salinityIntent,
+  bandIntent,
+  doneIntent,
+  convertIntent,
+  readingIntent,
 ];
 
 /**

@@ -61,6 +61,32 @@ export const changeIntent: Intent = (heard, context) => {
   return call('waterchange once', { of, now, goal, volume, fresh }, context);
 };
 
+/** "I did a 10 gallon change on my 55, nitrate was 40": what it should read now. */
+export const doneIntent: Intent = (heard, context) => {
+  const amount = heard.mentions.find(
+    (m) => is(m, 'volume') && /^\s*(?:water ?change|wc|change|swap)/.test(heard.text.slice(m.end)),
+  );
+  const share = amount === undefined ? shareOf(heard)?.text : undefined;
+  const now = heard.said.find(
+    ({ parameter, role }) => parameter !== 'salinity' && (role === 'plain' || role === 'before'),
+  );
+  if (
+    now === undefined ||
+    now.parameter === 'temperature' ||
+    (amount ?? share) === undefined ||
+    !says(heard, ...CHANGE)
+  )
+    return undefined;
+  const input = {
+    of: now.parameter,
+    now: now.mention.text,
+    amount: amount?.text,
+    share,
+    volume: tankVolume(heard)?.text,
+  };
+  return call('waterchange once', input, context);
+};
+
 interface Falling {
   readonly of: ParameterId;
   readonly now: string;
@@ -74,8 +100,9 @@ function falling(heard: Heard): Falling | undefined {
     heard.said.find(({ parameter, role }) => parameter === of && roles.includes(role));
   for (const of of heard.said.map(({ parameter }) => parameter)) {
     if (of === 'salinity' || of === 'temperature' || of === 'ph') continue;
-    const goal = byRole(of, 'goal') ?? byRole(of, 'before');
-    const now = byRole(of, 'plain');
+    const reach = byRole(of, 'goal');
+    const goal = reach ?? byRole(of, 'before');
+    const now = byRole(of, 'plain') ?? (reach === undefined ? undefined : byRole(of, 'before'));
     if (goal === undefined || now === undefined || goal.mention.value >= now.mention.value) continue;
     return { of, now: now.mention.text, goal: goal.mention.text, fresh: byRole(of, 'fresh')?.mention.text };
   }

@@ -1,5 +1,5 @@
 import { findCompound } from '../../core/dosing/compound.ts';
-import type { ParameterId } from '../../core/water/parameter.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Heard, Said } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
@@ -38,14 +38,24 @@ export const doseIntent: Intent = (heard, context) => {
 
 interface Wanted {
   readonly of: ParameterId;
-  readonly now: string;
+  /** Undefined where only a rise was said: goal is then "+2 dKH". */
+  readonly now: string | undefined;
   readonly goal: string;
+}
+
+/** A bare number in the unit answers are given in. */
+function withUnit(text: string, id: ParameterId): string {
+  return /^[\d.,]+$/.test(text) ? `${text} ${parameter(id).unit}` : text;
 }
 
 /** The first parameter said with a lower and a higher number, the higher one to be reached. */
 function wanted(heard: Heard): Wanted | undefined {
   for (const id of DOSED) {
-    const said = heard.said.filter(({ parameter }) => parameter === id);
+    const said = heard.said.filter((each) => each.parameter === id);
+    const step = said.find(({ role }) => role === 'step');
+    if (step !== undefined && says(heard, 'raise', 'bump', 'up', 'increase', 'add', 'go up')) {
+      return { of: id, now: undefined, goal: `+${withUnit(step.mention.text, id)}` };
+    }
     const pair = fell(heard, said) ?? towards(said);
     if (pair !== undefined && pair.goal.mention.value > pair.now.mention.value) {
       return { of: id, now: pair.now.mention.text, goal: pair.goal.mention.text };
@@ -60,9 +70,8 @@ function fell(heard: Heard, said: readonly Said[]): { now: Said; goal: Said } | 
   if (first === undefined || second === undefined || second.mention.value >= first.mention.value)
     return undefined;
   const lead = heard.text.slice(Math.max(0, first.mention.start - 24), first.mention.start);
-  return /\b(?:fell|dropped|drop|went|crashed|down|sank|from)\b/.test(lead)
-    ? { now: second, goal: first }
-    : undefined;
+  const sank = /\b(?:fell|dropped|crashed|sank|slid|went down|is down)\b/.test(lead);
+  return sank ? { now: second, goal: first } : undefined;
 }
 
 function towards(said: readonly Said[]): { now: Said; goal: Said } | undefined {

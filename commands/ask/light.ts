@@ -1,4 +1,8 @@
-import { is } from '../../core/words/mention.ts';
+import { bandEdgesPpfd, largePolypPpfd, lightBand } from '../../core/light/band.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { is, type Mention } from '../../core/words/mention.ts';
+import { roleOf, leadOf } from '../../core/words/roles.ts';
+import { answer } from '../answer.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -23,4 +27,47 @@ export const hoursIntent: Intent = (heard, context) => {
   if (par === undefined || !says(heard, String.raw`(?:\d+ ?)?(?:h|hrs?|hours?)`, 'photoperiod', 'long'))
     return undefined;
   return call('light hours', { reading: par.text }, context);
+};
+
+/** "50 % gives 120 par, want 200" or "from 100 par to 200": the lamp setting, or the raise week by week. */
+export const raiseLightIntent: Intent = (heard, context) => {
+  const [reading, second] = heard.mentions.filter((m) => is(m, 'light'));
+  if (reading === undefined) return undefined;
+  const goal = second ?? heard.mentions.find((m) => is(m, 'bare') && isGoal(heard, m));
+  if (goal === undefined) return undefined;
+  const target = is(goal, 'light') ? goal.text : `${goal.text} PAR`;
+  const at = heard.mentions.find((m) => is(m, 'share'))?.text;
+  if (at !== undefined) return call('light dim', { reading: reading.text, at, goal: target }, context);
+  return call('light ramp', { now: reading.text, goal: target }, context);
+};
+
+function isGoal(heard: Heard, mention: Mention): boolean {
+  const index = heard.mentions.indexOf(mention);
+  return roleOf(leadOf(heard.text, heard.mentions, index), '') === 'goal';
+}
+
+/** "is 300 par too much?": which band that is, and what it depends on. */
+export const bandIntent: Intent = (heard) => {
+  const par = heard.mentions.find((m) => is(m, 'light'));
+  if (par === undefined) return undefined;
+  const { low, high, start } = largePolypPpfd;
+  return answer({
+    headline: `${par.value} PAR is ${lightBand(par.value)} light. Whether it is too much depends on the coral and on what it is used to.`,
+    read: [`${par.text} as light at the coral`],
+    facts: [
+      {
+        label: 'low, moderate, high',
+        value: `${bandEdgesPpfd.low} to ${bandEdgesPpfd.moderate}, to ${bandEdgesPpfd.high}, above; very high from ${bandEdgesPpfd.veryHigh}`,
+      },
+      {
+        label: 'most large-polyp stony corals',
+        value: `${low} to ${high} PAR, just over ${start} is a safe start`,
+      },
+    ],
+    steps: [
+      'Start a new coral lower and raise by about 10 % a week (/light ramp). Too much light harms more often than too little.',
+      'Name the coral, its spot, and the hours of light for a better answer.',
+    ],
+    sources: ['practice'],
+  });
 };

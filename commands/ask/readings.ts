@@ -8,16 +8,21 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
 
 /** How many readings make a line of readings rather than a question about one of them. */
-const FEWEST = 4;
+const LINE = 4;
 
 /** A pasted line of readings: each judged, the doubtful first, then what to do, often nothing. */
-export const readingsIntent: Intent = (heard) => {
+export const readingsIntent: Intent = (heard) => judged(heard, LINE);
+
+/** "my alk is 6.5, what's up": one or two readings and no other question. */
+export const readingIntent: Intent = (heard) => judged(heard, 1);
+
+function judged(heard: Heard, fewest: number): Answer | undefined {
+  if (heard.said.some(({ role }) => role === 'goal' || role === 'step')) return undefined;
   const values = latest(heard);
   const salinity = salinityOf(heard);
-  if (values.length + (salinity === undefined ? 0 : 1) < FEWEST) return undefined;
-  if (heard.said.some(({ role }) => role === 'goal')) return undefined;
+  if (values.length === 0 || values.length + (salinity === undefined ? 0 : 1) < fewest) return undefined;
   return judgeLine(heard, values, salinity);
-};
+}
 
 interface Value {
   readonly parameter: ParameterId;

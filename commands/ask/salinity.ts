@@ -36,15 +36,11 @@ export const conductivityIntent: Intent = (heard, context) => {
 
 /** "15 cups of mix in a 30 gal bin for 35 ppt": salt for a batch. */
 export const mixIntent: Intent = (heard, context) => {
-  if (
-    !says(heard, 'mix', 'mixing', 'bin', 'barrel', 'bucket', 'batch', 'brute', 'salt ?water') ||
-    !says(heard, 'salt', 'mix', 'mixing', 'cups?')
-  )
-    return undefined;
-  const goal = heard.said.find(({ parameter }) => parameter === 'salinity');
-  const volume = tankVolume(heard);
+  const salt = says(heard, 'salt', 'mix', 'mixing', 'cups?');
   const asks = says(heard, 'how much salt', 'cups?', 'grams', 'kg', 'lbs?', 'new batch');
-  if (volume === undefined || !asks) return undefined;
+  const volume = tankVolume(heard);
+  if (volume === undefined || !salt || !asks) return undefined;
+  const goal = heard.said.find(({ parameter }) => parameter === 'salinity');
   const amount = heard.mentions.find(
     (m) => /cups?$/.test(m.text) || (is(m, 'mass') && !is(m, 'volume')),
   )?.text;

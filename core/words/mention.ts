@@ -80,9 +80,10 @@ export function mentions(text: string): Mention[] {
   return found;
 }
 
-/** "1350 sg 1.025": a word with a number of its own behind it is that number's name, not this one's unit. */
+/** "1350 sg 1.025", "ca 380 mg 1250": a word with a number of its own behind it is that number's name, not this one's unit. */
 function ownUnit(unit: string | undefined, tail: string): string | undefined {
-  return unit === 'sg' && /^\s*[=:]?\s*[\d.]/.test(tail) ? undefined : unit;
+  const isName = unit === 'sg' || unit === 'mg';
+  return isName && /^\s*[=:]?\s*[\d.]/.test(tail) ? undefined : unit;
 }
 
 function kindsOf(

@@ -1,7 +1,7 @@
 import type { Mention } from './mention.ts';
 
 /** What part a number plays in a sentence. */
-export type Role = 'now' | 'goal' | 'before' | 'fresh' | 'rise' | 'use' | 'plain';
+export type Role = 'goal' | 'before' | 'fresh' | 'rise' | 'use' | 'step' | 'plain';
 
 const GOAL =
   /(?:\b(?:to|want(?:ed|s)?|goal|target|aim(?:ing)?|hit(?:ting)?|till?|until|reach|or under|or below|back)\b|->|=>|→)(?:\s+(?:it|its|is|be|to|for|at|or|under|about|around|get|back|like|the|a|raise))*\s*[:=~]*\s*$/;
@@ -10,6 +10,7 @@ const BEFORE = /\b(?:used to be|was|were|before|usually|normally|from)\s*(?:at|a
 const FRESH = /\b(?:salt|mix|new water|fresh water|salt ?water|comes out|mixes)\b[^.!?]{0,24}$/;
 const RISE = /\b(?:climbs?|rises?|goes up|creeps? up|increases?|up)\s*(?:by|about|around)?\s*$/;
 const USE = /\b(?:eats?|uses?|using|consum\w*|drops?|demand|takes|loses?)\s*(?:by|about|around|of|up)?\s*$/;
+const STEP = /\bby\s*(?:about|around|some)?\s*$/;
 const RATE = /^\s*(?:\/|per|a|each|every|p\/)\s*(day|d\b|week|wk|month)/;
 
 const DAYS: Readonly<Record<string, number>> = { day: 1, d: 1, week: 7, wk: 7, month: 30.4375 };
@@ -20,6 +21,7 @@ export function roleOf(lead: string, tail: string): Role {
   if (rate && RISE.test(lead)) return 'rise';
   if (rate && USE.test(lead)) return 'use';
   if (FRESH.test(lead)) return 'fresh';
+  if (STEP.test(lead)) return 'step';
   if (BEFORE.test(lead)) return 'before';
   return GOAL.test(lead) || OR_LESS.test(tail) ? 'goal' : 'plain';
 }

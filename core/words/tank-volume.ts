@@ -18,6 +18,8 @@ const MOVING =
 const NET_TAIL = /^\s*(?:of\s+)?(?:actual|real|net|total)?\s*(?:of\s+)?water\b/;
 const NET_LEAD =
   /\b(?:holds?|net|actually|really|actual)(?:\s+(?:only|like|about|around|maybe|holds?|is))*\s*$/;
+/** "on my 55": a tank called by its size. */
+const MINE_LEAD = /\b(?:on|in|for)\s+(?:my|a|the)\s*$/;
 const MAYBE_LEAD = /\b(?:maybe|so|only|about)\s*$/;
 
 /**
@@ -33,11 +35,13 @@ export function tankVolume(heard: Heard): TankVolume | undefined {
     if (is(mention, 'volume') && !SMALL.test(mention.text)) {
       return [{ text: mention.text, net: NET_TAIL.test(tail) || NET_LEAD.test(lead), mention }];
     }
-    const water = NET_TAIL.test(tail) && (MAYBE_LEAD.test(lead) || NET_LEAD.test(lead));
-    return is(mention, 'bare') && water ? [{ text: mention.text, net: true, mention }] : [];
+    if (!is(mention, 'bare')) return [];
+    if (NET_TAIL.test(tail) && (MAYBE_LEAD.test(lead) || NET_LEAD.test(lead)))
+      return [{ text: mention.text, net: true, mention }];
+    return MINE_LEAD.test(lead) ? [{ text: mention.text, net: false, mention }] : [];
   });
   const best = candidates.find((c) => c.net) ?? candidates[0];
   if (best === undefined || is(best.mention, 'volume')) return best;
-  const unit = candidates.find((c) => is(c.mention, 'volume'))?.text.replace(/^[\d.,\s]+/, '');
-  return unit === undefined ? undefined : { ...best, text: `${best.text} ${unit}` };
+  const unit = mentions.find((m) => is(m, 'volume') && !SMALL.test(m.text))?.text.replace(/^[\d.,\s]+/, '');
+  return unit === undefined ? best : { ...best, text: `${best.text} ${unit}` };
 }

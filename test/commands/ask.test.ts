@@ -17,6 +17,21 @@ describe('ask', () => {
     ['Raise ALK from 7,2 dKH to 8,4 dKH in 284 L with soda ash', [/^6\.4 g/]],
     ['alk 7.2 want 8.4 soda ash', [/per 100 L/, /2\.27 g/]],
     ['whats 53 mS/cm', [/35(?:\.0)? ppt/]],
+    ['lower calcium from 520 to 450 50 gal', [/No dose lowers|lower/i]],
+    [
+      'how much baking soda to raise kh by 2 in 40 gallons',
+      [/^9\.1 g of sodium bicarbonate/, /4\.5 g a day/],
+    ],
+    ['my alk is 6.5 whats up', [/alkalinity low/]],
+    ['temp is 84', [/°F/, /28\.9 °C/, /high/]],
+    ['how many gallons is 30x18x20 inches', [/46\.7\d? US gal/]],
+    ['8.5 dkh in meq', [/3\.032 meq\/L/]],
+    ['i did a 10 gallon water change on my 55 and nitrate was 40 what is it now', [/18\.2 %/, /32\.7 mg\/L/]],
+    ['light 50% gives 120 par want 200', [/83 %/]],
+    ['how long to go from 100 par to 200', [/week/]],
+    ['is 300 par too much', [/high light/, /large-polyp/]],
+    ['ca 380 mg 1250 alk 7.5 sg 1.024 no3 20 po4 .2', [/380 mg\/L/, /1250 mg\/L/, /31\.9 ppt/]],
+    ['how much salt for 5 gallons', [/681 g/]],
   ];
   it.each(table)('%s', (text, patterns) => {
     const shown = textOf(ask(text, context));
@@ -27,6 +42,15 @@ describe('ask', () => {
     expect(ask('raise alk 7.2 to 8.4 in 75 gal with soda ash', context).read[0]).toContain(
       '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash volume:75 gal',
     );
+  });
+
+  it('never turns a fall into a rise', () => {
+    for (const text of [
+      'lower calcium from 520 to 450 50 gal',
+      'bring alk down from 12 to 9 in 100 L with soda ash',
+    ]) {
+      expect(textOf(ask(text, context))).not.toMatch(/\d g of /);
+    }
   });
 
   it('asks exactly one question back, and each choice answers it', () => {
