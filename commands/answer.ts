@@ -29,6 +29,28 @@ export interface Answer {
   readonly cautions: readonly string[];
   readonly sources: readonly SourceCode[];
   readonly next: readonly NextAction[];
+  /** Rows under a head, for lists of readings. */
+  readonly table?: Table;
+  readonly picture?: Picture;
+  /** A text file for the asker alone. */
+  readonly file?: TextFile;
+}
+
+export interface Table {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** A drawing as SVG text; a platform turns it into PNG. `alt` says everything the picture says. */
+export interface Picture {
+  readonly name: string;
+  readonly svg: string;
+  readonly alt: string;
+}
+
+export interface TextFile {
+  readonly name: string;
+  readonly text: string;
 }
 
 /** The titles every platform prints above the parts of an answer. */

@@ -1,10 +1,15 @@
 import type { z } from 'zod';
 import type { Answer } from './answer.ts';
+import type { Keep } from './keep.ts';
 import { validate } from './options.ts';
 
 /** What a command may know of the moment it runs in. Time comes in here; `core` never asks for it. */
 export interface Context {
   readonly nowMs: number;
+  /** IANA zone the asker's clock times are in; UTC where it is not known. */
+  readonly zone?: string;
+  /** What the asker keeps here; absent where nothing of theirs may be shown or touched. */
+  readonly keep?: Keep;
 }
 
 /** A schema of options: an object of strings, numbers, booleans and enums, each with `.describe()`. */
