@@ -3,12 +3,15 @@ import { Problem } from '../core/problem.ts';
 import type { QuantityKind } from '../core/quantity/unit.ts';
 
 /** The lists that can be offered while a member types; `suggest.ts` fills them. */
-export type SuggestionList = 'parameter' | 'compound' | 'unit';
+export type SuggestionList = 'parameter' | 'compound' | 'unit' | 'tank';
+
+/** What the tank in use can fill in where an option is left out; `defaults.ts` does it. */
+export type Fill = 'volume' | 'hours' | 'salinity';
 
 /** One option of a command as every platform sees it. */
 export interface Option {
   readonly name: string;
-  readonly kind: 'string' | 'number' | 'integer' | 'boolean';
+  readonly kind: 'string' | 'number' | 'integer' | 'boolean' | 'file';
   readonly description: string;
   readonly required: boolean;
   readonly default?: string | number | boolean;
@@ -19,6 +22,7 @@ export interface Option {
   readonly choices?: readonly string[];
   readonly suggest?: SuggestionList;
   readonly quantity?: QuantityKind;
+  readonly fill?: Fill;
 }
 
 /** The longest text an option takes. */
@@ -27,7 +31,7 @@ const MAX_TEXT = 200;
 /** A text option; `suggest` names the list offered while typing. */
 export function textOption(
   description: string,
-  extra: { suggest?: SuggestionList; quantity?: QuantityKind; max?: number } = {},
+  extra: { suggest?: SuggestionList; quantity?: QuantityKind; fill?: Fill; max?: number } = {},
 ): z.ZodString {
   const { max = MAX_TEXT, ...meta } = extra;
   return z
@@ -39,8 +43,21 @@ export function textOption(
 }
 
 /** A text option that holds a quantity, read later by `readQuantity`. */
-export function quantityOption(kind: QuantityKind, description: string): z.ZodString {
-  return textOption(description, { quantity: kind, suggest: 'unit' });
+export function quantityOption(kind: QuantityKind, description: string, fill?: Fill): z.ZodString {
+  return textOption(description, {
+    quantity: kind,
+    suggest: 'unit',
+    ...(fill === undefined ? {} : { fill }),
+  });
+}
+
+/** The largest file taken, characters. */
+export const MAX_FILE = 2_000_000;
+
+/** A text file: an attachment on Discord, a path in the terminal. The platform reads it before the command runs. */
+export function fileOption(description: string) {
+  const shape = { name: z.string().max(MAX_TEXT), text: z.string().max(MAX_FILE) };
+  return z.strictObject(shape).meta({ description, file: true });
 }
 
 interface JsonProperty {
@@ -53,6 +70,8 @@ interface JsonProperty {
   readonly maxLength?: number;
   readonly suggest?: SuggestionList;
   readonly quantity?: QuantityKind;
+  readonly fill?: Fill;
+  readonly file?: boolean;
 }
 
 const known = new WeakMap<z.ZodObject, readonly Option[]>();
@@ -74,6 +93,7 @@ export function optionsOf(schema: z.ZodObject): readonly Option[] {
 function option(name: string, property: JsonProperty, required: boolean): Option {
   const { type, description, minimum, maximum, maxLength } = property;
   if (description === undefined) throw new Error(`option ${name} has no description`);
+  if (property.file === true) return { name, kind: 'file', description, required };
   if (type !== 'string' && type !== 'number' && type !== 'integer' && type !== 'boolean') {
     throw new Error(`option ${name} is of type ${String(type)}`);
   }
@@ -89,6 +109,7 @@ function option(name: string, property: JsonProperty, required: boolean): Option
     ...(property.enum === undefined ? {} : { choices: property.enum }),
     ...(property.suggest === undefined ? {} : { suggest: property.suggest }),
     ...(property.quantity === undefined ? {} : { quantity: property.quantity }),
+    ...(property.fill === undefined ? {} : { fill: property.fill }),
   };
 }
 

@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
 import type { Command, Context } from '../command.ts';
 import { convertCommand } from '../convert.ts';
+import { runWithDefaults } from '../defaults.ts';
 import { doseCommands } from '../dose.ts';
 import { lightCommands } from '../light.ts';
 import { salinityCommands } from '../salinity.ts';
@@ -31,7 +32,7 @@ export function call(name: string, found: FoundInput, context: Context): Answer 
     Object.entries(found).flatMap(([key, value]) => (value === undefined ? [] : [[key, value]])),
   );
   try {
-    const result = command.run(input, context);
+    const result = runWithDefaults(command, input, context);
     return { ...result, read: [`your question as ${typed(name, input)}`, ...result.read] };
   } catch (error) {
     if (error instanceof Problem && error.choices.length > 0) return question(error, name, input);

@@ -18,7 +18,11 @@ export const amountCommand = defineCommand({
     goal: textOption('Where it should end, e.g. 8.4 dKH; or only the rise, e.g. +1 dKH'),
     now: textOption('What it reads now, e.g. 7.2 dKH').optional(),
     with: textOption('The salt you have, e.g. soda ash, Epsom salt', { suggest: 'compound' }).optional(),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 75 gal or 280 L').optional(),
+    volume: quantityOption(
+      'volume',
+      'Net water of the whole system, e.g. 75 gal or 280 L',
+      'volume',
+    ).optional(),
     purity: quantityOption('share', 'Pure salt in the powder, e.g. 98 %; pure if left out').optional(),
     pace: textOption('Most a day if slower than usual, e.g. 0.5 dKH, or "gentle"').optional(),
   }),

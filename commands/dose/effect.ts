@@ -19,7 +19,7 @@ export const effectCommand = defineCommand({
   options: z.strictObject({
     with: textOption('The salt, e.g. soda ash, calcium chloride dihydrate', { suggest: 'compound' }),
     amount: textOption('How much, e.g. 20 g; spoons are only roughly known; mL need a strength'),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal').optional(),
+    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
     of: textOption('What to look at, if not what it is dosed for', { suggest: 'parameter' }).optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
     strength: textOption('Of a solution: grams of powder per litre, e.g. 80 g/L').optional(),

@@ -16,7 +16,7 @@ export const limewaterCommand = defineCommand({
   example: '/dose limewater amount:1 gal volume:90 gal goal:0.6 dKH',
   options: z.strictObject({
     amount: quantityOption('volume', 'Top-off a day, e.g. 4 L; without a tank volume, the size of the batch'),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 340 L').optional(),
+    volume: quantityOption('volume', 'Net water of the whole system, e.g. 340 L', 'volume').optional(),
     goal: quantityOption('alkalinity', 'Alkalinity the tank uses a day, e.g. 0.6 dKH').optional(),
     temperature: quantityOption('temperature', 'Of the limewater; 25 °C if left out').optional(),
   }),

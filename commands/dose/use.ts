@@ -30,7 +30,7 @@ export const useCommand = defineCommand({
       'Added in all that time or "a day": 20 g (say with what), or a rise: 1.2 dKH',
     ).optional(),
     with: textOption('The salt that was added', { suggest: 'compound' }).optional(),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal').optional(),
+    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
   }),
   run: (input, { nowMs }) => {
     const id = askedParameter(input.of);

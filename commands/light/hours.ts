@@ -33,7 +33,7 @@ export const hoursCommand = defineCommand({
   example: '/light hours reading:200 PAR hours:8 h goal:12 h',
   options: z.strictObject({
     reading: quantityOption('light', 'PAR at the coral at full light, e.g. 200 PAR'),
-    hours: quantityOption('hours', 'Hours of full light a day now, e.g. 8 h').optional(),
+    hours: quantityOption('hours', 'Hours of full light a day now, e.g. 8 h', 'hours').optional(),
     ramp: quantityOption('hours', 'Length of the ramp up, the same again down, e.g. 1 h').optional(),
     goal: quantityOption('hours', 'Hours of full light you want; I work out the peak').optional(),
     peak: quantityOption('light', 'The peak you want; I work out the hours').optional(),

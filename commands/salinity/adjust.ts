@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { mixRange } from '../../core/change/salt.ts';
-import { inRange } from '../../core/problem.ts';
+import { inRange, Problem } from '../../core/problem.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
@@ -19,13 +19,19 @@ export const adjustCommand = defineCommand({
   summary: 'Raise or lower the tank’s salinity: how much to swap each day',
   example: '/salinity adjust now:1.030 goal:1.026 volume:55 gal',
   options: z.strictObject({
-    now: textOption('Tank reading, e.g. 1.030 or 39 ppt'),
+    now: textOption('Tank reading, e.g. 1.030 or 39 ppt', { fill: 'salinity' }).optional(),
     goal: textOption('Salinity you want; 35 ppt if left out').optional(),
-    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     pace: textOption('Most a day, e.g. 0.001 or 1 ppt').optional(),
     fresh: textOption('Salinity of the water you swap in; fresh water for lowering').optional(),
   }),
   run: (input) => {
+    if (input.now === undefined) {
+      throw new Problem('What does the tank read now?', {
+        field: 'now',
+        hint: 'For example now:1.030 or now:39 ppt.',
+      });
+    }
     const { now, goal } = readPairOf(input.now, input.goal);
     inRange('now', now.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
     inRange('goal', goal.practicalSalinity, mixRange.min, mixRange.max, 'ppt');

@@ -22,7 +22,7 @@ export const dripCommand = defineCommand({
   options: z.strictObject({
     share: quantityOption('share', 'Volume passed through, as a share of the system, e.g. 30 %').optional(),
     amount: quantityOption('volume', 'Or the volume passed through, e.g. 80 L').optional(),
-    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     every: quantityOption('days', 'Time it is spread over; 1 day if left out').optional(),
     of: textOption('A reading to follow: nitrate, alkalinity, ...', { suggest: 'parameter' }).optional(),
     now: textOption('That reading now').optional(),

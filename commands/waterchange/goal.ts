@@ -21,7 +21,7 @@ export const goalCommand = defineCommand({
     goal: textOption('Level you want, e.g. 10 ppm'),
     share: quantityOption('share', 'Share of the water in each change, e.g. 20 %'),
     every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
-    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
     rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; none if left out').optional(),
   }),

@@ -28,7 +28,7 @@ export const onceCommand = defineCommand({
     goal: textOption('Level you want').optional(),
     share: quantityOption('share', 'Share of the water you change, e.g. 20 %').optional(),
     amount: quantityOption('volume', 'Or how much you change, e.g. 40 L').optional(),
-    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
   }),
   run: (input) => {

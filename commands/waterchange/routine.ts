@@ -22,7 +22,7 @@ export const routineCommand = defineCommand({
     goal: textOption('Highest level you accept, just before a change').optional(),
     now: textOption('Reading now, to see the course from here').optional(),
     fresh: textOption('Level in the new salt water; 0 if left out').optional(),
-    volume: quantityOption('volume', 'Net water in the whole system').optional(),
+    volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
   }),
   run: (input) => {
     const id = builtUp(input.of);

@@ -1,0 +1,103 @@
+import { fixed, volume } from '../core/quantity/format.ts';
+import { findParameter } from '../core/water/parameter.ts';
+import type { Answer } from './answer.ts';
+import type { Command, Context } from './command.ts';
+import type { Keep, Tank } from './keep.ts';
+import { optionsOf, type Fill, type Option } from './options.ts';
+
+type Input = Readonly<Record<string, unknown>>;
+
+/** An input with what the tank in use filled in, and the sentences that say so. */
+export interface Filled {
+  readonly input: Input;
+  readonly read: readonly string[];
+}
+
+/** Options that hold a reading of the parameter named in `of`. */
+const READINGS = new Set(['now', 'goal', 'before', 'fresh']);
+
+/**
+ * Fills in from the tank in use what the member left out, and gives a bare number the unit they prefer. What they
+ * typed themselves always wins. Nothing of the member's goes into an answer by another way than this and the commands
+ * about their own tanks, so an answer with `read` lines from here is for the member alone.
+ */
+export function withDefaults(command: Command, input: Input, keep: Keep | undefined): Filled {
+  const tank = keep?.tankInUse();
+  if (keep === undefined || tank === undefined) return { input, read: [] };
+  const filled: Record<string, unknown> = { ...input };
+  const read: string[] = [];
+  for (const option of optionsOf(command.options)) {
+    const given = input[option.name];
+    const found =
+      given === undefined
+        ? leftOut(isBatch(command, input) ? undefined : option.fill, tank, keep)
+        : inPreferredUnit(option, given, input['of'], tank);
+    if (found === undefined) continue;
+    filled[option.name] = found.value;
+    read.push(found.read);
+  }
+  return { input: filled, read };
+}
+
+/** Runs a command with the tank's defaults; the answer begins with what was filled in. */
+export function runWithDefaults(command: Command, input: Input, context: Context): Answer {
+  const filled = withDefaults(command, input, context.keep);
+  const given = command.run(filled.input, context);
+  return filled.read.length === 0 ? given : { ...given, read: [...filled.read, ...given.read] };
+}
+
+/** Whether only the asker may see the answer: known before the command runs. */
+export function isPrivate(command: Command, input: Input, keep: Keep | undefined): boolean {
+  return command.private || withDefaults(command, input, keep).read.length > 0;
+}
+
+/** Limewater without a daily use to cover is a batch in a vessel, whatever tank there is. */
+function isBatch(command: Command, input: Input): boolean {
+  return command.path.join(' ') === 'dose limewater' && input['goal'] === undefined;
+}
+
+interface Found {
+  readonly value: string;
+  readonly read: string;
+}
+
+function leftOut(fill: Fill | undefined, tank: Tank, keep: Keep): Found | undefined {
+  if (fill === 'volume') {
+    return {
+      value: `${tank.netVolumeL} L`,
+      read: `net water of your tank ${tank.name}: ${volume(tank.netVolumeL)}`,
+    };
+  }
+  if (fill === 'hours' && tank.lightHours !== undefined) {
+    return {
+      value: `${tank.lightHours} h`,
+      read: `light hours of your tank ${tank.name}: ${tank.lightHours} h`,
+    };
+  }
+  if (fill !== 'salinity') return undefined;
+  const last = keep.latest(tank.id).find(({ parameter }) => parameter === 'salinity');
+  if (last === undefined) return undefined;
+  const day = new Date(last.atMs).toISOString().slice(0, 10);
+  return {
+    value: `${fixed(last.value, 2)} ppt`,
+    read: `last salinity logged for your tank ${tank.name}: ${fixed(last.value, 1)} ppt on ${day}`,
+  };
+}
+
+/** A number without a unit, in the unit the tank's owner prefers; undefined where there is nothing to add. */
+function inPreferredUnit(option: Option, given: unknown, of: unknown, tank: Tank): Found | undefined {
+  if (typeof given !== 'string' || !/^[\d.,\s]+$/.test(given.trim())) return undefined;
+  const { volume: volumeUnit, temperature, alkalinity } = tank.units;
+  const isAlkalinity =
+    READINGS.has(option.name) && typeof of === 'string' && findParameter(of) === 'alkalinity';
+  const unit =
+    option.quantity === 'volume'
+      ? volumeUnit
+      : option.quantity === 'temperature'
+        ? temperature
+        : isAlkalinity
+          ? alkalinity
+          : undefined;
+  if (unit === undefined) return undefined;
+  return { value: `${given.trim()} ${unit}`, read: `${given.trim()} read in your preferred unit, ${unit}` };
+}
