@@ -4,6 +4,7 @@ import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
 import { answer, type Answer } from './answer.ts';
 import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
 import { convertIntent } from './ask/convert.ts';
+import { effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
 import type { Intent } from './ask/intent.ts';
 import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/light.ts';
@@ -42,6 +43,7 @@ const intents: readonly Intent[] = [
   hoursIntent,
   readingsIntent,
   doseIntent,
+  effectIntent,
   changeIntent,
   mixIntent,
   conductivityIntent,

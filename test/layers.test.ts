@@ -7,9 +7,15 @@ type Layer = (typeof LAYERS)[number];
 
 /** What each layer may import besides its own files. */
 const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly string[] }> = {
-  core: { layers: ['core'], packages: ['mathjs/number', 'node:module'] },
+  core: {
+    layers: ['core'],
+    packages: ['mathjs/number', 'node:module', 'd3-scale', 'd3-shape', 'temporal-polyfill'],
+  },
   commands: { layers: ['core', 'commands'], packages: ['zod'] },
-  bot: { layers: ['core', 'commands', 'bot'], packages: ['discord.js', 'zod', 'pino', 'node:'] },
+  bot: {
+    layers: ['core', 'commands', 'bot'],
+    packages: ['discord.js', 'zod', 'pino', 'node:', 'better-sqlite3', '@resvg/resvg-js'],
+  },
 };
 
 function filesOf(layer: Layer): string[] {

@@ -5,6 +5,7 @@ import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
 import { call } from './call.ts';
+import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
 import { withRemarks } from './remarks.ts';
 
@@ -33,7 +34,10 @@ export const doseIntent: Intent = (heard, context) => {
     with: compound,
     volume: tankVolume(heard)?.text,
   };
-  return withRemarks(heard, call('dose amount', input, context));
+  const given = withRemarks(heard, call('dose amount', input, context));
+  const others = effect(heard, context);
+  if (others === undefined) return given;
+  return { ...given, facts: [...given.facts, { label: 'The amount you name', value: others.headline }] };
 };
 
 interface Wanted {

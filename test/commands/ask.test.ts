@@ -32,6 +32,9 @@ describe('ask', () => {
     ['is 300 par too much', [/high light/, /large-polyp/]],
     ['ca 380 mg 1250 alk 7.5 sg 1.024 no3 20 po4 .2', [/380 mg\/L/, /1250 mg\/L/, /31\.9 ppt/]],
     ['how much salt for 5 gallons', [/681 g/]],
+    ['what does 20 g of soda ash do in 150 gal', [/raises alkalinity by 1\.86 dKH/]],
+    ['1 tsp baking soda per 5 gal raises 1 dkh right?', [/raises alkalinity by 7\.1 to 8\.8 dKH/]],
+    ],
   ];
   it.each(table)('%s', (text, patterns) => {
     const shown = textOf(ask(text, context));

@@ -69,7 +69,7 @@ const cases: Partial<Record<CaseId, Expected>> = {
   },
   A16: {
     values: [{ at: /([\d.]+) g of sodium carbonate/, value: 19.3 }],
-    says: [/belongs to their volume/, /150 US gal/, /dose twice/, /pH/],
+    says: [/belongs to their volume/, /150 US gal/, /dose twice/, /pH/, /14 tsp[^\n]*3\.5 to 7 dKH/],
     never: [/use 14 tsp/i],
   },
   A18: {

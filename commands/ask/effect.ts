@@ -1,0 +1,43 @@
+import { Problem } from '../../core/problem.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { is } from '../../core/words/mention.ts';
+import { tankVolume } from '../../core/words/tank-volume.ts';
+import type { Answer } from '../answer.ts';
+import type { Context } from '../command.ts';
+import { call } from './call.ts';
+import { says, type Intent } from './intent.ts';
+
+/** "what does 20 g of soda ash do in 150 gal?", "1 tsp baking soda per 5 gal raises 1 dkh": what it really does. */
+export const effectIntent: Intent = (heard, context) => {
+  const asks = says(
+    heard,
+    'do',
+    'does',
+    'effect',
+    'what happens',
+    'raises?',
+    'add',
+    'added',
+    'adding',
+    'put',
+  );
+  return asks ? effect(heard, context) : undefined;
+};
+
+/** What an amount that is named together with a compound does in the volume that was named. */
+export function effect(heard: Heard, context: Context): Answer | undefined {
+  const amount = heard.mentions.find((m) => isPowder(m.text) || (is(m, 'mass') && !is(m, 'volume')));
+  const compound = heard.compounds[0];
+  if (amount === undefined || compound === undefined) return undefined;
+  const volume = tankVolume(heard)?.text;
+  try {
+    return call('dose effect', { with: compound.name, amount: amount.text, volume }, context);
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
+}
+
+function isPowder(text: string): boolean {
+  return /(?:tsps?|teaspoons?|tbsps?|tablespoons?)$/.test(text);
+}
