@@ -34,7 +34,6 @@ describe('ask', () => {
     ['how much salt for 5 gallons', [/681 g/]],
     ['what does 20 g of soda ash do in 150 gal', [/raises alkalinity by 1\.86 dKH/]],
     ['1 tsp baking soda per 5 gal raises 1 dkh right?', [/raises alkalinity by 7\.1 to 8\.8 dKH/]],
-    ],
   ];
   it.each(table)('%s', (text, patterns) => {
     const shown = textOf(ask(text, context));
