@@ -3,8 +3,12 @@ import { commands } from '../commands/index.ts';
 import { Problem } from '../core/problem.ts';
 import { loadEnvFile, readConfig } from './config.ts';
 import type { Config } from './config.ts';
+import { backUpDaily } from './daily-backup.ts';
 import { logFailure, openLog } from './log.ts';
 import type { Logger } from './log.ts';
+import { memberFile, roomFile } from './store/files.ts';
+import type { Store } from './store/open.ts';
+import { LOCAL_PERSON } from './store/people.ts';
 
 /** Settings that must be put right first (sysexits.h: EX_CONFIG): a supervisor should not start the bot again. */
 const exitConfig = 78;
@@ -12,23 +16,44 @@ const exitConfig = 78;
 const leaveMs = 9500;
 
 async function openDiscord(token: string, config: Config, log: Logger): Promise<void> {
+  const store = await openClosing(memberFile(config.dataDir), log);
   const { createBot } = await import('./discord/client.ts');
   const { apiBase } = config;
-  const bot = createBot({ commands, ask, log, nowMs: Date.now, token, apiBase, onRefused: refused });
+  const { keepFor } = store;
+  const parts = { commands, ask, log, nowMs: Date.now, keepFor, toPng, token, apiBase, onRefused: refused };
+  const bot = createBot(parts);
   onStopSignal(async () => {
     log.info('stopping');
     await bot.stop();
   });
   await bot.start();
+  backUpDaily(store, Date.now, log);
 }
 
-async function openTerminal(log: Logger): Promise<void> {
+async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
+  const store = await openClosing(roomFile(dataDir));
   const { openRoom } = await import('./terminal/room.ts');
   onStopSignal(async () => {});
   const { stdin: input, stdout: output } = process;
   const reportFailure = (error: unknown): string => logFailure(log, error, 'an answer failed');
-  await openRoom({ input, output, commands, ask, nowMs: Date.now, reportFailure });
+  const keep = store.keepFor(LOCAL_PERSON);
+  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const nowMs = Date.now;
+  await openRoom({ input, output, commands, ask, nowMs, zone, keep, dataDir, toPng, reportFailure });
   input.destroy();
+}
+
+/** The store, closed when the process ends, however it ends. */
+async function openClosing(file: string, log?: Logger): Promise<Store> {
+  const { openStore } = await import('./store/open.ts');
+  const store = openStore({ file, nowMs: Date.now, log });
+  process.once('exit', store.close);
+  return store;
+}
+
+/** The drawing library is loaded with the first picture. */
+async function toPng(svg: string): Promise<Uint8Array> {
+  return (await import('./png.ts')).toPng(svg);
 }
 
 function onStopSignal(leave: () => Promise<void>): void {
@@ -59,9 +84,10 @@ async function main(): Promise<void> {
   const log = openLog(config.logLevel);
   watchErrors(log);
   try {
-    if (config.token === undefined) await openTerminal(log);
+    if (config.token === undefined) await openTerminal(config, log);
     else await openDiscord(config.token, config, log);
   } catch (error) {
+    if (error instanceof Problem) throw error;
     const errorId = logFailure(log, error, 'could not start');
     process.stderr.write(`The bot could not start; error ${errorId} in the log says why.\n`);
     process.exit(1);

@@ -48,7 +48,15 @@ export function runWithDefaults(command: Command, input: Input, context: Context
 
 /** Whether only the asker may see the answer: known before the command runs. */
 export function isPrivate(command: Command, input: Input, keep: Keep | undefined): boolean {
-  return command.private || withDefaults(command, input, keep).read.length > 0;
+  if (command.private || withDefaults(command, input, keep).read.length > 0) return true;
+  return looksInside(command, input) && keep?.tankInUse() !== undefined;
+}
+
+/** Commands that look into the tank in use by themselves: plain words, and daily use from the log. */
+function looksInside(command: Command, input: Input): boolean {
+  const name = command.path.join(' ');
+  if (name === 'dose use') return input['before'] === undefined || input['now'] === undefined;
+  return name === 'ask';
 }
 
 /** Limewater without a daily use to cover is a batch in a vessel, whatever tank there is. */

@@ -1,10 +1,14 @@
 import { aboutCommand } from './about.ts';
 import { askCommand } from './ask.ts';
 import type { Command } from './command.ts';
+import { checkupCommand } from './checkup.ts';
 import { convertCommand } from './convert.ts';
 import { doseCommands } from './dose.ts';
 import { lightCommands } from './light.ts';
+import { logCommands } from './log.ts';
+import { mydataCommands } from './mydata.ts';
 import { salinityCommands } from './salinity.ts';
+import { tankCommands } from './tank.ts';
 import { waterchangeCommands } from './waterchange.ts';
 
 /** Every command, in the order help lists them. */
@@ -14,6 +18,10 @@ export const commands: readonly Command[] = [
   ...waterchangeCommands,
   ...salinityCommands,
   ...lightCommands,
+  ...tankCommands,
+  ...logCommands,
+  checkupCommand,
+  ...mydataCommands,
   convertCommand,
   aboutCommand,
 ];

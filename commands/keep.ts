@@ -46,6 +46,8 @@ export interface Keep {
 
 /** Tanks one member may have. */
 export const MOST_TANKS = 20;
+/** Longest name of a tank, letters. */
+export const MOST_NAME_LETTERS = 40;
 
 export interface TankProfile {
   readonly name: string;

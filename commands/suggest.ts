@@ -2,13 +2,17 @@ import { compoundNames } from '../core/dosing/compound.ts';
 import { clean } from '../core/quantity/clean.ts';
 import { definitionOf } from '../core/quantity/unit.ts';
 import { parameter, parameterIds } from '../core/water/parameter.ts';
+import type { Keep } from './keep.ts';
 import type { Option } from './options.ts';
 
 /** At most this many are offered at once. */
 const MOST = 25;
 
-/** Complete values for an option that begin with, or contain, what is typed so far. */
-export function suggest(option: Option, typed: string): readonly string[] {
+/**
+ * Complete values for an option that begin with, or contain, what is typed so far. `keep` is the asker's own: the names
+ * of their tanks come from there.
+ */
+export function suggest(option: Option, typed: string, keep?: Keep): readonly string[] {
   if (option.choices !== undefined) return matching(option.choices, typed);
   if (option.suggest === 'parameter')
     return matching(
@@ -16,14 +20,19 @@ export function suggest(option: Option, typed: string): readonly string[] {
       typed,
     );
   if (option.suggest === 'compound') return matching(compoundNames(), typed);
+  if (option.suggest === 'tank')
+    return matching(
+      (keep?.tanks() ?? []).map(({ name }) => name),
+      typed,
+    );
   if (option.suggest === 'unit' && option.quantity !== undefined) return withUnits(option, typed);
   return [];
 }
 
 function matching(all: readonly string[], typed: string): readonly string[] {
   const wanted = clean(typed);
-  const starts = all.filter((value) => value.toLowerCase().startsWith(wanted));
-  const contains = all.filter((value) => !starts.includes(value) && value.toLowerCase().includes(wanted));
+  const starts = all.filter((value) => clean(value).startsWith(wanted));
+  const contains = all.filter((value) => !starts.includes(value) && clean(value).includes(wanted));
   return [...starts, ...contains].slice(0, MOST);
 }
 

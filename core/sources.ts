@@ -108,6 +108,17 @@ export const sources = {
       'Humphreys M.P. et al. 2022. PyCO2SYS v1.8: marine carbonate system calculations. Geosci. Model Dev. 15:15-43',
     kind: 'published',
   },
+  geometry: { title: 'Plane and solid geometry: litres from lengths, 1 L = 1000 cm3', kind: 'project' },
+  sen68: {
+    title:
+      'Sen P.K. 1968. Estimates of the regression coefficient based on Kendall’s tau. J. Am. Stat. Assoc. 63:1379-1389 (from memory)',
+    kind: 'memory',
+  },
+  nist: {
+    title:
+      'NIST/SEMATECH e-Handbook of Statistical Methods (t table) and Statistical Reference Datasets (Norris)',
+    kind: 'published',
+  },
   practice: { title: 'Common practice, no source', kind: 'practice' },
   memory: { title: 'From memory, no source seen', kind: 'memory' },
 } as const satisfies Record<string, Source>;

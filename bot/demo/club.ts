@@ -1,14 +1,17 @@
 import type { Keep, LoggedValue, TankProfile } from '../../commands/keep.ts';
 
 const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
 const DAYS = 365;
+/** Grams of soda ash for 1 dKH in 1 L. */
+const SODA_ASH_G = 0.0189;
 
 /** One tank of an invented club, and how its water behaves over a year. All of it is made up. */
 export interface ClubTank {
   readonly personId: string;
   readonly profile: TankProfile;
-  /** Start value, drift a day, size of the scatter, and the bounds it is brought back within. */
-  readonly alkalinity: { readonly start: number; readonly usePerDay: number; readonly dosePerDay: number };
+  /** dKH it is brought back to, and what it uses a day at first. */
+  readonly alkalinity: { readonly kept: number; readonly usePerDay: number };
   readonly calcium: number;
   readonly magnesium: number;
   readonly nitrate: number;
@@ -24,7 +27,7 @@ export const club: readonly ClubTank[] = [
   {
     personId: 'local',
     profile: { name: 'Hallway', kind: 'mixed', netVolumeL: 240, displayVolumeL: 300, volumeBasis: '120 x 50 x 50 cm inside, less rock and sand', startedOn: '2025-05-10', instrument: 'refractometer', lightHours: 9, units, targets: { alkalinity: [8, 9] } }, // prettier-ignore
-    alkalinity: { start: 8.4, usePerDay: 0.55, dosePerDay: 0.5 },
+    alkalinity: { kept: 8.6, usePerDay: 0.14 },
     calcium: 425,
     magnesium: 1320,
     nitrate: 8,
@@ -35,7 +38,7 @@ export const club: readonly ClubTank[] = [
   {
     personId: '200000000000000001',
     profile: { name: 'Long shelf', kind: 'soft', netVolumeL: 130, volumeBasis: 'counted while filling', startedOn: '2024-09-01', lightHours: 8, units, targets: {} }, // prettier-ignore
-    alkalinity: { start: 8, usePerDay: 0.1, dosePerDay: 0.1 },
+    alkalinity: { kept: 8, usePerDay: 0.04 },
     calcium: 410,
     magnesium: 1290,
     nitrate: 15,
@@ -46,7 +49,7 @@ export const club: readonly ClubTank[] = [
   {
     personId: '200000000000000002',
     profile: { name: 'Cellar', kind: 'small-polyp', netVolumeL: 610, displayVolumeL: 700, volumeBasis: 'measured by a known dose', startedOn: '2023-03-20', instrument: 'conductivity', lightHours: 10, units, targets: { alkalinity: [7.5, 8.5] } }, // prettier-ignore
-    alkalinity: { start: 8, usePerDay: 1.4, dosePerDay: 1.4 },
+    alkalinity: { kept: 8.2, usePerDay: 0.25 },
     calcium: 430,
     magnesium: 1350,
     nitrate: 5,
@@ -61,16 +64,12 @@ export function fillTank(keep: Keep, tank: ClubTank, nowMs: number): void {
   const { id, netVolumeL } = keep.addTank(tank.profile);
   const chance = sequence(tank.profile.netVolumeL);
   const scatter = (size: number): number => (chance() - 0.5) * 2 * size;
-  let alkalinity = tank.alkalinity.start;
+  const { kept, usePerDay } = tank.alkalinity;
+  let alkalinity = kept;
   for (let day = 0; day < DAYS; day += tank.testEveryDays) {
     const atMs = nowMs - (DAYS - day) * DAY_MS;
-    const growth = 1 + (0.25 * day) / DAYS;
-    alkalinity += tank.testEveryDays * (tank.alkalinity.dosePerDay - tank.alkalinity.usePerDay * growth);
-    if (alkalinity < tank.alkalinity.start - 1) {
-      const rise = round(tank.alkalinity.start - alkalinity, 1);
-      keep.addAddition(id, { atMs: atMs + DAY_MS / 2, parameter: 'alkalinity', rise, compound: 'sodium carbonate', massG: round(rise * netVolumeL * 0.0189, 1) }); // prettier-ignore
-      alkalinity += rise;
-    }
+    const growth = 1 + (0.3 * day) / DAYS;
+    alkalinity -= tank.testEveryDays * usePerDay * growth;
     const values: LoggedValue[] = [
       { parameter: 'alkalinity', value: round(alkalinity + scatter(0.15), 1) },
       { parameter: 'salinity', value: round(tank.salinity + scatter(0.4), 1) },
@@ -86,6 +85,17 @@ export function fillTank(keep: Keep, tank: ClubTank, nowMs: number): void {
     if (day % (tank.testEveryDays * 6) === 0)
       values.push({ parameter: 'magnesium', value: Math.round(tank.magnesium + scatter(30)) });
     keep.addEntry(id, { atMs, values });
+    const rise = round(kept - alkalinity, 1);
+    if (rise < 0.4) continue;
+    const massG = round(rise * netVolumeL * SODA_ASH_G, 1);
+    keep.addAddition(id, {
+      atMs: atMs + HOUR_MS,
+      parameter: 'alkalinity',
+      rise,
+      compound: 'sodium carbonate',
+      massG,
+    });
+    alkalinity += rise;
   }
 }
 

@@ -1,32 +1,32 @@
-import { DiscordAPIError, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
 import type {
   AutocompleteInteraction,
   ButtonInteraction,
   ChatInputCommandInteraction,
-  CommandInteractionOption,
   Message,
 } from 'discord.js';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { Problem } from '../../core/problem.ts';
-import { logFailure } from '../log.ts';
-import type { Logger } from '../log.ts';
 import { readCallId } from './call.ts';
-import { findByName, run, runText, runWords } from './outcome.ts';
+import { download } from './download.ts';
+import { givenWith, nameOf } from './given.ts';
+import type { Given } from './given.ts';
+import { errorAnswer, findByName, run, runText, runWords } from './outcome.ts';
 import type { Desk, Outcome } from './outcome.ts';
-import { failureAnswer, problemAnswer } from './problem.ts';
-import { render } from './render.ts';
-import type { Rendered } from './render.ts';
+import { problemAnswer } from './problem.ts';
+import { defer, notDelivered, reply, replyToMessage } from './send.ts';
 
 const mostSuggestions = 25;
 const longestSuggestion = 100;
 
-/** Answers a slash command with one callback. */
+/** Answers a slash command: with one callback, unless files come with it or go back. */
 export async function answerCommand(desk: Desk, interaction: ChatInputCommandInteraction): Promise<void> {
-  const options = leaves(interaction.options.data);
-  const values = Object.fromEntries(options.map(({ name, value }) => [name, value]));
-  const input = Object.fromEntries(options.map(({ name, value }) => [name, String(value)]));
-  await reply(desk.log, interaction, run(desk, { command: nameOf(interaction), input }, values));
+  const given = givenWith(interaction);
+  const personId = interaction.user.id;
+  if (given.attachments.length === 0) return reply(desk, interaction, run(desk, { personId, ...given }));
+  if (await defer(desk.log, interaction, true)) {
+    await reply(desk, interaction, await runWithFiles(desk, personId, given));
+  }
 }
 
 /** Runs what a button holds, as the person who pressed it. */
@@ -36,8 +36,10 @@ export async function answerButton(desk: Desk, interaction: ButtonInteraction): 
     field: 'button',
     hint: 'Type / and choose the command.',
   });
-  const outcome = call ? runText(desk, call) : { rendered: render(problemAnswer(unknown)), hidden: true };
-  await reply(desk.log, interaction, outcome);
+  const outcome = call
+    ? runText(desk, interaction.user.id, call)
+    : { answer: problemAnswer(unknown), hidden: true };
+  await reply(desk, interaction, outcome);
 }
 
 /** Offers complete values for the option being typed; an error offers none. */
@@ -51,57 +53,32 @@ export async function answerAutocomplete(desk: Desk, interaction: AutocompleteIn
   }
 }
 
-/** Answers a message in plain words; where the bot may not speak, only the log knows. */
+/** Answers a message in plain words. Only a direct message may tell of its writer's tank. */
 export async function answerMessage(desk: Desk, message: Message, text: string): Promise<void> {
-  const { rendered } = runWords(desk, text);
-  const send = (what: Rendered) => message.reply({ ...what, failIfNotExists: false });
-  await deliver(desk.log, rendered, send, { message: message.id, channel: message.channelId });
+  const { answer } = message.inGuild() ? runWords(desk, text) : runWords(desk, text, message.author.id);
+  await replyToMessage(desk, message, answer);
 }
 
-async function reply(
-  log: Logger,
-  interaction: ChatInputCommandInteraction | ButtonInteraction,
-  { rendered, hidden }: Outcome,
-): Promise<void> {
-  const send = (what: Rendered, privately = hidden) =>
-    interaction.reply({ ...what, flags: privately ? what.flags | MessageFlags.Ephemeral : what.flags });
-  await deliver(log, rendered, send, { interaction: interaction.id, user: interaction.user.id });
-}
-
-async function deliver(
-  log: Logger,
-  rendered: Rendered,
-  send: (what: Rendered, privately?: boolean) => Promise<unknown>,
-  ids: Readonly<Record<string, string>>,
-): Promise<void> {
+/** Fetches the files of a deferred command first; its problems offer no buttons, as a button can hold no file. */
+async function runWithFiles(desk: Desk, personId: string, given: Given): Promise<Outcome> {
+  const { command } = given.call;
   try {
-    await send(rendered);
+    const files = await Promise.all(
+      given.attachments.map(
+        async ([field, attachment]) => [field, await download(field, attachment)] as const,
+      ),
+    );
+    const values = { ...given.values, ...Object.fromEntries(files) };
+    return { ...run(desk, { personId, call: { command, input: {} }, values }), hidden: true };
   } catch (error) {
-    const errorId = notDelivered(log, error, ids);
-    if (!(error instanceof DiscordAPIError) || error.code !== RESTJSONErrorCodes.InvalidFormBodyOrContentType)
-      return;
-    await send(render(failureAnswer(errorId)), true).catch((again: unknown) => notDelivered(log, again, ids));
+    return { answer: errorAnswer(desk, error), hidden: true };
   }
-}
-
-/** Late, twice, forbidden, cut off: the member is told nothing more, the log is. */
-function notDelivered(log: Logger, error: unknown, ids: Readonly<Record<string, string>>): string {
-  return logFailure(log, error, 'an answer was not delivered', ids);
 }
 
 function suggestions(desk: Desk, interaction: AutocompleteInteraction): readonly string[] {
   const { name, value } = interaction.options.getFocused(true);
   const command = findByName(desk, nameOf(interaction));
   const option = command && optionsOf(command.options).find((each) => each.name === name);
-  return option === undefined ? [] : [...new Set(suggest(option, value))];
-}
-
-function nameOf(interaction: ChatInputCommandInteraction | AutocompleteInteraction): string {
-  const subcommand = interaction.options.getSubcommand(false);
-  return subcommand === null ? interaction.commandName : `${interaction.commandName} ${subcommand}`;
-}
-
-/** The options of a subcommand, or of a command without one. */
-function leaves(data: readonly CommandInteractionOption[]): readonly CommandInteractionOption[] {
-  return data.flatMap((option) => (option.options === undefined ? [option] : leaves(option.options)));
+  if (option === undefined) return [];
+  return [...new Set(suggest(option, value, desk.keepFor(interaction.user.id)))];
 }

@@ -4,6 +4,7 @@ import type { Interaction, Message } from 'discord.js';
 import type { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerMessage } from './answer.ts';
+import { newIds } from './once.ts';
 import type { Desk } from './outcome.ts';
 import { gatewayRefusal, tokenRefusal } from './refusal.ts';
 import { restOptions } from './rest.ts';
@@ -40,7 +41,10 @@ export function createBot(parts: BotParts): Bot {
   client.on(Events.ClientReady, ({ user, guilds }) =>
     log.info({ user: user.id, servers: guilds.cache.size }, 'ready'),
   );
-  client.on(Events.InteractionCreate, (interaction) => track(() => onInteraction(parts, interaction)));
+  const isNew = newIds();
+  client.on(Events.InteractionCreate, (interaction) => {
+    if (isNew(interaction.id)) track(() => onInteraction(parts, interaction));
+  });
   client.on(Events.MessageCreate, (message) => track(() => onMessage(parts, message)));
   client.on(Events.Error, (error) => log.error({ err: error }, 'client error'));
   client.on(Events.ShardError, (error, shard) => log.warn({ shard, err: error }, 'gateway error'));

@@ -69,6 +69,7 @@ function basic(option: Option): APIApplicationCommandBasicOption {
     ...(option.max === undefined ? {} : { max_value: option.max }),
   };
   if (option.kind === 'boolean') return { ...common, type: ApplicationCommandOptionType.Boolean };
+  if (option.kind === 'file') return { ...common, type: ApplicationCommandOptionType.Attachment };
   if (option.kind === 'integer') return { ...common, ...limits, type: ApplicationCommandOptionType.Integer };
   if (option.kind === 'number') return { ...common, ...limits, type: ApplicationCommandOptionType.Number };
   const length = option.maxLength === undefined ? {} : { max_length: option.maxLength };

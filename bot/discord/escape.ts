@@ -19,7 +19,12 @@ export function escapeText(text: string): string {
     .replace(mentions, '@\u200b');
 }
 
-/** The same, shortened with "…" so that the written form has at most `most` characters. */
+/** One line of plain text for a code block, which nothing in it can close. */
+export function codeText(text: string): string {
+  return text.replace(invisible, ' ').trimEnd().replaceAll('`', '\u02cb');
+}
+
+/** Escaped text, shortened with "…" so that the written form has at most `most` characters. */
 export function escapeWithin(text: string, most: number): string {
   const whole = escapeText(text);
   if (whole.length <= most) return whole;

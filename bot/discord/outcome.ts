@@ -1,5 +1,7 @@
 import type { Answer } from '../../commands/answer.ts';
 import type { Command, Context } from '../../commands/command.ts';
+import { isPrivate, runWithDefaults } from '../../commands/defaults.ts';
+import type { Keep } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
@@ -7,8 +9,6 @@ import { typedInput } from './call.ts';
 import type { Call } from './call.ts';
 import { helpAnswer } from './help.ts';
 import { failureAnswer, problemAnswer } from './problem.ts';
-import { render } from './render.ts';
-import type { Rendered } from './render.ts';
 
 /** What answering needs; everything comes from the composition root. */
 export interface Desk {
@@ -16,49 +16,76 @@ export interface Desk {
   readonly ask: (text: string, context: Context) => Answer;
   readonly log: Logger;
   readonly nowMs: () => number;
+  /** What the person of this id keeps. */
+  readonly keepFor: (personId: string) => Keep;
+  /** Draws SVG as PNG. */
+  readonly toPng: (svg: string) => Promise<Uint8Array>;
 }
 
 export interface Outcome {
-  readonly rendered: Rendered;
+  readonly answer: Answer;
   /** Only the asker sees it. */
   readonly hidden: boolean;
 }
 
+/** A call by the person of an id, with the values its options have. */
+export interface Asked {
+  readonly personId: string;
+  readonly call: Call;
+  readonly values: Readonly<Record<string, unknown>>;
+}
+
+const zone = 'UTC';
+
 /** Runs a call. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
-export function run(desk: Desk, call: Call, values: Readonly<Record<string, unknown>>): Outcome {
-  const command = findByName(desk, call.command);
-  return attempt(desk, call, command?.private ?? true, () => {
+export function run(desk: Desk, { personId, call, values }: Asked): Outcome {
+  return attempt(desk, call, () => {
+    const command = findByName(desk, call.command);
     if (command === undefined) {
       const hint = 'Type / to see the commands there are now.';
       throw new Problem('This command is no longer here.', { field: 'command', given: call.command, hint });
     }
-    return command.run(values, { nowMs: desk.nowMs() });
+    const keep = desk.keepFor(personId);
+    const hidden = isPrivate(command, values, keep);
+    const answer = runWithDefaults(command, values, { nowMs: desk.nowMs(), zone, keep });
+    return { answer, hidden: hidden || answer.file !== undefined };
   });
 }
 
 /** Runs a call whose options are text, as a button holds them. */
-export function runText(desk: Desk, call: Call): Outcome {
+export function runText(desk: Desk, personId: string, call: Call): Outcome {
   const command = findByName(desk, call.command);
-  return run(desk, call, command === undefined ? {} : typedInput(command, call.input));
+  const values = command === undefined ? {} : typedInput(command, call.input);
+  return run(desk, { personId, call, values });
 }
 
-/** Answers a question in plain words; without words, says how to ask. */
-export function runWords(desk: Desk, text: string): Outcome {
-  return attempt(desk, undefined, false, () =>
-    text === '' ? helpAnswer(desk.commands) : desk.ask(text, { nowMs: desk.nowMs() }),
-  );
+/**
+ * Answers a question in plain words; without words, says how to ask. `personId` only where nobody but that person reads
+ * the answer: with it the answer may tell of their tank.
+ */
+export function runWords(desk: Desk, text: string, personId?: string): Outcome {
+  return attempt(desk, undefined, () => {
+    const keep = personId === undefined ? {} : { keep: desk.keepFor(personId) };
+    const context = { nowMs: desk.nowMs(), zone, ...keep };
+    return { answer: text === '' ? helpAnswer(desk.commands) : desk.ask(text, context), hidden: false };
+  });
+}
+
+/** What `work` answers; or its problem, or its failure. */
+function attempt(desk: Desk, call: Call | undefined, work: () => Outcome): Outcome {
+  try {
+    return work();
+  } catch (error) {
+    return { answer: errorAnswer(desk, error, call), hidden: true };
+  }
+}
+
+/** A problem as an answer; any other error is logged and becomes its id. */
+export function errorAnswer(desk: Desk, error: unknown, call?: Call): Answer {
+  if (error instanceof Problem) return problemAnswer(error, call);
+  return failureAnswer(logFailure(desk.log, error, 'an answer failed'));
 }
 
 export function findByName(desk: Desk, name: string): Command | undefined {
   return desk.commands.find((command) => command.path.join(' ') === name);
-}
-
-function attempt(desk: Desk, call: Call | undefined, hidden: boolean, work: () => Answer): Outcome {
-  try {
-    return { rendered: render(work()), hidden };
-  } catch (error) {
-    if (error instanceof Problem) return { rendered: render(problemAnswer(error, call)), hidden: true };
-    const errorId = logFailure(desk.log, error, 'an answer failed');
-    return { rendered: render(failureAnswer(errorId)), hidden: true };
-  }
 }

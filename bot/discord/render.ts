@@ -4,9 +4,12 @@ import type {
   APIButtonComponentWithCustomId,
   APIComponentInContainer,
   APIContainerComponent,
+  AttachmentPayload,
 } from 'discord.js';
 import { titles, type Answer, type Fact, type NextAction } from '../../commands/answer.ts';
 import { sources } from '../../core/sources.ts';
+import { attachedFile, attachedPicture } from './attached.ts';
+import { blockLines } from './block.ts';
 import { callId, callLine } from './call.ts';
 import { share } from './share.ts';
 import type { Section } from './share.ts';
@@ -14,28 +17,36 @@ import type { Section } from './share.ts';
 /** What a message or reply is made of. */
 export interface Rendered {
   readonly components: APIContainerComponent[];
+  readonly files: AttachmentPayload[];
   readonly flags: typeof MessageFlags.IsComponentsV2;
   readonly allowedMentions: { readonly parse: []; readonly repliedUser: false };
+}
+
+/** An answer with its picture drawn as PNG; without `png` a picture is told by its alt text. */
+export interface Drawn extends Answer {
+  readonly png?: Uint8Array;
 }
 
 const longestLabel = 80;
 const inRow = 5;
 const mostButtons = 10;
 
-/** An answer as one container of text and buttons, inside Discord's limits. Nothing in it is read as Markdown. */
-export function render(answer: Answer): Rendered {
+/** An answer as one container, inside Discord's limits. Nothing in it is read as Markdown. */
+export function render(answer: Drawn): Rendered {
   const buttons = buttonsOf(answer.next);
   const typed = answer.next.filter(
     (action) => !buttons.some((button) => button.custom_id === callId(action)),
   );
-  const texts = share(sections(answer, typed));
-  const components: APIComponentInContainer[] = texts.map((content) => ({
-    type: ComponentType.TextDisplay,
-    content,
-  }));
+  const [headline, ...texts] = share(sections(answer, typed)).map(textDisplay);
+  const picture = attachedPicture(answer, answer.png);
+  const file = attachedFile(answer);
+  const components = [headline, picture?.component, ...texts, file?.component].filter(
+    (component) => component !== undefined,
+  );
   for (let at = 0; at < buttons.length; at += inRow) components.push(row(buttons.slice(at, at + inRow)));
   return {
     components: [{ type: ComponentType.Container, components }],
+    files: [picture, file].flatMap((attached) => attached?.file ?? []),
     flags: MessageFlags.IsComponentsV2,
     allowedMentions: { parse: [], repliedUser: false },
   };
@@ -43,35 +54,44 @@ export function render(answer: Answer): Rendered {
 
 const bold = (title: string): string => `**${title}**`;
 const bullets = (line: string): string => `- ${line}`;
+const plainly = (line: string): string => line;
 const small = (line: string): string => `-# ${line}`;
 
 /** In the order shown; the lower the rank, the longer a section is kept when room is short. */
-function sections(answer: Answer, typed: readonly NextAction[]): readonly Section[] {
+function sections(answer: Drawn, typed: readonly NextAction[]): readonly Section[] {
+  const [head = '', ...rows] = answer.table === undefined ? [] : blockLines(answer.table);
+  const untold = answer.png === undefined ? answer.picture : undefined;
   return [
     { title: '', rank: 0, lines: [answer.headline], put: (line) => `### ${line}` },
-    { title: bold(titles.read), rank: 4, lines: answer.read, put: bullets },
+    { title: '', rank: 1, lines: untold === undefined ? [] : [untold.alt], put: plainly },
+    { title: bold(titles.read), rank: 5, lines: answer.read, put: bullets },
     { title: '', rank: 3, lines: answer.facts.map(factText), put: bullets },
+    { title: head, rank: 4, lines: rows, put: plainly, block: true },
     {
       title: bold(titles.steps),
       rank: 2,
       lines: answer.steps,
       put: (line, index) => `${index + 1}. ${line}`,
     },
-    { title: bold(titles.working), rank: 5, lines: answer.working, put: small },
+    { title: bold(titles.working), rank: 6, lines: answer.working, put: small },
     { title: bold(titles.cautions), rank: 1, lines: answer.cautions, put: bullets },
     {
       title: bold(titles.sources),
-      rank: 6,
+      rank: 7,
       lines: answer.sources.map((code) => sources[code].title),
       put: small,
     },
     {
       title: '**Next**',
-      rank: 7,
+      rank: 8,
       lines: typed.map((each) => `${each.label}: ${callLine(each)}`),
       put: bullets,
     },
   ];
+}
+
+function textDisplay(content: string): APIComponentInContainer {
+  return { type: ComponentType.TextDisplay, content };
 }
 
 function factText({ label, value, verdict }: Fact): string {

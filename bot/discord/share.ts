@@ -7,6 +7,8 @@ export interface Section {
   readonly rank: number;
   readonly lines: readonly string[];
   readonly put: (line: string, index: number) => string;
+  /** The title and the lines are those of a code block, and already safe in one. */
+  readonly block?: boolean;
 }
 
 const mostCharacters = 4000;
@@ -14,6 +16,7 @@ const longestLine = 800;
 const keptWhole = 1;
 /** Room left for each later section to say at least its title and "and 12 more". */
 const reserve = 40;
+const fence = '```';
 
 /** The written sections in their own order, together within Discord's limit; what has no room is counted. */
 export function share(sections: readonly Section[]): readonly string[] {
@@ -29,30 +32,45 @@ export function share(sections: readonly Section[]): readonly string[] {
   return filled.map((section) => written.get(section) ?? '').filter((text) => text !== '');
 }
 
-function whole({ title, lines, put }: Section, room: number): string {
-  const marks = [title, ...lines.map((_, index) => put('', index))].join('\n').length;
+function whole(section: Section, room: number): string {
+  const { lines, put } = section;
+  const marks = joined(
+    section,
+    lines.map((_, index) => put('', index)),
+  ).length;
   const each = Math.min(longestLine, Math.floor((room - marks) / lines.length));
   return joined(
-    title,
+    section,
     lines.map((line, index) => put(escapeWithin(line, each), index)),
   );
 }
 
-function first({ title, lines, put }: Section, room: number): string {
-  const all = lines.map((line, index) => put(escapeWithin(line, longestLine), index));
-  if (joined(title, all).length <= room) return joined(title, all);
-  for (let count = all.length - 1; count > 0; count -= 1) {
-    const text = joined(title, [...all.slice(0, count), more(lines.length - count)]);
+function first(section: Section, room: number): string {
+  const { lines, put, block = false } = section;
+  const all = block ? lines : lines.map((line, index) => put(escapeWithin(line, longestLine), index));
+  for (let count = mostWithin(all, room); count > 0; count -= 1) {
+    const text = joined(section, all.slice(0, count));
     if (text.length <= room) return text;
   }
-  const none = joined(title, [more(lines.length)]);
-  return none.length <= room ? none : '';
+  const none = more(lines.length);
+  const titled = block || section.title === '' ? none : `${section.title}\n${none}`;
+  return titled.length <= room ? titled : '';
+}
+
+/** How many lines fit at most, without what stands around them. */
+function mostWithin(lines: readonly string[], room: number): number {
+  let left = room;
+  const tooMany = lines.findIndex((line) => (left -= line.length + 1) < -1);
+  return tooMany < 0 ? lines.length : tooMany;
+}
+
+/** A section with these of its lines, and how many are left out. */
+function joined({ title, lines, block = false }: Section, shown: readonly string[]): string {
+  const left = lines.length - shown.length;
+  const titled = [...(title === '' ? [] : [title]), ...shown];
+  return [...(block ? [fence, ...titled, fence] : titled), ...(left === 0 ? [] : [more(left)])].join('\n');
 }
 
 function more(count: number): string {
   return `-# and ${count} more`;
-}
-
-function joined(title: string, lines: readonly string[]): string {
-  return [...(title === '' ? [] : [title]), ...lines].join('\n');
 }

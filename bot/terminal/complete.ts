@@ -1,4 +1,5 @@
 import type { Command } from '../../commands/command.ts';
+import type { Keep } from '../../commands/keep.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { nameOf, roomWords } from './name.ts';
@@ -8,7 +9,7 @@ import { markers } from './values.ts';
 export type Completions = [string[], string];
 
 /** What Tab offers after `line`: names of commands, then options not used yet and their values. */
-export function complete(line: string, commands: readonly Command[]): Completions {
+export function complete(line: string, commands: readonly Command[], keep: Keep): Completions {
   const [, slash, words] = /^(\s*\/?)(.*)$/s.exec(line) ?? [];
   if (words === undefined || (words !== '' && !slash?.includes('/'))) return [[], line];
   if (slash?.includes('/') !== true) return [topNames(commands).map((name) => `/${name} `), line];
@@ -17,7 +18,7 @@ export function complete(line: string, commands: readonly Command[]): Completion
   const found = commands
     .filter((command) => words.toLowerCase().startsWith(`${nameOf(command)} `))
     .sort((a, b) => nameOf(b).length - nameOf(a).length)[0];
-  if (found !== undefined) return completeOptions(words.slice(nameOf(found).length + 1), found);
+  if (found !== undefined) return completeOptions(words.slice(nameOf(found).length + 1), found, keep);
   return nameEndings(words, [...commands.map(nameOf), ...roomWords]);
 }
 
@@ -35,7 +36,7 @@ function nameEndings(typed: string, names: readonly string[]): Completions {
   return [[...new Set(next)], typed.slice(done)];
 }
 
-function completeOptions(text: string, command: Command): Completions {
+function completeOptions(text: string, command: Command, keep: Keep): Completions {
   const options = optionsOf(command.options);
   const used = markers(text, options);
   const last = used.at(-1);
@@ -46,7 +47,7 @@ function completeOptions(text: string, command: Command): Completions {
     .filter(({ name }) => isFree(name) && name.startsWith(word.toLowerCase()))
     .map(({ name }) => `${name}:`);
   if (last === undefined) return [names, word];
-  const longer = suggest(last.option, value).filter(
+  const longer = suggest(last.option, value, keep).filter(
     (offer) => offer.toLowerCase() !== value.trim().toLowerCase(),
   );
   if (value === '') return [[...longer], ''];

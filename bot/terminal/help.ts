@@ -76,6 +76,7 @@ function details(option: Option): readonly string[] {
     ...(choices === undefined ? [] : [`One of: ${choices.join(', ')}.`]),
     ...(option.kind === 'boolean' ? ['yes or no.'] : []),
     ...(option.kind === 'integer' ? ['A whole number.'] : []),
+    ...(option.kind === 'file' ? ['The path of a file, from the folder the room was started in.'] : []),
     ...(min === undefined ? [] : [`At least ${min}.`]),
     ...(max === undefined ? [] : [`At most ${max}.`]),
     ...(option.default === undefined ? [] : [`Default: ${String(option.default)}.`]),

@@ -2,18 +2,20 @@ import { titles, type Answer, type Fact } from '../../commands/answer.ts';
 import type { Problem } from '../../core/problem.ts';
 import { sources } from '../../core/sources.ts';
 import { shortened } from './plain.ts';
-import { table } from './table.ts';
+import { headed, table } from './table.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
 
 const LONGEST_ECHO = 200;
 
-/** An answer as a page: the headline and its facts, then each part that has something to say. */
-export function renderAnswer(answer: Answer, style: Style): string {
+/** An answer as a page: the headline and its facts, then each part that has something to say. `written` tells of files. */
+export function renderAnswer(answer: Answer, style: Style, written: readonly string[] = []): string {
   const cited = answer.sources.map((code) => sources[code].title);
   return page([
     ...strong(wrap(answer.headline, style.width), style),
     ...section(titles.read, list(answer.read, style), style),
     ...(answer.facts.length === 0 ? [] : ['', ...table(answer.facts.map(cells), style)]),
+    ...(answer.table === undefined ? [] : ['', ...headed(answer.table, style)]),
+    ...(written.length === 0 ? [] : ['', ...written.flatMap((text) => wrap(text, style.width))]),
     ...section(titles.steps, list(answer.steps, style, numbered), style),
     ...section(titles.working, list(answer.working, style), style),
     ...section(titles.cautions, list(answer.cautions, style), style),

@@ -1,19 +1,26 @@
 import type { Answer } from '../../commands/answer.ts';
 import type { Command, Context } from '../../commands/command.ts';
+import { runWithDefaults } from '../../commands/defaults.ts';
+import type { Keep } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
+import { withFiles } from './given-file.ts';
 import { helpPage } from './help.ts';
 import { commandNamed, nameOf } from './name.ts';
 import { actionLine, chosenInCommand, chosenInText, chosenInWords, typedForm, type Offer } from './offer.ts';
+import { writeFiles, type Outbox } from './output-files.ts';
 import { readLine, type Line } from './read.ts';
 import { page, renderAnswer, renderProblem } from './render.ts';
 import { wrap, type Style } from './wrap.ts';
 
-/** What the room needs to answer a line. `reportFailure` logs an unknown error and returns its short id. */
-export interface Desk {
+/** What the room needs to answer a line. */
+export interface Desk extends Outbox {
   readonly commands: readonly Command[];
   readonly ask: (text: string, context: Context) => Answer;
   readonly nowMs: () => number;
-  readonly reportFailure: (error: unknown) => string;
+  /** IANA zone of this machine. */
+  readonly zone: string;
+  /** What the person at this machine keeps. */
+  readonly keep: Keep;
 }
 
 /** What is shown, what a number typed next runs, and whether the person leaves. */
@@ -23,19 +30,24 @@ export interface Reply {
   readonly leave: boolean;
 }
 
-/** Answers one typed line. Never throws: a Problem is shown, any other error is reported and named by its id. */
-export function replyTo(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Reply {
+/** Answers one typed line. Never rejects: a Problem is shown, any other error is reported and named by its id. */
+export async function replyTo(
+  typed: string,
+  offers: readonly Offer[],
+  desk: Desk,
+  style: Style,
+): Promise<Reply> {
   try {
-    return replyToText(typed, offers, desk, style);
+    return await replyToText(typed, offers, desk, style);
   } catch (error) {
     const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
     return { text: page(wrap(text, style.width)), offers: [], leave: false };
   }
 }
 
-function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Reply {
+function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Promise<Reply> {
   return solving(
-    () => {
+    async () => {
       const line = readLine(typed, desk.commands);
       if (line.kind === 'empty') return { text: '', offers, leave: false };
       if (line.kind === 'pick') return picked(line.number, offers, desk, style);
@@ -46,7 +58,7 @@ function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style:
   );
 }
 
-function picked(number: number, offers: readonly Offer[], desk: Desk, style: Style): Reply {
+async function picked(number: number, offers: readonly Offer[], desk: Desk, style: Style): Promise<Reply> {
   const offer = offers[number - 1];
   if (offer === undefined) {
     const range =
@@ -55,24 +67,30 @@ function picked(number: number, offers: readonly Offer[], desk: Desk, style: Sty
     const problem = new Problem(`${range}.`, { field: 'number', given: String(number), hint });
     return { text: renderProblem(problem, style, false), offers, leave: false };
   }
-  const reply =
-    typeof offer === 'string' ? replyToText(offer, [], desk, style) : replyToLine(offer, desk, style);
+  const reply = await (typeof offer === 'string'
+    ? replyToText(offer, [], desk, style)
+    : replyToLine(offer, desk, style));
   return { ...reply, text: page(wrap(typedForm(offer), style.width, 'Running ')) + reply.text };
 }
 
-function replyToLine(line: Line, desk: Desk, style: Style): Reply {
-  const context = { nowMs: desk.nowMs() };
+async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply> {
+  const context = { nowMs: desk.nowMs(), zone: desk.zone, keep: desk.keep };
   switch (line.kind) {
     case 'command': {
       const command = commandNamed(nameOf(line), desk.commands);
       if (command === undefined) throw new Error(`no command ${nameOf(line)}`);
-      const run = (): Reply => answered(command.run(line.input, context), desk, style);
-      return solving(run, (problem) => chosenInCommand(line, command, problem), style);
+      return solving(
+        async () => answered(runWithDefaults(command, withFiles(command, line.input), context), desk, style),
+        (problem) => chosenInCommand(line, command, problem),
+        style,
+      );
     }
-    case 'words': {
-      const run = (): Reply => answered(desk.ask(line.text, context), desk, style);
-      return solving(run, (problem) => chosenInWords(line.text, problem), style);
-    }
+    case 'words':
+      return solving(
+        async () => answered(desk.ask(line.text, context), desk, style),
+        (problem) => chosenInWords(line.text, problem),
+        style,
+      );
     case 'help':
       return { text: helpPage(line.topic, desk.commands, style), offers: [], leave: false };
     default:
@@ -80,15 +98,19 @@ function replyToLine(line: Line, desk: Desk, style: Style): Reply {
   }
 }
 
-function answered(answer: Answer, desk: Desk, style: Style): Reply {
+async function answered(answer: Answer, desk: Desk, style: Style): Promise<Reply> {
   const offers = answer.next.map((action) => actionLine(action, desk.commands));
-  return { text: renderAnswer(answer, style), offers, leave: false };
+  return { text: renderAnswer(answer, style, await writeFiles(answer, desk)), offers, leave: false };
 }
 
 /** Runs; a Problem becomes a reply whose choices can be picked where they can be put in. */
-function solving(run: () => Reply, choose: (problem: Problem) => readonly Offer[], style: Style): Reply {
+async function solving(
+  run: () => Promise<Reply>,
+  choose: (problem: Problem) => readonly Offer[],
+  style: Style,
+): Promise<Reply> {
   try {
-    return run();
+    return await run();
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
     const offers = choose(problem);

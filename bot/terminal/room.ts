@@ -32,7 +32,7 @@ export async function openRoom(io: RoomIo): Promise<void> {
     for await (const typed of typedLines) {
       if (writer.gone.aborted) break;
       const style = styleOf(io.output);
-      const reply = replyTo(typed, offers, io, style);
+      const reply = await replyTo(typed, offers, io, style);
       offers = reply.offers;
       if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));
       if (reply.text !== '') await writer.write(`${reply.text}\n`);
@@ -49,7 +49,7 @@ export async function openRoom(io: RoomIo): Promise<void> {
 function terminalLines(io: RoomIo): Interface {
   const completer = (line: string): Completions => {
     try {
-      return complete(line, io.commands);
+      return complete(line, io.commands, io.keep);
     } catch (error) {
       io.reportFailure(error);
       return [[], line];

@@ -1,23 +1,10 @@
+import { columns } from '../columns.ts';
 import { plain } from './plain.ts';
 
 /** How a page is set: columns to stay within, and whether headings may be bold. */
 export interface Style {
   readonly width: number;
   readonly bold: boolean;
-}
-
-const WIDE =
-  /[\u1100-\u115F\u2E80-\uA4CF\uAC00-\uD7A3\uF900-\uFAFF\uFE30-\uFE6F\uFF00-\uFF60\uFFE0-\uFFE6]|\p{Emoji_Presentation}/u;
-
-/** Columns a text takes on a terminal: none for a combining mark, two for East Asian wide characters and emoji. */
-export function columns(text: string): number {
-  let sum = 0;
-  for (const character of text) sum += /\p{M}/u.test(character) ? 0 : WIDE.test(character) ? 2 : 1;
-  return sum;
-}
-
-export function padded(text: string, width: number): string {
-  return text + ' '.repeat(Math.max(0, width - columns(text)));
 }
 
 /**

@@ -96,9 +96,7 @@ function compoundFor(heard: Heard, id: ParameterId): string | undefined {
 /** "1 gal evaporates a day, can kalk in the top-off cover 0.6 dkh a day". */
 export const limewaterIntent: Intent = (heard, context) => {
   if (!says(heard, 'kalk', 'kalkwasser', 'limewater', 'lime')) return undefined;
-  const use = heard.said.find(
-    ({ parameter, everyDays }) => parameter === 'alkalinity' && everyDays !== undefined,
-  );
+  const use = heard.said.find((each) => each.parameter === 'alkalinity' && each.everyDays !== undefined);
   const topOff = heard.mentions.find(
     (m) =>
       is(m, 'volume') &&

@@ -334,6 +334,7 @@ export const quantities = {
       { symbol: 'hours', names: ['h', 'hr', 'hrs', 'hour', 'hours'], factor: 1 / 24 },
       { symbol: 'weeks', names: ['w', 'wk', 'wks', 'week', 'weeks'], factor: 7 },
       { symbol: 'months', names: ['month', 'months'], factor: 30.4375, note: 'read a month as 30.4 days' },
+      { symbol: 'years', names: ['year', 'years', 'yr', 'yrs'], factor: 365.25 },
       { symbol: 'minutes', names: ['min', 'mins', 'minute', 'minutes'], factor: 1 / 1440 },
     ],
   },

@@ -82,7 +82,7 @@ export function mentions(text: string): Mention[] {
 
 /** "1350 sg 1.025", "ca 380 mg 1250": a word with a number of its own behind it is that number's name, not this one's unit. */
 function ownUnit(unit: string | undefined, tail: string): string | undefined {
-  const isName = unit === 'sg' || unit === 'mg';
+  const isName = unit !== undefined && /^(?:sg|mg|d?kh)$/.test(unit);
   return isName && /^\s*[=:]?\s*[\d.]/.test(tail) ? undefined : unit;
 }
 

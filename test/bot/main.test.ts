@@ -1,5 +1,8 @@
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { REST } from 'discord.js';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { definitions } from '../../bot/discord/definition.ts';
 import { register } from '../../bot/discord/registration.ts';
 import { restOptions } from '../../bot/discord/rest.ts';
@@ -31,8 +34,8 @@ function start(env: NodeJS.ProcessEnv = {}): Child {
   return built.start('bot/main.js', [], { DISCORD_API_BASE: standIn.apiBase, ...env });
 }
 
-async function startReady(): Promise<Child> {
-  const bot = start({ DISCORD_TOKEN: standIn.token });
+async function startReady(env: NodeJS.ProcessEnv = {}): Promise<Child> {
+  const bot = start({ DISCORD_TOKEN: standIn.token, ...env });
   await vi.waitFor(() => expect(bot.written.err).toContain('"msg":"ready"'), { timeout: patience });
   return bot;
 }
@@ -57,6 +60,62 @@ describe('main without a token', () => {
   });
 });
 
+describe('what is kept', () => {
+  let folder: string;
+  const env = (): NodeJS.ProcessEnv => ({ DATA_DIR: join(folder, 'var') });
+  const typed = async (text: string): Promise<Child> => {
+    const room = start(env());
+    room.process.stdin?.end(text);
+    await room.exit;
+    return room;
+  };
+
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), 'sumpside-main-'));
+  });
+
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+  it('has a file for the room, which is closed when the room ends', async () => {
+    expect((await typed('/about\n')).written.err).toBe('');
+    expect(readdirSync(join(folder, 'var'))).toEqual(['room.sqlite']);
+    expect((await typed('/about\n')).written.out).toContain('Sumpside');
+  });
+
+  it('has a file for the members, closed on SIGTERM, and a copy of the day', async () => {
+    const bot = await startReady(env());
+    const copies = join(folder, 'var', 'backups');
+    await vi.waitFor(() => expect(readdirSync(copies).join()).toMatch(/^sumpside-[\d-]+\.sqlite$/), {
+      timeout: patience,
+    });
+    bot.process.kill('SIGTERM');
+    expect(await bot.exit).toBe(0);
+    expect(readdirSync(join(folder, 'var')).sort()).toEqual(['backups', 'sumpside.sqlite']);
+  });
+
+  it('is one process at a time: the second ends with 78 and a sentence', async () => {
+    const first = start(env());
+    first.process.stdin?.write('/about\n');
+    await vi.waitFor(() => expect(first.written.out).not.toBe(''), { timeout: patience });
+    const second = await typed('/about\n');
+    expect(await second.exit).toBe(78);
+    expect(second.written.out).toBe('');
+    expect(second.written.err).toMatch(/^Another bot is already running on this DATA_DIR\. .*\n$/);
+    first.process.stdin?.end();
+    expect(await first.exit).toBe(0);
+  });
+
+  it.each([
+    ['room', {}],
+    ['bot', { DISCORD_TOKEN: 'x' }],
+  ])('ends the %s with 78 and a sentence where it cannot be written', async (_, more) => {
+    writeFileSync(join(folder, 'var'), 'a file, not a folder');
+    const ended = start({ ...env(), ...more });
+    expect(await ended.exit).toBe(78);
+    expect(ended.written.err).toMatch(/^The bot cannot write its data file in DATA_DIR\. .*\n$/);
+  });
+});
+
 describe('main with a token', () => {
   it('answers on Discord and ends cleanly on SIGTERM, the answer under way included', async () => {
     const bot = await startReady();
@@ -73,7 +132,7 @@ describe('main with a token', () => {
   it('ends with 78 and a sentence for a token that is refused', async () => {
     const bot = start({ DISCORD_TOKEN: 'not-the-token' });
     expect(await bot.exit).toBe(78);
-    expect(bot.written.err).toMatch(/^Discord does not accept the token\. .*\n$/);
+    expect(bot.written.err).toMatch(/^Discord does not accept the token\. .*\n$/m);
     expect(bot.written.err).not.toContain('not-the-token');
   });
 

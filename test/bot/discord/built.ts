@@ -12,7 +12,7 @@ const compiler = join(project, 'node_modules', 'typescript', 'bin', 'tsc');
 export const patience = 60_000;
 
 export interface Built {
-  /** Starts `bot/main.js` or another compiled file, with these settings and no others. */
+  /** Starts `bot/main.js` or another compiled file, with these settings and no others; each has a DATA_DIR of its own. */
   readonly start: (file: string, args?: readonly string[], env?: NodeJS.ProcessEnv) => Child;
   readonly remove: () => void;
 }
@@ -30,9 +30,13 @@ export function build(): Built {
   const folder = mkdtempSync(join(project, 'dist', 'test-'));
   const options = ['-p', 'tsconfig.build.json', '--outDir', folder, '--incremental', 'false'];
   execFileSync(process.execPath, [compiler, ...options, '--tsBuildInfoFile', 'null'], { cwd: project });
+  const data = mkdtempSync(join(tmpdir(), 'sumpside-data-'));
   const start = (file: string, args: readonly string[] = [], env: NodeJS.ProcessEnv = {}): Child =>
-    run([join(folder, file), ...args], env);
-  return { start, remove: () => rmSync(folder, { recursive: true, force: true }) };
+    run([join(folder, file), ...args], { DATA_DIR: mkdtempSync(join(data, 'of-')), ...env });
+  const remove = (): void => {
+    for (const made of [folder, data]) rmSync(made, { recursive: true, force: true });
+  };
+  return { start, remove };
 }
 
 function run(args: readonly string[], env: NodeJS.ProcessEnv): Child {

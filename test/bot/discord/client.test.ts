@@ -165,12 +165,13 @@ describe('hostile text', () => {
 });
 
 describe('faults of the connection', () => {
-  it('survives an interaction delivered twice', async () => {
+  it('runs an interaction delivered twice once', async () => {
     const { standIn } = club;
     const used = standIn.slash('echo', { reading: 'twice' }, { twice: true });
-    expect((await used.callback(1)).code).toBe(40060);
+    expect((await used.reply).text).toContain('twice');
     expect((await standIn.slash('echo', { reading: 'after' }).reply).text).toContain('after');
-    expect(club.log.join('')).toContain('"code":40060');
+    expect(used.interaction.callbacks).toHaveLength(1);
+    expect(club.log.join('')).not.toContain('errorId');
   });
 
   it('survives a late interaction', async () => {

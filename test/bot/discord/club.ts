@@ -6,6 +6,8 @@ import type { Desk } from '../../../bot/discord/outcome.ts';
 import { register } from '../../../bot/discord/registration.ts';
 import { restOptions } from '../../../bot/discord/rest.ts';
 import { openLog } from '../../../bot/log.ts';
+import { openStore } from '../../../bot/store/open.ts';
+import type { Store } from '../../../bot/store/open.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { startStandIn } from '../../discord/standin/server.ts';
 import type { StandIn } from '../../discord/standin/server.ts';
@@ -16,20 +18,23 @@ export const nowMs = 1_700_000_000_000;
 export interface Club {
   readonly standIn: StandIn;
   readonly bot: Bot;
+  /** What members keep, in memory. */
+  readonly store: Store;
   /** The lines of the log. */
   readonly log: readonly string[];
   readonly refusals: readonly Problem[];
   readonly close: () => Promise<void>;
 }
 
-interface How extends Partial<Pick<Desk, 'commands' | 'ask'>> {
+interface How extends Partial<Pick<Desk, 'commands' | 'ask' | 'toPng'>> {
   readonly token?: string;
   readonly start?: boolean;
 }
 
 /** The bot, logged in to a stand-in with its commands registered. */
 export async function openClub(how: How = {}): Promise<Club> {
-  const { commands = demoCommands, ask = demoAsk } = how;
+  const { commands = demoCommands, ask = demoAsk, toPng = onePixel } = how;
+  const store = openStore({ file: ':memory:', nowMs: () => nowMs });
   const standIn = await startStandIn();
   const { apiBase, token } = standIn;
   await register(new REST(restOptions(apiBase)).setToken(token), definitions(commands), 'global', false);
@@ -38,6 +43,8 @@ export async function openClub(how: How = {}): Promise<Club> {
   const bot = createBot({
     commands,
     ask,
+    toPng,
+    keepFor: store.keepFor,
     nowMs: () => nowMs,
     log: openLog('debug', { write: (line) => void log.push(line) }),
     apiBase,
@@ -47,9 +54,17 @@ export async function openClub(how: How = {}): Promise<Club> {
   if (how.start ?? true) await bot.start();
   const close = async (): Promise<void> => {
     await bot.stop();
+    store.close();
     await closeClean(standIn);
   };
-  return { standIn, bot, log, refusals, close };
+  return { standIn, bot, store, log, refusals, close };
+}
+
+const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=';
+
+/** Any picture as one point, where a test is not about drawing. */
+export async function onePixel(): Promise<Uint8Array> {
+  return Buffer.from(pixel, 'base64');
 }
 
 /** Closes the stand-in; throws if the bot broke a limit of Discord or asked for what there is not. */

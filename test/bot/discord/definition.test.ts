@@ -5,6 +5,7 @@ import { answer } from '../../../commands/answer.ts';
 import { defineCommand } from '../../../commands/command.ts';
 import type { Command } from '../../../commands/command.ts';
 import { commands } from '../../../commands/index.ts';
+import { fileOption } from '../../../commands/options.ts';
 import { checkCommandList } from '../../discord/standin/check-command.ts';
 import { spot } from '../../discord/standin/spot.ts';
 import type { Issue } from '../../discord/standin/spot.ts';
@@ -63,6 +64,15 @@ describe('definitions', () => {
         ],
       },
     ]);
+  });
+
+  it('turn a file into an attachment', () => {
+    const options = z.strictObject({ file: fileOption('A table as CSV') });
+    const [only] = definitions([command(['papers'], { options })]);
+    expect(only?.options).toEqual([
+      { type: 11, name: 'file', description: 'A table as CSV', required: true },
+    ]);
+    expect(issuesOf([command(['papers'], { options })])).toEqual([]);
   });
 
   it('offers more than 25 choices while typing', () => {

@@ -1,11 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { render } from '../../../bot/discord/render.ts';
+import type { Drawn } from '../../../bot/discord/render.ts';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { sources } from '../../../core/sources.ts';
 import type { SourceCode } from '../../../core/sources.ts';
-import { checkComponents } from '../../discord/standin/check-components.ts';
+import { checkMessage } from '../../discord/standin/check-message.ts';
 import { displayedText, everyComponent } from '../../discord/standin/component.ts';
 import { spot } from '../../discord/standin/spot.ts';
 import type { Issue } from '../../discord/standin/spot.ts';
@@ -14,10 +15,17 @@ function textsOf(what: Answer): readonly string[] {
   return displayedText(render(what).components);
 }
 
-function issuesOf(what: Answer): readonly Issue[] {
+function issuesOf(what: Drawn): readonly Issue[] {
   const issues: Issue[] = [];
-  const { components, flags } = render(what);
-  checkComponents(spot(issues), { components, flags }, true);
+  const { components, flags, files } = render(what);
+  const attachments = files.map(({ description }, id) => ({ id, description }));
+  const parts = files.map(({ name = '' }, id) => ({
+    field: `files[${id}]`,
+    name,
+    contentType: '',
+    data: new Uint8Array(1),
+  }));
+  checkMessage(spot(issues), { components, flags, attachments }, { way: 'reply', files: parts });
   return issues;
 }
 
@@ -90,6 +98,13 @@ describe('render', () => {
     expect(texts.find((text) => text.startsWith('**How it adds up**'))).toContain('and 40 more');
   });
 
+  it('shortens an alt text to what Discord takes', () => {
+    const picture = { name: 'trend', svg: '<svg/>', alt: 'rising '.repeat(400) };
+    const drawn = { ...answer({ headline: 'x', picture }), png: new Uint8Array(1) };
+    expect(issuesOf(drawn)).toEqual([]);
+    expect(render(drawn).files[0]?.description).toHaveLength(1024);
+  });
+
   it('shortens cautions rather than drop one', () => {
     const what = answer({ headline: 'x', cautions: lines(60, 'y'.repeat(300)), steps: ['z'] });
     const cautions = textsOf(what).find((text) => text.startsWith('**Take care**')) ?? '';
@@ -111,10 +126,14 @@ describe('render', () => {
       cautions: fc.array(text, { maxLength: 70 }),
       sources: fc.constant(Object.keys(sources) as SourceCode[]),
       next: fc.array(next, { maxLength: 15 }),
+      table: fc.record({ head: many, rows: fc.array(fc.array(text, { maxLength: 6 }), { maxLength: 70 }) }),
+      picture: fc.record({ name: text, svg: text, alt: fc.string({ unit: 'binary', maxLength: 1500 }) }),
+      file: fc.record({ name: text, text }),
     });
     fc.assert(
       fc.property(any, (what) => {
         expect(issuesOf(what)).toEqual([]);
+        expect(issuesOf({ ...what, png: new Uint8Array(1) })).toEqual([]);
       }),
       { numRuns: 60 },
     );

@@ -1,8 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createBot } from '../../../bot/discord/client.ts';
 import { openLog } from '../../../bot/log.ts';
+import { openStore } from '../../../bot/store/open.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { closeClean, nowMs, openClub } from './club.ts';
+import { closeClean, nowMs, onePixel, openClub } from './club.ts';
 import { demoAsk, demoCommands } from './demo.ts';
 
 describe('stopping', () => {
@@ -56,6 +57,8 @@ describe('refusals', () => {
       commands: demoCommands,
       ask: demoAsk,
       log: openLog('silent'),
+      keepFor: openStore({ file: ':memory:', nowMs: () => nowMs }).keepFor,
+      toPng: onePixel,
       nowMs: () => nowMs,
       token: 'token',
       apiBase: 'http://127.0.0.1:1/api',

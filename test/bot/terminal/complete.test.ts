@@ -1,9 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { complete, type Completions } from '../../../bot/terminal/complete.ts';
-import { sampleCommands } from './sample.ts';
+import { tankCommands } from '../../../commands/tank.ts';
+import { sampleCommands, sampleKeep } from './sample.ts';
 
-const tab = (line: string): Completions => complete(line, sampleCommands);
+const keep = sampleKeep();
+const tab = (line: string): Completions => complete(line, sampleCommands, keep);
 
 describe('completion', () => {
   it.each<[string, string[], string]>([
@@ -43,6 +45,17 @@ describe('completion', () => {
   it('offers what can be raised and with what', () => {
     expect(tab('/dose amount of:alk')[0]).toContain('alkalinity');
     expect(tab('/dose amount with:soda a')).toEqual([expect.arrayContaining(['soda ash']), 'soda a']);
+  });
+
+  it('offers the names of the own tanks', () => {
+    const own = sampleKeep();
+    const rest = { kind: 'mixed', netVolumeL: 90, volumeBasis: 'counted', units: {}, targets: {} } as const;
+    for (const name of ['Lagoon', 'Tide pool', 'Late bloom']) own.addTank({ ...rest, name });
+    const offers = (line: string): string[] => complete(line, tankCommands, own)[0];
+    expect(offers('/tank show tank:')).toEqual(['Lagoon', 'Tide pool', 'Late bloom']);
+    expect(offers('/tank show tank:la')).toEqual(['Lagoon', 'Late bloom']);
+    expect(offers('/tank show tank:tide p')).toEqual(['Tide pool']);
+    expect(complete('/tank show tank:', tankCommands, keep)[0]).toEqual([]);
   });
 
   it('takes any line, and replaces only its end', () => {

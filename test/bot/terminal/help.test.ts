@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { examples, helpPage } from '../../../bot/terminal/help.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
-import { columns } from '../../../bot/terminal/wrap.ts';
+import { columns } from '../../../bot/columns.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import { problemOf } from './problem-of.ts';
 import { sampleCommands } from './sample.ts';

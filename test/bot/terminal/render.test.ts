@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { renderAnswer, renderEcho, renderProblem } from '../../../bot/terminal/render.ts';
-import { columns } from '../../../bot/terminal/wrap.ts';
+import { columns } from '../../../bot/columns.ts';
 import { answer } from '../../../commands/answer.ts';
 import { Problem } from '../../../core/problem.ts';
 import { sources } from '../../../core/sources.ts';

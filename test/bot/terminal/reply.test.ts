@@ -2,34 +2,40 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { replyTo, type Reply } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
+import { ask } from '../../../commands/ask.ts';
+import { doseCommands } from '../../../commands/dose.ts';
+import { mydataCommands } from '../../../commands/mydata.ts';
+import { tankCommands } from '../../../commands/tank.ts';
 import { sampleDesk } from './sample.ts';
 
 const style = { width: 80, bold: false };
 
 /** The last reply to lines typed one after another. */
-function after(...lines: string[]): Reply {
+async function after(...lines: string[]): Promise<Reply> {
   const desk = sampleDesk();
   let reply: Reply = { text: '', offers: [], leave: false };
-  for (const line of lines) reply = replyTo(line, reply.offers, desk, style);
+  for (const line of lines) reply = await replyTo(line, reply.offers, desk, style);
   expect(desk.reported).toEqual([]);
   return reply;
 }
 
 describe('a number', () => {
-  it('runs a next action, with its texts in the kinds the options take', () => {
-    const { text } = after('/dose amount of:x now:7.2 dKH goal:8', '1');
+  it('runs a next action, with its texts in the kinds the options take', async () => {
+    const { text } = await after('/dose amount of:x now:7.2 dKH goal:8', '1');
     expect(text).toContain('Running /dose pace days:3 form:flakes\n');
     expect(text).toContain('{"days":3,"form":"flakes"}');
   });
 
-  it('answers a question asked back by putting the choice in for its option', () => {
-    const asked = after('/dose amount of:now goal:8 now:3.2');
+  it('answers a question asked back by putting the choice in for its option', async () => {
+    const asked = await after('/dose amount of:now goal:8 now:3.2');
     expect(asked.text).toContain('[1] 3.2 dKH');
-    expect(after('/dose amount of:now goal:8 now:3.2', '2').text).toContain('now from 3.2 meq/L to 8');
+    expect((await after('/dose amount of:now goal:8 now:3.2', '2')).text).toContain(
+      'now from 3.2 meq/L to 8',
+    );
   });
 
-  it('puts a choice into plain words', () => {
-    expect(after('in 17.2 L, guess 7.2', '1').text).toContain('Heard: in 17.2 L, guess 7.2 dKH');
+  it('puts a choice into plain words', async () => {
+    expect((await after('in 17.2 L, guess 7.2', '1')).text).toContain('Heard: in 17.2 L, guess 7.2 dKH');
   });
 
   it.each([
@@ -41,28 +47,47 @@ describe('a number', () => {
     ['/dose pace at:lumps days:1 form:lumps', '{"days":1,"form":"flakes","at":"lumps"}'],
     ['/dose pace dys:4', '{"days":4,"form":"powder"}'],
     ['/help tid', 'Says the moment it runs in'],
-  ])('puts right %j', (line, expected) => {
-    const { text } = after(line, '1');
+  ])('puts right %j', async (line, expected) => {
+    const { text } = await after(line, '1');
     expect(text).toContain(expected);
   });
 
-  it('outside what was offered is said so, and the offer stays', () => {
-    const missed = after('/dose amount of:x now:7.2 dKH goal:8', '7');
+  it('outside what was offered is said so, and the offer stays', async () => {
+    const missed = await after('/dose amount of:x now:7.2 dKH goal:8', '7');
     expect(missed.text).toContain('I offered 1 to 1.');
     expect(missed.offers).toHaveLength(1);
-    expect(after('5').text).toContain('There is nothing to pick from now.');
-    expect(after('/dose amount of:x now:7.2 dKH goal:8', '0').text).toContain('I offered 1 to 1.');
+    expect((await after('5')).text).toContain('There is nothing to pick from now.');
+    expect((await after('/dose amount of:x now:7.2 dKH goal:8', '0')).text).toContain('I offered 1 to 1.');
   });
 
-  it('no longer picks from an older reply', () => {
-    expect(after('/dose amount of:x now:7.2 dKH goal:8', '/tide', '1').text).toContain('nothing to pick');
+  it('no longer picks from an older reply', async () => {
+    expect((await after('/dose amount of:x now:7.2 dKH goal:8', '/tide', '1')).text).toContain(
+      'nothing to pick',
+    );
+  });
+});
+
+describe('a tank that is kept', () => {
+  it('fills in what is left out, in commands and in words, and is removed by a number', async () => {
+    const desk = { ...sampleDesk(), commands: [...doseCommands, ...tankCommands, ...mydataCommands], ask };
+    const reply = (line: string, offers: Reply['offers'] = []) => replyTo(line, offers, desk, style);
+    const dose = '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash';
+    expect((await reply(dose)).text).toContain('per 100 L');
+    expect((await reply('/tank new name:Lagoon volume:250 L kind:mixed')).text).toContain('Lagoon is kept');
+    expect((await reply(dose)).text).toContain('net water of your tank Lagoon: 250 L');
+    expect((await reply('raise alk 7.2 to 8.4 with soda ash')).text).toContain('your tank Lagoon');
+    const asked = await reply('/mydata erase');
+    expect(asked.text).toContain('[1] Erase everything');
+    expect((await reply('1', asked.offers)).text).toContain('Everything kept of you is removed.');
+    expect((await reply('/tank show')).text).toContain('You have no tank here yet.');
+    expect(desk.reported).toEqual([]);
   });
 });
 
 describe('a failure', () => {
-  it('is reported and named by its id, without its text', () => {
+  it('is reported and named by its id, without its text', async () => {
     const desk = sampleDesk();
-    const { text, leave } = replyTo('/leak', [], desk, style);
+    const { text, leave } = await replyTo('/leak', [], desk, style);
     expect(text).toContain('It is logged as F1.');
     expect(text).not.toContain('secret');
     expect(leave).toBe(false);
@@ -73,16 +98,18 @@ describe('a failure', () => {
     ['no command', { command: 'nowhere', input: {} }],
     ['no option', { command: 'tide', input: { at: '9' } }],
     ['a value it refuses', { command: 'dose pace', input: { days: 'many' } }],
-  ])('is what a next action with %s is', (_, action) => {
+  ])('is what a next action with %s is', async (_, action) => {
     const desk = sampleDesk();
-    const ask = () => answer({ headline: 'x', next: [{ label: 'go', ...action }] });
-    expect(replyTo('words', [], { ...desk, ask }, style).text).toContain('It is logged as F1.');
+    const offering = () => answer({ headline: 'x', next: [{ label: 'go', ...action }] });
+    expect((await replyTo('words', [], { ...desk, ask: offering }, style)).text).toContain(
+      'It is logged as F1.',
+    );
     expect(desk.reported).toHaveLength(1);
   });
 });
 
 describe('any lines', () => {
-  it('are answered without a throw, a report or a control character', () => {
+  it('are answered without a throw, a report or a control character', async () => {
     const parts = fc.constantFrom(
       '/dose amount ',
       '/dose ',
@@ -98,9 +125,9 @@ describe('any lines', () => {
       fc.string({ unit: 'binary' }),
       fc.array(parts, { maxLength: 8 }).map((all) => all.join('')),
     );
-    fc.assert(
-      fc.property(fc.array(line, { minLength: 1, maxLength: 5 }), (lines) => {
-        expect(after(...lines).text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}]/u);
+    await fc.assert(
+      fc.asyncProperty(fc.array(line, { minLength: 1, maxLength: 5 }), async (lines) => {
+        expect((await after(...lines)).text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}]/u);
       }),
       { numRuns: 500 },
     );

@@ -1,9 +1,14 @@
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { z } from 'zod';
 import { answer, type Answer } from '../../../commands/answer.ts';
 import { defineCommand, type Command } from '../../../commands/command.ts';
 import { quantityOption, textOption } from '../../../commands/options.ts';
 import { Problem } from '../../../core/problem.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import { openStore } from '../../../bot/store/open.ts';
+import { LOCAL_PERSON } from '../../../bot/store/people.ts';
+import type { Keep } from '../../../commands/keep.ts';
 import type { Desk } from '../../../bot/terminal/reply.ts';
 
 const amount = defineCommand({
@@ -73,9 +78,23 @@ export function sampleAsk(text: string): Answer {
   return answer({ headline: `Heard: ${text}` });
 }
 
-/** A desk over the samples, with the errors reported to it. */
+/** A desk over the samples, with the errors reported to it; what is kept is kept in memory. */
 export function sampleDesk(): Desk & { readonly reported: unknown[] } {
   const reported: unknown[] = [];
   const reportFailure = (error: unknown): string => `F${reported.push(error)}`;
-  return { commands: sampleCommands, ask: sampleAsk, nowMs: () => 1234, reportFailure, reported };
+  return {
+    commands: sampleCommands,
+    ask: sampleAsk,
+    nowMs: () => 1234,
+    zone: 'UTC',
+    keep: sampleKeep(),
+    dataDir: join(tmpdir(), 'sumpside-sample-not-made'),
+    toPng: async (svg) => new TextEncoder().encode(`png of ${svg}`),
+    reportFailure,
+    reported,
+  };
+}
+
+export function sampleKeep(): Keep {
+  return openStore({ file: ':memory:', nowMs: () => 1234 }).keepFor(LOCAL_PERSON);
 }

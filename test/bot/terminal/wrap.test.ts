@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { columns } from '../../../bot/columns.ts';
 import { plain, shortened } from '../../../bot/terminal/plain.ts';
 import { table } from '../../../bot/terminal/table.ts';
-import { columns, list, wrap } from '../../../bot/terminal/wrap.ts';
+import { list, wrap } from '../../../bot/terminal/wrap.ts';
 
 /** Parts a line may be broken between: a no-break space does not end one. */
 function words(whole: string): string[] {

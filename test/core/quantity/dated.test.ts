@@ -9,14 +9,16 @@ describe('splitDate', () => {
     ['9.3 dKH @ 2026-01-03 18:00', '9.3 dkh', 20456.75],
     ['9.3 on 3 Jan 2026', '9.3', 20456.5],
     ['9.3 on Jan 3, 2026', '9.3', 20456.5],
+    ['9.3 on 3rd Jan 2026 at 6pm', '9.3', 20456.75],
     ['9.3', '9.3', undefined],
+    ['9.3 on marble 3', '9.3 on marble 3', undefined],
     ['9.3 at noon', '9.3 at noon', undefined],
   ];
   it.each(table)('%s', (given, text, day) => {
     expect(splitDate(given, 'x', 2026)).toMatchObject({ text, day });
   });
 
-  it.each(['9 on 2026-02-30', '9 on 2026-13-01', '9 on 31 Apr', '9 on 2026-01-01 25:00'])(
+  it.each(['9 on 2026-02-30', '9 on 2026-13-01', '9 on 31 Apr', '9 on 2026-01-01 25:00', '9 on 3 Jan 13pm'])(
     '%s is no date',
     (text) => {
       expect(() => splitDate(text, 'x', 2026)).toThrow(Problem);

@@ -1,0 +1,41 @@
+import { ComponentType } from 'discord.js';
+import type { APIComponentInContainer, AttachmentPayload } from 'discord.js';
+import type { Answer } from '../../commands/answer.ts';
+import { extensionOf, safeName } from '../files.ts';
+
+/** A file of a message and the component that shows it. */
+export interface Attached {
+  readonly file: AttachmentPayload;
+  readonly component: APIComponentInContainer;
+}
+
+const longestAlt = 1024;
+
+/** The picture of an answer, drawn as PNG, with its alt text. */
+export function attachedPicture({ picture }: Answer, png: Uint8Array | undefined): Attached | undefined {
+  if (picture === undefined || png === undefined) return undefined;
+  const name = safeName(picture.name, 'png');
+  const description = shortened(picture.alt);
+  return {
+    file: { attachment: Buffer.from(png), name, description },
+    component: {
+      type: ComponentType.MediaGallery,
+      items: [{ media: { url: `attachment://${name}` }, description }],
+    },
+  };
+}
+
+/** The text file of an answer. */
+export function attachedFile({ file }: Answer): Attached | undefined {
+  if (file === undefined) return undefined;
+  const name = safeName(file.name, extensionOf(file.name));
+  return {
+    file: { attachment: Buffer.from(file.text), name },
+    component: { type: ComponentType.File, file: { url: `attachment://${name}` } },
+  };
+}
+
+function shortened(alt: string): string {
+  if (alt.length <= longestAlt) return alt;
+  return `${alt.slice(0, longestAlt - 1).replace(/[\ud800-\udbff]$/, '')}…`;
+}

@@ -1,0 +1,89 @@
+import { DiscordAPIError, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
+import type { ButtonInteraction, ChatInputCommandInteraction, Message } from 'discord.js';
+import type { Answer } from '../../commands/answer.ts';
+import { logFailure } from '../log.ts';
+import type { Logger } from '../log.ts';
+import type { Desk, Outcome } from './outcome.ts';
+import { failureAnswer } from './problem.ts';
+import { render } from './render.ts';
+import type { Rendered } from './render.ts';
+
+export type Answerable = ChatInputCommandInteraction | ButtonInteraction;
+
+type Ids = Readonly<Record<string, string>>;
+
+/**
+ * Shows that an answer is coming; false when Discord no longer takes one. What takes time comes after it: Discord gives
+ * the first callback 3 seconds.
+ */
+export async function defer(log: Logger, interaction: Answerable, hidden: boolean): Promise<boolean> {
+  try {
+    await interaction.deferReply(hidden ? { flags: MessageFlags.Ephemeral } : {});
+    return true;
+  } catch (error) {
+    notDelivered(log, error, idsOf(interaction));
+    return false;
+  }
+}
+
+/** Answers an interaction: with one callback, or after a deferral where a picture or a file comes along. */
+export async function reply(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
+  const { answer, hidden } = outcome;
+  const takesTime = answer.picture !== undefined || answer.file !== undefined;
+  if (takesTime && !interaction.deferred && !(await defer(desk.log, interaction, hidden))) return;
+  const send = (what: Rendered, privately = hidden): Promise<unknown> => {
+    if (interaction.deferred) return interaction.editReply(what);
+    const flags = privately ? what.flags | MessageFlags.Ephemeral : what.flags;
+    return interaction.reply({ ...what, flags });
+  };
+  await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
+}
+
+/** Answers a message; where the bot may not speak, only the log knows. */
+export async function replyToMessage(desk: Desk, message: Message, answer: Answer): Promise<void> {
+  const send = (what: Rendered): Promise<unknown> => message.reply({ ...what, failIfNotExists: false });
+  const ids = { message: message.id, channel: message.channelId };
+  await deliver(desk.log, await drawn(desk, answer), send, ids);
+}
+
+/** Late, twice, forbidden, cut off: the member is told nothing more, the log is. */
+export function notDelivered(log: Logger, error: unknown, ids: Ids): string {
+  return logFailure(log, error, 'an answer was not delivered', ids);
+}
+
+/** The answer ready to send. A picture that cannot be drawn costs the picture, not the answer. */
+async function drawn({ log, toPng }: Desk, answer: Answer): Promise<Rendered> {
+  try {
+    if (answer.picture === undefined) return render(answer);
+    const png = await toPng(answer.picture.svg).catch(
+      (error: unknown) => void logFailure(log, error, 'a picture was not drawn'),
+    );
+    return render(png === undefined ? answer : { ...answer, png });
+  } catch (error) {
+    return render(failureAnswer(logFailure(log, error, 'an answer was not rendered')));
+  }
+}
+
+const refusedForm: ReadonlySet<unknown> = new Set([
+  RESTJSONErrorCodes.InvalidFormBodyOrContentType,
+  RESTJSONErrorCodes.RequestEntityTooLarge,
+]);
+
+async function deliver(
+  log: Logger,
+  rendered: Rendered,
+  send: (what: Rendered, privately?: boolean) => Promise<unknown>,
+  ids: Ids,
+): Promise<void> {
+  try {
+    await send(rendered);
+  } catch (error) {
+    const errorId = notDelivered(log, error, ids);
+    if (!(error instanceof DiscordAPIError) || !refusedForm.has(error.code)) return;
+    await send(render(failureAnswer(errorId)), true).catch((again: unknown) => notDelivered(log, again, ids));
+  }
+}
+
+function idsOf({ id, user }: Answerable): Ids {
+  return { interaction: id, user: user.id };
+}

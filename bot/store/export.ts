@@ -1,0 +1,71 @@
+import type { Addition, Entry, Tank } from '../../commands/keep.ts';
+import { loggable } from '../../core/water/loggable.ts';
+import type { Tables } from './tables.ts';
+
+/**
+ * Everything kept of one member, as plain JSON. Times are ISO 8601 in UTC. Volumes are litres, masses grams; a value
+ * stands beside its unit. Ids are the numbers that the bot's answers use.
+ */
+export interface MemberExport {
+  readonly format: 'sumpside-member';
+  readonly version: 1;
+  readonly exportedAt: string;
+  readonly discordId: string;
+  /** Absent where nothing is kept. */
+  readonly keptSince: string | undefined;
+  readonly tankInUse: number | undefined;
+  readonly tanks: readonly ExportedTank[];
+}
+
+export interface ExportedTank extends Tank {
+  /** In the order they were typed. */
+  readonly entries: readonly ExportedEntry[];
+  /** Oldest first. */
+  readonly additions: readonly ExportedAddition[];
+}
+
+export interface ExportedEntry {
+  readonly id: number;
+  readonly testedAt: string;
+  readonly typedAt: string;
+  readonly note: string | undefined;
+  readonly values: readonly { readonly parameter: string; readonly value: number; readonly unit: string }[];
+}
+
+export interface ExportedAddition extends Omit<Addition, 'atMs'> {
+  readonly addedAt: string;
+  /** Unit of the rise. */
+  readonly unit: string;
+}
+
+export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
+  const { people, tanks, entries, additions } = tables;
+  const person = people.keyOf(discordId);
+  const sinceMs = people.sinceMs(person);
+  return {
+    format: 'sumpside-member',
+    version: 1,
+    exportedAt: iso(nowMs),
+    discordId,
+    keptSince: sinceMs === undefined ? undefined : iso(sinceMs),
+    tankInUse: tanks.inUse(person)?.id,
+    tanks: tanks.all(person).map((tank) => ({
+      ...tank,
+      entries: entries.all(person, tank.id).map(exportEntry),
+      additions: additions.select(person, tank.id, {}).map(exportAddition),
+    })),
+  };
+}
+
+function exportEntry({ id, atMs, madeMs, note, values }: Entry): ExportedEntry {
+  const withUnits = values.map((each) => ({ ...each, unit: loggable(each.parameter).unit }));
+  return { id, testedAt: iso(atMs), typedAt: iso(madeMs), note, values: withUnits };
+}
+
+function exportAddition({ atMs, ...addition }: Addition): ExportedAddition {
+  return { ...addition, addedAt: iso(atMs), unit: loggable(addition.parameter).unit };
+}
+
+function iso(ms: number): string {
+  return new Date(ms).toISOString();
+}

@@ -1,0 +1,45 @@
+import type Database from 'better-sqlite3';
+import type { Keep, NewEntry } from '../../commands/keep.ts';
+import { openErase } from './erase.ts';
+import { exportMember } from './export.ts';
+import { checkPersonId } from './people.ts';
+import type { Tables } from './tables.ts';
+
+/**
+ * Binds the tables to one person at a time. The person's key is looked up at each call and never kept: after an erasure
+ * the same key may be someone else's.
+ */
+export function openKeeps(
+  db: Database.Database,
+  tables: Tables,
+  nowMs: () => number,
+): (personId: string) => Keep {
+  const { people, tanks, entries, readings, additions } = tables;
+  const eraseMember = openErase(db);
+  return (personId) => {
+    const id = checkPersonId(personId);
+    const me = (): number => people.keyOf(id);
+    const has = (tankId: number): boolean => tanks.get(me(), tankId) !== undefined;
+    const add = (tankId: number, made: readonly NewEntry[]) =>
+      has(tankId) ? entries.add(me(), tankId, made) : [];
+    return {
+      tanks: () => tanks.all(me()),
+      tankInUse: () => tanks.inUse(me()),
+      addTank: db.transaction((profile) => tanks.add(people.keyOrNew(id), profile)),
+      editTank: (tankId, profile) => tanks.edit(me(), tankId, profile),
+      useTank: (tankId) => tanks.use(me(), tankId),
+      removeTank: (tankId) => tanks.remove(me(), tankId),
+      addEntry: (tankId, entry) => add(tankId, [entry])[0],
+      addEntries: (tankId, made) => add(tankId, made).reduce((sum, { values }) => sum + values.length, 0),
+      lastEntry: (tankId) => entries.last(me(), tankId),
+      removeEntry: (tankId, entryId) => entries.remove(me(), tankId, entryId),
+      readings: (tankId, query) => readings.select(me(), tankId, query),
+      latest: (tankId) => readings.latest(me(), tankId),
+      addAddition: (tankId, addition) => (has(tankId) ? additions.add(me(), tankId, addition) : undefined),
+      removeAddition: (tankId, additionId) => additions.remove(me(), tankId, additionId),
+      additions: (tankId, range) => additions.select(me(), tankId, range),
+      exportAll: () => exportMember(tables, id, nowMs()),
+      eraseAll: () => eraseMember(id),
+    };
+  };
+}

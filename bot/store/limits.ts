@@ -1,0 +1,39 @@
+import { inRange, Problem } from '../../core/problem.ts';
+
+/** Readings one member may keep: ten parameters a day for 50 years. */
+export const MOST_READINGS = 200_000;
+/** Additions one member may keep. */
+export const MOST_ADDITIONS = 50_000;
+export const MOST_BASIS_LETTERS = 200;
+export const MOST_NOTE_LETTERS = 500;
+export const MOST_COMPOUND_LETTERS = 80;
+
+const EARLIEST_MS = Date.UTC(1970, 0);
+const LATEST_MS = Date.UTC(2200, 0);
+/** Beyond any value of any parameter; what is believable is asked before. */
+const MOST_VALUE = 1e6;
+
+/** @throws Problem when `text` is longer than `most` letters. */
+export function shortEnough(field: string, text: string, most: number): string {
+  if (text.length <= most) return text;
+  throw new Problem(`${field} is too long.`, { field, limit: `at most ${most} letters` });
+}
+
+/** @throws Problem when there would be more than `most` of `what`. */
+export function roomFor(field: string, count: number, most: number, what: string): void {
+  if (count <= most) return;
+  throw new Problem(`There is room for ${most.toLocaleString('en-GB')} ${what} a member.`, {
+    field,
+    limit: `at most ${most.toLocaleString('en-GB')}`,
+    hint: 'Remove some that you no longer need.',
+  });
+}
+
+/** Whole milliseconds of an instant between 1970 and 2200. */
+export function instant(atMs: number): number {
+  return Math.round(inRange('at', atMs, EARLIEST_MS, LATEST_MS, 'ms since 1970'));
+}
+
+export function sensible(field: string, value: number, unit: string): number {
+  return inRange(field, value, -MOST_VALUE, MOST_VALUE, unit);
+}

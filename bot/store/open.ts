@@ -1,0 +1,60 @@
+import type { Keep } from '../../commands/keep.ts';
+import type { Logger } from '../log.ts';
+import { openBackups } from './backup.ts';
+import { connect } from './connection.ts';
+import { explained } from './explain.ts';
+import { openKeeps } from './keep.ts';
+import { migrate, migrations } from './migrations.ts';
+import { openTables } from './tables.ts';
+
+export interface StoreOptions {
+  /** A path, or ":memory:". */
+  readonly file: string;
+  readonly nowMs: () => number;
+  readonly log?: Logger | undefined;
+}
+
+export interface Store {
+  /** What is kept of one person: a Discord id, or `LOCAL_PERSON` in the terminal room. */
+  readonly keepFor: (personId: string) => Keep;
+  /** How many people something is kept of. */
+  readonly personCount: () => number;
+  /** Resolves with the path of the copy. A store in memory has none. */
+  readonly backupNow: () => Promise<string>;
+  /** To be called every so often: makes the day's copy (UTC) if it is not there; a store in memory makes none. */
+  readonly backupWhenDue: (nowMs: number) => Promise<string | undefined>;
+  /** A copy under way is given up and rejects. */
+  readonly close: () => void;
+}
+
+/**
+ * Opens the file, makes it if it is not there, and brings it up to date. It is this process's alone until it is closed.
+ *
+ * @throws Problem about DATA_DIR: a second bot, a folder that cannot be written, a file that is not ours or too new.
+ */
+export function openStore({ file, nowMs, log }: StoreOptions): Store {
+  return explained(file, () => {
+    const { db, version } = connect(file);
+    const backups = openBackups(db, file);
+    try {
+      migrate(db, version, () => backups.beforeLeaving(version, nowMs()));
+      if (version < migrations.length)
+        log?.info({ from: version, to: migrations.length }, 'store brought up to date');
+      const tables = openTables(db, nowMs);
+      const inMemory = file === ':memory:';
+      return {
+        keepFor: openKeeps(db, tables, nowMs),
+        personCount: tables.people.count,
+        backupNow: async () => {
+          if (inMemory) throw new Error('a store in memory has no backup');
+          return backups.now(nowMs());
+        },
+        backupWhenDue: async (dueMs) => (inMemory ? undefined : backups.whenDue(dueMs)),
+        close: () => void db.close(),
+      };
+    } catch (error) {
+      db.close();
+      throw error;
+    }
+  });
+}

@@ -1,0 +1,72 @@
+/**
+ * The first schema. A row belongs to the person its tank belongs to: the file itself refuses any other, through the
+ * pair (tank, person). Removing a tank removes what hangs on it; removing a person removes everything.
+ *
+ * Ids that reach a member (a tank, an entry, an addition) are never used twice, so an old button cannot name a new row.
+ * A reading's entry has no foreign key: the index it needs would cost a third of the file.
+ */
+export const schema1 = `
+CREATE TABLE person (
+  id INTEGER PRIMARY KEY CHECK (id > 0),
+  discord_id TEXT NOT NULL UNIQUE CHECK (
+    discord_id = 'local' OR (length(discord_id) BETWEEN 17 AND 20 AND discord_id NOT GLOB '*[^0-9]*')
+  ),
+  created_ms INTEGER NOT NULL,
+  tank_in_use INTEGER,
+  FOREIGN KEY (tank_in_use, id) REFERENCES tank (id, person)
+) STRICT;
+CREATE INDEX person_tank_in_use ON person (tank_in_use) WHERE tank_in_use IS NOT NULL;
+
+CREATE TABLE tank (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  person INTEGER NOT NULL REFERENCES person (id) ON DELETE CASCADE,
+  name TEXT NOT NULL COLLATE NOCASE,
+  kind TEXT NOT NULL,
+  net_volume_l REAL NOT NULL CHECK (net_volume_l > 0),
+  display_volume_l REAL CHECK (display_volume_l > 0),
+  volume_basis TEXT NOT NULL,
+  started_on TEXT,
+  instrument TEXT,
+  light_hours REAL,
+  units TEXT NOT NULL CHECK (json_valid(units)),
+  targets TEXT NOT NULL CHECK (json_valid(targets)),
+  UNIQUE (person, name),
+  UNIQUE (id, person)
+) STRICT;
+
+CREATE TABLE entry (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  person INTEGER NOT NULL,
+  tank INTEGER NOT NULL,
+  at_ms INTEGER NOT NULL,
+  made_ms INTEGER NOT NULL,
+  note TEXT,
+  FOREIGN KEY (tank, person) REFERENCES tank (id, person) ON DELETE CASCADE
+) STRICT;
+CREATE INDEX entry_tank ON entry (tank);
+CREATE INDEX entry_note ON entry (tank) WHERE note IS NOT NULL;
+
+CREATE TABLE reading (
+  tank INTEGER NOT NULL,
+  parameter INTEGER NOT NULL,
+  at_ms INTEGER NOT NULL,
+  entry INTEGER NOT NULL,
+  person INTEGER NOT NULL,
+  value REAL NOT NULL,
+  PRIMARY KEY (tank, parameter, at_ms, entry),
+  FOREIGN KEY (tank, person) REFERENCES tank (id, person) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE addition (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  person INTEGER NOT NULL,
+  tank INTEGER NOT NULL,
+  at_ms INTEGER NOT NULL,
+  parameter INTEGER NOT NULL,
+  rise REAL NOT NULL,
+  compound TEXT,
+  mass_g REAL,
+  FOREIGN KEY (tank, person) REFERENCES tank (id, person) ON DELETE CASCADE
+) STRICT;
+CREATE INDEX addition_tank ON addition (tank, at_ms);
+`;

@@ -1,0 +1,85 @@
+import { z } from 'zod';
+import { Problem } from '../core/problem.ts';
+import { readLine } from '../core/words/line.ts';
+import type { Answer } from './answer.ts';
+import { judgedAnswer } from './checkup/judged.ts';
+import { lastLogged } from './checkup/last-logged.ts';
+import { planTable } from './checkup/plan.ts';
+import { defineCommand, type Context } from './command.ts';
+import type { Tank } from './keep.ts';
+import { MAX_LINE, someReadings } from './log/add.ts';
+import { rangeNamesOf, rangesOf } from './log/ranges.ts';
+import { unreadLines } from './log/words.ts';
+import { textOption } from './options.ts';
+import { askedTank, keepOf } from './tank/asked-tank.ts';
+import { kindWords } from './tank/print.ts';
+
+export const checkupCommand = defineCommand({
+  path: ['checkup'],
+  summary: 'How your water stands and what to do first: a line of readings, or what you logged last',
+  example: '/checkup readings:420/8.1/1350 sg 1.025 78f no3 8 po4 .06',
+  private: true,
+  options: z.strictObject({
+    readings: textOption('Your readings, e.g. 420/8.1/1350 sg 1.025 78f; the last logged if left out', {
+      max: MAX_LINE,
+    }).optional(),
+    plan: z.boolean().describe('Show how often to test what, too').optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
+  }),
+  run: (input, context) => {
+    const tank = tankFor(input.tank, input.readings, context);
+    const checked = input.readings === undefined ? fromLog(tank, context) : fromLine(input.readings, tank);
+    return input.plan === true ? { ...checked, table: planTable(tank, context.nowMs) } : checked;
+  },
+});
+
+/** A pasted line needs no tank; the last logged values do. */
+function tankFor(name: string | undefined, readings: string | undefined, context: Context): Tank | undefined {
+  if (readings === undefined && context.keep === undefined) {
+    throw new Problem('Which readings?', {
+      field: 'readings',
+      hint: 'Paste them: alk 8.1 ca 420 mg 1350 sg 1.025 78f.',
+    });
+  }
+  if (readings !== undefined && name === undefined) return context.keep?.tankInUse();
+  return askedTank(keepOf(context), name);
+}
+
+function fromLine(text: string, tank: Tank | undefined): Answer {
+  const line = someReadings(readLine(text, 'readings', tank?.units), text);
+  const judged = judgedAnswer({
+    ...ofTank(tank),
+    values: line.values,
+    read: [
+      ...tankLine(tank),
+      ...new Set(line.values.flatMap(({ notes }) => notes)),
+      ...unreadLines(line.unread),
+    ],
+  });
+  if (tank === undefined) return judged;
+  const log = { label: 'log these', command: 'log add', input: { readings: text, tank: tank.name } };
+  return { ...judged, next: [log] };
+}
+
+function fromLog(tank: Tank | undefined, context: Context): Answer {
+  if (tank === undefined) throw new Error('no tank and no readings');
+  const { values, read, steps } = lastLogged(keepOf(context), tank, context);
+  const judged = judgedAnswer({ ...ofTank(tank), values, read: [...tankLine(tank), ...read], steps });
+  if (values.length > 0) return judged;
+  return {
+    ...judged,
+    headline: `There is no reading of the last days to judge for ${tank.name}.`,
+    steps: [...steps, 'Log a line of readings: /log add readings:alk 8.1 ca 420 mg 1350 sg 1.025 78f.'],
+    cautions: [],
+  };
+}
+
+function ofTank(tank: Tank | undefined) {
+  return tank === undefined
+    ? {}
+    : { rangeOf: rangesOf(tank), rangeName: rangeNamesOf(tank), units: tank.units };
+}
+
+function tankLine(tank: Tank | undefined): readonly string[] {
+  return tank === undefined ? [] : [`${tank.name}: ${kindWords[tank.kind]}, its own targets first`];
+}

@@ -1,0 +1,39 @@
+import { printed } from '../../core/log/value.ts';
+import { loggable } from '../../core/water/loggable.ts';
+import type { Context } from '../command.ts';
+import type { Keep, Reading, Tank } from '../keep.ts';
+import { spanWords, timeOf, zoneLine } from '../log/words.ts';
+
+/** Readings older than this say nothing of today: common practice, no source. */
+const FRESH_DAYS = 30;
+const DAY_MS = 86_400_000;
+
+export interface LastLogged {
+  readonly values: readonly Reading[];
+  readonly read: readonly string[];
+  readonly steps: readonly string[];
+}
+
+/** The newest reading of each parameter, with its age; the old ones only named. */
+export function lastLogged(keep: Keep, tank: Tank, context: Context): LastLogged {
+  const latest = [...keep.latest(tank.id)].sort((a, b) => b.atMs - a.atMs);
+  const isFresh = ({ atMs }: Reading): boolean => context.nowMs - atMs <= FRESH_DAYS * DAY_MS;
+  const values = latest.filter(isFresh);
+  const old = latest.filter((one) => !isFresh(one));
+  const named = ({ parameter: id, value, atMs }: Reading): string =>
+    `${loggable(id).label} ${printed(id, value, tank.units)} of ${timeOf(atMs, context)}, ${spanWords(context.nowMs - atMs)} old`;
+  return {
+    values,
+    read: [
+      ...values.map(named),
+      ...old.map((one) => `not judged, too old: ${named(one)}`),
+      ...(latest.length === 0 ? [] : [zoneLine(context)]),
+    ],
+    steps:
+      old.length === 0
+        ? []
+        : [
+            `Test again, the last reading is more than ${FRESH_DAYS} days old: ${old.map(({ parameter: id }) => loggable(id).label).join(', ')}.`,
+          ],
+  };
+}

@@ -1,0 +1,19 @@
+import type { Command } from './command.ts';
+import { addCommand } from './log/add.ts';
+import { logDoseCommand } from './log/dose.ts';
+import { exportCommand } from './log/export.ts';
+import { importCommand } from './log/import.ts';
+import { showCommand } from './log/show.ts';
+import { trendCommand } from './log/trend.ts';
+import { undoCommand } from './log/undo.ts';
+
+/** The readings and doses of a member's tank, one subcommand a file. */
+export const logCommands: readonly Command[] = [
+  addCommand,
+  logDoseCommand,
+  showCommand,
+  trendCommand,
+  undoCommand,
+  importCommand,
+  exportCommand,
+];

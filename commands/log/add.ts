@@ -1,0 +1,123 @@
+import { z } from 'zod';
+import { printed, printedChange } from '../../core/log/value.ts';
+import { Problem } from '../../core/problem.ts';
+import { judge, type Judged } from '../../core/water/assess.ts';
+import { loggable } from '../../core/water/loggable.ts';
+import { readLine, type Line } from '../../core/words/line.ts';
+import { readWhen } from '../../core/words/when.ts';
+import { answer, type Answer } from '../answer.ts';
+import { stepFor } from '../checkup/advice.ts';
+import { defineCommand, type Context } from '../command.ts';
+import type { Tank } from '../keep.ts';
+import { textOption } from '../options.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { changesOf, changeWords, type Changed } from './alerts.ts';
+import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
+import { timeOf, unreadLines, zoneLine } from './words.ts';
+
+/** Longest line of readings. */
+export const MAX_LINE = 500;
+
+export const addCommand = defineCommand({
+  path: ['log', 'add'],
+  summary: 'Log readings of your tank: says what changed, how it stands and what to do',
+  example: '/log add readings:420/8.1/1350 sg 1.025 78f no3 8 po4 .06',
+  private: true,
+  options: z.strictObject({
+    readings: textOption('What you tested, e.g. alk 8.1 ca 420 mg 1350 or 420/8.1/1350 sg 1.025 78f', {
+      max: MAX_LINE,
+    }),
+    at: textOption('When, if not now: 2 hours ago, yesterday 7pm, 3 Jan 18:00').optional(),
+    note: textOption('Anything to remember with it').optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
+  }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const line = someReadings(readLine(input.readings, 'readings', tank.units), input.readings);
+    const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: context.zone });
+    const values = line.values.map(({ parameter, value }) => ({ parameter, value }));
+    const changes = changesOf(keep, tank, values, when.atMs);
+    keep.addEntry(tank.id, { atMs: when.atMs, values, note: input.note });
+    return logged(tank, line, changes, when, context);
+  },
+});
+
+/** @throws Problem for a line without a reading. */
+export function someReadings(line: Line, given: string): Line {
+  if (line.values.length > 0) return line;
+  throw new Problem('I found no reading in that.', {
+    field: 'readings',
+    given,
+    hint: 'Name each and give its number: alk 8.1 ca 420 mg 1350 sg 1.025 78f no3 8 po4 0.06.',
+  });
+}
+
+function logged(
+  tank: Tank,
+  line: Line,
+  changes: readonly Changed[],
+  { atMs, notes }: { readonly atMs: number; readonly notes: readonly string[] },
+  context: Context,
+): Answer {
+  const judged = judge(line.values, rangesOf(tank));
+  const acting = judged.filter(({ verdict }) => verdict !== 'fine');
+  const changeOf = ({ parameter }: Judged): Changed | undefined =>
+    changes.find(({ value }) => value.parameter === parameter);
+  const alerts = changes.flatMap(({ alert }) => (alert === undefined ? [] : [alert]));
+  const nameOf = rangeNamesOf(tank);
+  return answer({
+    headline: headline(tank, changes, judged, alerts.length > 0),
+    read: [
+      `${tank.name}, tested at ${timeOf(atMs, context)} (${zoneLine(context)})`,
+      ...notes,
+      ...new Set(line.values.flatMap((value) => value.notes)),
+      ...unreadLines(line.unread),
+    ],
+    facts: judged.map((one) => {
+      const { parameter: id, value, range, verdict, at35 } = one;
+      const changed = changeOf(one);
+      const scaled = at35 === undefined ? '' : `, ${printed(id, at35, tank.units)} at salinity 35`;
+      const change = changed === undefined ? '' : `, ${changeWords(changed, atMs, tank)}`;
+      const aim = aimWords(id, range, nameOf(id), tank.units);
+      return {
+        label: loggable(id).label,
+        value: `${printed(id, value, tank.units)}${scaled}${change} (${aim})`,
+        verdict,
+      };
+    }),
+    steps: [
+      ...acting.filter(({ verdict }) => verdict === 'urgent').map((one) => stepFor(one, tank.units)),
+      ...alerts,
+      ...acting.filter(({ verdict }) => verdict !== 'urgent').map((one) => stepFor(one, tank.units)),
+    ],
+    cautions: acting.length === 0 ? [] : ['Ranges and paces are common practice; keepers differ.'],
+    sources: ['practice'],
+    next: [
+      { label: 'undo', command: 'log undo', input: { tank: tank.name } },
+      { label: 'checkup', command: 'checkup', input: { tank: tank.name } },
+    ],
+  });
+}
+
+/** Most readings named in the headline. */
+const NAMED = 3;
+
+function headline(tank: Tank, changes: readonly Changed[], judged: readonly Judged[], fast: boolean): string {
+  const [first] = judged;
+  const named = changes.slice(0, NAMED).map(({ value: { parameter: id, value }, before }) => {
+    const change = before === undefined ? '' : ` (${printedChange(id, before.value, value, tank.units)})`;
+    return `${loggable(id).label} ${printed(id, value, tank.units)}${change}`;
+  });
+  const more = changes.length > NAMED ? [`${changes.length - NAMED} more`] : [];
+  const whole = `Logged for ${tank.name}: ${[...named, ...more].join(', ')}.`;
+  if (first?.verdict === 'urgent')
+    return `${whole} Urgent: ${loggable(first.parameter).label} ${printed(first.parameter, first.value)}.`;
+  if (first?.verdict === 'doubtful')
+    return `${whole} Test ${loggable(first.parameter).label} again: it is hard to believe.`;
+  if (fast) return `${whole} That moved faster than usual.`;
+  const off = judged.filter(({ verdict }) => verdict !== 'fine');
+  if (off.length === 0) return `${whole} All of it is where it should be.`;
+  const names = off.map(({ parameter: id, verdict }) => `${loggable(id).label} ${verdict}`);
+  return `${whole} Worth a look: ${names.join(', ')}.`;
+}

@@ -1,0 +1,25 @@
+import type { RangeOf } from '../../core/water/assess.ts';
+import { targetFor } from '../../core/water/targets.ts';
+import type { LoggableId } from '../../core/water/loggable.ts';
+import type { PreferredUnits, Tank } from '../keep.ts';
+import { rangeWords } from '../tank/print.ts';
+
+/** Where the readings of a tank should lie: its own targets, else those of its kind. */
+export function rangesOf(tank: Tank): RangeOf {
+  return (id) => tank.targets[id] ?? targetFor(tank.kind, id).range;
+}
+
+/** "your aim" where the tank has a target of its own, else "usual". */
+export function rangeNamesOf(tank: Tank): (id: LoggableId) => string {
+  return (id) => (tank.targets[id] === undefined ? 'usual' : 'your aim');
+}
+
+/** "usual 7 to 11 dKH", "usual none": where a reading should lie. */
+export function aimWords(
+  id: LoggableId,
+  range: readonly [number, number],
+  name: string,
+  units: PreferredUnits,
+): string {
+  return `${name} ${range[1] === 0 ? 'none' : rangeWords(id, range, units)}`;
+}

@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import { printed } from '../../core/log/value.ts';
+import { mass, significant } from '../../core/quantity/format.ts';
+import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand, type Context } from '../command.ts';
+import type { Addition, Keep, Reading, Tank } from '../keep.ts';
+import { textOption } from '../options.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { askedLoggable } from './asked-loggable.ts';
+import { timeOf, zoneLine } from './words.ts';
+
+const USUALLY = 20;
+const MOST = 100;
+
+export const showCommand = defineCommand({
+  path: ['log', 'show'],
+  summary: 'What is logged for your tank, readings and doses, the newest first',
+  example: '/log show of:alkalinity',
+  private: true,
+  options: z.strictObject({
+    of: textOption('Only this one: alkalinity, salinity, ...', { suggest: 'parameter' }).optional(),
+    most: z.number().int().min(1).max(MOST).describe('How many lines; 20 if left out').optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
+  }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const id = input.of === undefined ? undefined : askedLoggable(input.of);
+    return shown(keep, tank, id, input.most ?? USUALLY, context);
+  },
+});
+
+interface LineOfLog {
+  readonly atMs: number;
+  readonly cells: readonly [what: string, value: string, note: string];
+}
+
+function shown(keep: Keep, tank: Tank, id: LoggableId | undefined, most: number, context: Context): Answer {
+  const readings = keep.readings(tank.id, { parameter: id, most });
+  const additions = keep.additions(tank.id, {}).filter((one) => id === undefined || one.parameter === id);
+  const lines = [...readings.map((one) => ofReading(one, tank)), ...additions.slice(-most).map(ofAddition)]
+    .sort((a, b) => b.atMs - a.atMs)
+    .slice(0, most);
+  const [newest] = lines;
+  const subject = id === undefined ? '' : ` of ${loggable(id).label}`;
+  if (newest === undefined) {
+    return answer({
+      headline: `Nothing${subject} is logged for ${tank.name} yet.`,
+      steps: ['Log a line of readings: /log add readings:alk 8.1 ca 420 mg 1350.'],
+      sources: ['practice'],
+    });
+  }
+  const [what, value] = newest.cells;
+  return answer({
+    headline: `${tank.name}: the last ${lines.length === 1 ? 'entry' : `${lines.length} entries`}${subject}, the newest first: ${what} ${value} at ${timeOf(newest.atMs, context)}.`,
+    read: [zoneLine(context)],
+    table: {
+      head: ['Time', 'What', 'Value', 'Note'],
+      rows: lines.map(({ atMs, cells }) => [timeOf(atMs, context), ...cells]),
+    },
+    sources: ['practice'],
+    next: [{ label: 'checkup', command: 'checkup', input: { tank: tank.name } }],
+  });
+}
+
+function ofReading({ atMs, parameter: id, value, note = '' }: Reading, tank: Tank): LineOfLog {
+  return { atMs, cells: [loggable(id).label, printed(id, value, tank.units), note] };
+}
+
+function ofAddition({ atMs, parameter: id, compound, massG, rise }: Addition): LineOfLog {
+  const { label, unit } = parameter(id);
+  const what = compound === undefined ? '' : massG === undefined ? compound : `${mass(massG)} of ${compound}`;
+  return { atMs, cells: [`dose for ${label}`, `+${significant(rise, 3)} ${unit}`, what] };
+}

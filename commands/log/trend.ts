@@ -1,0 +1,168 @@
+import { z } from 'zod';
+import { altText } from '../../core/picture/alt.ts';
+import { MOST_PANELS } from '../../core/picture/trend-data.ts';
+import { trendSvg } from '../../core/picture/trend.ts';
+import { Problem } from '../../core/problem.ts';
+import { findLoggable } from '../../core/log/value.ts';
+import { significant } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { MS_PER_DAY } from '../../core/trend/dated.ts';
+import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand, type Context } from '../command.ts';
+import type { Keep, Reading, Tank } from '../keep.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { askedLoggable } from './asked-loggable.ts';
+import { oneTrend, type Method, type OneTrend } from './trend-one.ts';
+import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.ts';
+import { timeOf, zoneLine } from './words.ts';
+
+const USUAL: readonly LoggableId[] = ['alkalinity', 'calcium', 'nitrate', 'phosphate'];
+const USUAL_DAYS = 90;
+/** The newest readings of each parameter that are looked at. */
+const MOST_READINGS = 400;
+const ONLY_LOGGED =
+  'I only see what is logged: between two readings a value may have moved faster, and back.';
+
+export const trendCommand = defineCommand({
+  path: ['log', 'trend'],
+  summary: 'Where your readings are heading, with the error of it, as numbers and a picture',
+  example: '/log trend of:alk, ca over:90 days',
+  private: true,
+  options: z.strictObject({
+    of: textOption('One or several: alk, ca, nitrate', { suggest: 'parameter' }).optional(),
+    over: quantityOption('days', 'How far back, e.g. 30 days; 90 days if left out').optional(),
+    method: z
+      .enum(['robust', 'straight'])
+      .describe('robust bears a wild reading (if left out); straight is least squares')
+      .optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
+  }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const days = askedDays(input.over);
+    const fromMs = context.nowMs - days * MS_PER_DAY;
+    const ids = input.of === undefined ? USUAL : askedSeveral(input.of);
+    const logged = ids
+      .map((id) => ({ id, readings: keep.readings(tank.id, { parameter: id, fromMs, most: MOST_READINGS }) }))
+      .filter(({ readings }) => input.of !== undefined || readings.length > 0);
+    const read = [
+      `${tank.name}, the last ${significant(days, 3)} days: since ${timeOf(fromMs, context)} (${zoneLine(context)})`,
+      ...logged.flatMap(({ id, readings }) => countLines(id, readings)),
+    ];
+    const method = input.method ?? 'robust';
+    const all = trendsOf(keep, tank, fromMs, logged, method);
+    if (all.every(({ trend }) => trend === undefined)) return tooFew(tank, input.of === undefined, ids, read);
+    return trendAnswer(tank, all, method, read, days, context);
+  },
+});
+
+interface Logged {
+  readonly id: LoggableId;
+  readonly readings: readonly Reading[];
+}
+
+function askedDays(text: string | undefined): number {
+  if (text === undefined) return USUAL_DAYS;
+  const { value } = readQuantity('days', text, { field: 'over', fallback: 'days' });
+  if (value >= 1 && value <= 3660) return value;
+  throw new Problem('I can look back over 1 to 3660 days.', {
+    field: 'over',
+    given: text,
+    limit: '1 to 3660 days',
+  });
+}
+
+/** "alk, ca", "alk and ca", "alk ca", each once. @throws Problem for a word that names none, or for too many. */
+function askedSeveral(text: string): readonly LoggableId[] {
+  const parts = text.split(/[,;+&/]|\band\b/i).map((part) => part.trim());
+  const words = parts.flatMap((part) => (findLoggable(part) === undefined ? part.split(/\s+/) : [part]));
+  const ids = [...new Set(words.filter((word) => word !== '').map(askedLoggable))];
+  if (ids.length > 0 && ids.length <= MOST_PANELS) return ids;
+  throw new Problem(`One picture holds 1 to ${MOST_PANELS} parameters.`, {
+    field: 'of',
+    given: text,
+    limit: `1 to ${MOST_PANELS}, e.g. alk, ca, nitrate`,
+  });
+}
+
+function countLines(id: LoggableId, readings: readonly Reading[]): readonly string[] {
+  const { label } = loggable(id);
+  if (readings.length === 0) return [`no reading of ${label} in that time`];
+  return readings.length < MOST_READINGS ? [] : [`of ${label} the newest ${MOST_READINGS} readings`];
+}
+
+function trendsOf(
+  keep: Keep,
+  tank: Tank,
+  fromMs: number,
+  logged: readonly Logged[],
+  method: Method,
+): readonly OneTrend[] {
+  return logged
+    .filter(({ readings }) => readings.length > 0)
+    .map(({ id, readings }) => {
+      const sinceMs = Math.max(fromMs, readings[0]?.atMs ?? fromMs);
+      const additions = keep
+        .additions(tank.id, { fromMs: sinceMs })
+        .filter(({ parameter }) => parameter === id);
+      return oneTrend(tank, id, readings, additions, method);
+    });
+}
+
+function tooFew(tank: Tank, isUsual: boolean, ids: readonly LoggableId[], read: readonly string[]): Answer {
+  const labels = listed(ids.map((id) => loggable(id).label));
+  return answer({
+    headline: `No trend yet: it takes two readings at different times, and in this span ${tank.name} has no such pair of ${isUsual ? labels.replace(' and ', ' or ') : labels}.`,
+    read,
+    steps: [
+      'Log a line of readings each time you test: /log add readings:alk 8.1 ca 420.',
+      'Look further back, if you have logged before: /log trend over:365 days.',
+    ],
+    sources: ['practice'],
+  });
+}
+
+function trendAnswer(
+  tank: Tank,
+  all: readonly OneTrend[],
+  method: Method,
+  read: readonly string[],
+  days: number,
+  { zone = 'UTC' }: Context,
+): Answer {
+  const alerts = all.flatMap((one) => alertsOf(one, tank));
+  const shown = {
+    title: `${tank.name}: last ${significant(days, 3)} days`,
+    zone,
+    panels: all.map((one) => ({ ...one.panel, alerts: alertsOf(one, tank) })),
+  };
+  return answer({
+    headline: headlineOf(all),
+    read,
+    facts: all.flatMap((one) => factsOf(one, zone)),
+    steps: stepsFor(all, alerts.length > 0),
+    working: all.flatMap((one) => workingOf(one, method)),
+    cautions: [...alerts, ...(all.some(({ fast }) => fast !== undefined) ? [] : [ONLY_LOGGED])],
+    sources: [method === 'robust' ? 'sen68' : 'nist', 'practice'],
+    picture: { name: 'trend', svg: trendSvg(shown), alt: altText(shown) },
+  });
+}
+
+function stepsFor(all: readonly OneTrend[], isAlerted: boolean): readonly string[] {
+  const isMoving = all.some(({ trend }) => trend !== undefined && trend.verdict !== 'within error');
+  const isThin = all.some(({ trend }) => trend === undefined || trend.kitOnly);
+  return [
+    ...(isAlerted ? ['Test again with the same kit before you change a dose or correct anything.'] : []),
+    isMoving
+      ? 'Change one thing at a time, by a small step, and test again after two or three days at the same hour.'
+      : 'Change nothing on this alone: what moves is within the error of the tests.',
+    ...(isThin
+      ? [
+          'Log at least five readings of each, at the same hour with the same kit: then their scatter tells how sure the trend is.',
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { answer, type Answer, type Fact } from './answer.ts';
+import { defineCommand, type Command } from './command.ts';
+import type { Keep } from './keep.ts';
+import { keepOf } from './tank/asked-tank.ts';
+
+/** A file above this is written without line breaks, so that it still fits where it is sent. */
+const WIDE_FILE = 4_000_000;
+
+const BACKUPS =
+  'Daily backups still hold it until they are replaced: seven are kept, so it leaves them after seven days.';
+
+const NOTHING = 'Nothing is kept of you here: no tank, no reading, no note, no id.';
+
+const exportCommand = defineCommand({
+  path: ['mydata', 'export'],
+  summary: 'A file with everything kept of you here',
+  example: '/mydata export',
+  private: true,
+  options: z.strictObject({}),
+  run: (_, context) => {
+    const keep = keepOf(context);
+    const all = keep.exportAll();
+    const wide = JSON.stringify(all, null, 2);
+    const text = wide.length > WIDE_FILE ? JSON.stringify(all) : wide;
+    const facts = tanksOf(keep);
+    const none = facts.length === 0 ? ' You have no tank here.' : '';
+    return answer({
+      headline: `Everything kept of you is in the file.${none}`,
+      facts,
+      file: { name: 'sumpside-my-data.json', text },
+    });
+  },
+});
+
+const eraseCommand = defineCommand({
+  path: ['mydata', 'erase'],
+  summary: 'Removes everything kept of you here; asks once before it does',
+  example: '/mydata erase',
+  private: true,
+  options: z.strictObject({
+    sure: z.enum(['yes']).describe('Leave it out at first: the answer says what would go').optional(),
+  }),
+  run: ({ sure }, context) => {
+    const keep = keepOf(context);
+    const facts = tanksOf(keep);
+    if (sure === undefined && facts.length > 0) return asked(facts);
+    keep.eraseAll();
+    return facts.length > 0 ? erased(facts) : answer({ headline: NOTHING });
+  },
+});
+
+function asked(facts: readonly Fact[]): Answer {
+  return answer({
+    headline: 'Nothing is removed yet. Erasing removes everything kept of you, and it cannot be undone.',
+    facts,
+    steps: ['Keep a copy first: /mydata export.', 'Then erase: /mydata erase sure:yes.'],
+    cautions: [BACKUPS],
+    next: [{ label: 'Erase everything', command: 'mydata erase', input: { sure: 'yes' } }],
+  });
+}
+
+function erased(facts: readonly Fact[]): Answer {
+  return answer({ headline: 'Everything kept of you is removed.', facts, cautions: [BACKUPS] });
+}
+
+/** One line a tank with what hangs on it. */
+function tanksOf(keep: Keep): readonly Fact[] {
+  return keep.tanks().map(({ id, name }) => {
+    const readings = keep.readings(id, {}).length;
+    const additions = keep.additions(id, {}).length;
+    return { label: name, value: `${counted(readings, 'reading')}, ${counted(additions, 'addition')}` };
+  });
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}
+
+export const mydataCommands: readonly Command[] = [exportCommand, eraseCommand];

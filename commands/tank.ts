@@ -1,0 +1,18 @@
+import type { Command } from './command.ts';
+import { editCommand } from './tank/edit.ts';
+import { listCommand } from './tank/list.ts';
+import { newCommand } from './tank/new.ts';
+import { removeCommand } from './tank/remove.ts';
+import { shareCommand } from './tank/share.ts';
+import { showCommand } from './tank/show.ts';
+import { useTankCommand } from './tank/use.ts';
+
+export const tankCommands: readonly Command[] = [
+  newCommand,
+  showCommand,
+  editCommand,
+  listCommand,
+  useTankCommand,
+  shareCommand,
+  removeCommand,
+];

@@ -1,0 +1,71 @@
+import { Problem } from '../../core/problem.ts';
+import { clean } from '../../core/quantity/clean.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { MOST_NAME_LETTERS, type Keep, type PreferredUnits, type TankProfile } from '../keep.ts';
+import { askedStarted } from './asked-started.ts';
+import { tankNamed } from './asked-tank.ts';
+import { askedTargets } from './asked-targets.ts';
+import { alkalinityUnits, temperatureUnits, volumeUnits, type ProfileInput } from './options.ts';
+
+/** Everything of a profile but its name and water. */
+export type Details = Omit<TankProfile, 'name' | 'netVolumeL' | 'displayVolumeL' | 'volumeBasis'>;
+
+export const noDetails: Details = { kind: 'mixed', units: {}, targets: {} };
+
+/** The details with what the options change, and how targets were read. @throws Problem for what cannot be read. */
+export function askedDetails(
+  input: ProfileInput,
+  before: Details,
+  nowMs: number,
+): { readonly details: Details; readonly read: readonly string[] } {
+  const units = askedUnits(input, before.units);
+  const { targets, read } =
+    input.targets === undefined
+      ? { targets: before.targets, read: [] }
+      : askedTargets(input.targets, before.targets, units);
+  const hours =
+    input.hours === undefined ? undefined : readQuantity('hours', input.hours, { field: 'hours' });
+  const details = {
+    kind: input.kind ?? before.kind,
+    startedOn: input.started === undefined ? before.startedOn : askedStarted(input.started, nowMs),
+    instrument: input.instrument ?? before.instrument,
+    lightHours: hours?.value ?? before.lightHours,
+    units,
+    targets,
+  };
+  return { details, read };
+}
+
+function askedUnits(
+  { units, alkalinity, temperature }: ProfileInput,
+  before: PreferredUnits,
+): PreferredUnits {
+  return {
+    volume: units === undefined ? before.volume : volumeUnits[units],
+    alkalinity: alkalinity === undefined ? before.alkalinity : alkalinityUnits[alkalinity],
+    temperature: temperature === undefined ? before.temperature : temperatureUnits[temperature],
+  };
+}
+
+/**
+ * A name no other tank of the member has; `ownId` is the tank being renamed.
+ *
+ * @throws Problem when it is taken, or nothing one can read.
+ */
+export function askedName(keep: Keep, text: string, ownId?: number): string {
+  const name = text.replaceAll(/[\p{C}\s]+/gu, ' ').trim();
+  if (name === '' || name.length > MOST_NAME_LETTERS || !/[\p{L}\p{N}]/u.test(clean(name))) {
+    throw new Problem('A tank needs a name of letters or digits.', {
+      field: 'name',
+      given: text,
+      limit: `1 to ${MOST_NAME_LETTERS} characters`,
+    });
+  }
+  const other = tankNamed(keep, name);
+  if (other === undefined || other.id === ownId) return name;
+  throw new Problem(`You already have a tank called ${other.name}.`, {
+    field: 'name',
+    given: text,
+    hint: 'Give this one another name, or change that one with /tank edit.',
+  });
+}

@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { shapes } from '../../core/tank/shape.ts';
+import { tankKinds } from '../../core/water/targets.ts';
+import { salinityInstruments } from '../keep.ts';
+import { quantityOption, textOption } from '../options.ts';
+
+/** Longest text of a size: it is kept with the tank. */
+const MAX_SIZE = 60;
+
+/** How members choose their unit of volume, and its symbol. */
+export const volumeUnits = { litres: 'L', 'US gallons': 'US gal', 'imperial gallons': 'imp gal' } as const;
+export const alkalinityUnits = { dKH: 'dKH', 'meq/L': 'meq/L', 'ppm CaCO3': 'ppm CaCO3' } as const;
+export const temperatureUnits = { celsius: '°C', fahrenheit: '°F' } as const;
+
+function keys<T extends string>(units: Readonly<Record<T, string>>): [T, ...T[]] {
+  return Object.keys(units) as [T, ...T[]];
+}
+
+/** Volumes are plain texts here: a number without a unit is read in the unit chosen for this very tank. */
+export const volumeOptions = {
+  volume: textOption('Net water of the whole system, without rock and sand, e.g. 240 L or 63 gal').optional(),
+  size: textOption('The glass, e.g. 120 x 50 x 50 cm or 36 x 18 x 18 in', { max: MAX_SIZE }).optional(),
+  measured: z.enum(['inside', 'outside']).describe('Where the size was measured').optional(),
+  glass: quantityOption('length', 'Thickness of one pane, where measured outside, e.g. 12 mm').optional(),
+  height: quantityOption('length', 'Water height from the bottom inside, e.g. 46 cm').optional(),
+  shape: z.enum(shapes).describe('Shape of the glass; a box where not said').optional(),
+  sump: textOption('Water in the running sump: 60 L, 60 x 40 x 25 cm, or 20 % of the display').optional(),
+  rock: textOption('Rock: 30 kg, or its share of the display, 15 %').optional(),
+  sand: quantityOption('length', 'Depth of the sand, e.g. 4 cm').optional(),
+  dilution: textOption('A dose that measured the water: 20 g baking soda, 7.0 to 8.1 dKH').optional(),
+};
+
+export const profileOptions = {
+  ...volumeOptions,
+  kind: z.enum(tankKinds).describe('What is kept; it sets the usual targets').optional(),
+  started: textOption('The day it was filled: 2025-01-03 or 3 Jan 2025').optional(),
+  instrument: z.enum(salinityInstruments).describe('What you measure salinity with').optional(),
+  hours: quantityOption('hours', 'Hours of full light a day, e.g. 9 h').optional(),
+  units: z.enum(keys(volumeUnits)).describe('Unit of a volume written without one').optional(),
+  alkalinity: z.enum(keys(alkalinityUnits)).describe('Unit of an alkalinity written without one').optional(),
+  temperature: z
+    .enum(keys(temperatureUnits))
+    .describe('Unit of a temperature written without one')
+    .optional(),
+  targets: textOption('Your own targets: alk 8-9, ca 420-440; "alk default" takes one back').optional(),
+};
+
+type Texts<T> = {
+  readonly [K in keyof T]?: T[K] extends z.ZodOptional<infer S> ? z.infer<S> | undefined : never;
+};
+export type VolumeInput = Texts<typeof volumeOptions>;
+export type ProfileInput = Texts<typeof profileOptions>;

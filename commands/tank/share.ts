@@ -1,0 +1,32 @@
+import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { textOption } from '../options.ts';
+import { askedTank, keepOf } from './asked-tank.ts';
+import { ageFact, PRACTICE_TARGETS, targetTable, waterFacts } from './facts.ts';
+import { kindWords, waterWords } from './print.ts';
+
+/** The one command about a member's tank whose answer everyone sees: no readings, no habits, no basis. */
+export const shareCommand = defineCommand({
+  path: ['tank', 'share'],
+  summary: 'Show everyone a card of your tank: kind, water, age and targets, no readings',
+  example: '/tank share',
+  options: z.strictObject({
+    tank: textOption('Which of your tanks; the one in use where not said', { suggest: 'tank' }).optional(),
+  }),
+  run: (input, context) => {
+    const tank = askedTank(keepOf(context), input.tank);
+    const { name, kind, startedOn } = tank;
+    return answer({
+      headline: `${name}, ${kindWords[kind]}: ${waterWords(tank)}.`,
+      facts: [
+        { label: 'kind', value: kindWords[kind] },
+        ...waterFacts(tank),
+        ...(startedOn === undefined ? [] : [ageFact(startedOn, context.nowMs)]),
+      ],
+      table: targetTable(tank),
+      cautions: [PRACTICE_TARGETS],
+      sources: ['practice'],
+    });
+  },
+});

@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { textOption } from '../options.ts';
+import { askedTank, keepOf } from './asked-tank.ts';
+import { detailFacts, PRACTICE_TARGETS, targetReason, targetTable, waterFacts } from './facts.ts';
+import { waterWords } from './print.ts';
+
+export const showCommand = defineCommand({
+  path: ['tank', 'show'],
+  summary: 'What I keep of one of your tanks: water, habits and targets',
+  example: '/tank show',
+  private: true,
+  options: z.strictObject({
+    tank: textOption('Which of your tanks; the one in use where not said', { suggest: 'tank' }).optional(),
+  }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const inUse = keep.tankInUse()?.id === tank.id;
+    return answer({
+      headline: `${tank.name}: ${waterWords(tank)}.`,
+      read: [
+        inUse ? `${tank.name}, your tank in use` : `${tank.name}, not the tank in use`,
+        targetReason(tank),
+      ],
+      facts: [
+        ...waterFacts(tank),
+        { label: 'how the water is known', value: tank.volumeBasis },
+        ...detailFacts(tank, context.nowMs),
+      ],
+      table: targetTable(tank),
+      cautions: [PRACTICE_TARGETS],
+      sources: ['practice'],
+      next: inUse ? [] : [{ label: `use ${tank.name}`, command: 'tank use', input: { tank: tank.name } }],
+    });
+  },
+});

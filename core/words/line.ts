@@ -1,0 +1,166 @@
+import { namesOn, scaleOfName, spaced, type NameOnLine } from '../log/line-names.ts';
+import { readLogged, type OwnUnits } from '../log/value.ts';
+import { Problem } from '../problem.ts';
+import { isPlausible, type Value } from '../water/assess.ts';
+import type { LoggableId } from '../water/loggable.ts';
+import { hear } from './hear.ts';
+import { is, type Mention } from './mention.ts';
+
+/** A reading out of a line, in the parameter's own unit. */
+export interface LineValue extends Value {
+  /** What had to be interpreted. */
+  readonly notes: readonly string[];
+  /** Whether it lies where a reading can be believed. */
+  readonly plausible: boolean;
+}
+
+export interface Line {
+  readonly values: readonly LineValue[];
+  /** Every part of the line that was not used, as read; nothing is dropped silently. */
+  readonly unread: readonly string[];
+}
+
+/** What may stand between a name and its number, or be left over without a word about it. */
+const GLUE =
+  /^(?:[\s:=~≈<>(),;|/&+-]|\.(?!\d)|\b(?:is|are|at|of|on|and|my|the|a|an|now|reads?|reading|readings|about|around|approx|level|levels|test|tests|tested|params?|parameters?|values?|numbers?|results?|today|ppm|mg\/l|dkh)\b)*$/;
+/** Reference temperatures behind a specific gravity. */
+const PAIR = /^\s*(?:at|@)?\s*\(?(?:60|20|25)\s*°?[cf]?\s*\/\s*(?:60|20|25)\s*°?[cf]?\)?/;
+/** "5-10", "7 to 8", "8.2 -> 8.4": two numbers, so no reading. */
+const SPAN = /^\s*(?:-|to\b|->|=>|→)\s*\.?\d/;
+
+/**
+ * Reads a typed line of readings: "420/8.1/1350 sg 1.025 78f no3 8 po4 .06" (calcium, alkalinity and magnesium in any
+ * order), "alk 8,3 ca 420 mg 1350", "kh=8.2", "8.2 alk 420 ca". A number belongs to the name beside it (before it,
+ * unless the line puts numbers first), else to the parameter its unit can only be of. The first reading of a parameter
+ * counts; one that differs from it stays unread.
+ *
+ * `field` is the option the line was typed in. `units` are the member's own for numbers whose size leaves several.
+ *
+ * @throws Problem where a value must be asked; its `choices` are the whole line with the value put right.
+ */
+export function readLine(text: string, field: string, units: OwnUnits = {}): Line {
+  const { text: line, mentions } = hear(spaced(text));
+  const numbers = mentions.filter(({ end }) => !SPAN.test(line.slice(end)));
+  const names = namesOn(line, mentions, (between) => GLUE.test(between));
+  const scope: Scope = { line, field, units, names, numbersFirst: isNumbersFirst(line, mentions, names) };
+  const used: Span[] = [];
+  const values = new Map<LoggableId, LineValue>();
+  for (const mention of numbers) {
+    const owner = ownerOf(mention, scope, used);
+    if (owner === undefined) continue;
+    const read = readMention(owner, mention, scope);
+    const known = values.get(owner.id);
+    if (known !== undefined && known.value !== read.value) continue;
+    used.push(owner.span);
+    if (known === undefined) values.set(owner.id, { ...read, plausible: isPlausible(read) });
+  }
+  return { values: [...values.values()], unread: leftOver(line, used) };
+}
+
+interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+interface Scope {
+  readonly line: string;
+  readonly field: string;
+  readonly units: OwnUnits;
+  readonly names: readonly NameOnLine[];
+  readonly numbersFirst: boolean;
+}
+
+/** The parameter of a number, the name that says so, and what of the line both take up. */
+interface Owner {
+  readonly id: LoggableId;
+  readonly word: string | undefined;
+  readonly span: Span;
+}
+
+/** "8.3 alk 420 ca": begins with a number and its name, and does not end in a number without either. */
+function isNumbersFirst(line: string, mentions: readonly Mention[], [name]: readonly NameOnLine[]): boolean {
+  const [first] = mentions;
+  const last = mentions.at(-1);
+  if (first === undefined || last === undefined || name === undefined) return false;
+  const begins = name.start >= first.end && unitOwner(first) === undefined;
+  const ends = is(last, 'bare') && GLUE.test(line.slice(last.end));
+  return begins && !ends && GLUE.test(line.slice(first.end, name.start));
+}
+
+function ownerOf(mention: Mention, scope: Scope, used: readonly Span[]): Owner | undefined {
+  const { line, names, numbersFirst } = scope;
+  const byUnit = unitOwner(mention);
+  const end = mention.end + pairBehind(byUnit, line, mention).length;
+  const free = names.filter(
+    (name) =>
+      (byUnit ?? name.id) === name.id && !used.some((span) => name.start < span.end && name.end > span.start),
+  );
+  const before = free.findLast((name) => name.end <= mention.start);
+  const behind = free.find((name) => name.start >= end);
+  const isBefore = before !== undefined && GLUE.test(line.slice(before.end, mention.start));
+  const isBehind =
+    behind !== undefined &&
+    GLUE.test(line.slice(end, behind.start)) &&
+    (numbersFirst || !/^\s*\.?\d/.test(line.slice(behind.end)));
+  if (isBehind && (numbersFirst || !isBefore))
+    return { id: behind.id, word: behind.word, span: { start: mention.start, end: behind.end } };
+  if (isBefore) {
+    const whole = mention.end + pairBehind(before.id, line, mention).length;
+    return { id: before.id, word: before.word, span: { start: before.start, end: whole } };
+  }
+  return byUnit === undefined
+    ? undefined
+    : { id: byUnit, word: undefined, span: { start: mention.start, end } };
+}
+
+/** The one parameter a number's unit can be of; "1350 mg" of that size is the metal, not milligrams. */
+function unitOwner(mention: Mention): LoggableId | undefined {
+  if (is(mention, 'salinity') || is(mention, 'conductivity')) return 'salinity';
+  if (mention.kinds.length !== 1) return undefined;
+  if (is(mention, 'temperature')) return 'temperature';
+  if (is(mention, 'alkalinity')) return 'alkalinity';
+  const isMetal = isMilligrams(mention) && isPlausible({ parameter: 'magnesium', value: mention.value });
+  return isMetal ? 'magnesium' : undefined;
+}
+
+function isMilligrams(mention: Mention): boolean {
+  return is(mention, 'mass') && /\d ?mg$/.test(mention.text);
+}
+
+function pairBehind(id: LoggableId | undefined, line: string, mention: Mention): string {
+  return id === 'salinity' ? (PAIR.exec(line.slice(mention.end))?.[0] ?? '') : '';
+}
+
+function readMention({ id, word }: Owner, mention: Mention, scope: Scope): Omit<LineValue, 'plausible'> {
+  const { line, field, units } = scope;
+  const text = isMilligrams(mention) ? mention.text.replace(/ ?mg$/, '') : mention.text;
+  const pair = pairBehind(id, line, mention);
+  const scale = id === 'salinity' ? scaleOfName(word) : '';
+  try {
+    const { value, notes } = readLogged(id, `${scale} ${text}${pair}`.trim(), field, units);
+    const isBelow = /<\s*$/.test(line.slice(0, mention.start));
+    return {
+      parameter: id,
+      value,
+      notes: isBelow ? [...notes, `less than ${text} taken as ${text}`] : notes,
+    };
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const { message, limit, hint } = error;
+    const [head, tail] = [line.slice(0, mention.start), line.slice(mention.end + pair.length)];
+    const choices = error.choices.map((choice) => `${head}${choice}${tail}`.replace(/\s+/g, ' ').trim());
+    throw new Problem(message, { field, given: mention.text, limit, hint, choices });
+  }
+}
+
+/** The parts of the line between what was used, without mere connecting words. */
+function leftOver(line: string, used: readonly Span[]): string[] {
+  const sorted = [...used].sort((a, b) => a.start - b.start);
+  const ends = [0, ...sorted.map(({ end }) => end)];
+  const starts = [...sorted.map(({ start }) => start), line.length];
+  return starts
+    .map((start, index) => line.slice(ends[index] ?? 0, start))
+    .filter((part) => !GLUE.test(part))
+    .map((part) => part.replace(/^[\s,;:|/.]+(?!\d)|[\s,;:|/(.]+$/g, '').trim())
+    .filter((part) => part !== '');
+}

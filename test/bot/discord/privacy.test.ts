@@ -1,0 +1,228 @@
+import * as fc from 'fast-check';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { readCallId } from '../../../bot/discord/call.ts';
+import { runText, runWords } from '../../../bot/discord/outcome.ts';
+import type { Desk } from '../../../bot/discord/outcome.ts';
+import { openLog } from '../../../bot/log.ts';
+import { ask } from '../../../commands/ask.ts';
+import { optionsOf } from '../../../commands/options.ts';
+import { userIds } from '../../discord/standin/world.ts';
+import { nowMs, onePixel, openClub } from './club.ts';
+import type { Club } from './club.ts';
+import { memberCommands, moveIn } from './members.ts';
+
+const { keeper, second } = userIds;
+const SECRETS = /Lagoon|251\.7|251,7|sesame/;
+const question = 'raise alk 7.2 to 8.4 with soda ash';
+const dose = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash' };
+
+let club: Club;
+const kept = (id: string): string => JSON.stringify(club.store.keepFor(id).exportAll());
+
+const deskOf = ({ store }: Club): Desk => ({
+  commands: memberCommands,
+  ask,
+  log: openLog('silent'),
+  nowMs: () => nowMs,
+  keepFor: store.keepFor,
+  toPng: onePixel,
+});
+
+beforeEach(async () => {
+  club = await openClub({ commands: memberCommands, ask });
+  moveIn(club.store.keepFor(keeper), 'Lagoon', 251.7, 'sesame');
+});
+
+afterEach(() => club.close());
+
+describe('what uses a tank is for its member alone', () => {
+  it('a command that leaves out the volume', async () => {
+    const reply = await club.standIn.slash('dose', dose, { subcommand: 'amount' }).reply;
+    expect(reply.text).toContain('net water of your tank Lagoon');
+    expect(reply.ephemeral).toBe(true);
+    const other = await club.standIn.slash('dose', dose, { subcommand: 'amount', userId: second }).reply;
+    expect(other.text).toContain('per 100 L');
+    expect(other.ephemeral).toBe(false);
+  });
+
+  it('a command that names its own volume is public', async () => {
+    const given = { ...dose, volume: '75 gal' };
+    const reply = await club.standIn.slash('dose', given, { subcommand: 'amount' }).reply;
+    expect(reply.ephemeral).toBe(false);
+    expect(reply.text).not.toMatch(SECRETS);
+  });
+
+  it('a question by slash command', async () => {
+    const reply = await club.standIn.slash('ask', { question }).reply;
+    expect(reply.text).toMatch(SECRETS);
+    expect(reply.ephemeral).toBe(true);
+    const other = await club.standIn.slash('ask', { question }, { userId: second }).reply;
+    expect(other.ephemeral).toBe(false);
+  });
+
+  it('a direct message, but not a mention in a channel', async () => {
+    expect((await club.standIn.directMessage(question).reply).text).toContain('Lagoon');
+    const mention = await club.standIn.mention(question).reply;
+    expect(mention.text).not.toMatch(SECRETS);
+    expect(mention.text).toContain('per 100 L');
+    const pinged = await club.standIn.mention(question, { replyTo: String(mention.message['id']) }).reply;
+    expect(pinged.text).not.toMatch(SECRETS);
+    expect((await club.standIn.directMessage(question, { userId: second }).reply).text).not.toMatch(SECRETS);
+  });
+
+  it('every command about a tank and its problems, but not a card that is shared', async () => {
+    const { standIn } = club;
+    const used = [
+      standIn.slash('tank', {}, { subcommand: 'show' }),
+      standIn.slash('tank', { tank: 'Nowhere' }, { subcommand: 'show' }),
+      standIn.slash('tank', { name: 'Lagoon', volume: '90 L' }, { subcommand: 'new' }),
+      standIn.slash('tank', { tank: 'Nowhere' }, { subcommand: 'share' }),
+      standIn.slash('log', {}, { subcommand: 'show' }),
+      standIn.slash('log', { readings: 'alk 8.2', tank: 'Nowhere' }, { subcommand: 'add' }),
+      standIn.slash('log', {}, { subcommand: 'export' }),
+      standIn.slash('checkup'),
+      standIn.slash('mydata', {}, { subcommand: 'export' }),
+      standIn.slash('mydata', {}, { subcommand: 'erase' }),
+    ];
+    for (const each of used) expect((await each.reply).ephemeral).toBe(true);
+    const card = await standIn.slash('tank', {}, { subcommand: 'share' }).reply;
+    expect(card.ephemeral).toBe(false);
+    expect(card.text).toContain('Lagoon');
+    expect(card.text).not.toMatch(/sesame|8\.3 dKH/);
+  });
+});
+
+describe('another member', () => {
+  const options = [
+    ['tank', 'show', { tank: 'Lagoon' }],
+    ['tank', 'show', { tank: '1' }],
+    ['tank', 'use', { tank: 'Lagoon' }],
+    ['tank', 'share', { tank: 'Lagoon' }],
+    ['tank', 'edit', { tank: 'Lagoon', volume: '5 L' }],
+    ['tank', 'edit', { volume: '5 L' }],
+    ['tank', 'remove', { tank: 'Lagoon', sure: 'yes' }],
+    ['tank', 'list', {}],
+    ['log', 'show', { tank: 'Lagoon' }],
+    ['log', 'show', {}],
+    ['log', 'trend', { tank: 'Lagoon', of: 'alkalinity' }],
+    ['log', 'add', { tank: 'Lagoon', readings: 'alk 7.1' }],
+    ['log', 'undo', { tank: 'Lagoon' }],
+    ['log', 'export', { tank: 'Lagoon' }],
+    ['mydata', 'export', {}],
+    ['mydata', 'erase', { sure: 'yes' }],
+  ] as const;
+
+  it.each(options)('reaches nothing with /%s %s %j', async (command, subcommand, given) => {
+    const before = kept(keeper);
+    const reply = await club.standIn.slash(command, given, { subcommand, userId: second }).reply;
+    const files = reply.files.map(({ data }) => Buffer.from(data).toString()).join('');
+    const echoed = Object.values(given).join(' ');
+    const told = (reply.text + files).replaceAll('Lagoon', echoed.includes('Lagoon') ? '' : 'Lagoon');
+    expect(told).not.toMatch(SECRETS);
+    expect(kept(keeper)).toBe(before);
+  });
+
+  it('is offered the names of their own tanks only, while typing', async () => {
+    moveIn(club.store.keepFor(second), 'Tide pool', 90, 'own');
+    const how = { subcommand: 'show', focused: 'tank' };
+    const names = async (userId: string) =>
+      (await club.standIn.autocomplete('tank', { tank: '' }, { ...how, userId }).choices).map(
+        ({ name }) => name,
+      );
+    expect(await names(keeper)).toEqual(['Lagoon']);
+    expect(await names(second)).toEqual(['Tide pool']);
+    expect(await names(userIds.steward)).toEqual([]);
+  });
+
+  it('who presses a button acts on their own', async () => {
+    moveIn(club.store.keepFor(second), 'Tide pool', 90, 'own');
+    const { standIn } = club;
+    const before = kept(keeper);
+    const press = async (id: string) => {
+      await standIn.slash('offer', { with: id }).reply;
+      return standIn.component(id, { userId: second }).reply;
+    };
+    const shown = await press('run:tank show?');
+    expect(shown.text).toContain('Tide pool');
+    expect(shown.ephemeral).toBe(true);
+    expect((await press('run:tank show?tank=Lagoon')).text).toContain('You have no tank called Lagoon');
+    const dosed = await press(`run:dose amount?of=alkalinity&now=7.2&goal=8.4&with=soda ash`);
+    expect(dosed.text).toContain('Tide pool');
+    expect(dosed.ephemeral).toBe(true);
+    expect((await press('run:mydata erase?sure=yes')).text).toContain('Everything kept of you is removed.');
+    expect(club.store.keepFor(second).tanks()).toEqual([]);
+    expect(kept(keeper)).toBe(before);
+  });
+});
+
+describe('any custom id', () => {
+  const options = memberCommands.flatMap((command) => optionsOf(command.options).map(({ name }) => name));
+  const names = fc.constantFrom(...options, 'person', 'keep', 'user', '__proto__', 'constructor');
+  const likely = [
+    '1',
+    '2',
+    'Lagoon',
+    'lagoon',
+    'Tide pool',
+    'yes',
+    '10 L',
+    keeper,
+    "x' OR 1=1 --",
+    'calcium',
+  ];
+  const values = fc.oneof(fc.constantFrom(...likely), fc.string({ maxLength: 12 }));
+  const crafted = fc
+    .tuple(
+      fc.constantFrom(...memberCommands.map(({ path }) => path.join(' '))),
+      fc.array(fc.tuple(names, values), { maxLength: 4 }),
+    )
+    .map(([name, pairs]) => {
+      const query = pairs.map(([key, value]) => `${key}=${encodeURIComponent(value)}`).join('&');
+      return `run:${name}?${query}`;
+    });
+
+  it('of another member changes nothing of the first and tells nothing', () => {
+    const desk = deskOf(club);
+    const own = club.store.keepFor(second);
+    const before = kept(keeper);
+    let ran = 0;
+    const press = (id: string): void => {
+      const call = readCallId(id);
+      if (call === undefined) return;
+      if (own.tankInUse() === undefined) moveIn(own, 'Tide pool', 90, 'own');
+      const { answer, hidden } = runText(desk, second, call);
+      ran += 1;
+      const told = JSON.stringify(answer);
+      expect(told).not.toMatch(/251\.7|sesame|went wrong/);
+      expect(kept(keeper)).toBe(before);
+      if (!hidden && call.command !== 'tank share') expect(told).not.toContain('net water of your tank');
+    };
+    fc.assert(fc.property(crafted, press), { numRuns: 2000 });
+    fc.assert(fc.property(fc.string(), press), { numRuns: 200 });
+    expect(ran).toBeGreaterThanOrEqual(2000);
+  });
+
+  it('cannot make a public answer of words tell of a tank', () => {
+    const { answer } = runWords(deskOf(club), `<@${keeper}> Lagoon: ${question}`);
+    expect(JSON.stringify(answer)).not.toMatch(/251\.7|sesame/);
+  });
+});
+
+describe('an erased member', () => {
+  it('is told kindly by the buttons of before', async () => {
+    const { standIn } = club;
+    await standIn.slash('offer', { with: 'run:tank show?tank=Lagoon' }).reply;
+    const asked = await standIn.slash('mydata', {}, { subcommand: 'erase' }).reply;
+    expect(asked.text).toContain('Lagoon: 1 reading, 0 additions');
+    expect(asked.text).toContain('seven days');
+    const erase = 'run:mydata erase?sure=yes';
+    expect((await standIn.component(erase).reply).text).toContain('Everything kept of you is removed.');
+    const again = await standIn.component(erase).reply;
+    expect(again.text).toContain('Nothing is kept of you here');
+    expect(again.ephemeral).toBe(true);
+    const shown = await standIn.component('run:tank show?tank=Lagoon').reply;
+    expect(shown.text).toContain('You have no tank here yet.');
+    expect(shown.text).toContain('/tank new');
+    expect(club.log.join('')).not.toMatch(/errorId|sesame|Lagoon/);
+  });
+});

@@ -1,0 +1,87 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Keep } from '../../../commands/keep.ts';
+import type { Store } from '../../../bot/store/open.ts';
+import { ADA, addition, alkalinity, BEA, opened, profile } from './place.ts';
+
+/** Everything a member can do, with any two ids. */
+const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) => unknown>> = {
+  tanks: (keep) => keep.tanks(),
+  tankInUse: (keep) => keep.tankInUse(),
+  addTank: (keep, tankId) =>
+    keep.tanks().length < 5 ? keep.addTank(profile(`made ${tankId} ${keep.tanks().length}`)) : [],
+  editTank: (keep, tankId) =>
+    keep.tanks().length < 5 ? keep.editTank(tankId, profile(`edited ${tankId}`)) : [],
+  useTank: (keep, tankId) => keep.useTank(tankId),
+  removeTank: (keep, tankId) => keep.removeTank(tankId),
+  addEntry: (keep, tankId) => keep.addEntry(tankId, alkalinity(1)),
+  addEntries: (keep, tankId) => keep.addEntries(tankId, [alkalinity(1), alkalinity(2)]),
+  lastEntry: (keep, tankId) => keep.lastEntry(tankId),
+  removeEntry: (keep, tankId, id) => keep.removeEntry(tankId, id),
+  readings: (keep, tankId) => keep.readings(tankId, {}),
+  readingsOfOne: (keep, tankId) => keep.readings(tankId, { parameter: 'alkalinity', most: 3 }),
+  latest: (keep, tankId) => keep.latest(tankId),
+  addAddition: (keep, tankId) => keep.addAddition(tankId, addition(1)),
+  removeAddition: (keep, tankId, id) => keep.removeAddition(tankId, id),
+  additions: (keep, tankId) => keep.additions(tankId, {}),
+  exportAll: (keep) => keep.exportAll(),
+  eraseAll: (keep) => keep.eraseAll(),
+};
+
+const MARK = 'Beas-own';
+
+/** Bea has data whose ids lie between Ada's. */
+function club(): { store: Store; ada: Keep; bea: Keep } {
+  const store = opened();
+  const [ada, bea] = [store.keepFor(ADA), store.keepFor(BEA)];
+  for (const name of ['one', 'two'])
+    for (const [keep, mark] of [
+      [ada, 'Adas-own'],
+      [bea, MARK],
+    ] as const) {
+      const { id } = keep.addTank(profile(`${mark} ${name}`));
+      for (const hours of [0, 1, 2]) keep.addEntry(id, alkalinity(8, hours, mark));
+      keep.addAddition(id, { ...addition(1), compound: mark });
+    }
+  return { store, ada, bea };
+}
+
+describe('one member', () => {
+  it('has every function of a Keep tried', () => {
+    const { ada } = club();
+    expect(Object.keys(actions)).toEqual(expect.arrayContaining(Object.keys(ada)));
+  });
+
+  it("never sees or changes another's rows, with any ids", () => {
+    const anyId = fc.oneof(
+      { weight: 6, arbitrary: fc.integer({ min: -1, max: 16 }) },
+      fc.maxSafeInteger(),
+      fc.double(),
+    );
+    const anyAction = fc.tuple(fc.constantFrom(...Object.keys(actions)), anyId, anyId);
+    fc.assert(
+      fc.property(fc.array(anyAction, { minLength: 1, maxLength: 25 }), (taken) => {
+        const { store, ada, bea } = club();
+        const before = [bea.exportAll(), bea.tankInUse()];
+        for (const [name, tankId, id] of taken)
+          expect(JSON.stringify(actions[name]?.(ada, tankId, id)) ?? '').not.toContain(MARK);
+        expect([bea.exportAll(), bea.tankInUse()]).toEqual(before);
+        store.close();
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it.each(
+    Object.keys(actions).filter((name) => !/^(tanks|tankInUse|addTank|exportAll|eraseAll)$/.test(name)),
+  )("is told by %s that another's tank does not exist", (name) => {
+    const { ada, bea } = club();
+    const theirs = bea.tanks()[0]?.id ?? expect.unreachable();
+    const theirEntry = bea.lastEntry(theirs)?.id ?? expect.unreachable();
+    const answers = [theirs, 999].map((tankId) => actions[name]?.(ada, tankId, theirEntry));
+    expect(answers[0]).toEqual(answers[1]);
+    const own = ada.tanks()[0]?.id ?? expect.unreachable();
+    if (name.startsWith('remove') && name !== 'removeTank')
+      expect(actions[name]?.(ada, own, theirEntry)).toBe(false);
+  });
+});

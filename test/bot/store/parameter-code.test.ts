@@ -1,0 +1,18 @@
+import { expect, it } from 'vitest';
+import { allCodes, parameterCode, parameterOf } from '../../../bot/store/parameter-code.ts';
+import { loggableIds } from '../../../core/water/loggable.ts';
+
+const released =
+  'salinity alkalinity calcium magnesium potassium strontium bromide iodine nitrate phosphate ammonia nitrite temperature ph'.split(
+    ' ',
+  );
+
+it('never changes, as files hold the codes', () => {
+  expect(released.map((_, i) => parameterOf(i + 1))).toEqual(released);
+});
+
+it('has one code for each parameter', () => {
+  expect(new Set(allCodes).size).toBe(loggableIds.length);
+  for (const id of loggableIds) expect(parameterOf(parameterCode[id])).toBe(id);
+  expect(() => parameterOf(0)).toThrow('code 0');
+});
