@@ -31,7 +31,7 @@ afterAll(async () => {
 });
 
 function start(env: NodeJS.ProcessEnv = {}): Child {
-  return built.start('bot/main.js', [], { DISCORD_API_BASE: standIn.apiBase, ...env });
+  return built.start('bot/main.ts', [], { DISCORD_API_BASE: standIn.apiBase, ...env });
 }
 
 async function startReady(env: NodeJS.ProcessEnv = {}): Promise<Child> {
@@ -165,7 +165,7 @@ describe('register as a process', () => {
   it('ends with the code of what it did', async () => {
     const registering = (token: string, ...args: string[]): Child => {
       const env = { DISCORD_API_BASE: standIn.apiBase, DISCORD_TOKEN: token };
-      return built.start('bot/discord/register.js', args, env);
+      return built.start('bot/discord/register.ts', args, env);
     };
     const ends = [
       registering(standIn.token, '--global'),

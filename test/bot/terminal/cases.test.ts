@@ -1,0 +1,148 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PassThrough, Readable } from 'node:stream';
+import { afterEach, describe, expect, it } from 'vitest';
+import { toPng } from '../../../bot/png.ts';
+import { openStore } from '../../../bot/store/open.ts';
+import { LOCAL_PERSON } from '../../../bot/store/people.ts';
+import { openRoom } from '../../../bot/terminal/room.ts';
+import { ask } from '../../../commands/ask.ts';
+import { commands } from '../../../commands/index.ts';
+import { asked } from '../../corpus.ts';
+
+const DAY_MS = 86_400_000;
+const folders: string[] = [];
+afterEach(() => {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
+});
+
+interface Room {
+  readonly dataDir: string;
+  /** Types lines into the room, `daysLater` days after it was opened, and returns what it shows, unwrapped. */
+  readonly type: (lines: readonly string[], daysLater?: number) => Promise<string>;
+}
+
+/** The terminal room over a store in a folder of its own; it is opened anew for every call, as after a restart. */
+function room(): Room {
+  const dataDir = mkdtempSync(join(tmpdir(), 'sumpside-room-'));
+  folders.push(dataDir);
+  const type = async (lines: readonly string[], daysLater = 0): Promise<string> => {
+    const nowMs = (): number => Date.UTC(2026, 5, 1, 18) + daysLater * DAY_MS;
+    const store = openStore({ file: join(dataDir, 'room.sqlite'), nowMs });
+    const reported: unknown[] = [];
+    const output = new PassThrough();
+    let shown = '';
+    output.on('data', (chunk) => (shown += String(chunk)));
+    await openRoom({
+      input: Readable.from(lines.map((line) => `${line}\n`)),
+      output,
+      commands,
+      ask,
+      nowMs,
+      zone: 'UTC',
+      keep: store.keepFor(LOCAL_PERSON),
+      dataDir,
+      toPng,
+      reportFailure: (error) => String(reported.push(error)),
+    });
+    store.close();
+    expect(reported).toEqual([]);
+    return shown.replace(/\s+/g, ' ');
+  };
+  return { dataDir, type };
+}
+
+// Amounts from IUPAC 2021 weights (1.890 g Na2CO3, 2.996 g NaHCO3 per dKH per 100 L), 1 US gal = 3.785 L, EOS-80 at 25/25.
+describe('a member with a tank never types a volume again', () => {
+  const tank = '/tank new name:Pantry volume:150 gal kind:mixed units:US gallons';
+
+  it('A16: log, daily use, and the dose for this tank, over two days and a restart', async () => {
+    const { type } = room();
+    expect(await type([tank, '/log add readings:kh 9.3'])).toContain('150 US gal (567.8 L)');
+    const later = await type(
+      ['/log add readings:kh 7.5 ph 8.03', '/dose use of:kh', 'alk 7.5 want 9.3 soda ash'],
+      2,
+    );
+    expect(later).toMatch(/about 0\.9 dKH of alkalinity a day/);
+    expect(later).toMatch(/19\.3 g of sodium carbonate in all, 9\.7 g a day for 2 days/);
+    expect(later).toContain('net water of your tank Pantry: 567.8 L');
+    expect(later).not.toMatch(/per 100 L in all/);
+  });
+
+  it('an explicit volume wins', async () => {
+    const shown = await room().type([
+      tank,
+      '/dose amount of:kh now:7.2 goal:8.4 with:soda ash volume:75 gal',
+    ]);
+    expect(shown).toContain('6.4 g of sodium carbonate');
+    expect(shown).not.toContain('net water of your tank');
+  });
+
+  it('B09 and B13: a dip is left alone, an instrument is checked before the tank', async () => {
+    const shown = await room().type([tank, '/log add readings:sg 1.025', asked.B09, asked.B13]);
+    expect(shown).toMatch(/Leave it\. The extra water is fresh, about 4 %/);
+    expect(shown).toMatch(/The tank is about 32\.5 ppt \(1\.0245 SG\)/);
+    expect(shown).not.toMatch(/add salt now/i);
+  });
+
+  it('E01: how often to test what, without testing everything daily', async () => {
+    const shown = await room().type([tank, '/checkup readings:kh 8.2 ca 420 plan:yes']);
+    expect(shown).toMatch(/alkalinity\s+twice a week/);
+    expect(shown).not.toMatch(/nitrate\s+daily/);
+  });
+
+  it('G01, G03, G05, G07, G09 and G12 in plain words, with a tank kept', async () => {
+    const { type } = room();
+    const shown = await type([
+      tank,
+      `/log add readings:${asked.G01}`,
+      '/checkup',
+      asked.G03,
+      asked.G05,
+      asked.G07,
+      asked.G09,
+      asked.G12,
+    ]);
+    expect(shown).toContain('All of it is where it should be.');
+    expect(shown).toMatch(/Test calcium again first/);
+    expect(shown).toMatch(/10\.1 dKH; 240 ppm CaCO3 = 4\.8 meq\/L = 13\.4 dKH/);
+    expect(shown).toContain('7.5 mL of 3 % peroxide per dose in 75 US gal');
+    expect(shown).toContain('32 % too much');
+    expect(shown).toContain('0.055 mg/L phosphate');
+  });
+});
+
+describe('pictures and files of the room', () => {
+  it('draws a trend, exports the log, and takes the same file back into another tank', async () => {
+    const { dataDir, type } = room();
+    await type(['/tank new name:One volume:200 L', '/log add readings:kh 8.1 ca 420']);
+    await type(['/log add readings:kh 7.9 ca 425'], 4);
+    const shown = await type(['/log trend of:alk', '/log export'], 5);
+    expect(
+      readFileSync(join(dataDir, 'pictures', 'trend.png'))
+        .subarray(1, 4)
+        .toString(),
+    ).toBe('PNG');
+    const path = /File: (\S+\.csv)/.exec(shown)?.[1] ?? '';
+    expect(readFileSync(path, 'utf8')).toContain('alkalinity,8.1,dKH');
+    const back = await type(
+      ['/tank new name:Two volume:100 L', '/tank use tank:Two', `/log import file:${path}`, '/log show'],
+      6,
+    );
+    expect(back).toMatch(/4 readings/);
+    expect(back).toMatch(/alkalinity 8\.1 dKH/);
+  });
+
+  it('reports a bad row by its line and stores nothing of the file', async () => {
+    const { dataDir, type } = room();
+    const path = join(dataDir, 'bad.csv');
+    writeFileSync(
+      path,
+      'time,parameter,value,unit,note\n2026-05-01T10:00:00Z,alkalinity,8.2,dKH,\n2026-05-02T10:00:00Z,alkalinity,lots,dKH,\n',
+    );
+    const shown = await type(['/tank new name:One volume:200 L', `/log import file:${path}`, '/log show']);
+    expect(shown).toMatch(/line 3/i);
+    expect(shown).not.toMatch(/8\.2 dKH/);
+  });
+});
