@@ -40,6 +40,9 @@ export interface OneTrend {
 /** Fast moves the picture rings, the newest: more would hide the readings. */
 export const MOST_RINGED = 12;
 
+/** Readings of less than a day say how fast a value moved, not where it is going; own choice. */
+const SHORTEST_DAYS = 1;
+
 /** What growth takes up, so that its fall is a use. */
 const CONSUMED: ReadonlySet<LoggableId> = new Set<LoggableId>([
   'alkalinity',
@@ -74,10 +77,13 @@ export function oneTrend(
 
   const days = daysFrom(logged[0]?.atMs ?? 0, logged.at(-1)?.atMs ?? 0);
   const per = perFor(days);
-  const line = lineOf(readings, method);
+  const line = days < SHORTEST_DAYS ? undefined : lineOf(readings, method);
   const trend = line && judgeTrend(line, days, resolution);
   const between = additions.filter(({ atMs }) => atMs < (readings.at(-1)?.atMs ?? 0));
-  const bareLine = between.length === 0 ? undefined : lineOf(withoutAdditions(readings, additions), method);
+  const bareLine =
+    line === undefined || between.length === 0
+      ? undefined
+      : lineOf(withoutAdditions(readings, additions), method);
 
   const believed = logged.filter(isPlausible);
   const moves = pacePerDay === undefined ? [] : fastMoves(believed, pacePerDay, ownResolution);

@@ -126,7 +126,7 @@ function sizeOf({ trend, per, panel }: OneTrend): string {
 }
 
 function trendOf(one: OneTrend): string {
-  if (one.trend === undefined) return 'too few readings for a trend';
+  if (one.trend === undefined) return 'too few readings, or too short a time, for a trend';
   return one.trend.verdict === 'within error'
     ? `no trend beyond error (${sizeOf(one)})`
     : `${one.trend.verdict} ${sizeOf(one)}`;
