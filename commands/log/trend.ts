@@ -115,12 +115,13 @@ function trendsOf(
 function tooFew(tank: Tank, isUsual: boolean, ids: readonly LoggableId[], read: readonly string[]): Answer {
   const labels = listed(ids.map((id) => loggable(id).label));
   return answer({
-    headline: `No trend yet: it takes two readings at different times, and in this span ${tank.name} has no such pair of ${isUsual ? labels.replace(' and ', ' or ') : labels}.`,
+    headline: `No trend yet: it takes two readings a day or more apart, and in this span ${tank.name} has no such pair of ${isUsual ? labels.replace(' and ', ' or ') : labels}.`,
     read,
     steps: [
       'Log a line of readings each time you test: /log add readings:alk 8.1 ca 420.',
       'Look further back, if you have logged before: /log trend over:365 days.',
     ],
+    cautions: ['How fast a value moved within a day is said when you log it.'],
     sources: ['practice'],
   });
 }
