@@ -6,6 +6,7 @@ import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/chang
 import { convertIntent } from './ask/convert.ts';
 import { effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
+import { hurtIntent } from './ask/hurt.ts';
 import type { Intent } from './ask/intent.ts';
 import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/light.ts';
 import { netVolumeIntent } from './ask/net-volume.ts';
@@ -20,6 +21,7 @@ import {
   mixIntent,
   salinityIntent,
 } from './ask/salinity.ts';
+import { refusalIntent } from './ask/refusal.ts';
 import { swapIntent } from './ask/swap.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
 import { defineCommand, type Context } from './command.ts';
@@ -27,6 +29,8 @@ import { textOption } from './options.ts';
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
 const intents: readonly Intent[] = [
+  hurtIntent,
+  refusalIntent,
   overflowIntent,
   peroxideIntent,
   swapIntent,

@@ -54,7 +54,7 @@ export function offered(title: string, labels: readonly string[], style: Style):
   );
 }
 
-/** What was typed, as a piped transcript shows it. */
+/** What was typed, as a piped session shows it. */
 export function renderEcho(typed: string, style: Style): string {
   return page(wrap(shortened(typed, LONGEST_ECHO), style.width, '> '));
 }

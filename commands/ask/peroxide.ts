@@ -1,5 +1,6 @@
 import { fixed, significant, volumeAsWritten } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
@@ -15,6 +16,14 @@ export const peroxideIntent: Intent = (heard) => {
   const named = says(heard, 'peroxide', 'h2o2');
   const implied = says(heard, '1:10') && says(heard, String.raw`3\s?%?`, 'bryopsis');
   if (!named && !implied) return undefined;
+  const strong = heard.mentions.find((m) => is(m, 'share') && m.value > 3.5);
+  if (strong !== undefined) {
+    return warned(
+      `I work nothing out for ${strong.text} peroxide: solutions above 3 % burn skin and eyes, and a slip kills a tank.`,
+      [],
+      [],
+    );
+  }
   const tank = tankVolume(heard);
   if (tank === undefined)
     return warned(

@@ -1,4 +1,4 @@
-import { definitionOf, quantities, type QuantityKind } from '../quantity/unit.ts';
+import { definitionOf, type QuantityKind } from '../quantity/unit.ts';
 
 /** A number found in free text, with the kinds its unit allows. `bare` has no unit; `salinity` is a gravity or ppt. */
 export interface Mention {
@@ -69,22 +69,34 @@ export function mentions(text: string): Mention[] {
   for (const match of text.matchAll(NUMBER)) {
     const { number = '', sign } = match.groups ?? {};
     const start = match.index;
-    const unit = ownUnit(match.groups?.['unit'], text.slice(start + match[0].length));
+    const value = Number(number.replace(',', '.'));
+    const unit = ownUnit(match.groups?.['unit'], value, text.slice(start + match[0].length));
     const whole = unit === undefined ? number : match[0].trim();
     const end = start + whole.length;
     if (sign !== undefined || /^[:/]\d/.test(text.slice(end))) continue;
-    const value = Number(number.replace(',', '.'));
     if (!Number.isFinite(value)) continue;
     found.push({ kinds: kindsOf(value, number, unit, text.slice(end)), text: whole, value, start, end });
   }
   return found;
 }
 
-/** "1350 sg 1.025", "ca 380 mg 1250": a word with a number of its own behind it is that number's name, not this one's unit. */
-function ownUnit(unit: string | undefined, tail: string): string | undefined {
-  const isName = unit !== undefined && /^(?:sg|mg|d?kh)$/.test(unit);
-  return isName && /^\s*[=:]?\s*[\d.]/.test(tail) ? undefined : unit;
+/**
+ * "1350 sg 1.025", "ca 380 mg 1250", "ca 420 kh 8.1": a word with a number of its own behind it is that number's name,
+ * not this one's unit. "2 dkh 75 gal" keeps its unit, since 2 can be a hardness and 420 cannot.
+ */
+function ownUnit(unit: string | undefined, value: number, tail: string): string | undefined {
+  const behind = /^\s*[=:]?\s*(\d+(?:[.,]\d+)?|[.,]\d+)/.exec(tail)?.[1];
+  if (unit === undefined || behind === undefined) return unit;
+  const next = Number(behind.replace(',', '.'));
+  const isName =
+    (unit === 'sg' && (next < 1.1 || next >= 1000)) ||
+    (unit === 'mg' && next >= 800 && next <= 2000) ||
+    ((unit === 'kh' || unit === 'dkh') && value > MOST_DKH);
+  return isName ? undefined : unit;
 }
+
+/** No tank has more; the number before "kh" then belongs to something else. */
+const MOST_DKH = 30;
 
 function kindsOf(
   value: number,
@@ -112,6 +124,3 @@ function gramsOrGallons(tail: string): readonly MentionKind[] {
 export function is(mention: Mention, kind: MentionKind): boolean {
   return mention.kinds.includes(kind);
 }
-
-/** Every kind a member can write a unit of; exported for the fuzz tests. */
-export const allKinds = Object.keys(quantities) as readonly QuantityKind[];

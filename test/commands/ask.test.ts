@@ -46,6 +46,32 @@ describe('ask', () => {
     );
   });
 
+  it.each([
+    'how much erythromycin for 40 gal cyano',
+    'copper dose 0.5 ppm 100 gal ich',
+    'how much bleach for 50 gallons',
+    '12% peroxide dose for 75 gal bryopsis',
+    'praziquantel dosage for 20 gallons',
+  ])('gives no amount: %s', (text) => {
+    const shown = textOf(ask(text, context));
+    expect(shown).not.toMatch(/\d(?:\.\d+)? ?(?:mL|mg|g|drops)\b/);
+    expect(shown).toMatch(/never give|work out no|work nothing out/);
+  });
+
+  it.each([
+    'i swallowed limewater',
+    'got soda ash in my eye',
+    'metallic taste after fragging zoas',
+    'got shocked by my sump',
+  ])('puts the person first: %s', (text) =>
+    expect(ask(text, context).headline).toMatch(/^A person first: call your emergency number/),
+  );
+
+  it('keeps the unit of a low reading that a volume follows', () => {
+    expect(ask('alk 2 dkh 75 gal want 9 baking soda', context).headline).not.toMatch(/5\.61/);
+    expect(textOf(ask('ca 420 kh 8.1 mg 1350 no3 5', context))).toMatch(/8\.1 dKH/);
+  });
+
   it('never turns a fall into a rise', () => {
     for (const text of [
       'lower calcium from 520 to 450 50 gal',

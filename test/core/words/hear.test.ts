@@ -40,6 +40,16 @@ describe('what was said of which parameter', () => {
     }
   });
 
+  it.each([
+    ['dose 500 mg 75 gal', ['500 mg', '75 gal']],
+    ['ca 380 mg 1250', ['380', '1250']],
+    ['alk 2 dkh 75 gal', ['2 dkh', '75 gal']],
+    ['ca 420 kh 8.1', ['420', '8.1']],
+    ['mg 1350 sg 1.025', ['1350', '1.025']],
+  ])('tells a unit from a name before the next number: %s', (text, expected) => {
+    expect(hear(text).mentions.map((m) => m.text)).toEqual(expected);
+  });
+
   it('leaves dates, ratios and times alone', () => {
     expect(hear('on 4/15 at 9:30 we did 1:10').mentions).toEqual([]);
   });

@@ -1,0 +1,49 @@
+import { answer } from '../answer.ts';
+import { says, type Intent } from './intent.ts';
+
+const MEDICINES = [
+  'medicine', 'medication', 'medicate', 'meds?', 'antibiotics?', 'dewormer', String.raw`\w+(?:mycin|cycline|cillin|floxacin|dazole|quantel|mectin)`,
+  'copper', 'formalin', 'malachite', 'methylene blue', 'chloroquine', 'iodine dip', 'potassium permanganate',
+]; // prettier-ignore
+const DISINFECTANTS = ['bleach', 'chlorine', 'ammonia solution', 'caustic soda', 'lye', 'sodium hydroxide'];
+
+/** Medicine doses and disinfectants in a tank: no number, and who to ask instead. */
+export const refusalIntent: Intent = (heard) => {
+  const asksAmount = says(
+    heard,
+    'how much',
+    'how many',
+    'dose',
+    'dosing',
+    'dosage',
+    'add',
+    'mg',
+    'ml',
+    'grams?',
+    'drops?',
+  );
+  if (!asksAmount) return undefined;
+  if (says(heard, ...MEDICINES)) {
+    return answer({
+      headline:
+        'I never give a dose of a medicine. Ask a vet who knows fish, and follow the label of the product.',
+      steps: [
+        'Test salinity, temperature, ammonia and pH first, and say here what they read: bad water looks like illness.',
+        'Move a sick fish to a tank of its own for treatment: many medicines kill corals, shrimps and the filter.',
+        'Post a clear photo and what changed lately, so that keepers can help you tell what it is.',
+      ],
+      cautions: ['Copper and many other treatments kill invertebrates and stay in rock and sand.'],
+      sources: ['practice'],
+    });
+  }
+  if (!says(heard, ...DISINFECTANTS)) return undefined;
+  return answer({
+    headline: 'Not into a tank: I work out no amounts of bleach, lye or other disinfectants.',
+    steps: ['To clean equipment follow the label, rinse well, and let it dry before it goes back.'],
+    cautions: [
+      'Never mix bleach with acid, vinegar or ammonia: the gas is poisonous. Never use it on zoanthids or live rock.',
+      'Gloves, eye protection, fresh air.',
+    ],
+    sources: ['ghs', 'practice'],
+  });
+};
