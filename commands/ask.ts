@@ -4,7 +4,7 @@ import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
 import { answer, type Answer } from './answer.ts';
 import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
 import { convertIntent } from './ask/convert.ts';
-import { effectIntent } from './ask/effect.ts';
+import { amountIntent, effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
 import { hurtIntent } from './ask/hurt.ts';
 import type { Intent } from './ask/intent.ts';
@@ -24,6 +24,7 @@ import {
 import { refusalIntent } from './ask/refusal.ts';
 import { swapIntent } from './ask/swap.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
+import { useIntent } from './ask/use.ts';
 import { defineCommand, type Context } from './command.ts';
 import { textOption } from './options.ts';
 
@@ -46,6 +47,7 @@ const intents: readonly Intent[] = [
   raiseLightIntent,
   hoursIntent,
   readingsIntent,
+  useIntent,
   doseIntent,
   effectIntent,
   changeIntent,
@@ -56,6 +58,7 @@ const intents: readonly Intent[] = [
   salinityIntent,
   bandIntent,
   doneIntent,
+  amountIntent,
   convertIntent,
   readingIntent,
 ];

@@ -74,7 +74,7 @@ function fell(heard: Heard, said: readonly Said[]): { now: Said; goal: Said } | 
   if (first === undefined || second === undefined || second.mention.value >= first.mention.value)
     return undefined;
   const lead = heard.text.slice(Math.max(0, first.mention.start - 24), first.mention.start);
-  const sank = /\b(?:fell|dropped|crashed|sank|slid|went down|is down)\b/.test(lead);
+  const sank = /\b(?:fell|dropped|crashed|sank|slid|went down|went from|is down)\b/.test(lead);
   return sank ? { now: second, goal: first } : undefined;
 }
 
@@ -109,15 +109,22 @@ export const limewaterIntent: Intent = (heard, context) => {
 
 /** "making 30 L of limewater with 30 tsp lime": what a batch can hold. */
 export const limewaterBatchIntent: Intent = (heard, context) => {
-  if (
-    !says(heard, 'kalk', 'kalkwasser', 'limewater', 'lime') ||
-    !says(heard, 'making', 'mix', 'mixing', 'batch', 'barrel', 'bucket', 'container', 'saturated')
-  )
-    return undefined;
-  const batch = tankVolume(heard);
-  return batch === undefined
-    ? undefined
-    : withRemarks(heard, call('dose limewater', { amount: batch.text }, context));
+  const lime = says(heard, 'kalk', 'kalkwasser', 'limewater', 'lime');
+  const asks = says(
+    heard,
+    'how much',
+    'making',
+    'mix',
+    'mixing',
+    'batch',
+    'barrel',
+    'bucket',
+    'container',
+    'saturated',
+  );
+  const batch = heard.mentions.find((m) => is(m, 'volume') && !/(?:ml|tsps?|tbsps?|cups?)$/.test(m.text));
+  if (!lime || !asks || batch === undefined) return undefined;
+  return withRemarks(heard, call('dose limewater', { amount: batch.text }, context));
 };
 
 /** "no3 and po4 both read zero, should I dose?": what +1 nitrate and +0.03 phosphate would take. */

@@ -24,6 +24,9 @@ export const effectIntent: Intent = (heard, context) => {
   return asks ? effect(heard, context) : undefined;
 };
 
+/** "1.5 tsp baking soda in 40 gallons": no other question fits, so what it does. */
+export const amountIntent: Intent = (heard, context) => effect(heard, context);
+
 /** What an amount that is named together with a compound does in the volume that was named. */
 export function effect(heard: Heard, context: Context): Answer | undefined {
   const amount = heard.mentions.find((m) => isPowder(m.text) || (is(m, 'mass') && !is(m, 'volume')));

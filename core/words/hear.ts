@@ -93,7 +93,12 @@ function ownerOf(
   const before = params.findLast((p) => p.end <= mention.start && fits(mention, p.name));
   const latest = params.findLast((p) => p.end <= mention.start);
   if (before !== undefined && (before === latest || !is(mention, 'bare'))) return before.name;
-  return undefined;
+  return is(mention, 'bare') && mayBeSalinity(text, mention) ? 'salinity' : undefined;
+}
+
+/** "salinity 38 ppt want 35": a bare number of that size after a salinity. */
+function mayBeSalinity(text: string, { value, start }: Mention): boolean {
+  return value >= 28 && value <= 42 && /\b(?:salinity|ppt|psu)\b/.test(text.slice(0, start));
 }
 
 /** Whether the mention's unit can belong to the parameter; a bare number always can. */

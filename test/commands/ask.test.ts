@@ -32,6 +32,13 @@ describe('ask', () => {
     ['is 300 par too much', [/high light/, /large-polyp/]],
     ['ca 380 mg 1250 alk 7.5 sg 1.024 no3 20 po4 .2', [/380 mg\/L/, /1250 mg\/L/, /31\.9 ppt/]],
     ['how much salt for 5 gallons', [/681 g/]],
+    ['salinity 38 ppt want 35 in 300L', [/swap/, /7\.9 %/]],
+    [
+      'my alk went from 8.2 to 7.1 over 3 days in 90 gal, what do i dose daily',
+      [/about 0\.37 dKH of alkalinity a day/],
+    ],
+    ['1.5 tsp baking soda in 40 gallons', [/raises alkalinity by 1\.3 to 1\.7 dKH/]],
+    ['how much kalk for 2 gallons of top off', [/7\.57 L of limewater|2 US gal/]],
     ['what does 20 g of soda ash do in 150 gal', [/raises alkalinity by 1\.86 dKH/]],
     ['1 tsp baking soda per 5 gal raises 1 dkh right?', [/raises alkalinity by 7\.1 to 8\.8 dKH/]],
   ];
