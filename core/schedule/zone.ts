@@ -1,0 +1,34 @@
+import { Temporal } from 'temporal-polyfill';
+
+/**
+ * Whether reminders can be kept in this zone: an IANA name of the form Area/Place, or UTC, in any case.
+ *
+ * Names without an area are refused although the database has some: "EST" is New York's winter time all the year
+ * round there, which is not what someone in New York means. So are bare offsets, which know no clock changes.
+ */
+export function isZone(name: string): boolean {
+  if (!/^(?:utc|[a-z_]+\/[a-z0-9_+/-]+)$/i.test(name)) return false;
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== '';
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
+/** The names to offer, in alphabetical order; a few more (older or newer spellings) pass `isZone` as well. */
+export function zoneNames(): readonly string[] {
+  return [...new Set(['UTC', ...Intl.supportedValuesOf('timeZone').filter(isZone)])].sort();
+}
+
+/**
+ * The instant, in ms since 1970-01-01T00:00Z, of a local date and time ("2026-03-08 02:30") in an IANA zone.
+ *
+ * RFC 5545 section 3.3.5: a local time that occurs twice is the first; one that is skipped is read with the offset in
+ * force before the gap, so it moves forward by the gap. Check: New York, 2007-03-11 02:30 is 07:30Z (shown as 03:30),
+ * 2007-11-04 01:30 is 05:30Z. `localTime` in words/when.ts is the way back.
+ */
+export function instantOf(local: string, zone: string): number {
+  return Temporal.PlainDateTime.from(local).toZonedDateTime(zone, { disambiguation: 'compatible' })
+    .epochMilliseconds;
+}
