@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import Database from 'better-sqlite3';
+import type Database from 'better-sqlite3';
+import { openDatabase } from './database.ts';
 import { backupNames, type BackupNames } from './backup-name.ts';
 
 export const BACKUPS_KEPT = 7;
@@ -52,7 +53,7 @@ function removePart({ part }: BackupNames): void {
 
 /** Without the write-ahead log, a copy is one file and can be read where nothing may be written. */
 function finish(names: BackupNames, path: string): string {
-  const copy = new Database(names.part);
+  const copy = openDatabase(names.part);
   copy.pragma('journal_mode = DELETE');
   copy.close();
   renameSync(names.part, path);

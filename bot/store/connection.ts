@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
-import Database from 'better-sqlite3';
+import type Database from 'better-sqlite3';
+import { openDatabase } from './database.ts';
 import { notOurs, tooNew } from './explain.ts';
 import { migrations, versionOf } from './migrations.ts';
 
@@ -16,7 +17,7 @@ export interface Connection {
 /** Opens the file, makes sure that it is ours and takes it for this process alone until it is closed. */
 export function connect(file: string): Connection {
   if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-  const db = new Database(file, { timeout: BUSY_MS });
+  const db = openDatabase(file, { timeout: BUSY_MS });
   try {
     db.pragma('main.locking_mode = EXCLUSIVE');
     const version = ourVersion(db, file);

@@ -9,7 +9,7 @@ import {
   rmSync,
 } from 'node:fs';
 import { dirname, join, parse, resolve } from 'node:path';
-import Database from 'better-sqlite3';
+import { openDatabase } from './database.ts';
 import { Problem } from '../../core/problem.ts';
 import { connect } from './connection.ts';
 import { explained, isUnreadable } from './explain.ts';
@@ -51,7 +51,7 @@ function checkCopy(part: string, backup: string): void {
   const handle = openSync(part, 'r+');
   fsyncSync(handle);
   closeSync(handle);
-  const copy = new Database(part);
+  const copy = openDatabase(part);
   try {
     const version = versionOf(copy);
     if (version === undefined) throw wrong(backup, 'The backup was not made by this bot.');

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import Database from 'better-sqlite3';
+import { openDatabase } from '../../../bot/store/database.ts';
 import { describe, expect, it } from 'vitest';
 import { openBackups } from '../../../bot/store/backup.ts';
 import { APPLICATION_ID, migrate, migrations, versionOf } from '../../../bot/store/migrations.ts';
@@ -11,7 +11,7 @@ import { version1 } from './version-1.ts';
 const later = [...migrations, 'ALTER TABLE tank ADD COLUMN colour TEXT', "UPDATE tank SET colour = 'blue'"];
 
 function bringUp(file: string, steps: readonly string[]): void {
-  const db = new Database(file);
+  const db = openDatabase(file);
   db.pragma('main.locking_mode = EXCLUSIVE');
   db.pragma('journal_mode = WAL');
   const version = versionOf(db) ?? Number.NaN;
@@ -129,7 +129,7 @@ describe('a later version', () => {
   });
 
   it('checks references again afterwards', () => {
-    const db = new Database(':memory:');
+    const db = openDatabase(':memory:');
     migrate(db, 0, () => expect.unreachable());
     expect(db.pragma('foreign_keys', { simple: true })).toBe(1);
     db.close();

@@ -1,7 +1,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Database from 'better-sqlite3';
+import type Database from 'better-sqlite3';
+import { openDatabase } from '../../../bot/store/database.ts';
 import { afterEach } from 'vitest';
 import type { NewAddition, NewEntry, TankProfile } from '../../../commands/keep.ts';
 import { openStore, type Store } from '../../../bot/store/open.ts';
@@ -40,7 +41,7 @@ export function opened(file = ':memory:', nowMs: () => number = () => NOW_MS): S
 
 /** Opens the file beside the store's own code. */
 export function raw<T>(file: string, work: (db: Database.Database) => T): T {
-  const db = new Database(file);
+  const db = openDatabase(file);
   try {
     return work(db);
   } finally {
