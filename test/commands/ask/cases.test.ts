@@ -74,7 +74,7 @@ const cases: Partial<Record<CaseId, Expected>> = {
   },
   A18: {
     values: [
-      { at: /([\d.]+)(?: to [\d.]+)? g (?:dissolve|in 30|of calcium hydroxide)/, value: 47, tolerance: 0.1 },
+      { at: /([\d.]+)(?: to [\d.]+)? g (?:dissolve|in 30|of calcium hydroxide)/, value: 47, tolerance: 0.08 },
     ],
     says: [/cannot hold more/, /settle/i, /clear part/i, /eye protection/i, /[Dd]rip it slowly/],
     never: [/twice as strong/i, /double strength/i, /shake before/i],
@@ -109,7 +109,7 @@ const cases: Partial<Record<CaseId, Expected>> = {
   },
   B07: {
     values: [
-      { at: /([\d.]+) %/, value: 13.2, tolerance: 0.03 },
+      { at: /([\d.]+) %/, value: 13.2 },
       { at: /\(([\d.]+) US gal/, value: 7.3 },
       { at: /day 1: swap ([\d.]+) US gal/, value: 1.8 },
       { at: /day 4: swap ([\d.]+) US gal/, value: 2.0 },
@@ -123,12 +123,12 @@ const cases: Partial<Record<CaseId, Expected>> = {
     never: [/^add salt/im, /drain/i],
   },
   B11: {
-    values: [{ at: /([\d.]+)(?: to [\d.]+)? kg/, value: 4.1, tolerance: 0.03 }],
+    values: [{ at: /([\d.]+)(?: to [\d.]+)? kg/, value: 4.1 }],
     says: [/weigh/i, /35/],
     never: [/cups are exact/i, /mix (?:the )?salt in the tank\b(?! never)/i],
   },
   B13: {
-    values: [{ at: /1\.02(45)/, value: 45, tolerance: 0.03 }],
+    values: [{ at: /1\.02(45)/, value: 45 }],
     says: [/32\.5/, /standard|fluid/i],
     never: [/average of|take the average|average them/i, /(?<!no )emergency/i],
   },
@@ -178,7 +178,7 @@ const cases: Partial<Record<CaseId, Expected>> = {
   G07: {
     values: [
       { at: /([\d.]+) mL/, value: 7.5 },
-      { at: /([\d.]+) mg H2O2/, value: 225, tolerance: 0.03 },
+      { at: /([\d.]+) mg H2O2/, value: 225 },
     ],
     says: [/75 US gal/, /shrimp/, /[Nn]ever use a stronger/],
     never: [/75 grams/, /35 %/, /is harmless/i],
