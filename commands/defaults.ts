@@ -1,9 +1,9 @@
-import { fixed, volume } from '../core/quantity/format.ts';
 import { findParameter } from '../core/water/parameter.ts';
 import type { Answer } from './answer.ts';
 import type { Command, Context } from './command.ts';
+import { leftOut, type Found } from './fill.ts';
 import type { Keep, Tank } from './keep.ts';
-import { optionsOf, type Fill, type Option } from './options.ts';
+import { optionsOf, type Option } from './options.ts';
 
 type Input = Readonly<Record<string, unknown>>;
 
@@ -11,6 +11,8 @@ type Input = Readonly<Record<string, unknown>>;
 export interface Filled {
   readonly input: Input;
   readonly read: readonly string[];
+  /** Whether only the asker may see the answer: known before the command runs. */
+  readonly hidden: boolean;
 }
 
 /** Options that hold a reading of the parameter named in `of`. */
@@ -23,7 +25,7 @@ const READINGS = new Set(['now', 'goal', 'before', 'fresh']);
  */
 export function withDefaults(command: Command, input: Input, keep: Keep | undefined): Filled {
   const tank = keep?.tankInUse();
-  if (keep === undefined || tank === undefined) return { input, read: [] };
+  if (keep === undefined || tank === undefined) return { input, read: [], hidden: command.private };
   const filled: Record<string, unknown> = { ...input };
   const read: string[] = [];
   for (const option of optionsOf(command.options)) {
@@ -36,20 +38,18 @@ export function withDefaults(command: Command, input: Input, keep: Keep | undefi
     filled[option.name] = found.value;
     read.push(found.read);
   }
-  return { input: filled, read };
+  return { input: filled, read, hidden: command.private || read.length > 0 || looksInside(command, input) };
 }
 
 /** Runs a command with the tank's defaults; the answer begins with what was filled in. */
 export function runWithDefaults(command: Command, input: Input, context: Context): Answer {
-  const filled = withDefaults(command, input, context.keep);
-  const given = command.run(filled.input, context);
-  return filled.read.length === 0 ? given : { ...given, read: [...filled.read, ...given.read] };
+  return runFilled(command, withDefaults(command, input, context.keep), context);
 }
 
-/** Whether only the asker may see the answer: known before the command runs. */
-export function isPrivate(command: Command, input: Input, keep: Keep | undefined): boolean {
-  if (command.private || withDefaults(command, input, keep).read.length > 0) return true;
-  return looksInside(command, input) && keep?.tankInUse() !== undefined;
+/** Runs a command whose defaults are filled in already. */
+export function runFilled(command: Command, { input, read }: Filled, context: Context): Answer {
+  const given = command.run(input, context);
+  return read.length === 0 ? given : { ...given, read: [...read, ...given.read] };
 }
 
 /** Commands that look into the tank in use by themselves: plain words, and daily use from the log. */
@@ -62,34 +62,6 @@ function looksInside(command: Command, input: Input): boolean {
 /** Limewater without a daily use to cover is a batch in a vessel, whatever tank there is. */
 function isBatch(command: Command, input: Input): boolean {
   return command.path.join(' ') === 'dose limewater' && input['goal'] === undefined;
-}
-
-interface Found {
-  readonly value: string;
-  readonly read: string;
-}
-
-function leftOut(fill: Fill | undefined, tank: Tank, keep: Keep): Found | undefined {
-  if (fill === 'volume') {
-    return {
-      value: `${tank.netVolumeL} L`,
-      read: `net water of your tank ${tank.name}: ${volume(tank.netVolumeL)}`,
-    };
-  }
-  if (fill === 'hours' && tank.lightHours !== undefined) {
-    return {
-      value: `${tank.lightHours} h`,
-      read: `light hours of your tank ${tank.name}: ${tank.lightHours} h`,
-    };
-  }
-  if (fill !== 'salinity') return undefined;
-  const last = keep.latest(tank.id).find(({ parameter }) => parameter === 'salinity');
-  if (last === undefined) return undefined;
-  const day = new Date(last.atMs).toISOString().slice(0, 10);
-  return {
-    value: `${fixed(last.value, 2)} ppt`,
-    read: `last salinity logged for your tank ${tank.name}: ${fixed(last.value, 1)} ppt on ${day}`,
-  };
 }
 
 /** A number without a unit, in the unit the tank's owner prefers; undefined where there is nothing to add. */

@@ -4,6 +4,7 @@ import type {
   ChatInputCommandInteraction,
   Message,
 } from 'discord.js';
+import type { Answer } from '../../commands/answer.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { Problem } from '../../core/problem.ts';
@@ -12,9 +13,9 @@ import { download } from './download.ts';
 import { givenWith, nameOf } from './given.ts';
 import type { Given } from './given.ts';
 import { errorAnswer, findByName, run, runText, runWords } from './outcome.ts';
-import type { Desk, Outcome } from './outcome.ts';
+import type { Desk } from './outcome.ts';
 import { problemAnswer } from './problem.ts';
-import { defer, notDelivered, reply, replyToMessage } from './send.ts';
+import { defer, notDelivered, reply, replyDeferred, replyToMessage } from './send.ts';
 
 const mostSuggestions = 25;
 const longestSuggestion = 100;
@@ -25,7 +26,7 @@ export async function answerCommand(desk: Desk, interaction: ChatInputCommandInt
   const personId = interaction.user.id;
   if (given.attachments.length === 0) return reply(desk, interaction, run(desk, { personId, ...given }));
   if (await defer(desk.log, interaction, true)) {
-    await reply(desk, interaction, await runWithFiles(desk, personId, given));
+    await replyDeferred(desk, interaction, await runWithFiles(desk, personId, given));
   }
 }
 
@@ -60,7 +61,7 @@ export async function answerMessage(desk: Desk, message: Message, text: string):
 }
 
 /** Fetches the files of a deferred command first; its problems offer no buttons, as a button can hold no file. */
-async function runWithFiles(desk: Desk, personId: string, given: Given): Promise<Outcome> {
+async function runWithFiles(desk: Desk, personId: string, given: Given): Promise<Answer> {
   const { command } = given.call;
   try {
     const files = await Promise.all(
@@ -69,9 +70,9 @@ async function runWithFiles(desk: Desk, personId: string, given: Given): Promise
       ),
     );
     const values = { ...given.values, ...Object.fromEntries(files) };
-    return { ...run(desk, { personId, call: { command, input: {} }, values }), hidden: true };
+    return run(desk, { personId, call: { command, input: {} }, values }).answer;
   } catch (error) {
-    return { answer: errorAnswer(desk, error), hidden: true };
+    return errorAnswer(desk, error);
   }
 }
 

@@ -9,8 +9,13 @@ const mentions = /@(?=everyone|here|[!&\d])/gi;
 /** Control characters, line breaks and marks that turn the direction of text. */
 const invisible = /[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]+/gu;
 
+/** Most lines hold nothing the patterns above could find; one look tells. */
+const harmless =
+  /^(?![-+#\s]|\d+[.)]\s)(?:[^\\*_~|`<>[\]:@\p{Cc}\u2028-\u202e\u2066-\u2069]|:(?= ))*(?<!\s)$/u;
+
 /** One line of plain text, written so that Discord shows it exactly as it is. */
 export function escapeText(text: string): string {
+  if (harmless.test(text)) return text;
   const line = text.replace(invisible, ' ').trim();
   return line
     .replace(active, String.raw`\$&`)

@@ -1,6 +1,6 @@
 import type { Answer } from '../../commands/answer.ts';
 import type { Command, Context } from '../../commands/command.ts';
-import { isPrivate, runWithDefaults } from '../../commands/defaults.ts';
+import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
@@ -46,9 +46,9 @@ export function run(desk: Desk, { personId, call, values }: Asked): Outcome {
       throw new Problem('This command is no longer here.', { field: 'command', given: call.command, hint });
     }
     const keep = desk.keepFor(personId);
-    const hidden = isPrivate(command, values, keep);
-    const answer = runWithDefaults(command, values, { nowMs: desk.nowMs(), zone, keep });
-    return { answer, hidden: hidden || answer.file !== undefined };
+    const filled = withDefaults(command, values, keep);
+    const answer = runFilled(command, filled, { nowMs: desk.nowMs(), zone, keep });
+    return { answer, hidden: filled.hidden || answer.file !== undefined };
   });
 }
 

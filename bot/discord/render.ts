@@ -4,22 +4,26 @@ import type {
   APIButtonComponentWithCustomId,
   APIComponentInContainer,
   APIContainerComponent,
-  AttachmentPayload,
+  RawFile,
 } from 'discord.js';
 import { titles, type Answer, type Fact, type NextAction } from '../../commands/answer.ts';
 import { sources } from '../../core/sources.ts';
-import { attachedFile, attachedPicture } from './attached.ts';
+import { attachedFile, attachedPicture, noteOf } from './attached.ts';
+import type { AttachmentNote } from './attached.ts';
 import { blockLines } from './block.ts';
 import { callId, callLine } from './call.ts';
 import { share } from './share.ts';
 import type { Section } from './share.ts';
 
-/** What a message or reply is made of. */
+/** A message in Discord's own JSON, and the files that go along. It mentions nobody. */
 export interface Rendered {
-  readonly components: APIContainerComponent[];
-  readonly files: AttachmentPayload[];
-  readonly flags: typeof MessageFlags.IsComponentsV2;
-  readonly allowedMentions: { readonly parse: []; readonly repliedUser: false };
+  readonly body: {
+    readonly components: readonly APIContainerComponent[];
+    readonly flags: MessageFlags;
+    readonly allowed_mentions: { readonly parse: readonly []; readonly replied_user: false };
+    readonly attachments?: readonly AttachmentNote[];
+  };
+  readonly files: readonly RawFile[];
 }
 
 /** An answer with its picture drawn as PNG; without `png` a picture is told by its alt text. */
@@ -44,11 +48,15 @@ export function render(answer: Drawn): Rendered {
     (component) => component !== undefined,
   );
   for (let at = 0; at < buttons.length; at += inRow) components.push(row(buttons.slice(at, at + inRow)));
+  const attached = [picture, file].filter((each) => each !== undefined);
   return {
-    components: [{ type: ComponentType.Container, components }],
-    files: [picture, file].flatMap((attached) => attached?.file ?? []),
-    flags: MessageFlags.IsComponentsV2,
-    allowedMentions: { parse: [], repliedUser: false },
+    body: {
+      components: [{ type: ComponentType.Container, components }],
+      flags: MessageFlags.IsComponentsV2,
+      allowed_mentions: { parse: [], replied_user: false },
+      ...(attached.length === 0 ? {} : { attachments: attached.map(noteOf) }),
+    },
+    files: attached.map((each) => each.file),
   };
 }
 

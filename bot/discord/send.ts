@@ -1,14 +1,14 @@
-import { DiscordAPIError, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
-import type { ButtonInteraction, ChatInputCommandInteraction, Message } from 'discord.js';
+import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
+import type { Message } from 'discord.js';
 import type { Answer } from '../../commands/answer.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
+import { callback, editAnswer, replyTo } from './callback.ts';
+import type { Answerable } from './callback.ts';
 import type { Desk, Outcome } from './outcome.ts';
 import { failureAnswer } from './problem.ts';
 import { render } from './render.ts';
 import type { Rendered } from './render.ts';
-
-export type Answerable = ChatInputCommandInteraction | ButtonInteraction;
 
 type Ids = Readonly<Record<string, string>>;
 
@@ -18,7 +18,11 @@ type Ids = Readonly<Record<string, string>>;
  */
 export async function defer(log: Logger, interaction: Answerable, hidden: boolean): Promise<boolean> {
   try {
-    await interaction.deferReply(hidden ? { flags: MessageFlags.Ephemeral } : {});
+    const body = hidden ? { flags: MessageFlags.Ephemeral } : {};
+    await callback(interaction, InteractionResponseType.DeferredChannelMessageWithSource, {
+      body,
+      files: [],
+    });
     return true;
   } catch (error) {
     notDelivered(log, error, idsOf(interaction));
@@ -30,20 +34,33 @@ export async function defer(log: Logger, interaction: Answerable, hidden: boolea
 export async function reply(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
   const { answer, hidden } = outcome;
   const takesTime = answer.picture !== undefined || answer.file !== undefined;
-  if (takesTime && !interaction.deferred && !(await defer(desk.log, interaction, hidden))) return;
-  const send = (what: Rendered, privately = hidden): Promise<unknown> => {
-    if (interaction.deferred) return interaction.editReply(what);
-    const flags = privately ? what.flags | MessageFlags.Ephemeral : what.flags;
-    return interaction.reply({ ...what, flags });
-  };
+  if (!takesTime) {
+    const send = (what: Rendered, privately = hidden): Promise<void> =>
+      callback(
+        interaction,
+        InteractionResponseType.ChannelMessageWithSource,
+        privately ? ephemeral(what) : what,
+      );
+    await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
+  } else if (await defer(desk.log, interaction, hidden)) {
+    await replyDeferred(desk, interaction, answer);
+  }
+}
+
+/** Puts an answer where a deferral announced one; who sees it was settled there. */
+export async function replyDeferred(desk: Desk, interaction: Answerable, answer: Answer): Promise<void> {
+  const send = (what: Rendered): Promise<void> => editAnswer(interaction, what);
   await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
+}
+
+function ephemeral({ body, files }: Rendered): Rendered {
+  return { body: { ...body, flags: body.flags | MessageFlags.Ephemeral }, files };
 }
 
 /** Answers a message; where the bot may not speak, only the log knows. */
 export async function replyToMessage(desk: Desk, message: Message, answer: Answer): Promise<void> {
-  const send = (what: Rendered): Promise<unknown> => message.reply({ ...what, failIfNotExists: false });
   const ids = { message: message.id, channel: message.channelId };
-  await deliver(desk.log, await drawn(desk, answer), send, ids);
+  await deliver(desk.log, await drawn(desk, answer), (what) => replyTo(message, what), ids);
 }
 
 /** Late, twice, forbidden, cut off: the member is told nothing more, the log is. */
@@ -72,7 +89,7 @@ const refusedForm: ReadonlySet<unknown> = new Set([
 async function deliver(
   log: Logger,
   rendered: Rendered,
-  send: (what: Rendered, privately?: boolean) => Promise<unknown>,
+  send: (what: Rendered, privately?: boolean) => Promise<void>,
   ids: Ids,
 ): Promise<void> {
   try {

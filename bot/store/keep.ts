@@ -1,5 +1,5 @@
 import type Database from 'better-sqlite3';
-import type { Keep, NewEntry } from '../../commands/keep.ts';
+import type { Keep, NewEntry, TankProfile } from '../../commands/keep.ts';
 import { openErase } from './erase.ts';
 import { exportMember } from './export.ts';
 import { checkPersonId } from './people.ts';
@@ -16,6 +16,9 @@ export function openKeeps(
 ): (personId: string) => Keep {
   const { people, tanks, entries, readings, additions } = tables;
   const eraseMember = openErase(db);
+  const addTank = db.transaction((id: string, profile: TankProfile) =>
+    tanks.add(people.keyOrNew(id), profile),
+  );
   return (personId) => {
     const id = checkPersonId(personId);
     const me = (): number => people.keyOf(id);
@@ -25,7 +28,7 @@ export function openKeeps(
     return {
       tanks: () => tanks.all(me()),
       tankInUse: () => tanks.inUse(me()),
-      addTank: db.transaction((profile) => tanks.add(people.keyOrNew(id), profile)),
+      addTank: (profile) => addTank(id, profile),
       editTank: (tankId, profile) => tanks.edit(me(), tankId, profile),
       useTank: (tankId) => tanks.use(me(), tankId),
       removeTank: (tankId) => tanks.remove(me(), tankId),

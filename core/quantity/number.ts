@@ -9,7 +9,7 @@ const GROUPED = /^\d{1,3}(?:([.,])\d{3})(?:\1\d{3})*$/;
 
 /** Whether the text holds a number whose comma can be read both ways. */
 export function hasAmbiguousComma(text: string): boolean {
-  return (text.match(TOKEN) ?? []).some((token) => LONE_COMMA_THREE.test(token));
+  return text.includes(',') && (text.match(TOKEN) ?? []).some((token) => LONE_COMMA_THREE.test(token));
 }
 
 /**

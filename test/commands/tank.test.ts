@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isPrivate } from '../../commands/defaults.ts';
+import { withDefaults } from '../../commands/defaults.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { tankCommands } from '../../commands/tank.ts';
 import { Problem } from '../../core/problem.ts';
@@ -20,7 +20,7 @@ describe.each(tankCommands.map((command) => ({ name: command.path.join(' '), com
       expect(command.private).toBe(name !== 'tank share');
       const [keep] = twoMembers();
       as(keep)('/tank new name:Lagoon volume:240 L');
-      expect(isPrivate(command, {}, keep)).toBe(name !== 'tank share');
+      expect(withDefaults(command, {}, keep).hidden).toBe(name !== 'tank share');
     });
 
     it('answers its example once there is a tank, and asks for one before', () => {

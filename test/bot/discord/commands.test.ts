@@ -6,7 +6,7 @@ import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { ask } from '../../../commands/ask.ts';
 import type { Command } from '../../../commands/command.ts';
-import { isPrivate, runWithDefaults } from '../../../commands/defaults.ts';
+import { runWithDefaults, withDefaults } from '../../../commands/defaults.ts';
 import { commands } from '../../../commands/index.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import { Problem } from '../../../core/problem.ts';
@@ -51,7 +51,8 @@ function inputs(command: Command) {
 
 function expected(command: Command, input: Record<string, unknown>): { answer: Answer; hidden: boolean } {
   const keep = beside.keepFor(userIds.keeper);
-  const hidden = isPrivate(command, input, keep) || (command.path[0] === 'ask' && keep.tanks().length > 0);
+  const hidden =
+    withDefaults(command, input, keep).hidden || (command.path[0] === 'ask' && keep.tanks().length > 0);
   try {
     const found = runWithDefaults(command, input, { nowMs, zone: 'UTC', keep });
     return { answer: found, hidden: hidden || found.file !== undefined };

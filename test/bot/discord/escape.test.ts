@@ -45,6 +45,17 @@ describe('escapeText', () => {
     expect(escapeText(text)).toBe(text);
   });
 
+  it('writes a text alone as it does beside a character that needs care', () => {
+    const unit = fc.constantFrom(...'\\*_~|`<>[]#-+@:/!&a1. \n\t\u202e\u0007é°');
+    fc.assert(
+      fc.property(fc.string({ unit }), (text) => {
+        fc.pre(!/^\s*(?:[-+#]|\d+[.)])|^[^!-~]/.test(text));
+        expect(`x\\* ${escapeText(text)}`.trim()).toBe(escapeText(`x* ${text}`));
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
   it('leaves no active character bare, whatever is given', () => {
     fc.assert(
       fc.property(fc.string({ unit: fc.constantFrom(...'\\*_~|`<>[]#-@:a1 \n') }), (text) => {

@@ -12,20 +12,19 @@ import { spot } from '../../discord/standin/spot.ts';
 import type { Issue } from '../../discord/standin/spot.ts';
 
 function textsOf(what: Answer): readonly string[] {
-  return displayedText(render(what).components);
+  return displayedText(render(what).body.components);
 }
 
 function issuesOf(what: Drawn): readonly Issue[] {
   const issues: Issue[] = [];
-  const { components, flags, files } = render(what);
-  const attachments = files.map(({ description }, id) => ({ id, description }));
-  const parts = files.map(({ name = '' }, id) => ({
+  const { body, files } = render(what);
+  const parts = files.map(({ name }, id) => ({
     field: `files[${id}]`,
     name,
     contentType: '',
     data: new Uint8Array(1),
   }));
-  checkMessage(spot(issues), { components, flags, attachments }, { way: 'reply', files: parts });
+  checkMessage(spot(issues), { ...body }, { way: 'reply', files: parts });
   return issues;
 }
 
@@ -58,19 +57,21 @@ describe('render', () => {
 
   it('is one container with the flag of Components V2 and no mentions', () => {
     const rendered = render(answer({ headline: 'x' }));
-    expect(rendered.components).toHaveLength(1);
-    expect(rendered.flags).toBe(1 << 15);
-    expect(rendered.allowedMentions.parse).toEqual([]);
+    expect(rendered.body.components).toHaveLength(1);
+    expect(rendered.body.flags).toBe(1 << 15);
+    expect(rendered.body.allowed_mentions.parse).toEqual([]);
   });
 
   it('puts next actions on buttons, and those too long for a custom id in text', () => {
     const long = { label: 'Long', command: 'dose amount', input: { of: 'x'.repeat(100) } };
     const short = { label: 'Short', command: 'dose amount', input: { of: 'calcium' } };
     const rendered = render(answer({ headline: 'x', next: [short, short, long] }));
-    const ids = everyComponent(rendered.components).map((each) => each['custom_id']);
+    const ids = everyComponent(rendered.body.components).map((each) => each['custom_id']);
     expect(ids.filter(Boolean)).toEqual(['run:dose amount?of=calcium']);
-    expect(displayedText(rendered.components).at(-1)).toContain(`Long: /dose amount of:${'x'.repeat(100)}`);
-    expect(displayedText(rendered.components).join('')).not.toContain('Short');
+    expect(displayedText(rendered.body.components).at(-1)).toContain(
+      `Long: /dose amount of:${'x'.repeat(100)}`,
+    );
+    expect(displayedText(rendered.body.components).join('')).not.toContain('Short');
   });
 
   it('takes a headline of 4,000 characters', () => {
@@ -102,7 +103,7 @@ describe('render', () => {
     const picture = { name: 'trend', svg: '<svg/>', alt: 'rising '.repeat(400) };
     const drawn = { ...answer({ headline: 'x', picture }), png: new Uint8Array(1) };
     expect(issuesOf(drawn)).toEqual([]);
-    expect(render(drawn).files[0]?.description).toHaveLength(1024);
+    expect(render(drawn).body.attachments?.[0]?.description).toHaveLength(1024);
   });
 
   it('shortens cautions rather than drop one', () => {

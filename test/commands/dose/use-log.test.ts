@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isPrivate } from '../../../commands/defaults.ts';
+import { withDefaults } from '../../../commands/defaults.ts';
 import { amountCommand } from '../../../commands/dose/amount.ts';
 import { useCommand } from '../../../commands/dose/use.ts';
 import { addCommand } from '../../../commands/log/add.ts';
@@ -125,8 +125,8 @@ describe('/dose use from the log', () => {
 
   it('is for the asker alone when it reads the log', () => {
     const { keep } = member();
-    expect(isPrivate(useCommand, { of: 'kh' }, keep)).toBe(true);
-    expect(isPrivate(useCommand, { of: 'kh', before: '9 dKH', now: '8 dKH', volume: '100 L' }, keep)).toBe(
+    expect(withDefaults(useCommand, { of: 'kh' }, keep).hidden).toBe(true);
+    expect(withDefaults(useCommand, { of: 'kh', before: '9 dKH', now: '8 dKH', volume: '100 L' }, keep).hidden).toBe(
       false,
     );
   });
