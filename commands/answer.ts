@@ -5,6 +5,10 @@ export interface Fact {
   readonly label: string;
   readonly value: string;
   readonly verdict?: string;
+  /** An instant the value tells of: Discord adds it in the reader's own zone. */
+  readonly atMs?: number;
+  /** Discord id of someone the value tells of: Discord adds their name and pings nobody. */
+  readonly personId?: string;
 }
 
 /** Something the member can do next: a label and the command it runs, options as text. */
@@ -12,6 +16,8 @@ export interface NextAction {
   readonly label: string;
   readonly command: string;
   readonly input: Readonly<Record<string, string>>;
+  /** Options the member fills in first: a form on Discord, one question a line in the terminal. At most 5. */
+  readonly ask?: readonly string[];
 }
 
 /**

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { Answer } from './answer.ts';
 import type { Keep } from './keep.ts';
 import { validate } from './options.ts';
+import type { Server } from './server.ts';
 
 /** What a command may know of the moment it runs in. Time comes in here; `core` never asks for it. */
 export interface Context {
@@ -10,6 +11,8 @@ export interface Context {
   readonly zone?: string;
   /** What the asker keeps here; absent where nothing of theirs may be shown or touched. */
   readonly keep?: Keep;
+  /** The server it was asked in. */
+  readonly server?: Server;
 }
 
 /** A schema of options: an object of strings, numbers, booleans and enums, each with `.describe()`. */
@@ -24,6 +27,8 @@ export interface Command {
   readonly example: string;
   /** Whether only the asker sees the answer; known before it runs. */
   readonly private: boolean;
+  /** Only for those who may manage the server; elsewhere it is not offered. */
+  readonly managers: boolean;
   readonly options: OptionsSchema;
   /** Validates `input` against `options` and answers. Throws Problem for what the person can put right. */
   readonly run: (input: Readonly<Record<string, unknown>>, context: Context) => Answer;
@@ -35,6 +40,7 @@ export function defineCommand<S extends OptionsSchema>(definition: {
   summary: string;
   example: string;
   private?: boolean;
+  managers?: boolean;
   options: S;
   run: (input: z.infer<S>, context: Context) => Answer;
 }): Command {
@@ -43,6 +49,7 @@ export function defineCommand<S extends OptionsSchema>(definition: {
     summary: definition.summary,
     example: definition.example,
     private: definition.private ?? false,
+    managers: definition.managers ?? false,
     options: definition.options,
     run: (input, context) => definition.run(validate(definition.options, input), context),
   };

@@ -1,6 +1,7 @@
 import type { LoggableId } from '../core/water/loggable.ts';
 import type { ParameterId } from '../core/water/parameter.ts';
 import type { TankKind } from '../core/water/targets.ts';
+import type { ReminderKeep } from './reminder.ts';
 
 /**
  * What one member keeps with the bot: their tanks, readings and additions. A `Keep` is handed to a command already
@@ -9,7 +10,7 @@ import type { TankKind } from '../core/water/targets.ts';
  * Every write has reached the disk when the function returns. Ids are numbers of this member's own rows; an id that is
  * not theirs behaves as one that does not exist.
  */
-export interface Keep {
+export interface Keep extends ReminderKeep {
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */
@@ -63,6 +64,8 @@ export interface TankProfile {
   readonly instrument?: SalinityInstrument | undefined;
   /** Hours of full light a day. */
   readonly lightHours?: number | undefined;
+  /** IANA time zone of a tank that stands elsewhere than its keeper. */
+  readonly zone?: string | undefined;
   readonly units: PreferredUnits;
   /** Own targets, in the parameter's unit; where absent the targets of the kind hold. */
   readonly targets: Partial<Record<LoggableId, readonly [number, number]>>;

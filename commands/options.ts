@@ -3,15 +3,18 @@ import { Problem } from '../core/problem.ts';
 import type { QuantityKind } from '../core/quantity/unit.ts';
 
 /** The lists that can be offered while a member types; `suggest.ts` fills them. */
-export type SuggestionList = 'parameter' | 'compound' | 'unit' | 'tank';
+export type SuggestionList = 'parameter' | 'compound' | 'unit' | 'tank' | 'zone' | 'reminder';
 
-/** What the tank in use can fill in where an option is left out; `defaults.ts` does it. */
-export type Fill = 'volume' | 'hours' | 'salinity';
+/** Options whose value is the id of something on Discord; in the terminal the id is typed. */
+export type IdKind = 'member' | 'channel' | 'role';
+
+/** What the tank in use can fill in where an option is left out; `fill.ts` says with what. */
+export type Fill = 'volume' | 'hours' | 'salinity' | 'temperature';
 
 /** One option of a command as every platform sees it. */
 export interface Option {
   readonly name: string;
-  readonly kind: 'string' | 'number' | 'integer' | 'boolean' | 'file';
+  readonly kind: 'string' | 'number' | 'integer' | 'boolean' | 'file' | IdKind;
   readonly description: string;
   readonly required: boolean;
   readonly default?: string | number | boolean;
@@ -60,6 +63,14 @@ export function fileOption(description: string) {
   return z.strictObject(shape).meta({ description, file: true });
 }
 
+/** The id of a member, a channel or a role, picked from Discord's own list. */
+export function idOption(kind: IdKind, description: string): z.ZodString {
+  return z
+    .string()
+    .regex(/^\d{17,20}$/)
+    .meta({ description, pick: kind });
+}
+
 interface JsonProperty {
   readonly type?: string;
   readonly description?: string;
@@ -72,6 +83,7 @@ interface JsonProperty {
   readonly quantity?: QuantityKind;
   readonly fill?: Fill;
   readonly file?: boolean;
+  readonly pick?: IdKind;
 }
 
 const known = new WeakMap<z.ZodObject, readonly Option[]>();
@@ -94,6 +106,7 @@ function option(name: string, property: JsonProperty, required: boolean): Option
   const { type, description, minimum, maximum, maxLength } = property;
   if (description === undefined) throw new Error(`option ${name} has no description`);
   if (property.file === true) return { name, kind: 'file', description, required };
+  if (property.pick !== undefined) return { name, kind: property.pick, description, required };
   if (type !== 'string' && type !== 'number' && type !== 'integer' && type !== 'boolean') {
     throw new Error(`option ${name} is of type ${String(type)}`);
   }

@@ -80,7 +80,7 @@ export const sources = {
   },
   cs80: {
     title:
-      'Culkin F. & Smith N.D. 1980. Conductivity of Standard Seawater, 42.914 mS/cm at 15 deg C. IEEE J. Oceanic Eng. OE-5:22-23',
+      'Culkin F. & Smith N.D. 1980. Conductivity of Standard Seawater, 42.914 mS/cm at 15 deg C. IEEE J. Oceanic Eng. OE-5:22-23 (details from memory)',
     kind: 'published',
   },
   teos10: {
@@ -99,7 +99,8 @@ export const sources = {
     kind: 'published',
   },
   tak82: {
-    title: 'Takahashi T. et al. 1982. GEOSECS Pacific Expedition, vol. 3, ch. 3 (pH on the NBS scale)',
+    title:
+      'Takahashi T. et al. 1982. GEOSECS Pacific Expedition, vol. 3, ch. 3 (pH on the NBS scale; details from memory)',
     kind: 'published',
   },
   lee10: { title: 'Lee K. et al. 2010. Geochim. Cosmochim. Acta 74:1801-1811 (boron)', kind: 'published' },

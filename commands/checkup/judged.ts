@@ -3,6 +3,7 @@ import { printed } from '../../core/log/value.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import {
   followsSalinity,
+  isOff,
   judge,
   usualRange,
   type Judged,
@@ -32,7 +33,7 @@ export interface Judging {
 export function judgedAnswer(judging: Judging): Answer {
   const { values, read, rangeOf = usualRange, units = {}, steps = [] } = judging;
   const judged = judge(values, rangeOf);
-  const acting = judged.filter(({ verdict }) => verdict !== 'fine');
+  const acting = judged.filter(isOff);
   const salinity = values.find(({ parameter }) => parameter === 'salinity')?.value;
   return answer({
     headline: headline(judged, units, rangeOf === usualRange ? 'in the usual range' : 'where it should be'),
@@ -55,6 +56,7 @@ export function judgedAnswer(judging: Judging): Answer {
     ),
     cautions: [
       ...urgentCautions(judged),
+      ...edgeCautions(judged),
       'Ranges are common practice, not law. Numbers that hold still matter more than numbers that are perfect.',
     ],
     sources: ['practice', 'm08'],
@@ -70,11 +72,11 @@ function headline(judged: readonly Judged[], units: OwnUnits, place: string): st
   if (first?.verdict === 'doubtful') {
     return `Test ${loggable(first.parameter).label} again first: ${printed(first.parameter, first.value, units)} is hard to believe. Dose nothing until then.`;
   }
-  const off = judged.filter(({ verdict }) => verdict !== 'fine');
-  if (off.length === 0) return `All of it is ${place}. No dose needed: nothing to do but keep it there.`;
-  const names = off.map(({ parameter: id, verdict }) => `${loggable(id).label} ${verdict}`);
-  const rest = off.length === judged.length ? '' : ` The rest is ${place}.`;
-  return `Worth a look: ${names.join(', ')}.${rest}`;
+  const notable = judged.filter(({ verdict }) => verdict !== 'fine');
+  if (notable.length === 0) return `All of it is ${place}. No dose needed: nothing to do but keep it there.`;
+  const names = notable.map(({ parameter: id, verdict }) => `${loggable(id).label} ${verdict}`);
+  const rest = notable.length === judged.length ? '' : ` The rest is ${place}.`;
+  return `${notable.some(isOff) ? 'Worth a look' : 'Nothing to act on'}: ${names.join(', ')}.${rest}`;
 }
 
 function fact({ parameter: id, value, verdict, range, at35 }: Judged, judging: Judging): Fact {
@@ -90,6 +92,13 @@ function unmeasuredSalinity(judged: readonly Judged[], salinity: number | undefi
   if (salinity !== undefined || moved.length === 0) return [];
   return [
     `Measure salinity before you act on ${moved.map(({ parameter: id }) => loggable(id).label).join(' or ')}: low salinity alone reads as too little of both, high salinity as too much.`,
+  ];
+}
+
+function edgeCautions(judged: readonly Judged[]): readonly string[] {
+  if (!judged.some(({ verdict }) => verdict === 'at the edge')) return [];
+  return [
+    'Salinity is outside its range by no more than the instrument can be off: check it on a 35 ppt standard before you change anything.',
   ];
 }
 

@@ -10,6 +10,9 @@ import { splitADay } from './a-day.ts';
 import { askedWater } from './asked.ts';
 import { type Limewater, limewaterCare, limewaterSources, topOff } from './top-off.ts';
 
+/** °C of limewater where nothing is said: the room's; own choice. */
+const USUAL_C = 25;
+
 export const limewaterCommand = defineCommand({
   path: ['dose', 'limewater'],
   summary: 'How much a batch of limewater can hold, and whether lime in the top-off covers the daily use',
@@ -18,6 +21,7 @@ export const limewaterCommand = defineCommand({
     amount: quantityOption('volume', 'Top-off a day, e.g. 4 L; without a tank volume, the size of the batch'),
     volume: quantityOption('volume', 'Net water of the whole system, e.g. 340 L', 'volume').optional(),
     goal: quantityOption('alkalinity', 'Alkalinity the tank uses a day, e.g. 0.6 dKH').optional(),
+    // The vessel stands in the room, so the tank's own temperature says nothing of it.
     temperature: quantityOption('temperature', 'Of the limewater; 25 °C if left out').optional(),
   }),
   run: (input) => {
@@ -26,9 +30,12 @@ export const limewaterCommand = defineCommand({
       input.temperature === undefined
         ? undefined
         : readQuantity('temperature', input.temperature, { field: 'temperature' });
-    const tempC = warm?.value ?? 25;
+    const tempC = warm?.value ?? USUAL_C;
     const strength = saturationGL(tempC);
-    const asked = { litres, strength, tempC };
+    const notes = warm?.notes ?? [
+      `no temperature of the limewater given, so ${USUAL_C} °C; cooler water holds more lime`,
+    ];
+    const asked = { litres, strength, tempC, notes: [...litres.notes, ...notes] };
     if (input.volume === undefined) return batch(asked);
     const tank = askedWater(input.volume);
     const use =
@@ -49,13 +56,13 @@ export const limewaterCommand = defineCommand({
   },
 });
 
-function batch({ litres, strength, tempC }: Limewater): Answer {
+function batch({ litres, strength, tempC, notes }: Limewater): Answer {
   const [low, high] = [strength.low * litres.value, strength.high * litres.value];
   return answer({
     headline: `${volume(litres.value)} of limewater cannot hold more than about ${significant(low, 2)} to ${significant(high, 2)} g of calcium hydroxide; anything above that settles and does not make the clear liquid stronger.`,
     read: [
       `a batch of ${volumeAsWritten(litres.value, litres.written, litres.unit)} at ${fixed(tempC, 1)} °C`,
-      ...litres.notes,
+      ...notes,
     ],
     facts: [
       {

@@ -11,6 +11,8 @@ export interface Limewater {
   readonly litres: Quantity;
   readonly strength: Strength;
   readonly tempC: number;
+  /** What was taken for granted of both. */
+  readonly notes: readonly string[];
 }
 
 /** How to handle and dose limewater. */
@@ -32,7 +34,7 @@ export const limewaterSources = [
 
 /** What limewater in the daily top-off brings, and the lime that covers a use (meq/L a day) where one is known. */
 export function topOff(
-  { litres, strength, tempC }: Limewater,
+  { litres, strength, tempC, notes }: Limewater,
   tankL: number,
   tankRead: readonly string[],
   use: Quantity | undefined,
@@ -40,7 +42,7 @@ export function topOff(
   const full = capacity(litres.value, strength.low, tankL);
   const read = [
     `top-off ${volumeAsWritten(litres.value, litres.written, litres.unit)} a day, limewater at ${fixed(tempC, 1)} °C`,
-    ...litres.notes,
+    ...notes,
     ...tankRead,
     ...(use === undefined ? [] : [`use ${shown('alkalinity', use.value)} a day`, ...use.notes]),
   ];

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { printed, printedChange } from '../../core/log/value.ts';
 import { Problem } from '../../core/problem.ts';
-import { judge, type Judged } from '../../core/water/assess.ts';
+import { isOff, judge, type Judged } from '../../core/water/assess.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { readLine, type Line } from '../../core/words/line.ts';
 import { readWhen } from '../../core/words/when.ts';
@@ -61,7 +61,7 @@ function logged(
   context: Context,
 ): Answer {
   const judged = judge(line.values, rangesOf(tank));
-  const acting = judged.filter(({ verdict }) => verdict !== 'fine');
+  const acting = judged.filter(isOff);
   const changeOf = ({ parameter }: Judged): Changed | undefined =>
     changes.find(({ value }) => value.parameter === parameter);
   const alerts = changes.flatMap(({ alert }) => (alert === undefined ? [] : [alert]));
@@ -116,7 +116,7 @@ function headline(tank: Tank, changes: readonly Changed[], judged: readonly Judg
   if (first?.verdict === 'doubtful')
     return `${whole} Test ${loggable(first.parameter).label} again: it is hard to believe.`;
   if (fast) return `${whole} That moved faster than usual.`;
-  const off = judged.filter(({ verdict }) => verdict !== 'fine');
+  const off = judged.filter(isOff);
   if (off.length === 0) return `${whole} All of it is where it should be.`;
   const names = off.map(({ parameter: id, verdict }) => `${loggable(id).label} ${verdict}`);
   return `${whole} Worth a look: ${names.join(', ')}.`;

@@ -2,7 +2,10 @@ import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { correctRefractometer } from '../../core/water/refraction.ts';
 import { onScale, readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
-import { answer, type Answer } from '../answer.ts';
+import { eos80Range } from '../../core/water/seawater.ts';
+import { targetFor } from '../../core/water/targets.ts';
+import { hydrometerReading, salinityFromHydrometer } from '../../core/water/specific-gravity.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { asRead, both, gravity, ppt, seawaterPpt, understood } from './print.ts';
 
 const swingArm =
@@ -10,8 +13,12 @@ const swingArm =
 const fluids =
   'Some standards are made for conductivity only and mislead a refractometer: use one made for refractometers.';
 
-/** The tank's salinity from a refractometer that is right on fresh water but not on its standard. */
-export function checkRefractometer(reading: SalinityReading, standard: SalinityReading): Answer {
+/** The tank's salinity from a refractometer that is right on fresh water but not on its standard; `at` in °C. */
+export function checkRefractometer(
+  reading: SalinityReading,
+  standard: SalinityReading,
+  at: number | undefined,
+): Answer {
   if (standard.scale !== reading.scale || reading.scale === 'mS/cm') {
     throw new Problem('Give both readings on the scale of the same instrument.', {
       field: 'standard',
@@ -31,6 +38,7 @@ export function checkRefractometer(reading: SalinityReading, standard: SalinityR
   const trueS = inGravity
     ? readSalinity(String(corrected), { field: 'reading', pair }).practicalSalinity
     : readSalinity(`${corrected} ${scale}`, { field: 'reading' }).practicalSalinity;
+  const [low, high] = targetFor('mixed', 'salinity').range;
   const right = Math.abs(errorAtStandard) < (inGravity ? 0.0003 : 0.3);
   return answer({
     headline: right
@@ -56,14 +64,14 @@ export function checkRefractometer(reading: SalinityReading, standard: SalinityR
         : [
             'Set the refractometer on the 35 ppt standard, not on fresh water: zero can be right and the slope wrong.',
           ]),
-      'Rinse it with tank water, wait half a minute, and read the tank again.',
+      `Rinse it with tank water, wait half a minute, and read the tank again; standard and tank ${atOne(at)}.`,
       'Leave the tank as it is until that reading.',
-      ...(trueS < 34
+      ...(trueS < low
         ? [
             `If it is still near ${ppt(trueS)}, raise it slowly, by at most 0.001 SG a day (common practice). It is no emergency.`,
           ]
         : []),
-      ...(trueS > 36
+      ...(trueS > high
         ? [`If it is still near ${ppt(trueS)}, lower it by at most 0.001 SG a day (common practice).`]
         : []),
     ],
@@ -81,8 +89,21 @@ function size(error: number, inGravity: boolean): string {
   return inGravity ? fixed(error, 4) : `${fixed(error, 1)} ppt`;
 }
 
-/** A reading with no standard beside it: what it says, and how to find out whether it is so. */
-export function withoutStandard(reading: SalinityReading): Answer {
+/** Both liquids are read at one temperature, or the straight line between them does not hold. */
+function atOne(at: number | undefined): string {
+  return `at one temperature${at === undefined ? '' : `, that of the tank: ${fixed(at, 1)} °C`}`;
+}
+
+/** What a specific gravity is where the instrument is a glass hydrometer afloat in water of `at` °C. */
+function inGlass({ scale, written, pair }: SalinityReading, at: number | undefined): readonly Fact[] {
+  if (scale !== 'SG' || at === undefined || written > hydrometerReading(eos80Range.salinityMax, pair, at))
+    return [];
+  const s = salinityFromHydrometer(written, pair, at);
+  return [{ label: `if it is a glass hydrometer, in water of ${fixed(at, 1)} °C`, value: both(s, pair) }];
+}
+
+/** A reading with no standard beside it: what it says, and how to find out whether it is so; `at` in °C. */
+export function withoutStandard(reading: SalinityReading, at: number | undefined): Answer {
   const { pair } = reading;
   return answer({
     headline: `If the instrument is right, the tank is ${both(reading.practicalSalinity, pair)}; only a 35 ppt standard can tell.`,
@@ -92,9 +113,10 @@ export function withoutStandard(reading: SalinityReading): Answer {
         label: 'a 35 ppt standard should show',
         value: `${gravity(onScale(seawaterPpt, 'SG', pair))} on ${pair}, 53.1 mS/cm at 25 °C`,
       },
+      ...inGlass(reading, at),
     ],
     steps: [
-      'Read a 35 ppt standard with the same instrument and give what it shows as standard.',
+      `Read a 35 ppt standard with the same instrument, ${atOne(at)}, and give what it shows as standard.`,
       'Change nothing in the tank before that.',
     ],
     cautions: [swingArm, fluids, 'An instrument set to zero on fresh water can still be wrong at 35 ppt.'],

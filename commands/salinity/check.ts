@@ -18,7 +18,7 @@ export const checkCommand = defineCommand({
   options: z.strictObject({
     reading: textOption('What the instrument shows in the tank, e.g. 1.026 or 45 mS/cm'),
     standard: textOption('What it shows on a 35 ppt standard, e.g. 1.028').optional(),
-    temperature: quantityOption('temperature', 'Water temperature, for a conductivity probe').optional(),
+    temperature: quantityOption('temperature', 'Temperature of the tank’s water', 'temperature').optional(),
     with: z
       .enum(pairs)
       .meta({ description: 'Reference temperatures of the specific gravity; 25/25 if left out' })
@@ -44,6 +44,6 @@ function checked(
   at: number | undefined,
 ): Answer {
   if (reading.scale === 'mS/cm') return checkProbe(reading, standard, at);
-  if (standard === undefined) return withoutStandard(reading);
-  return checkRefractometer(reading, standard);
+  if (standard === undefined) return withoutStandard(reading, at);
+  return checkRefractometer(reading, standard, at);
 }

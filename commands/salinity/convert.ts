@@ -19,6 +19,7 @@ export const convertSalinityCommand = defineCommand({
   example: '/salinity convert reading:1.025',
   options: z.strictObject({
     reading: textOption('The reading, e.g. 1.025, 35 ppt, 53 mS/cm'),
+    // Left out it says the instrument compensates; the tank's own would make a glass hydrometer of a refractometer.
     temperature: quantityOption(
       'temperature',
       'Water temperature: for a plain conductivity or a glass hydrometer',

@@ -1,8 +1,11 @@
 import type { LoggableId } from './loggable.ts';
 import { parameter, type ParameterId } from './parameter.ts';
 
-/** Words a reading is judged by. "urgent" and "doubtful" come before any other: act now, and retest before acting. */
-export type Verdict = 'urgent' | 'doubtful' | 'low' | 'high' | 'fine';
+/**
+ * Words a reading is judged by. "urgent" and "doubtful" come before any other: act now, and retest before acting.
+ * "at the edge" is outside its range by no more than the instrument can be off: nothing to act on.
+ */
+export type Verdict = 'urgent' | 'doubtful' | 'low' | 'high' | 'at the edge' | 'fine';
 
 export interface Judged {
   readonly parameter: LoggableId;
@@ -25,10 +28,17 @@ export interface Value {
 export type RangeOf = (id: LoggableId) => readonly [number, number];
 
 /**
- * Practical salinity that passes without remark. Common practice, no source, is 34 to 36 (33 to 36 with soft corals);
- * this range is wider by our own choice, so that 1.025 (32.6 to 33.2, by the scale of the instrument) passes.
+ * Practical salinity that passes without remark: the widest that is common practice, no source. It is kept so with soft
+ * corals and is taken where the kind of tank is not known; narrower with stony ones (targets.ts). 1.025, which many aim
+ * at, passes on 25/25 (33.2 by fm83); on 20/20 (32.9) and 60F/60F (32.6) it is at the edge.
  */
-export const SALINITY_TARGET = [32.5, 36.5] as const;
+export const SALINITY_TARGET = [33, 36] as const;
+
+/**
+ * How far a hobby refractometer or hydrometer can be off the truth: 1, which is 0.0008 SG (common practice, no source).
+ * More than the steps it shows (loggable.ts), which only tell two of its own readings apart.
+ */
+const SALINITY_ERROR = 1;
 
 /** Practical salinity a reef tank can be in; outside it the reading is doubted. Reefs occur at 28.7 to 40.4 (Guan et
  * al. 2015, PLoS ONE 10:e0128831); the bounds here leave some room for an accident. */
@@ -66,6 +76,11 @@ const ACT_ORDER: readonly LoggableId[] = [
 
 const EPSILON = 1e-9;
 
+/** Whether there is something to do about a reading. */
+export function isOff({ verdict }: Judged): boolean {
+  return verdict !== 'fine' && verdict !== 'at the edge';
+}
+
 /** The usual range of everything that can be logged: common practice, see parameter.ts. */
 export function usualRange(id: LoggableId): readonly [number, number] {
   return id === 'salinity' ? SALINITY_TARGET : parameter(id).target;
@@ -88,20 +103,26 @@ export function followsSalinity(id: LoggableId): boolean {
 
 /**
  * Judges readings against where they can be believed and where they should be (`rangeOf`; the usual ranges where left
- * out). Where a salinity among them is outside its range but believable, an ion that follows it is judged at S = 35,
+ * out). Where a salinity among them is low or high but believable, an ion that follows it is judged at S = 35,
  * x 35/S, so that low salinity is not read as low calcium. 560 mg/L calcium at S 31.9 -> 614 at 35, doubtful.
  *
  * Ammonia that a kit can see is urgent whatever else is off. The result is in the order to act in: urgent, doubtful,
- * then what is low or high by `ACT_ORDER`, then the rest.
+ * then what is low or high by `ACT_ORDER`, then what is at the edge, then the rest.
  */
 export function judge(readings: readonly Value[], rangeOf: RangeOf = usualRange): Judged[] {
-  const order: readonly (readonly Verdict[])[] = [['urgent'], ['doubtful'], ['low', 'high'], ['fine']];
+  const order: readonly (readonly Verdict[])[] = [
+    ['urgent'],
+    ['doubtful'],
+    ['low', 'high'],
+    ['at the edge'],
+    ['fine'],
+  ];
   const rank = ({ verdict, parameter: id }: Judged): number =>
     order.findIndex((verdicts) => verdicts.includes(verdict)) * ACT_ORDER.length + ACT_ORDER.indexOf(id);
   const salinity = readings.find(
     (reading) => reading.parameter === 'salinity' && isPlausible(reading),
   )?.value;
-  const off = salinity !== undefined && !isInside(salinity, rangeOf('salinity'));
+  const off = salinity !== undefined && !isNear(salinity, rangeOf('salinity'));
   return readings
     .map((reading) => judgeOne(reading, rangeOf(reading.parameter), off ? salinity : undefined))
     .sort((a, b) => rank(a) - rank(b));
@@ -122,7 +143,13 @@ function verdictOf(id: LoggableId, value: number, range: readonly [number, numbe
   if (!isInside(value, plausibleRange(id))) return 'doubtful';
   if (id === 'ammonia' && value >= parameter(id).kitResolution - EPSILON) return 'urgent';
   if (isInside(value, range)) return 'fine';
+  if (id === 'salinity' && isNear(value, range)) return 'at the edge';
   return value < range[0] ? 'low' : 'high';
+}
+
+/** Inside a salinity range, or outside by no more than the instrument can be off. */
+function isNear(salinity: number, [low, high]: readonly [number, number]): boolean {
+  return isInside(salinity, [low - SALINITY_ERROR, high + SALINITY_ERROR]);
 }
 
 function isInside(value: number, [low, high]: readonly [number, number]): boolean {

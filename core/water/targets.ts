@@ -15,17 +15,26 @@ export interface Target {
 
 type Ranges = Partial<Record<ParameterId | 'salinity', readonly [number, number]>>;
 
-/** Ranges that differ from the common ones of parameter.ts, by kind: common practice, no source. */
+/** Practical salinity with stony corals: common practice, no source. */
+const STONY_SALINITY = [34, 36] as const;
+
+/** Ranges that differ from the common ones of parameter.ts and assess.ts, by kind: common practice, no source. */
 const byKind: Readonly<Record<TankKind, Ranges>> = {
   soft: {
-    salinity: [32.5, 36.5],
     calcium: [380, 450],
     magnesium: [1200, 1400],
     nitrate: [2, 30],
     phosphate: [0.03, 0.2],
   },
-  'large-polyp': { alkalinity: [8, 10], nitrate: [5, 20], phosphate: [0.03, 0.12], ph: [7.9, 8.4] },
+  'large-polyp': {
+    salinity: STONY_SALINITY,
+    alkalinity: [8, 10],
+    nitrate: [5, 20],
+    phosphate: [0.03, 0.12],
+    ph: [7.9, 8.4],
+  },
   'small-polyp': {
+    salinity: STONY_SALINITY,
     temperature: [24.5, 26.5],
     alkalinity: [7, 9],
     magnesium: [1280, 1400],
@@ -33,8 +42,10 @@ const byKind: Readonly<Record<TankKind, Ranges>> = {
     phosphate: [0.03, 0.08],
     ph: [8, 8.4],
   },
-  mixed: {},
+  mixed: { salinity: STONY_SALINITY },
   fish: {
+    // Own choice: fish bear more than corals.
+    salinity: [32.5, 36.5],
     alkalinity: [7, 12],
     calcium: [350, 500],
     magnesium: [1100, 1500],
@@ -53,7 +64,7 @@ const reasons: Readonly<Record<TankKind, string>> = {
 
 /**
  * Target range of a parameter (or salinity, practical salinity) for a kind of keeping, with its reason. All ranges
- * are common practice, no source; keepers differ. Alkalinity, small-polyp -> 7 to 9 dKH.
+ * are common practice, no source; keepers differ. Alkalinity, small-polyp -> 7 to 9 dKH; salinity, mixed -> 34 to 36.
  */
 export function targetFor(kind: TankKind, id: ParameterId | 'salinity'): Target {
   const own = byKind[kind][id];

@@ -90,10 +90,29 @@ describe('/checkup of a tank', () => {
     run(addCommand, { readings: 'kh 7.8' });
     wait(1);
     const answer = run(checkupCommand);
-    expect(answer.headline).toBe('Worth a look: alkalinity low. The rest is where it should be.');
+    expect(answer.headline).toBe(
+      'Worth a look: alkalinity low, salinity at the edge. The rest is where it should be.',
+    );
     expect(factOf(answer, 'alkalinity')).toBe('7.8 dKH (your aim 8 to 9 dKH) low');
     expect(answer.read).toContain('alkalinity 7.8 dKH of 2026-01-06 12:00, 24 hours old');
     expect(answer.read).toContain('calcium 420 mg/L of 2026-01-03 12:00, 4 days old');
+  });
+
+  // SG 1.025 at 25/25 is S 33.19 (EOS-80); stony corals 34 to 36 (common practice, no source).
+  it('does not ask to act on a salinity the instrument may have wrong, and says so', () => {
+    const answer = member().run(checkupCommand, { readings: 'sg 1.025 kh 8' });
+    expect(answer.headline).toBe('Nothing to act on: salinity at the edge. The rest is where it should be.');
+    expect(factOf(answer, 'salinity')).toBe('33.2 ppt (usual 34 to 36 ppt) at the edge');
+    expect(answer.steps).toEqual([]);
+    expect(answer.cautions[0]).toMatch(
+      /no more than the instrument can be off: check it on a 35 ppt standard/,
+    );
+    expect(member({ kind: 'soft' }).run(checkupCommand, { readings: 'sg 1.025 kh 8' }).headline).toMatch(
+      /^All of it/,
+    );
+    const logged = member().run(addCommand, { readings: 'sg 1.025 kh 8' });
+    expect(logged.headline).toMatch(/All of it is where it should be\.$/);
+    expect(factOf(logged, 'salinity')).toMatch(/ at the edge$/);
   });
 
   it('names readings older than 30 days and does not judge them', () => {

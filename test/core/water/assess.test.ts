@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { judge, usualRange, type RangeOf } from '../../../core/water/assess.ts';
+import { isOff, judge, usualRange, type RangeOf } from '../../../core/water/assess.ts';
+import { salinityFromSpecificGravity } from '../../../core/water/specific-gravity.ts';
+import { targetFor } from '../../../core/water/targets.ts';
 
 /** A member's own range for alkalinity, the usual ones for the rest. */
 const own: RangeOf = (id) => (id === 'alkalinity' ? [8, 9] : usualRange(id));
@@ -75,6 +77,52 @@ describe('judge', () => {
   it('judges by the ranges given', () => {
     expect(judge([{ parameter: 'alkalinity', value: 7.5 }])[0]?.verdict).toBe('fine');
     expect(judge([{ parameter: 'alkalinity', value: 7.5 }], own)[0]?.verdict).toBe('low');
+  });
+
+  // Stony corals 34 to 36, soft 33 to 36: common practice, no source; 1 ppt is what a hobby instrument can be off by.
+  it.each([
+    ['mixed', 32.9, 'low'],
+    ['mixed', 33, 'at the edge'],
+    ['mixed', 33.9, 'at the edge'],
+    ['mixed', 34, 'fine'],
+    ['mixed', 36, 'fine'],
+    ['mixed', 37, 'at the edge'],
+    ['mixed', 37.1, 'high'],
+    ['small-polyp', 33.19, 'at the edge'],
+    ['large-polyp', 31.9, 'low'],
+    ['soft', 33.19, 'fine'],
+    ['soft', 31.9, 'low'],
+  ] as const)('salinity in a %s tank: %d is %s', (kind, value, verdict) => {
+    const [judged] = judge([{ parameter: 'salinity', value }], (id) => targetFor(kind, id).range);
+    expect(judged?.verdict).toBe(verdict);
+    expect(judged && isOff(judged)).toBe(verdict === 'low' || verdict === 'high');
+  });
+
+  it('takes an edge for no fault: it comes last of what is named and moves no ion', () => {
+    const judged = judge(
+      [
+        { parameter: 'calcium', value: 420 },
+        { parameter: 'salinity', value: 33.5 },
+        { parameter: 'alkalinity', value: 6 },
+      ],
+      (id) => targetFor('mixed', id).range,
+    );
+    expect(judged.map(({ parameter, verdict }) => `${parameter} ${verdict}`)).toEqual([
+      'alkalinity low',
+      'salinity at the edge',
+      'calcium fine',
+    ]);
+    expect(judged.some(({ at35 }) => at35 !== undefined)).toBe(false);
+  });
+
+  // 1.025 is S 33.188 on 25/25, 32.900 on 20/20, 32.587 on 60F/60F (EOS-80, Unesco 44).
+  it.each([
+    ['25/25', 'fine'],
+    ['20/20', 'at the edge'],
+    ['60F/60F', 'at the edge'],
+  ] as const)('lets 1.025 on %s pass where the kind of tank is not known: %s', (pair, verdict) => {
+    const value = salinityFromSpecificGravity(1.025, pair);
+    expect(judge([{ parameter: 'salinity', value }])[0]?.verdict).toBe(verdict);
   });
 
   it('calls ammonia urgent only where a kit can see it', () => {
