@@ -1,12 +1,26 @@
 import { createRequire } from 'node:module';
-import type { MathNode } from 'mathjs/number';
+import type { FactoryFunctionMap, MathNode } from 'mathjs/number';
 import { Problem } from '../problem.ts';
 
+type Parse = (text: string) => MathNode;
+
 /**
- * The CommonJS build of the same module: it loads in two thirds of the time and keeps 16 MB less in memory than the
- * several hundred files of the other one (Node 20).
+ * The parser of mathjs alone, built from its own list of what a parser needs. The public entry `mathjs/number` makes
+ * every function of the library as it loads, which takes 20 MB and 0.15 s more (Node 20); so this goes in by file name
+ * and holds for the pinned version. It is loaded with the first text that is more than one number.
  */
-const { parse } = createRequire(import.meta.url)('mathjs/number') as typeof import('mathjs/number');
+function loadParser(): Parse {
+  const inside = createRequire(createRequire(import.meta.url).resolve('mathjs/number'));
+  const { create } = inside('./core/create.js') as Pick<typeof import('mathjs'), 'create'>;
+  const { parseDependencies } = inside('./entry/dependenciesNumber/dependenciesParse.generated.js') as {
+    readonly parseDependencies: FactoryFunctionMap;
+  };
+  return create({ parseDependencies }).parse as Parse;
+}
+
+let loaded: Parse | undefined;
+
+const parse: Parse = (text) => (loaded ??= loadParser())(text);
 
 /** A number with the unit it carries: `unit` is -1 for a bare number, else an index into the caller's units. */
 export interface Term {
