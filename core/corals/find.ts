@@ -1,0 +1,97 @@
+import { corals } from './coral-list.ts';
+import type { CoralEntry, OldName } from './entry.ts';
+import { matchNames, nearNames, type Matches } from './match-names.ts';
+import { indexedNames } from './name-index.ts';
+import { nameWords, telling, withoutTrimmings } from './name-words.ts';
+import { respell } from './spelling.ts';
+
+/**
+ * What a name leads to. `readAs` is set when the name was not taken as written ("Hydnophora" for "hydnofora");
+ * `nameNote` when it is an older name ("Favia (Indo-Pacific species) is now Dipsastraea").
+ */
+export type Found =
+  | {
+      readonly kind: 'one';
+      readonly entry: CoralEntry;
+      readonly readAs?: string;
+      readonly nameNote?: string;
+    }
+  | { readonly kind: 'several'; readonly entries: readonly CoralEntry[]; readonly readAs?: string }
+  | { readonly kind: 'none'; readonly near: readonly CoralEntry[] };
+
+/** The longest name looked up; more is no name. */
+export const MAX_CORAL_NAME_LENGTH = 80;
+
+/**
+ * Finds corals by accepted, older, common or hobby name, whatever the case, spacing, plural or punctuation. A name
+ * that fits several is offered as several, the likeliest first; a misspelt name is taken only when it is close and
+ * can mean one coral, and says how it was read.
+ */
+export function findCorals(text: string): Found {
+  if (text.length > MAX_CORAL_NAME_LENGTH) return { kind: 'none', near: [] };
+  const words = telling(nameWords(text));
+  if (words.length === 0) return { kind: 'none', near: [] };
+  const bare = withoutTrimmings(words);
+  return (
+    asWritten(words) ??
+    (bare.length > 0 && bare.length < words.length ? asWritten(bare) : undefined) ??
+    misspelt(words) ??
+    (bare.length > 0 && bare.length < words.length ? misspelt(bare) : undefined) ?? {
+      kind: 'none',
+      near: nearNames(words),
+    }
+  );
+}
+
+/** Names to suggest: the accepted name and the first common name of each coral. */
+export function coralNames(): readonly string[] {
+  return [...new Set(corals.flatMap(({ names, scientific }) => [names.common[0], scientific.accepted]))];
+}
+
+function asWritten(words: readonly string[]): Found | undefined {
+  return found(matchNames(words));
+}
+
+/** Known misspellings and near spellings together: a listed slip of one coral may be that of its whole genus. */
+function misspelt(words: readonly string[]): Found | undefined {
+  const key = words.join('');
+  const listed = indexedNames.filter((name) => name.kind === 'misspelt' && name.key === key);
+  const respelt = respell(words);
+  const readings = (respelt?.readings ?? [])
+    .map((reading) => ({ reading, matches: matchNames(reading) }))
+    .filter(({ matches }) => matches.entries.length > 0);
+  const entries = [
+    ...new Set([...readings.flatMap(({ matches }) => matches.entries), ...listed.map(({ entry }) => entry)]),
+  ];
+  const [first] = entries;
+  if (first === undefined) return undefined;
+  if (listed.length === 0 && respelt?.close === false) return { kind: 'none', near: entries.slice(0, 5) };
+  const reading = readings.length === 1 ? readings[0] : undefined;
+  const readAs = reading === undefined ? first.names.common[0] : properly(reading.reading, entries);
+  if (entries.length > 1)
+    return reading === undefined ? { kind: 'several', entries } : { kind: 'several', entries, readAs };
+  const exact = reading === undefined ? undefined : found(reading.matches);
+  return exact?.kind === 'one' ? { ...exact, readAs } : { kind: 'one', entry: first, readAs };
+}
+
+function found({ entries, met }: Matches): Found | undefined {
+  const [entry] = entries;
+  if (entry === undefined) return undefined;
+  if (entries.length > 1) return { kind: 'several', entries };
+  const old = met.get(entry)?.old;
+  return old === undefined ? { kind: 'one', entry } : { kind: 'one', entry, nameNote: nowCalled(old, entry) };
+}
+
+function nowCalled(old: OldName, { scientific }: CoralEntry): string {
+  const name = old.note === undefined ? old.name : `${old.name} (${old.note})`;
+  const accepted = old.now ?? scientific.accepted;
+  if (old.kind === 'spelling') return `${name} is spelt ${accepted}`;
+  return old.kind === 'trade label' ? `${accepted} is sold as ${name}` : `${name} is now ${accepted}`;
+}
+
+/** The words as one of these corals' names writes them, else as they are. */
+function properly(words: readonly string[], entries: readonly CoralEntry[]): string {
+  const key = words.join('');
+  const name = indexedNames.find((one) => one.key === key && entries.includes(one.entry));
+  return name?.text ?? words.join(' ');
+}

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import type { Bases } from '../../../core/corals/basis.ts';
+import { coralById } from '../../../core/corals/coral-list.ts';
+import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { growthByGenus } from '../../../core/corals/growth-by-genus.ts';
+
+function coral(id: string): CoralEntry {
+  const entry = coralById(id);
+  if (entry === undefined) throw new Error(`no coral ${id}`);
+  return entry;
+}
+
+/** Accepted names as the source was seen to give them. */
+const names = [
+  ['lobophyllia', 'Lobophyllia', 'World Register of Marine Species, Lobophyllia (205310)'],
+  ['blastomussa-merleti', 'Blastomussa merleti', 'World Register of Marine Species (207385)'],
+  ['heliofungia', 'Heliofungia actiniformis', 'World Register of Marine Species, Fungiidae (196100)'],
+  ['cycloseris', 'Cycloseris', 'World Register of Marine Species, Fungiidae (196100)'],
+  ['torch-coral', 'Euphyllia glabrescens', 'Coral Trait Database; Arrigoni et al. 2023'],
+  ['galaxea', 'Galaxea fascicularis', 'Coral Trait Database'],
+  ['elegance-coral', 'Catalaphyllia jardinei', 'Coral Trait Database'],
+  ['bubble-coral', 'Plerogyra sinuosa', 'Coral Trait Database'],
+  ['duncan-coral', 'Duncanopsammia axifuga', 'Coral Trait Database'],
+  ['turbinaria-cup', 'Duncanopsammia peltata', 'Coral Trait Database'],
+  ['favia-dipsastraea', 'Dipsastraea', 'Coral Trait Database'],
+  ['montipora-digitata', 'Montipora digitata', 'Coral Trait Database'],
+  ['stylophora', 'Stylophora pistillata', 'Coral Trait Database'],
+  ['acan-lord', 'Micromussa lordhowensis', 'Arrigoni et al. 2016'],
+  ['bowerbanki', 'Homophyllia bowerbanki', 'Arrigoni et al. 2016'],
+  ['australophyllia-wilsoni', 'Australophyllia wilsoni', 'Arrigoni et al. 2016'],
+  ['frogspawn-branching', 'Fimbriaphyllia paradivisa', 'NOAA Fisheries 5-year review'],
+  ['sinularia-flexible', 'Sclerophytum flexibile', 'Octocoral Trait Database species list 2024'],
+  ['organ-pipe', 'Tubipora musica', 'Octocoral Trait Database species list 2024'],
+  ['bubble-tip-anemone', 'Entacmaea quadricolor', 'Titus et al. 2024'],
+  ['magnificent-anemone', 'Radianthus magnifica', 'Titus et al. 2024'],
+] as const;
+
+it.each(names)('%s is %s (%s)', (id, accepted) => {
+  const { scientific } = coral(id);
+  expect(scientific.accepted).toBe(accepted);
+  expect(scientific.basis.some(({ kind }) => kind === 'published')).toBe(true);
+});
+
+/** Hand-picked numbers whose origin is memory or practice: they must never be called published. */
+const unpublished: readonly (readonly [string, (entry: CoralEntry) => Bases, 'memory' | 'practice'])[] = [
+  ['torch-coral', ({ sting }) => sting.reachBasis, 'memory'],
+  ['torch-coral', ({ light }) => light.basis, 'practice'],
+  ['torch-coral', ({ growth }) => growth.basis, 'memory'],
+  ['hammer-coral-wall', ({ sting }) => sting.reachBasis, 'memory'],
+  ['galaxea', ({ sting }) => sting.reachBasis, 'practice'],
+  ['bubble-coral', ({ sting }) => sting.reachBasis, 'memory'],
+  ['grape-euphyllia', ({ light }) => light.basis, 'memory'],
+  ['fox-coral', ({ light }) => light.basis, 'memory'],
+  ['goniopora', ({ sting }) => sting.reachBasis, 'memory'],
+  ['hydnophora', ({ sting }) => sting.reachBasis, 'practice'],
+  ['favites', ({ growth }) => growth.basis, 'memory'],
+  ['leptastrea', ({ growth }) => growth.basis, 'memory'],
+  ['isopora', ({ growth }) => growth.basis, 'memory'],
+  ['montipora-digitata', ({ light }) => light.basis, 'memory'],
+  ['acropora-table', ({ sting }) => sting.reachBasis, 'memory'],
+  ['sun-coral', ({ depth }) => depth.basis, 'memory'],
+  ['zoanthus', ({ growth }) => growth.basis, 'memory'],
+  ['discosoma', ({ sting }) => sting.reachBasis, 'memory'],
+  ['bubble-tip-anemone', ({ light }) => light.basis, 'memory'],
+  ['carpet-anemone', ({ sting }) => sting.reachBasis, 'memory'],
+  ['heliofungia', ({ size }) => size.basis, 'memory'],
+  ['porites', ({ size }) => size.basis, 'memory'],
+];
+
+it.each(unpublished)('%s %s rests on %s', (id, pick, kind) => {
+  expect(pick(coral(id)).map((basis) => basis.kind)).toEqual([kind]);
+});
+
+it('calls no potency, hardiness, demand, shade or spacing figure published', () => {
+  for (const id of ['platygyra', 'toadstool-sarcophyton', 'rhodactis', 'magnificent-anemone']) {
+    const { sting, hardiness, stonyDemand, shade } = coral(id);
+    const bases = [sting.potencyBasis, sting.keepClearBasis, hardiness.basis, stonyDemand.basis, shade.basis];
+    expect(bases.flat().some(({ kind }) => kind === 'published')).toBe(false);
+  }
+});
+
+describe('published figures', () => {
+  it('gives Platygyra its measured reach: 5.3 +/- 3.0 cm (Lapid et al. 2004)', () => {
+    const { sting } = coral('platygyra');
+    expect([sting.reachLowCm, sting.reachHighCm]).toEqual([5.3, 8.3]);
+    expect(sting.reachBasis).toEqual([{ kind: 'published', source: 'Lapid2004' }]);
+  });
+
+  it('gives Rhodactis its stand-off distance: 1-3 cm (Langmead & Chadwick-Furman 1999)', () => {
+    const { sting } = coral('rhodactis');
+    expect([sting.reachLowCm, sting.reachHighCm]).toEqual([1, 3]);
+  });
+
+  // Coral Trait Database 1.1.1 (Madin et al. 2016), mm per year.
+  it.each([
+    ['Acropora', 58.85, 146],
+    ['Porites', 8.14, 271],
+    ['Montipora', 32.12, 11],
+    ['Platygyra', 7.4, 5],
+    ['Favites', 0.8, 1],
+    ['Diploastrea', 2.49, 28],
+    ['Stylophora', 19.29, 19],
+  ])('%s grows a median of %f mm per year over %i values', (genus, median, values) => {
+    expect(growthByGenus[genus]?.medianMmPerYear).toBe(median);
+    expect(growthByGenus[genus]?.values).toBe(values);
+  });
+
+  it('keeps the five figures of every genus in order and names papers for them', () => {
+    for (const [genus, g] of Object.entries(growthByGenus)) {
+      const inOrder = [g.minMmPerYear, g.p10MmPerYear, g.medianMmPerYear, g.p90MmPerYear, g.maxMmPerYear];
+      expect(
+        [...inOrder].sort((a, b) => a - b),
+        genus,
+      ).toEqual(inOrder);
+      expect(g.references, genus).toMatch(/^[A-Z][\x20-\x7e]+ (?:19|20)\d\d/);
+    }
+  });
+
+  it('has no growth figure for genera the database lacks', () => {
+    for (const genus of ['Euphyllia', 'Galaxea', 'Goniopora', 'Lobophyllia', 'Caulastraea'])
+      expect(growthByGenus[genus]).toBeUndefined();
+  });
+});
