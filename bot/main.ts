@@ -1,6 +1,7 @@
 import { ask } from '../commands/ask.ts';
 import { commands } from '../commands/index.ts';
 import { Problem } from '../core/problem.ts';
+import { compileSooner } from './compile-sooner.ts';
 import { loadEnvFile, readConfig } from './config.ts';
 import type { Config } from './config.ts';
 import { backUpDaily } from './daily-backup.ts';
@@ -16,12 +17,19 @@ const exitConfig = 78;
 const leaveMs = 9500;
 
 async function openDiscord(token: string, config: Config, log: Logger): Promise<void> {
+  compileSooner();
   const store = await openClosing(memberFile(config.dataDir), log);
   const { createBot } = await import('./discord/client.ts');
+  const { reminderLoop } = await import('./discord/letters/reminders.ts');
   const { apiBase } = config;
-  const { keepFor } = store;
-  const parts = { commands, ask, log, nowMs: Date.now, keepFor, toPng, token, apiBase, onRefused: refused };
-  const bot = createBot(parts);
+  const { keepFor, settingsOf, changeSettings, due } = store;
+  const kept = { keepFor, settingsOf, changeSettings };
+  const parts = { commands, ask, log, nowMs: Date.now, ...kept, toPng, token, apiBase, onRefused: refused };
+  const bot = createBot({
+    ...parts,
+    servers: store,
+    loop: reminderLoop({ token, apiBase, log, due, keepFor }),
+  });
   onStopSignal(async () => {
     log.info('stopping');
     await bot.stop();

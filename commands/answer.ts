@@ -9,6 +9,9 @@ export interface Fact {
   readonly atMs?: number;
   /** Discord id of someone the value tells of: Discord adds their name and pings nobody. */
   readonly personId?: string;
+  /** Discord id of a channel or a role the value tells of, shown in the same way. */
+  readonly channelId?: string;
+  readonly roleId?: string;
 }
 
 /** Something the member can do next: a label and the command it runs, options as text. */

@@ -21,6 +21,8 @@ import {
   mixIntent,
   salinityIntent,
 } from './ask/salinity.ts';
+import { clockChangeIntent, howOftenIntent } from './ask/schedule.ts';
+import { remindIntent } from './ask/remind.ts';
 import { refusalIntent } from './ask/refusal.ts';
 import { swapIntent } from './ask/swap.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
@@ -32,6 +34,9 @@ import { textOption } from './options.ts';
 const intents: readonly Intent[] = [
   hurtIntent,
   refusalIntent,
+  clockChangeIntent,
+  howOftenIntent,
+  remindIntent,
   overflowIntent,
   peroxideIntent,
   swapIntent,

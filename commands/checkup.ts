@@ -13,6 +13,7 @@ import { unreadLines } from './log/words.ts';
 import { textOption } from './options.ts';
 import { askedTank, keepOf } from './tank/asked-tank.ts';
 import { kindWords } from './tank/print.ts';
+import { inZone } from './zone.ts';
 
 export const checkupCommand = defineCommand({
   path: ['checkup'],
@@ -63,7 +64,7 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
 
 function fromLog(tank: Tank | undefined, context: Context): Answer {
   if (tank === undefined) throw new Error('no tank and no readings');
-  const { values, read, steps } = lastLogged(keepOf(context), tank, context);
+  const { values, read, steps } = lastLogged(keepOf(context), tank, inZone(context, tank));
   const judged = judgedAnswer({ ...ofTank(tank), values, read: [...tankLine(tank), ...read], steps });
   if (values.length > 0) return judged;
   return {

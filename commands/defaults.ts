@@ -2,8 +2,9 @@ import { findParameter } from '../core/water/parameter.ts';
 import type { Answer } from './answer.ts';
 import type { Command, Context } from './command.ts';
 import { leftOut, type Found } from './fill.ts';
-import type { Keep, Tank } from './keep.ts';
+import type { Keep, PreferredUnits } from './keep.ts';
 import { optionsOf, type Option } from './options.ts';
+import type { Server } from './server.ts';
 
 type Input = Readonly<Record<string, unknown>>;
 
@@ -19,31 +20,44 @@ export interface Filled {
 const READINGS = new Set(['now', 'goal', 'before', 'fresh']);
 
 /**
- * Fills in from the tank in use what the member left out, and gives a bare number the unit they prefer. What they
- * typed themselves always wins. Nothing of the member's goes into an answer by another way than this and the commands
- * about their own tanks, so an answer with `read` lines from here is for the member alone.
+ * Fills in from the tank in use what the member left out, and gives a bare number the unit they prefer, or else that of
+ * the server. What they typed themselves always wins. Nothing of the member's goes into an answer by another way than
+ * this and the commands about their own tanks, so an answer with `read` lines about their tank is for them alone.
  */
-export function withDefaults(command: Command, input: Input, keep: Keep | undefined): Filled {
+export function withDefaults(
+  command: Command,
+  input: Input,
+  keep: Keep | undefined,
+  server?: Pick<Server, 'settings'>,
+): Filled {
   const tank = keep?.tankInUse();
-  if (keep === undefined || tank === undefined) return { input, read: [], hidden: command.private };
+  const common = server?.settings().units ?? {};
+  if (tank === undefined && Object.keys(common).length === 0) {
+    return { input, read: [], hidden: command.private };
+  }
   const filled: Record<string, unknown> = { ...input };
   const read: string[] = [];
+  let own = tank !== undefined && looksInside(command, input);
   for (const option of optionsOf(command.options)) {
     const given = input[option.name];
-    const found =
-      given === undefined
-        ? leftOut(isBatch(command, input) ? undefined : option.fill, tank, keep)
-        : inPreferredUnit(option, given, input['of'], tank);
+    const kind = bareKind(option, given, input['of']);
+    const left = given === undefined && !isBatch(command, input) ? option.fill : undefined;
+    const ofTank =
+      keep === undefined || tank === undefined
+        ? undefined
+        : (leftOut(left, tank, keep) ?? inUnit(given, kind && tank.units[kind], 'your preferred unit'));
+    const found = ofTank ?? inUnit(given, kind && common[kind], "this server's unit");
     if (found === undefined) continue;
     filled[option.name] = found.value;
     read.push(found.read);
+    own ||= found === ofTank;
   }
-  return { input: filled, read, hidden: command.private || read.length > 0 || looksInside(command, input) };
+  return { input: filled, read, hidden: command.private || own };
 }
 
 /** Runs a command with the tank's defaults; the answer begins with what was filled in. */
 export function runWithDefaults(command: Command, input: Input, context: Context): Answer {
-  return runFilled(command, withDefaults(command, input, context.keep), context);
+  return runFilled(command, withDefaults(command, input, context.keep, context.server), context);
 }
 
 /** Runs a command whose defaults are filled in already. */
@@ -64,20 +78,16 @@ function isBatch(command: Command, input: Input): boolean {
   return command.path.join(' ') === 'dose limewater' && input['goal'] === undefined;
 }
 
-/** A number without a unit, in the unit the tank's owner prefers; undefined where there is nothing to add. */
-function inPreferredUnit(option: Option, given: unknown, of: unknown, tank: Tank): Found | undefined {
+/** What a number without a unit measures, where members and servers can prefer a unit for it. */
+function bareKind({ name, quantity }: Option, given: unknown, of: unknown): keyof PreferredUnits | undefined {
   if (typeof given !== 'string' || !/^[\d.,\s]+$/.test(given.trim())) return undefined;
-  const { volume: volumeUnit, temperature, alkalinity } = tank.units;
-  const isAlkalinity =
-    READINGS.has(option.name) && typeof of === 'string' && findParameter(of) === 'alkalinity';
-  const unit =
-    option.quantity === 'volume'
-      ? volumeUnit
-      : option.quantity === 'temperature'
-        ? temperature
-        : isAlkalinity
-          ? alkalinity
-          : undefined;
+  if (quantity === 'volume' || quantity === 'temperature') return quantity;
+  const isAlkalinity = READINGS.has(name) && typeof of === 'string' && findParameter(of) === 'alkalinity';
+  return isAlkalinity ? 'alkalinity' : undefined;
+}
+
+function inUnit(given: unknown, unit: string | undefined, whose: string): Found | undefined {
   if (unit === undefined) return undefined;
-  return { value: `${given.trim()} ${unit}`, read: `${given.trim()} read in your preferred unit, ${unit}` };
+  const number = String(given).trim();
+  return { value: `${number} ${unit}`, read: `${number} read in ${whose}, ${unit}` };
 }

@@ -3,10 +3,12 @@ import { askCommand } from './ask.ts';
 import type { Command } from './command.ts';
 import { checkupCommand } from './checkup.ts';
 import { convertCommand } from './convert.ts';
+import { deskCommands } from './desk.ts';
 import { doseCommands } from './dose.ts';
 import { lightCommands } from './light.ts';
 import { logCommands } from './log.ts';
 import { mydataCommands } from './mydata.ts';
+import { remindCommands } from './remind.ts';
 import { salinityCommands } from './salinity.ts';
 import { tankCommands } from './tank.ts';
 import { waterchangeCommands } from './waterchange.ts';
@@ -20,8 +22,10 @@ export const commands: readonly Command[] = [
   ...lightCommands,
   ...tankCommands,
   ...logCommands,
+  ...remindCommands,
   checkupCommand,
   ...mydataCommands,
+  ...deskCommands,
   convertCommand,
   aboutCommand,
 ];

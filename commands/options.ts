@@ -71,6 +71,11 @@ export function idOption(kind: IdKind, description: string): z.ZodString {
     .meta({ description, pick: kind });
 }
 
+/** Whether an option takes the id of something on Discord. */
+export function isIdKind(kind: Option['kind']): kind is IdKind {
+  return kind === 'member' || kind === 'channel' || kind === 'role';
+}
+
 interface JsonProperty {
   readonly type?: string;
   readonly description?: string;
@@ -161,6 +166,7 @@ export function validate<S extends z.ZodObject>(
 function limitOf(schema: z.ZodObject, field: string): string | undefined {
   const found = optionsOf(schema).find((o) => o.name === field);
   if (found?.choices !== undefined) return found.choices.join(', ');
+  if (found !== undefined && isIdKind(found.kind)) return `the id of a ${found.kind}: 17 to 20 digits`;
   if (found?.min !== undefined && found.max !== undefined) return `${found.min} to ${found.max}`;
   return found?.maxLength === undefined ? undefined : `at most ${found.maxLength} characters`;
 }

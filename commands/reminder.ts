@@ -3,7 +3,8 @@ import type { LoggableId } from '../core/water/loggable.ts';
 
 /** Where a reminder is sent: to the member alone, or into a channel of a server. */
 export type Place =
-  { readonly kind: 'direct' } | { readonly kind: 'channel'; readonly serverId: string; readonly channelId: string };
+  | { readonly kind: 'direct' }
+  | { readonly kind: 'channel'; readonly serverId: string; readonly channelId: string };
 
 /** What is to be done when. The anchor and the zone are the truth; every instant is counted from them. */
 export interface Plan {

@@ -4,13 +4,15 @@ import { definitionOf } from '../core/quantity/unit.ts';
 import { parameter, parameterIds } from '../core/water/parameter.ts';
 import type { Keep } from './keep.ts';
 import type { Option } from './options.ts';
+import { named } from './remind/times.ts';
+import { matchingZones } from './zone.ts';
 
 /** At most this many are offered at once. */
 const MOST = 25;
 
 /**
  * Complete values for an option that begin with, or contain, what is typed so far. `keep` is the asker's own: the names
- * of their tanks come from there.
+ * of their tanks and their reminders come from there.
  */
 export function suggest(option: Option, typed: string, keep?: Keep): readonly string[] {
   if (option.choices !== undefined) return matching(option.choices, typed);
@@ -25,6 +27,8 @@ export function suggest(option: Option, typed: string, keep?: Keep): readonly st
       (keep?.tanks() ?? []).map(({ name }) => name),
       typed,
     );
+  if (option.suggest === 'zone') return matchingZones(typed).slice(0, MOST);
+  if (option.suggest === 'reminder') return matching((keep?.reminders() ?? []).map(named), typed);
   if (option.suggest === 'unit' && option.quantity !== undefined) return withUnits(option, typed);
   return [];
 }

@@ -9,7 +9,15 @@ type Layer = (typeof LAYERS)[number];
 const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly string[] }> = {
   core: {
     layers: ['core'],
-    packages: ['mathjs/number', 'node:module', 'd3-scale', 'd3-shape', 'temporal-polyfill'],
+    packages: [
+      'mathjs/number',
+      'node:module',
+      'd3-scale',
+      'd3-shape',
+      'temporal-polyfill',
+      'ical-generator',
+      'timezones-ical-library',
+    ],
   },
   commands: { layers: ['core', 'commands'], packages: ['zod'] },
   bot: {
@@ -72,6 +80,15 @@ describe('mathjs', () => {
   it('is used behind arithmetic.ts only', () => {
     const only = [join('core', 'quantity', 'arithmetic.ts')];
     expect(users('mathjs', LAYERS)).toEqual(only);
-    expect(users('node:module', ['core', 'commands'])).toEqual(only);
+  });
+});
+
+describe('node:module', () => {
+  it('is in core only where a library is loaded when it is first needed', () => {
+    expect(users('node:module', ['core', 'commands'])).toEqual([
+      join('core', 'quantity', 'arithmetic.ts'),
+      join('core', 'schedule', 'ical-zone.ts'),
+      join('core', 'schedule', 'ical.ts'),
+    ]);
   });
 });

@@ -12,3 +12,6 @@ export const systemClock: Clock = {
     return () => clearTimeout(timer);
   },
 };
+
+/** Time that nobody sets: only spans of it mean something. */
+export const steadyClock: Clock = { nowMs: () => performance.now(), after: systemClock.after };

@@ -34,7 +34,7 @@ export interface DueStore {
    * when the member changed, moved or removed the reminder meanwhile (it is no longer due at `dueMs`).
    */
   readonly settle: (id: number, dueMs: number, progress: Progress) => void;
-  /** To be tried again at `againMs`; the attempt that failed before anything was sent is not counted. */
+  /** To be tried again at `againMs`. The attempt stays counted: the message may be there, and the wait grows with it. */
   readonly putOff: (id: number, dueMs: number, againMs: number) => void;
   /** As `settle`, with a sentence the owner is shown at their next command. */
   readonly stop: (id: number, dueMs: number, progress: Progress, notice: string) => void;

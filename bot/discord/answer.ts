@@ -3,19 +3,23 @@ import type {
   ButtonInteraction,
   ChatInputCommandInteraction,
   Message,
+  ModalSubmitInteraction,
 } from 'discord.js';
 import type { Answer } from '../../commands/answer.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { Problem } from '../../core/problem.ts';
-import { readCallId } from './call.ts';
-import { download } from './download.ts';
-import { givenWith, nameOf } from './given.ts';
-import type { Given } from './given.ts';
-import { errorAnswer, findByName, run, runText, runWords } from './outcome.ts';
-import type { Desk } from './outcome.ts';
-import { problemAnswer } from './problem.ts';
-import { defer, notDelivered, reply, replyDeferred, replyToMessage } from './send.ts';
+import { readCallId } from './asked/call.ts';
+import type { Call } from './asked/call.ts';
+import type { Answerable } from './callback.ts';
+import { download } from './asked/download.ts';
+import { filledCall, formOf } from './asked/form.ts';
+import { givenWith, nameOf } from './asked/given.ts';
+import type { Given } from './asked/given.ts';
+import { commandOf, failed, findByName, run, runText, runWords } from './outcome.ts';
+import type { Asker, Desk, Outcome } from './outcome.ts';
+import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
+import { serverOf, serverOfMessage } from './asked/server.ts';
 
 const mostSuggestions = 25;
 const longestSuggestion = 100;
@@ -23,24 +27,45 @@ const longestSuggestion = 100;
 /** Answers a slash command: with one callback, unless files come with it or go back. */
 export async function answerCommand(desk: Desk, interaction: ChatInputCommandInteraction): Promise<void> {
   const given = givenWith(interaction);
-  const personId = interaction.user.id;
-  if (given.attachments.length === 0) return reply(desk, interaction, run(desk, { personId, ...given }));
+  const asker = askerOf(desk, interaction);
+  if (given.attachments.length === 0) {
+    const { call, values } = given;
+    return reply(desk, interaction, run(desk, { ...asker, command: call.command, values, call }));
+  }
   if (await defer(desk.log, interaction, true)) {
-    await replyDeferred(desk, interaction, await runWithFiles(desk, personId, given));
+    await replyDeferred(desk, interaction, await runWithFiles(desk, asker, given));
   }
 }
 
-/** Runs what a button holds, as the person who pressed it. */
+/** Runs what a button holds, as the person who pressed it, or opens its form. */
 export async function answerButton(desk: Desk, interaction: ButtonInteraction): Promise<void> {
   const call = readCallId(interaction.customId);
-  const unknown = new Problem('This button no longer works.', {
+  if (call?.ask === undefined) return reply(desk, interaction, runHeld(desk, interaction, call));
+  try {
+    await openForm(desk, interaction, formOf(commandOf(desk, call.command), call));
+  } catch (error) {
+    await reply(desk, interaction, failed(desk, error));
+  }
+}
+
+/** Runs the call of a form with what was written into it, as the person who sent it. */
+export async function answerForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
+  const call = readCallId(interaction.customId);
+  const filled = call?.ask === undefined ? undefined : filledCall(call, interaction);
+  await reply(desk, interaction, runHeld(desk, interaction, filled));
+}
+
+function runHeld(desk: Desk, interaction: Answerable, call: Call | undefined): Outcome {
+  if (call !== undefined) return runText(desk, askerOf(desk, interaction), call);
+  const problem = new Problem('This button no longer works.', {
     field: 'button',
     hint: 'Type / and choose the command.',
   });
-  const outcome = call
-    ? runText(desk, interaction.user.id, call)
-    : { answer: problemAnswer(unknown), hidden: true };
-  await reply(desk, interaction, outcome);
+  return failed(desk, problem);
+}
+
+function askerOf(desk: Desk, interaction: Answerable): Asker {
+  return { personId: interaction.user.id, server: serverOf(desk, interaction) };
 }
 
 /** Offers complete values for the option being typed; an error offers none. */
@@ -56,12 +81,13 @@ export async function answerAutocomplete(desk: Desk, interaction: AutocompleteIn
 
 /** Answers a message in plain words. Only a direct message may tell of its writer's tank. */
 export async function answerMessage(desk: Desk, message: Message, text: string): Promise<void> {
-  const { answer } = message.inGuild() ? runWords(desk, text) : runWords(desk, text, message.author.id);
-  await replyToMessage(desk, message, answer);
+  const server = serverOfMessage(desk, message);
+  const asker = server === undefined ? { personId: message.author.id } : { server };
+  await replyToMessage(desk, message, runWords(desk, text, asker).answer);
 }
 
-/** Fetches the files of a deferred command first; its problems offer no buttons, as a button can hold no file. */
-async function runWithFiles(desk: Desk, personId: string, given: Given): Promise<Answer> {
+/** Fetches the files of a deferred command first. */
+async function runWithFiles(desk: Desk, asker: Asker, given: Given): Promise<Answer> {
   const { command } = given.call;
   try {
     const files = await Promise.all(
@@ -70,9 +96,9 @@ async function runWithFiles(desk: Desk, personId: string, given: Given): Promise
       ),
     );
     const values = { ...given.values, ...Object.fromEntries(files) };
-    return run(desk, { personId, call: { command, input: {} }, values }).answer;
+    return run(desk, { ...asker, command, values, call: undefined }).answer;
   } catch (error) {
-    return errorAnswer(desk, error);
+    return failed(desk, error).answer;
   }
 }
 

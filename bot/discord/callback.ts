@@ -4,10 +4,11 @@ import type {
   ButtonInteraction,
   ChatInputCommandInteraction,
   Message,
+  ModalSubmitInteraction,
   RawFile,
 } from 'discord.js';
 
-export type Answerable = ChatInputCommandInteraction | ButtonInteraction;
+export type Answerable = ChatInputCommandInteraction | ButtonInteraction | ModalSubmitInteraction;
 type Called = Answerable | AutocompleteInteraction;
 
 /** A message or another reply in Discord's own JSON, with the files that go along. */

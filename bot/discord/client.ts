@@ -2,9 +2,11 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { Client, Events, GatewayIntentBits, Options, Partials } from 'discord.js';
 import type { Interaction, Message } from 'discord.js';
 import type { Problem } from '../../core/problem.ts';
+import type { Loop } from '../clock/loop.ts';
 import { logFailure } from '../log.ts';
-import { answerAutocomplete, answerButton, answerCommand, answerMessage } from './answer.ts';
-import { newIds } from './once.ts';
+import type { Servers } from '../store/servers.ts';
+import { answerAutocomplete, answerButton, answerCommand, answerForm, answerMessage } from './answer.ts';
+import { newIds } from './asked/once.ts';
 import type { Desk } from './outcome.ts';
 import { gatewayRefusal, tokenRefusal } from './refusal.ts';
 import { restOptions } from './rest.ts';
@@ -14,6 +16,10 @@ export interface BotParts extends Desk {
   readonly apiBase: string;
   /** Discord will not have this bot as it is; it will not try again by itself. */
   readonly onRefused: (problem: Problem) => void;
+  /** Hears which servers the bot is put into and taken out of. */
+  readonly servers?: Pick<Servers, 'serverLeft' | 'serverJoined' | 'forgetServersLeftBefore'>;
+  /** Sends reminders from the first login until the bot stops. */
+  readonly loop?: Loop;
 }
 
 export interface Bot {
@@ -25,6 +31,7 @@ export interface Bot {
 
 const drainMs = 5000;
 const closeMs = 3000;
+const keptMs = 30 * 24 * 60 * 60 * 1000;
 
 /** The bot on Discord, not yet started. */
 export function createBot(parts: BotParts): Bot {
@@ -38,14 +45,16 @@ export function createBot(parts: BotParts): Bot {
       .finally(() => underWay.delete(tracked));
     underWay.add(tracked);
   };
-  client.on(Events.ClientReady, ({ user, guilds }) =>
-    log.info({ user: user.id, servers: guilds.cache.size }, 'ready'),
-  );
+  client.on(Events.ClientReady, ({ user, guilds }) => {
+    log.info({ user: user.id, servers: guilds.cache.size }, 'ready');
+    parts.loop?.start();
+  });
   const isNew = newIds();
   client.on(Events.InteractionCreate, (interaction) => {
     if (isNew(interaction.id)) track(() => onInteraction(parts, interaction));
   });
   client.on(Events.MessageCreate, (message) => track(() => onMessage(parts, message)));
+  if (parts.servers !== undefined) followServers(client, parts.servers, parts.nowMs);
   client.on(Events.Error, (error) => log.error({ err: error }, 'client error'));
   client.on(Events.ShardError, (error, shard) => log.warn({ shard, err: error }, 'gateway error'));
   client.on(Events.ShardReconnecting, (shard) => log.info({ shard }, 'gateway reconnecting'));
@@ -68,7 +77,8 @@ export function createBot(parts: BotParts): Bot {
     stop: async () => {
       stopping = true;
       client.removeAllListeners(Events.InteractionCreate).removeAllListeners(Events.MessageCreate);
-      await Promise.race([Promise.allSettled(underWay), wait(drainMs, undefined, { ref: false })]);
+      const last = [...underWay, parts.loop?.stop()];
+      await Promise.race([Promise.allSettled(last), wait(drainMs, undefined, { ref: false })]);
       await Promise.race([client.destroy(), wait(closeMs, undefined, { ref: false })]);
     },
   };
@@ -84,10 +94,20 @@ function createClient(apiBase: string): Client {
   });
 }
 
+/** What a server set is kept for a while after the bot has left it. */
+function followServers(client: Client, servers: NonNullable<BotParts['servers']>, nowMs: () => number): void {
+  client.on(Events.GuildCreate, ({ id }) => servers.serverJoined(id));
+  client.on(Events.GuildDelete, ({ id }) => {
+    servers.serverLeft(id, nowMs());
+    servers.forgetServersLeftBefore(nowMs() - keptMs);
+  });
+}
+
 function onInteraction(desk: Desk, interaction: Interaction): Promise<void> | undefined {
   if (interaction.isChatInputCommand()) return answerCommand(desk, interaction);
   if (interaction.isAutocomplete()) return answerAutocomplete(desk, interaction);
   if (interaction.isButton()) return answerButton(desk, interaction);
+  if (interaction.isModalSubmit()) return answerForm(desk, interaction);
   return undefined;
 }
 

@@ -1,17 +1,21 @@
+import { answer } from '../../commands/answer.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
+import { optionsOf } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
-import { typedInput } from './call.ts';
-import type { Call } from './call.ts';
-import { helpAnswer } from './help.ts';
-import { failureAnswer, problemAnswer } from './problem.ts';
+import { withNotices } from '../notices.ts';
+import { typedInput } from './asked/call.ts';
+import type { Call } from './asked/call.ts';
+import { helpAnswer } from './message/help.ts';
+import { failureAnswer, problemAnswer } from './message/problem.ts';
+import type { ServerHere, SettingsDesk } from './asked/server.ts';
 
 /** What answering needs; everything comes from the composition root. */
-export interface Desk {
+export interface Desk extends SettingsDesk {
   readonly commands: readonly Command[];
   readonly ask: (text: string, context: Context) => Answer;
   readonly log: Logger;
@@ -28,47 +32,67 @@ export interface Outcome {
   readonly hidden: boolean;
 }
 
-/** A call by the person of an id, with the values its options have. */
-export interface Asked {
+/** Who asks, and the server they ask in. */
+export interface Asker {
   readonly personId: string;
-  readonly call: Call;
-  readonly values: Readonly<Record<string, unknown>>;
+  readonly server: ServerHere | undefined;
 }
 
-const zone = 'UTC';
+/** A command with the values its options have. */
+export interface Asked extends Asker {
+  readonly command: string;
+  readonly values: Readonly<Record<string, unknown>>;
+  /** The same as text, for buttons that ask again with another value; a file has no text. */
+  readonly call: Call | undefined;
+}
 
-/** Runs a call. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
-export function run(desk: Desk, { personId, call, values }: Asked): Outcome {
+/** Runs a command. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
+export function run(desk: Desk, { personId, server, command: name, values, call }: Asked): Outcome {
   return attempt(desk, call, () => {
-    const command = findByName(desk, call.command);
-    if (command === undefined) {
-      const hint = 'Type / to see the commands there are now.';
-      throw new Problem('This command is no longer here.', { field: 'command', given: call.command, hint });
-    }
+    const command = commandOf(desk, name);
     const keep = desk.keepFor(personId);
-    const filled = withDefaults(command, values, keep);
-    const answer = runFilled(command, filled, { nowMs: desk.nowMs(), zone, keep });
-    return { answer, hidden: filled.hidden || answer.file !== undefined };
+    const filled = withDefaults(command, values, keep, server);
+    const context = { nowMs: desk.nowMs(), keep, ...(server === undefined ? {} : { server }) };
+    const given = runFilled(command, filled, context);
+    const noted = withNotices(given, keep);
+    const own = filled.hidden || noted.file !== undefined || noted !== given;
+    return { answer: noted, hidden: own || server?.isPublic() === false };
   });
 }
 
-/** Runs a call whose options are text, as a button holds them. */
-export function runText(desk: Desk, personId: string, call: Call): Outcome {
+/** Runs a call whose options are text, as a button or a form holds them. */
+export function runText(desk: Desk, asker: Asker, call: Call): Outcome {
   const command = findByName(desk, call.command);
   const values = command === undefined ? {} : typedInput(command, call.input);
-  return run(desk, { personId, call, values });
+  return run(desk, { ...asker, command: call.command, values, call });
 }
 
 /**
  * Answers a question in plain words; without words, says how to ask. `personId` only where nobody but that person reads
  * the answer: with it the answer may tell of their tank.
  */
-export function runWords(desk: Desk, text: string, personId?: string): Outcome {
+export function runWords(desk: Desk, text: string, { personId, server }: Partial<Asker>): Outcome {
   return attempt(desk, undefined, () => {
-    const keep = personId === undefined ? {} : { keep: desk.keepFor(personId) };
-    const context = { nowMs: desk.nowMs(), zone, ...keep };
-    return { answer: text === '' ? helpAnswer(desk.commands) : desk.ask(text, context), hidden: false };
+    if (server?.isPublic() === false) return { answer: elsewhere, hidden: false };
+    if (text === '') return { answer: helpAnswer(desk.commands), hidden: false };
+    const now = { nowMs: desk.nowMs(), ...(server === undefined ? {} : { server }) };
+    if (personId === undefined) return { answer: desk.ask(text, now), hidden: false };
+    const keep = desk.keepFor(personId);
+    return { answer: withNotices(desk.ask(text, { ...now, keep }), keep), hidden: false };
   });
+}
+
+/** A reply to a message cannot be private. */
+const elsewhere = answer({
+  headline: 'In this channel I answer for your eyes only: type /ask and your question.',
+});
+
+/** @throws Problem when there is none of this name, as in an old button. */
+export function commandOf(desk: Desk, name: string): Command {
+  const command = findByName(desk, name);
+  if (command !== undefined) return command;
+  const hint = 'Type / to see the commands there are now.';
+  throw new Problem('This command is no longer here.', { field: 'command', given: name, hint });
 }
 
 /** What `work` answers; or its problem, or its failure. */
@@ -76,14 +100,18 @@ function attempt(desk: Desk, call: Call | undefined, work: () => Outcome): Outco
   try {
     return work();
   } catch (error) {
-    return { answer: errorAnswer(desk, error, call), hidden: true };
+    return failed(desk, error, call);
   }
 }
 
-/** A problem as an answer; any other error is logged and becomes its id. */
-export function errorAnswer(desk: Desk, error: unknown, call?: Call): Answer {
-  if (error instanceof Problem) return problemAnswer(error, call);
-  return failureAnswer(logFailure(desk.log, error, 'an answer failed'));
+/** A problem as an answer; any other error is logged and becomes its id. For the asker alone. */
+export function failed(desk: Desk, error: unknown, call?: Call): Outcome {
+  if (!(error instanceof Problem)) {
+    return { answer: failureAnswer(logFailure(desk.log, error, 'an answer failed')), hidden: true };
+  }
+  const command = call && findByName(desk, call.command);
+  const fields = command === undefined ? [] : optionsOf(command.options).map(({ name }) => name);
+  return { answer: problemAnswer(error, call, fields), hidden: true };
 }
 
 export function findByName(desk: Desk, name: string): Command | undefined {

@@ -1,14 +1,15 @@
 import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
-import type { Message } from 'discord.js';
+import type { ButtonInteraction, Message } from 'discord.js';
 import type { Answer } from '../../commands/answer.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { callback, editAnswer, replyTo } from './callback.ts';
 import type { Answerable } from './callback.ts';
+import type { Form } from './asked/form.ts';
 import type { Desk, Outcome } from './outcome.ts';
-import { failureAnswer } from './problem.ts';
-import { render } from './render.ts';
-import type { Rendered } from './render.ts';
+import { failureAnswer } from './message/problem.ts';
+import { render } from './message/render.ts';
+import type { Rendered } from './message/render.ts';
 
 type Ids = Readonly<Record<string, string>>;
 
@@ -51,6 +52,17 @@ export async function reply(desk: Desk, interaction: Answerable, outcome: Outcom
 export async function replyDeferred(desk: Desk, interaction: Answerable, answer: Answer): Promise<void> {
   const send = (what: Rendered): Promise<void> => editAnswer(interaction, what);
   await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
+}
+
+/** Opens a form; only a command or a button can be answered with one. */
+export async function openForm(desk: Desk, interaction: ButtonInteraction, form: Form): Promise<void> {
+  const body = { ...form };
+  try {
+    await callback(interaction, InteractionResponseType.Modal, { body, files: [] });
+  } catch (error) {
+    const errorId = notDelivered(desk.log, error, idsOf(interaction));
+    if (wasRefused(error)) await reply(desk, interaction, { answer: failureAnswer(errorId), hidden: true });
+  }
 }
 
 function ephemeral({ body, files }: Rendered): Rendered {
@@ -96,9 +108,13 @@ async function deliver(
     await send(rendered);
   } catch (error) {
     const errorId = notDelivered(log, error, ids);
-    if (!(error instanceof DiscordAPIError) || !refusedForm.has(error.code)) return;
+    if (!wasRefused(error)) return;
     await send(render(failureAnswer(errorId)), true).catch((again: unknown) => notDelivered(log, again, ids));
   }
+}
+
+function wasRefused(error: unknown): boolean {
+  return error instanceof DiscordAPIError && refusedForm.has(error.code);
 }
 
 function idsOf({ id, user }: Answerable): Ids {

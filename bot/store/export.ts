@@ -1,5 +1,7 @@
 import type { Addition, Entry, Tank } from '../../commands/keep.ts';
 import { loggable } from '../../core/water/loggable.ts';
+import { exportHandOver, exportNotice, exportReminder, iso } from './export-reminders.ts';
+import type { ExportedHandOver, ExportedNotice, ExportedReminder } from './export-reminders.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -13,8 +15,15 @@ export interface MemberExport {
   readonly discordId: string;
   /** Absent where nothing is kept. */
   readonly keptSince: string | undefined;
+  /** IANA name. */
+  readonly zone: string | undefined;
   readonly tankInUse: number | undefined;
   readonly tanks: readonly ExportedTank[];
+  readonly reminders: readonly ExportedReminder[];
+  /** Newest first. */
+  readonly handOvers: readonly ExportedHandOver[];
+  /** What the member has not been shown yet. */
+  readonly notices: readonly ExportedNotice[];
 }
 
 export interface ExportedTank extends Tank {
@@ -39,7 +48,7 @@ export interface ExportedAddition extends Omit<Addition, 'atMs'> {
 }
 
 export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
-  const { people, tanks, entries, additions } = tables;
+  const { people, tanks, entries, additions, reminders, handOvers, notices } = tables;
   const person = people.keyOf(discordId);
   const sinceMs = people.sinceMs(person);
   return {
@@ -48,12 +57,16 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     exportedAt: iso(nowMs),
     discordId,
     keptSince: sinceMs === undefined ? undefined : iso(sinceMs),
+    zone: people.zone(person),
     tankInUse: tanks.inUse(person)?.id,
     tanks: tanks.all(person).map((tank) => ({
       ...tank,
       entries: entries.all(person, tank.id).map(exportEntry),
       additions: additions.select(person, tank.id, {}).map(exportAddition),
     })),
+    reminders: reminders.all(person).map(exportReminder),
+    handOvers: handOvers.all(person).map((handOver) => exportHandOver(handOver, discordId)),
+    notices: notices.all(person).map(exportNotice),
   };
 }
 
@@ -64,8 +77,4 @@ function exportEntry({ id, atMs, madeMs, note, values }: Entry): ExportedEntry {
 
 function exportAddition({ atMs, ...addition }: Addition): ExportedAddition {
   return { ...addition, addedAt: iso(atMs), unit: loggable(addition.parameter).unit };
-}
-
-function iso(ms: number): string {
-  return new Date(ms).toISOString();
 }

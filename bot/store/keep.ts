@@ -2,7 +2,9 @@ import type Database from 'better-sqlite3';
 import type { Keep, NewEntry, TankProfile } from '../../commands/keep.ts';
 import { openErase } from './erase.ts';
 import { exportMember } from './export.ts';
+import { openPartings } from './partings.ts';
 import { checkPersonId } from './people.ts';
+import { openReminderKeeps } from './reminder-keep.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -15,7 +17,9 @@ export function openKeeps(
   nowMs: () => number,
 ): (personId: string) => Keep {
   const { people, tanks, entries, readings, additions } = tables;
-  const eraseMember = openErase(db);
+  const partings = openPartings(db, tables, nowMs);
+  const eraseMember = openErase(db, people, partings);
+  const reminderKeepFor = openReminderKeeps(db, tables);
   const addTank = db.transaction((id: string, profile: TankProfile) =>
     tanks.add(people.keyOrNew(id), profile),
   );
@@ -31,7 +35,7 @@ export function openKeeps(
       addTank: (profile) => addTank(id, profile),
       editTank: (tankId, profile) => tanks.edit(me(), tankId, profile),
       useTank: (tankId) => tanks.use(me(), tankId),
-      removeTank: (tankId) => tanks.remove(me(), tankId),
+      removeTank: (tankId) => partings.removeTank(me(), tankId),
       addEntry: (tankId, entry) => add(tankId, [entry])[0],
       addEntries: (tankId, made) => add(tankId, made).reduce((sum, { values }) => sum + values.length, 0),
       lastEntry: (tankId) => entries.last(me(), tankId),
@@ -41,6 +45,7 @@ export function openKeeps(
       addAddition: (tankId, addition) => (has(tankId) ? additions.add(me(), tankId, addition) : undefined),
       removeAddition: (tankId, additionId) => additions.remove(me(), tankId, additionId),
       additions: (tankId, range) => additions.select(me(), tankId, range),
+      ...reminderKeepFor(id),
       exportAll: () => exportMember(tables, id, nowMs()),
       eraseAll: () => eraseMember(id),
     };

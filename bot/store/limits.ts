@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../../core/problem.ts';
+import { isZone } from '../../core/schedule/zone.ts';
 
 /** Readings one member may keep: ten parameters a day for 50 years. */
 export const MOST_READINGS = 200_000;
@@ -36,4 +37,10 @@ export function instant(atMs: number): number {
 
 export function sensible(field: string, value: number, unit: string): number {
   return inRange(field, value, -MOST_VALUE, MOST_VALUE, unit);
+}
+
+/** @throws Problem when it is no IANA zone that reminders can be kept in. */
+export function zoneName(zone: string): string {
+  if (isZone(zone)) return zone;
+  throw new Problem('I do not know that time zone.', { field: 'zone', given: zone, limit: 'Continent/City' });
 }

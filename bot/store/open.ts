@@ -1,10 +1,13 @@
 import type { Keep } from '../../commands/keep.ts';
+import type { DueStore } from '../clock/due.ts';
 import type { Logger } from '../log.ts';
 import { openBackups } from './backup.ts';
 import { connect } from './connection.ts';
 import { explained } from './explain.ts';
+import { openDue } from './due.ts';
 import { openKeeps } from './keep.ts';
 import { migrate, migrations } from './migrations.ts';
+import type { Servers } from './servers.ts';
 import { openTables } from './tables.ts';
 
 export interface StoreOptions {
@@ -14,9 +17,11 @@ export interface StoreOptions {
   readonly log?: Logger | undefined;
 }
 
-export interface Store {
+export interface Store extends Servers {
   /** What is kept of one person: a Discord id, or `LOCAL_PERSON` in the terminal room. */
   readonly keepFor: (personId: string) => Keep;
+  /** For the clock loop. */
+  readonly due: DueStore;
   /** How many people something is kept of. */
   readonly personCount: () => number;
   /** Resolves with the path of the copy. A store in memory has none. */
@@ -43,7 +48,9 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
       const tables = openTables(db, nowMs);
       const inMemory = file === ':memory:';
       return {
+        ...tables.servers,
         keepFor: openKeeps(db, tables, nowMs),
+        due: openDue(db, tables),
         personCount: tables.people.count,
         backupNow: async () => {
           if (inMemory) throw new Error('a store in memory has no backup');

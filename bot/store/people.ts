@@ -1,4 +1,5 @@
 import type Database from 'better-sqlite3';
+import { zoneName } from './limits.ts';
 
 /** The terminal room has one person. */
 export const LOCAL_PERSON = 'local';
@@ -13,6 +14,10 @@ export interface People {
   readonly keyOf: (discordId: string) => number;
   readonly keyOrNew: (discordId: string) => number;
   readonly sinceMs: (key: number) => number | undefined;
+  readonly zone: (key: number) => string | undefined;
+  readonly setZone: (key: number, zone: string) => void;
+  /** Removes someone of whom nothing is kept any more: a sitter whose hand-over is over. Whether it did. */
+  readonly forgetEmpty: (key: number) => boolean;
   readonly count: () => number;
 }
 
@@ -20,11 +25,23 @@ export function openPeople(db: Database.Database, nowMs: () => number): People {
   const find = db.prepare<[string], number>('SELECT id FROM person WHERE discord_id = ?').pluck();
   const add = db.prepare<[string, number]>('INSERT INTO person (discord_id, created_ms) VALUES (?, ?)');
   const since = db.prepare<[number], number>('SELECT created_ms FROM person WHERE id = ?').pluck();
+  const zone = db.prepare<[number], string | null>('SELECT zone FROM person WHERE id = ?').pluck();
+  const setZone = db.prepare<[string, number]>('UPDATE person SET zone = ? WHERE id = ?');
+  const forgetEmpty = db.prepare<[number]>(`
+    DELETE FROM person WHERE id = ? AND zone IS NULL
+      AND NOT EXISTS (SELECT 1 FROM tank WHERE tank.person = person.id)
+      AND NOT EXISTS (SELECT 1 FROM reminder WHERE reminder.person = person.id)
+      AND NOT EXISTS (SELECT 1 FROM hand_over WHERE hand_over.owner = person.id)
+      AND NOT EXISTS (SELECT 1 FROM hand_over WHERE hand_over.sitter = person.id)
+      AND NOT EXISTS (SELECT 1 FROM notice WHERE notice.person = person.id)`);
   const count = db.prepare<[], number>('SELECT count(*) FROM person').pluck();
   return {
     keyOf: (discordId) => find.get(discordId) ?? NOBODY,
     keyOrNew: (discordId) => find.get(discordId) ?? Number(add.run(discordId, nowMs()).lastInsertRowid),
     sinceMs: (key) => since.get(key),
+    zone: (key) => zone.get(key) ?? undefined,
+    setZone: (key, name) => void setZone.run(zoneName(name), key),
+    forgetEmpty: (key) => forgetEmpty.run(key).changes === 1,
     count: () => count.get() ?? 0,
   };
 }

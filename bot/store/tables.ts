@@ -1,8 +1,13 @@
 import type Database from 'better-sqlite3';
 import { openAdditions, type Additions } from './additions.ts';
 import { openEntries, type Entries } from './entries.ts';
+import { openHandOvers, type HandOvers } from './hand-overs.ts';
+import { openLeases, type Leases } from './leases.ts';
+import { openNotices, type Notices } from './notices.ts';
 import { openPeople, type People } from './people.ts';
 import { openReadings, type Readings } from './readings.ts';
+import { openReminders, type Reminders } from './reminders.ts';
+import { openServers, type Servers } from './servers.ts';
 import { openTanks, type Tanks } from './tanks.ts';
 
 /** The statements of one open file, each prepared once. */
@@ -12,14 +17,26 @@ export interface Tables {
   readonly entries: Entries;
   readonly readings: Readings;
   readonly additions: Additions;
+  readonly reminders: Reminders;
+  readonly leases: Leases;
+  readonly handOvers: HandOvers;
+  readonly notices: Notices;
+  readonly servers: Servers;
 }
 
 export function openTables(db: Database.Database, nowMs: () => number): Tables {
+  const people = openPeople(db, nowMs);
+  const leases = openLeases(db);
   return {
-    people: openPeople(db, nowMs),
+    people,
+    leases,
     tanks: openTanks(db),
     entries: openEntries(db, nowMs),
     readings: openReadings(db),
     additions: openAdditions(db),
+    reminders: openReminders(db, leases),
+    handOvers: openHandOvers(db, people, nowMs),
+    notices: openNotices(db, nowMs),
+    servers: openServers(db),
   };
 }

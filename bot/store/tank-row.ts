@@ -7,7 +7,7 @@ import {
 import { inRange, Problem } from '../../core/problem.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { TankKind } from '../../core/water/targets.ts';
-import { MOST_BASIS_LETTERS, shortEnough } from './limits.ts';
+import { MOST_BASIS_LETTERS, shortEnough, zoneName } from './limits.ts';
 
 export interface TankRow {
   readonly name: string;
@@ -18,6 +18,7 @@ export interface TankRow {
   readonly startedOn: string | null;
   readonly instrument: string | null;
   readonly lightHours: number | null;
+  readonly zone: string | null;
   readonly units: string;
   readonly targets: string;
 }
@@ -28,7 +29,7 @@ const { min: leastL, max: mostL } = quantities.volume;
 export function rowOf(profile: TankProfile): TankRow {
   const name = shortEnough('name', profile.name.trim(), MOST_NAME_LETTERS);
   if (name === '') throw new Problem('A tank needs a name.', { field: 'name', given: profile.name });
-  const { displayVolumeL, startedOn, lightHours } = profile;
+  const { displayVolumeL, startedOn, lightHours, zone } = profile;
   return {
     name,
     kind: profile.kind,
@@ -39,6 +40,7 @@ export function rowOf(profile: TankProfile): TankRow {
     startedOn: startedOn === undefined ? null : isoDate(startedOn),
     instrument: profile.instrument ?? null,
     lightHours: lightHours === undefined ? null : inRange('light', lightHours, 0, 24, 'hours a day'),
+    zone: zone === undefined ? null : zoneName(zone),
     units: JSON.stringify(profile.units),
     targets: JSON.stringify(profile.targets),
   };
@@ -52,6 +54,7 @@ export function tankOf(row: TankRow & { readonly id: number }): Tank {
     startedOn: row.startedOn ?? undefined,
     instrument: (row.instrument ?? undefined) as SalinityInstrument | undefined,
     lightHours: row.lightHours ?? undefined,
+    zone: row.zone ?? undefined,
     units: JSON.parse(row.units) as TankProfile['units'],
     targets: JSON.parse(row.targets) as TankProfile['targets'],
   };

@@ -16,7 +16,7 @@ export interface Tanks {
 }
 
 const columns = `id, name, kind, net_volume_l AS netVolumeL, display_volume_l AS displayVolumeL,
-  volume_basis AS volumeBasis, started_on AS startedOn, instrument, light_hours AS lightHours, units, targets`;
+  volume_basis AS volumeBasis, started_on AS startedOn, instrument, light_hours AS lightHours, zone, units, targets`;
 
 type Found = TankRow & { readonly id: number };
 type Written = TankRow & { readonly person: number };
@@ -27,13 +27,13 @@ export function openTanks(db: Database.Database): Tanks {
   const used = db.prepare<[number], number | null>('SELECT tank_in_use FROM person WHERE id = ?').pluck();
   const insert = db.prepare<[Written]>(`
     INSERT INTO tank (person, name, kind, net_volume_l, display_volume_l, volume_basis, started_on, instrument,
-      light_hours, units, targets)
+      light_hours, zone, units, targets)
     VALUES (@person, @name, @kind, @netVolumeL, @displayVolumeL, @volumeBasis, @startedOn, @instrument,
-      @lightHours, @units, @targets)`);
+      @lightHours, @zone, @units, @targets)`);
   const update = db.prepare<[Written & { readonly id: number }]>(`
     UPDATE tank SET name = @name, kind = @kind, net_volume_l = @netVolumeL, display_volume_l = @displayVolumeL,
       volume_basis = @volumeBasis, started_on = @startedOn, instrument = @instrument, light_hours = @lightHours,
-      units = @units, targets = @targets
+      zone = @zone, units = @units, targets = @targets
     WHERE person = @person AND id = @id`);
   const setUsed = db.prepare<[number | null, number]>('UPDATE person SET tank_in_use = ? WHERE id = ?');
   const erase = db.prepare<[number, number]>('DELETE FROM tank WHERE person = ? AND id = ?');

@@ -2,7 +2,7 @@ import type { Command } from '../../commands/command.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
-import { nameOf, roomWords } from './name.ts';
+import { nameOf, offeredHere, roomWords } from './name.ts';
 import { markers } from './values.ts';
 
 /** Texts that can take the place of the last part of the line, and that part, as readline asks for them. */
@@ -12,14 +12,15 @@ export type Completions = [string[], string];
 export function complete(line: string, commands: readonly Command[], keep: Keep): Completions {
   const [, slash, words] = /^(\s*\/?)(.*)$/s.exec(line) ?? [];
   if (words === undefined || (words !== '' && !slash?.includes('/'))) return [[], line];
-  if (slash?.includes('/') !== true) return [topNames(commands).map((name) => `/${name} `), line];
+  if (slash?.includes('/') !== true)
+    return [topNames(offeredHere(commands)).map((name) => `/${name} `), line];
   const named = /^(help\s+)(.*)$/is.exec(words);
-  if (named !== null) return nameEndings(named[2] ?? '', commands.map(nameOf));
+  if (named !== null) return nameEndings(named[2] ?? '', offeredHere(commands).map(nameOf));
   const found = commands
     .filter((command) => words.toLowerCase().startsWith(`${nameOf(command)} `))
     .sort((a, b) => nameOf(b).length - nameOf(a).length)[0];
   if (found !== undefined) return completeOptions(words.slice(nameOf(found).length + 1), found, keep);
-  return nameEndings(words, [...commands.map(nameOf), ...roomWords]);
+  return nameEndings(words, [...offeredHere(commands).map(nameOf), ...roomWords]);
 }
 
 function topNames(commands: readonly Command[]): readonly string[] {

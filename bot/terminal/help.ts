@@ -1,7 +1,7 @@
 import type { Command } from '../../commands/command.ts';
-import { optionsOf, type Option } from '../../commands/options.ts';
+import { isIdKind, optionsOf, type Option } from '../../commands/options.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
-import { commandNamed, commandsUnder, nameOf, unknownCommand } from './name.ts';
+import { commandNamed, commandsUnder, nameOf, offeredHere, unknownCommand } from './name.ts';
 import { plain } from './plain.ts';
 import { page } from './render.ts';
 import { table } from './table.ts';
@@ -35,14 +35,15 @@ function firstScreen(commands: readonly Command[], style: Style): string {
     ...strong(wrap('How to type', style.width), style),
     ...list(typing, style),
     ...section('Examples', examples(commands).map(toCopy), style),
-    ...section('Commands', summaries(commands, style), style),
+    ...section('Commands', summaries(offeredHere(commands), style), style),
   ]);
 }
 
 /** The examples of the first commands with different first words. */
 export function examples(commands: readonly Command[]): readonly string[] {
-  const firsts = commands.filter(
-    ({ path }, index) => commands.findIndex((other) => other.path[0] === path[0]) === index,
+  const offered = offeredHere(commands);
+  const firsts = offered.filter(
+    ({ path }, index) => offered.findIndex((other) => other.path[0] === path[0]) === index,
   );
   return firsts.slice(0, EXAMPLES).map(({ example }) => example);
 }
@@ -77,6 +78,7 @@ function details(option: Option): readonly string[] {
     ...(option.kind === 'boolean' ? ['yes or no.'] : []),
     ...(option.kind === 'integer' ? ['A whole number.'] : []),
     ...(option.kind === 'file' ? ['The path of a file, from the folder the room was started in.'] : []),
+    ...(isIdKind(option.kind) ? [`Its id on Discord, 17 to 20 digits.`] : []),
     ...(min === undefined ? [] : [`At least ${min}.`]),
     ...(max === undefined ? [] : [`At most ${max}.`]),
     ...(option.default === undefined ? [] : [`Default: ${String(option.default)}.`]),

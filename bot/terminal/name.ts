@@ -10,6 +10,11 @@ export function nameOf(command: Pick<Command, 'path'>): string {
   return command.path.join(' ');
 }
 
+/** Commands for the managers of a server are known, but not offered: there is no server here. */
+export function offeredHere(commands: readonly Command[]): readonly Command[] {
+  return commands.filter(({ managers }) => !managers);
+}
+
 export function commandNamed(name: string, commands: readonly Command[]): Command | undefined {
   return commands.find((command) => nameOf(command) === name);
 }

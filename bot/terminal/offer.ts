@@ -4,20 +4,20 @@ import { optionsOf, type Option } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { commandNamed, nameOf } from './name.ts';
 import { literally } from './plain.ts';
-import type { Line } from './read.ts';
+import { questionOf, type Question } from './question.ts';
+import type { CommandLine, Line } from './read.ts';
 import { markers, valueOf } from './values.ts';
 
-/** What a number runs: a line already read, or the text of one still to be read. */
-export type Offer = Line | string;
+/** What a number runs: a line already read, the text of one still to be read, or a form to be filled in first. */
+export type Offer = Line | Question | string;
 
-type CommandLine = Extract<Line, { kind: 'command' }>;
-
-/** The line a next action stands for. A command or option that does not exist is a bug, not a Problem. */
-export function actionLine(action: NextAction, commands: readonly Command[]): CommandLine {
+/** The line or form a next action stands for. A command or option that does not exist is a bug, not a Problem. */
+export function actionOffer(action: NextAction, commands: readonly Command[]): CommandLine | Question {
   const command = commandNamed(action.command.replace(/^\//, ''), commands);
   if (command === undefined) throw new Error(`a next action names no command: ${action.command}`);
   const input = Object.entries(action.input).map(([name, text]) => [name, optionValue(command, name, text)]);
-  return { kind: 'command', path: command.path, input: Object.fromEntries(input) };
+  const line = { kind: 'command', path: command.path, input: Object.fromEntries(input) } as const;
+  return action.ask === undefined || action.ask.length === 0 ? line : questionOf(line, command, action.ask);
 }
 
 function optionValue(command: Command, name: string, text: string): unknown {
@@ -78,6 +78,7 @@ export function chosenInWords(text: string, problem: Problem): readonly Offer[] 
 export function typedForm(offer: Offer): string {
   if (typeof offer === 'string') return offer;
   if (offer.kind === 'words') return offer.text;
+  if (offer.kind === 'question') return typedForm(offer.line);
   if (offer.kind !== 'command') return `/${offer.kind}`;
   return [
     `/${nameOf(offer)}`,

@@ -16,6 +16,8 @@ export type Line =
   | { readonly kind: 'quit' }
   | { readonly kind: 'empty' };
 
+export type CommandLine = Extract<Line, { kind: 'command' }>;
+
 /** The longest line read, in characters. */
 export const LONGEST_LINE = 3000;
 
@@ -25,14 +27,7 @@ export const LONGEST_LINE = 3000;
  * @throws Problem for an unknown command or option, and for a line too long to read.
  */
 export function readLine(typed: string, commands: readonly Command[]): Line {
-  if (typed.length > LONGEST_LINE) {
-    throw new Problem('That line is too long for me to read.', {
-      field: 'line',
-      given: `${typed.length} characters`,
-      limit: `at most ${LONGEST_LINE} characters`,
-      hint: 'Say it shorter, or ask one thing at a time.',
-    });
-  }
+  checkLength(typed);
   const line = typed.trim();
   if (line === '') return { kind: 'empty' };
   if (/^\d{1,3}$/.test(line)) return { kind: 'pick', number: Number(line) };
@@ -42,4 +37,15 @@ export function readLine(typed: string, commands: readonly Command[]): Line {
   if (!line.startsWith('/')) return { kind: 'words', text: line };
   const { command, rest } = readName(line, commands);
   return { kind: 'command', path: command.path, input: readValues(rest, command) };
+}
+
+/** @throws Problem for a line too long to read. */
+export function checkLength(typed: string): void {
+  if (typed.length <= LONGEST_LINE) return;
+  throw new Problem('That line is too long for me to read.', {
+    field: 'line',
+    given: `${typed.length} characters`,
+    limit: `at most ${LONGEST_LINE} characters`,
+    hint: 'Say it shorter, or ask one thing at a time.',
+  });
 }

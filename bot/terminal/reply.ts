@@ -3,12 +3,15 @@ import type { Command, Context } from '../../commands/command.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
+import { withNotices } from '../notices.ts';
 import { withFiles } from './given-file.ts';
+import { inWords } from './told.ts';
 import { helpPage } from './help.ts';
 import { commandNamed, nameOf } from './name.ts';
-import { actionLine, chosenInCommand, chosenInText, chosenInWords, typedForm, type Offer } from './offer.ts';
+import { actionOffer, chosenInCommand, chosenInText, chosenInWords, typedForm, type Offer } from './offer.ts';
 import { writeFiles, type Outbox } from './output-files.ts';
-import { readLine, type Line } from './read.ts';
+import { answeredWith, asking, type Question } from './question.ts';
+import { checkLength, readLine, type Line } from './read.ts';
 import { page, renderAnswer, renderProblem } from './render.ts';
 import { wrap, type Style } from './wrap.ts';
 
@@ -23,22 +26,26 @@ export interface Desk extends Outbox {
   readonly keep: Keep;
 }
 
-/** What is shown, what a number typed next runs, and whether the person leaves. */
-export interface Reply {
-  readonly text: string;
+/** What the room goes on from: what a number typed next runs, and the form being filled in. */
+export interface Standing {
   readonly offers: readonly Offer[];
+  readonly question?: Question;
+}
+
+/** What is shown, where the room stands then, and whether the person leaves. */
+export interface Reply extends Standing {
+  readonly text: string;
   readonly leave: boolean;
 }
 
 /** Answers one typed line. Never rejects: a Problem is shown, any other error is reported and named by its id. */
-export async function replyTo(
-  typed: string,
-  offers: readonly Offer[],
-  desk: Desk,
-  style: Style,
-): Promise<Reply> {
+export async function replyTo(typed: string, before: Standing, desk: Desk, style: Style): Promise<Reply> {
   try {
-    return await replyToText(typed, offers, desk, style);
+    const { question } = before;
+    if (question === undefined || typed.trim().startsWith('/')) {
+      return await replyToText(typed, before.offers, desk, style);
+    }
+    return await replyToValue(typed, question, desk, style);
   } catch (error) {
     const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
     return { text: page(wrap(text, style.width)), offers: [], leave: false };
@@ -58,6 +65,26 @@ function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style:
   );
 }
 
+/** Takes a line as the value of the option asked for; one it refuses is asked for again. */
+async function replyToValue(typed: string, question: Question, desk: Desk, style: Style): Promise<Reply> {
+  const value = typed.trim();
+  if (value === '') return { text: page(['Given up. Nothing was changed.']), offers: [], leave: false };
+  try {
+    checkLength(typed);
+    return await goOn(answeredWith(value, question), desk, style);
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    const text = renderProblem(problem, style, false) + asking(question, style);
+    return { text, offers: [], question, leave: false };
+  }
+}
+
+/** Asks for the next option, or runs the command when none is left. */
+async function goOn(question: Question, desk: Desk, style: Style): Promise<Reply> {
+  if (question.open.length === 0) return replyToLine(question.line, desk, style);
+  return { text: asking(question, style), offers: [], question, leave: false };
+}
+
 async function picked(number: number, offers: readonly Offer[], desk: Desk, style: Style): Promise<Reply> {
   const offer = offers[number - 1];
   if (offer === undefined) {
@@ -67,10 +94,14 @@ async function picked(number: number, offers: readonly Offer[], desk: Desk, styl
     const problem = new Problem(`${range}.`, { field: 'number', given: String(number), hint });
     return { text: renderProblem(problem, style, false), offers, leave: false };
   }
-  const reply = await (typeof offer === 'string'
-    ? replyToText(offer, [], desk, style)
-    : replyToLine(offer, desk, style));
-  return { ...reply, text: page(wrap(typedForm(offer), style.width, 'Running ')) + reply.text };
+  const reply = await taken(offer, desk, style);
+  const doing = typeof offer !== 'string' && offer.kind === 'question' ? 'Filling in ' : 'Running ';
+  return { ...reply, text: page(wrap(typedForm(offer), style.width, doing)) + reply.text };
+}
+
+function taken(offer: Offer, desk: Desk, style: Style): Promise<Reply> {
+  if (typeof offer === 'string') return replyToText(offer, [], desk, style);
+  return offer.kind === 'question' ? goOn(offer, desk, style) : replyToLine(offer, desk, style);
 }
 
 async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply> {
@@ -98,8 +129,9 @@ async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply>
   }
 }
 
-async function answered(answer: Answer, desk: Desk, style: Style): Promise<Reply> {
-  const offers = answer.next.map((action) => actionLine(action, desk.commands));
+async function answered(given: Answer, desk: Desk, style: Style): Promise<Reply> {
+  const answer = inWords(withNotices(given, desk.keep), desk);
+  const offers = answer.next.map((action) => actionOffer(action, desk.commands));
   return { text: renderAnswer(answer, style, await writeFiles(answer, desk)), offers, leave: false };
 }
 

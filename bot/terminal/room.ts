@@ -1,8 +1,8 @@
 import { createInterface, type Interface } from 'node:readline/promises';
 import { complete, type Completions } from './complete.ts';
-import type { Offer } from './offer.ts';
+import { openDue } from './due.ts';
 import { renderEcho } from './render.ts';
-import { replyTo, type Desk } from './reply.ts';
+import { replyTo, type Desk, type Standing } from './reply.ts';
 import type { Style } from './wrap.ts';
 import { openWriter } from './writer.ts';
 
@@ -27,14 +27,17 @@ export async function openRoom(io: RoomIo): Promise<void> {
   lines.once('close', () => (open = false));
   if (interactive) await writer.write(GREETING);
   if (interactive && open) lines.prompt(true);
-  let offers: readonly Offer[] = [];
+  let standing: Standing = { offers: [] };
+  const due = openDue(io);
   try {
     for await (const typed of typedLines) {
       if (writer.gone.aborted) break;
       const style = styleOf(io.output);
-      const reply = await replyTo(typed, offers, io, style);
-      offers = reply.offers;
+      const reply = await replyTo(typed, standing, io, style);
+      standing = reply;
+      const nowDue = typed.trim() === '' ? '' : due(style);
       if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));
+      if (nowDue !== '') await writer.write(`${nowDue}\n`);
       if (reply.text !== '') await writer.write(`${reply.text}\n`);
       if (reply.leave) break;
       if (interactive && open) lines.prompt(true);

@@ -14,7 +14,7 @@ export function planTable(tank: Tank | undefined, nowMs: number): Table {
   };
 }
 
-function planKind(tank: Tank | undefined, nowMs: number): TestPlanKind {
+export function planKind(tank: Tank | undefined, nowMs: number): TestPlanKind {
   if (tank === undefined) return 'mixed';
   const startedMs = tank.startedOn === undefined ? -Infinity : Date.parse(`${tank.startedOn}T00:00:00Z`);
   return nowMs - startedMs < NEW_TANK_DAYS * DAY_MS ? 'new' : tank.kind;

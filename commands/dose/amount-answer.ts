@@ -6,7 +6,7 @@ import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import { answer, type Answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { doseCautions, doseSteps } from './advice.ts';
 import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
 import { type Change } from './change.ts';
@@ -22,6 +22,8 @@ export interface AskedDose {
   readonly water: AskedWater;
   readonly purity: ReturnType<typeof askedPurity>;
   readonly pace: AskedPace;
+  /** Whether a member asks, who can be reminded. */
+  readonly remindable?: boolean;
 }
 
 /** The grams, the days and the rest; where the form is open, the mass that is safe for every form. */
@@ -72,8 +74,18 @@ export function amountAnswer(asked: AskedDose): Answer {
         command: 'dose effect',
         input: effectInput(form, portionG, asked),
       },
+      ...(asked.remindable === true && split.days > 1 && water.given
+        ? [eachDay(form, portionG, split.days)]
+        : []),
     ],
   });
+}
+
+/** A reminder for each day's portion, short enough for a button. */
+function eachDay(form: Compound, portionG: number, days: number): NextAction {
+  const text = `${mass(portionG)} of ${form.name}`;
+  const input = { text, when: 'daily 9am', times: String(days) };
+  return { label: 'Remind me of each day’s portion', command: 'remind task', input };
 }
 
 /** The day's portion as the options of `/dose effect`. */

@@ -26,7 +26,7 @@ export const amountCommand = defineCommand({
     purity: quantityOption('share', 'Pure salt in the powder, e.g. 98 %; pure if left out').optional(),
     pace: textOption('Most a day if slower than usual, e.g. 0.5 dKH, or "gentle"').optional(),
   }),
-  run: (input) => {
+  run: (input, { keep }) => {
     const id = askedParameter(input.of);
     const change = askedChange(id, input.now, input.goal);
     if (change.now !== undefined && !believable(id, change.now))
@@ -42,6 +42,7 @@ export const amountCommand = defineCommand({
       water: askedWater(input.volume),
       purity: askedPurity(input.purity),
       pace,
+      remindable: keep !== undefined,
     });
   },
 });

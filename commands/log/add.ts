@@ -11,6 +11,7 @@ import { defineCommand, type Context } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { inZone } from '../zone.ts';
 import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
 import { timeOf, unreadLines, zoneLine } from './words.ts';
@@ -34,12 +35,13 @@ export const addCommand = defineCommand({
   run: (input, context) => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
+    const here = inZone(context, tank);
     const line = someReadings(readLine(input.readings, 'readings', tank.units), input.readings);
-    const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: context.zone });
+    const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: here.zone });
     const values = line.values.map(({ parameter, value }) => ({ parameter, value }));
     const changes = changesOf(keep, tank, values, when.atMs);
     keep.addEntry(tank.id, { atMs: when.atMs, values, note: input.note });
-    return logged(tank, line, changes, when, context);
+    return logged(tank, line, changes, when, here);
   },
 });
 

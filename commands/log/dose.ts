@@ -13,6 +13,7 @@ import { askedCompound, askedParameter, askedPurity, inOwnUnit } from '../dose/a
 import type { Keep, NewAddition, Tank } from '../keep.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { inZone } from '../zone.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 export const logDoseCommand = defineCommand({
@@ -33,7 +34,8 @@ export const logDoseCommand = defineCommand({
   run: (input, context) => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
-    const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: context.zone });
+    const here = inZone(context, tank);
+    const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: here.zone });
     const dose = input.with === undefined ? knownRise(input) : fromCompound(input, input.with, tank);
     logAll(
       keep,
@@ -50,7 +52,7 @@ export const logDoseCommand = defineCommand({
     return answer({
       headline: `Logged for ${tank.name}: ${dose.what}, worth ${words.join(' and ')}.`,
       read: [
-        `${tank.name}, added at ${timeOf(when.atMs, context)} (${zoneLine(context)})`,
+        `${tank.name}, added at ${timeOf(when.atMs, here)} (${zoneLine(here)})`,
         ...when.notes,
         ...dose.read,
       ],

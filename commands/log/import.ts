@@ -8,6 +8,7 @@ import { defineCommand } from '../command.ts';
 import type { Keep, NewEntry, Tank } from '../keep.ts';
 import { fileOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { inZone } from '../zone.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 /**
@@ -26,6 +27,7 @@ export const importCommand = defineCommand({
   run: (input, context) => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
+    const here = inZone(context, tank);
     const { rows, bad } = readRows(input.file.text, 'file', context.nowMs);
     if (bad.length > 0) throw refusal(bad);
     const { fresh, known } = sorted(rows, keep, tank);
@@ -38,7 +40,7 @@ export const importCommand = defineCommand({
       read: [
         ...(first === undefined || last === undefined
           ? []
-          : [`from ${timeOf(first, context)} to ${timeOf(last, context)} (${zoneLine(context)})`]),
+          : [`from ${timeOf(first, here)} to ${timeOf(last, here)} (${zoneLine(here)})`]),
         ...differing
           .slice(0, NAMED)
           .map(

@@ -8,6 +8,7 @@ import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Context } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { alertFor } from './alerts.ts';
+import { inZone } from '../zone.ts';
 import { spanWords, timeOf, zoneLine } from './words.ts';
 
 /** How far back the log is read, and the time one estimate spans: common practice, no source. */
@@ -34,6 +35,7 @@ export interface LoggedUse {
  */
 export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: Context): LoggedUse {
   const { resolution, label } = loggable(id);
+  const here = inZone(context, tank);
   const range = { fromMs: context.nowMs - HISTORY_DAYS * DAY_MS, toMs: context.nowMs };
   const readings = keep.readings(tank.id, { ...range, parameter: id });
   const additions = keep.additions(tank.id, range).filter(({ parameter }) => parameter === id);
@@ -59,7 +61,7 @@ export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: Cont
     change,
     alert: alertFor(latest, latest.atMs, readings.slice(0, -1), tank),
     read: [
-      `from the log of ${tank.name}: ${label} ${printed(id, before.value, tank.units)} at ${timeOf(before.atMs, context)}, then ${printed(id, now.value, tank.units)} at ${timeOf(now.atMs, context)}, ${spanWords(now.atMs - before.atMs)} apart (${zoneLine(context)})`,
+      `from the log of ${tank.name}: ${label} ${printed(id, before.value, tank.units)} at ${timeOf(before.atMs, here)}, then ${printed(id, now.value, tank.units)} at ${timeOf(now.atMs, here)}, ${spanWords(now.atMs - before.atMs)} apart (${zoneLine(here)})`,
       addedLine(id, additions, use),
       'I only see what is logged: a dose that is not in the log makes the use look smaller',
     ],

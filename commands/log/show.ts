@@ -8,6 +8,7 @@ import { defineCommand, type Context } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { inZone } from '../zone.ts';
 import { askedLoggable } from './asked-loggable.ts';
 import { timeOf, zoneLine } from './words.ts';
 
@@ -28,7 +29,7 @@ export const showCommand = defineCommand({
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const id = input.of === undefined ? undefined : askedLoggable(input.of);
-    return shown(keep, tank, id, input.most ?? USUALLY, context);
+    return shown(keep, tank, id, input.most ?? USUALLY, inZone(context, tank));
   },
 });
 

@@ -13,6 +13,7 @@ import { defineCommand, type Context } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { inZone } from '../zone.ts';
 import { askedLoggable } from './asked-loggable.ts';
 import { oneTrend, type Method, type OneTrend } from './trend-one.ts';
 import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.ts';
@@ -42,6 +43,7 @@ export const trendCommand = defineCommand({
   run: (input, context) => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
+    const here = inZone(context, tank);
     const days = askedDays(input.over);
     const fromMs = context.nowMs - days * MS_PER_DAY;
     const ids = input.of === undefined ? USUAL : askedSeveral(input.of);
@@ -49,13 +51,13 @@ export const trendCommand = defineCommand({
       .map((id) => ({ id, readings: keep.readings(tank.id, { parameter: id, fromMs, most: MOST_READINGS }) }))
       .filter(({ readings }) => input.of !== undefined || readings.length > 0);
     const read = [
-      `${tank.name}, the last ${significant(days, 3)} days: since ${timeOf(fromMs, context)} (${zoneLine(context)})`,
+      `${tank.name}, the last ${significant(days, 3)} days: since ${timeOf(fromMs, here)} (${zoneLine(here)})`,
       ...logged.flatMap(({ id, readings }) => countLines(id, readings)),
     ];
     const method = input.method ?? 'robust';
     const all = trendsOf(keep, tank, fromMs, logged, method);
     if (all.every(({ trend }) => trend === undefined)) return tooFew(tank, input.of === undefined, ids, read);
-    return trendAnswer(tank, all, method, read, days, context);
+    return trendAnswer(tank, all, method, read, days, here);
   },
 });
 

@@ -8,6 +8,7 @@ import { defineCommand, type Context } from '../command.ts';
 import type { Addition, Keep, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { inZone } from '../zone.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 export const undoCommand = defineCommand({
@@ -22,7 +23,8 @@ export const undoCommand = defineCommand({
   run: (input, context) => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
-    return input.of === 'dose' ? undoDose(keep, tank, context) : undoReadings(keep, tank, context);
+    const here = inZone(context, tank);
+    return input.of === 'dose' ? undoDose(keep, tank, here) : undoReadings(keep, tank, here);
   },
 });
 

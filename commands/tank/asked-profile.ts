@@ -4,6 +4,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { MOST_NAME_LETTERS, type Keep, type PreferredUnits, type TankProfile } from '../keep.ts';
 import { askedStarted } from './asked-started.ts';
 import { tankNamed } from './asked-tank.ts';
+import { readZone } from '../zone.ts';
 import { askedTargets } from './asked-targets.ts';
 import { alkalinityUnits, temperatureUnits, volumeUnits, type ProfileInput } from './options.ts';
 
@@ -30,10 +31,16 @@ export function askedDetails(
     startedOn: input.started === undefined ? before.startedOn : askedStarted(input.started, nowMs),
     instrument: input.instrument ?? before.instrument,
     lightHours: hours?.value ?? before.lightHours,
+    zone: input.zone === undefined ? before.zone : askedTankZone(input.zone),
     units,
     targets,
   };
   return { details, read };
+}
+
+/** "mine" takes the tank's own zone back. */
+function askedTankZone(given: string): string | undefined {
+  return /^(?:mine|own|default|none)$/i.test(given) ? undefined : readZone(given);
 }
 
 function askedUnits(

@@ -17,13 +17,14 @@ export function waterFacts({ netVolumeL, displayVolumeL, units }: TankProfile): 
 
 /** Kind, age and habits, each only where it is known. */
 export function detailFacts(profile: TankProfile, nowMs: number): readonly Fact[] {
-  const { kind, startedOn, instrument, lightHours, units } = profile;
+  const { kind, startedOn, instrument, lightHours, units, zone } = profile;
   const chosen = [units.volume, units.alkalinity, units.temperature].filter((unit) => unit !== undefined);
   return [
     { label: 'kind', value: kindWords[kind] },
     ...(startedOn === undefined ? [] : [ageFact(startedOn, nowMs)]),
     ...(instrument === undefined ? [] : [{ label: 'salinity measured with', value: instrument }]),
     ...(lightHours === undefined ? [] : [{ label: 'full light', value: `${lightHours} h a day` }]),
+    ...(zone === undefined ? [] : [{ label: 'time zone of the tank', value: zone }]),
     ...(chosen.length === 0 ? [] : [{ label: 'numbers without a unit', value: chosen.join(', ') }]),
   ];
 }

@@ -35,6 +35,10 @@ export const profileOptions = {
   kind: z.enum(tankKinds).describe('What is kept; it sets the usual targets').optional(),
   started: textOption('The day it was filled: 2025-01-03 or 3 Jan 2025').optional(),
   instrument: z.enum(salinityInstruments).describe('What you measure salinity with').optional(),
+  zone: textOption('Time zone of a tank elsewhere, e.g. Europe/Berlin; "mine" takes it back', {
+    suggest: 'zone',
+    max: 64,
+  }).optional(),
   hours: quantityOption('hours', 'Hours of full light a day, e.g. 9 h').optional(),
   units: z.enum(keys(volumeUnits)).describe('Unit of a volume written without one').optional(),
   alkalinity: z.enum(keys(alkalinityUnits)).describe('Unit of an alkalinity written without one').optional(),

@@ -11,7 +11,7 @@ type Parse = (text: string) => MathNode;
  */
 function loadParser(): Parse {
   const inside = createRequire(createRequire(import.meta.url).resolve('mathjs/number'));
-  const { create } = inside('./core/create.js') as Pick<typeof import('mathjs'), 'create'>;
+  const { create } = inside('./core/create.js') as Pick<typeof import('mathjs/number'), 'create'>;
   const { parseDependencies } = inside('./entry/dependenciesNumber/dependenciesParse.generated.js') as {
     readonly parseDependencies: FactoryFunctionMap;
   };

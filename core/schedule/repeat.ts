@@ -44,6 +44,20 @@ export function nextAfter(anchor: string, zone: string, rule: Rule, afterMs: num
   }
 }
 
+/**
+ * The last occurrence at or before `atMs`, or undefined where none has come yet: the way back of `nextAfter`.
+ */
+export function latestUpTo(anchor: string, zone: string, rule: Rule, atMs: number): Occurrence | undefined {
+  const first = occurrence(anchor, zone, rule, 0);
+  if (first === undefined || first > atMs) return undefined;
+  let found: Occurrence = { index: 0, atMs: first };
+  for (let index = indexBefore(anchor, zone, rule, atMs); ; index++) {
+    const next = occurrence(anchor, zone, rule, index);
+    if (next === undefined || next > atMs) return found;
+    found = { index, atMs: next };
+  }
+}
+
 /** The anchor after one has been done: so many days after that local day, at the anchor's time of day. */
 export function anchorAfter(anchor: string, zone: string, days: number, doneMs: number): string {
   const done = Temporal.PlainDate.from(localTime(doneMs, zone));

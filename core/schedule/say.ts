@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { localTime } from '../words/when.ts';
 import { dateAt } from './repeat.ts';
 import type { MonthDay, Rule } from './rule.ts';
 import { weekdayNames } from './weekday.ts';
@@ -6,6 +7,36 @@ import { weekdayNames } from './weekday.ts';
 /** The rule in plain words: "every 2 weeks on Saturday at 09:00", "on the last day of every month at 18:00". */
 export function sayRule(rule: Rule, anchor: string): string {
   return `${sayDays(rule, anchor)} at ${anchor.slice(11)}`;
+}
+
+/**
+ * A rule in the shortest words that `readRepeat` reads back as the same rule and anchor: "every 2 weeks on sat 09:00,
+ * start 2026-01-03". For calls that hold a time as text.
+ */
+export function ruleText(rule: Rule, anchor: string): string {
+  const [day = '', time = ''] = anchor.split(' ');
+  return rule.every === 'once' ? anchor : `${stepText(rule)} ${time}, start ${day}`;
+}
+
+function stepText(rule: Exclude<Rule, { every: 'once' }>): string {
+  switch (rule.every) {
+    case 'hours':
+      return everyCount(rule.count, 'hour');
+    case 'days':
+      return everyCount(rule.count, 'day');
+    case 'weeks':
+      return `${everyCount(rule.count, 'week')} on ${rule.on.map((one) => weekdayNames[one - 1]?.slice(0, 3).toLowerCase()).join(', ')}`;
+    case 'after':
+      return `${rule.days} ${rule.days === 1 ? 'day' : 'days'} after i last did it`;
+    case 'months':
+      return `${everyCount(rule.count, 'month')} on ${sayMonthDay(rule.on).replace('second', '2nd').replace('third', '3rd')}`;
+  }
+}
+
+/** An instant by the clock of an IANA zone: "Saturday 2026-01-03 09:00". */
+export function sayInstant(atMs: number, zone: string): string {
+  const local = localTime(atMs, zone);
+  return `${weekdayNames[Temporal.PlainDate.from(local).dayOfWeek - 1]} ${local}`;
 }
 
 function sayDays(rule: Rule, anchor: string): string {

@@ -16,9 +16,18 @@ export function isZone(name: string): boolean {
   }
 }
 
-/** The names to offer, in alphabetical order; a few more (older or newer spellings) pass `isZone` as well. */
+/** Today's spellings of places the runtime may list by older ones only: IANA time zone database, file backward. */
+const RENAMED = [
+  'Africa/Asmara', 'America/Argentina/Buenos_Aires', 'America/Nuuk', 'Asia/Ho_Chi_Minh', 'Asia/Kathmandu',
+  'Asia/Kolkata', 'Asia/Yangon', 'Atlantic/Faroe', 'Europe/Kyiv',
+]; // prettier-ignore
+
+let names: readonly string[] | undefined;
+
+/** The names to offer, in alphabetical order; a few more (older spellings) pass `isZone` as well. */
 export function zoneNames(): readonly string[] {
-  return [...new Set(['UTC', ...Intl.supportedValuesOf('timeZone').filter(isZone)])].sort();
+  names ??= [...new Set(['UTC', ...RENAMED, ...Intl.supportedValuesOf('timeZone')].filter(isZone))].sort();
+  return names;
 }
 
 /**
@@ -31,4 +40,20 @@ export function zoneNames(): readonly string[] {
 export function instantOf(local: string, zone: string): number {
   return Temporal.PlainDateTime.from(local).toZonedDateTime(zone, { disambiguation: 'compatible' })
     .epochMilliseconds;
+}
+
+/** A clock change to come: its instant, and by how much the clock goes forward (above 0) or back, minutes. */
+export interface ClockChange {
+  readonly atMs: number;
+  readonly minutes: number;
+}
+
+/** The next clock change of a zone, or undefined where none is known. */
+export function nextClockChange(zone: string, afterMs: number): ClockChange | undefined {
+  const now = Temporal.Instant.fromEpochMilliseconds(afterMs).toZonedDateTimeISO(zone);
+  const change = now.getTimeZoneTransition('next');
+  if (change === null) return undefined;
+  const before = change.subtract({ seconds: 1 });
+  const minutes = (change.offsetNanoseconds - before.offsetNanoseconds) / 60e9;
+  return { atMs: change.epochMilliseconds, minutes };
 }

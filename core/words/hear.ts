@@ -15,6 +15,8 @@ export interface Said {
 
 /** A member's sentence taken apart: every number with what it belongs to, and the names that occur. */
 export interface Heard {
+  /** As it was written. */
+  readonly given: string;
   readonly text: string;
   readonly mentions: readonly Mention[];
   readonly said: readonly Said[];
@@ -33,6 +35,7 @@ export function hear(text: string): Heard {
   const named = compoundsIn(cleaned);
   const params = parametersIn(cleaned, [...named, ...found]);
   return {
+    given: text,
     text: cleaned,
     mentions: found,
     said: found.flatMap((mention, index) => saidOf(cleaned, found, index, mention, params)),

@@ -8,6 +8,8 @@ export interface RepeatContext {
   readonly nowMs: number;
   /** IANA name. */
   readonly zone: string;
+  /** The hour where none is said, "09:00" where left out. */
+  readonly usualTime?: string | undefined;
 }
 
 /** A sentence while it is read: every part that is understood is taken out of `text`. */
@@ -55,9 +57,9 @@ export function clockTime(said: string, field: string, given: string): string {
 }
 
 /** The hour said, or the usual one, which is noted. */
-export function usual({ time, left }: Scope): string {
-  if (time === undefined) left.notes.push(`no hour given, taken as ${USUAL_TIME}`);
-  return time ?? USUAL_TIME;
+export function usual({ time, left, usualTime = USUAL_TIME }: Scope): string {
+  if (time === undefined) left.notes.push(`no hour given, taken as ${usualTime}`);
+  return time ?? usualTime;
 }
 
 export function unreadable(field: string, given: string): Problem {

@@ -1,4 +1,4 @@
-import { render } from '../../bot/discord/render.ts';
+import { render } from '../../bot/discord/message/render.ts';
 import { readLine } from '../../bot/terminal/read.ts';
 import { renderAnswer } from '../../bot/terminal/render.ts';
 import { ask } from '../../commands/ask.ts';

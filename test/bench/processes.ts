@@ -5,7 +5,7 @@ import { performance } from 'node:perf_hooks';
 import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { REST, Routes } from 'discord.js';
-import { definitions } from '../../bot/discord/definition.ts';
+import { definitions } from '../../bot/discord/register/definition.ts';
 import { commands } from '../../commands/index.ts';
 import { startStandIn, type StandIn } from '../discord/standin/server.ts';
 import { applicationId } from '../discord/standin/world.ts';

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { REST } from 'discord.js';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { definitions } from '../../bot/discord/definition.ts';
-import { register } from '../../bot/discord/registration.ts';
+import { definitions } from '../../bot/discord/register/definition.ts';
+import { register } from '../../bot/discord/register/registration.ts';
 import { restOptions } from '../../bot/discord/rest.ts';
 import { commands } from '../../commands/index.ts';
 import { startStandIn } from '../discord/standin/server.ts';
@@ -165,7 +165,7 @@ describe('register as a process', () => {
   it('ends with the code of what it did', async () => {
     const registering = (token: string, ...args: string[]): Child => {
       const env = { DISCORD_API_BASE: standIn.apiBase, DISCORD_TOKEN: token };
-      return built.start('bot/discord/register.ts', args, env);
+      return built.start('bot/discord/register/register.ts', args, env);
     };
     const ends = [
       registering(standIn.token, '--global'),

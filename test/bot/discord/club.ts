@@ -1,9 +1,9 @@
 import { REST } from 'discord.js';
 import { createBot } from '../../../bot/discord/client.ts';
 import type { Bot } from '../../../bot/discord/client.ts';
-import { definitions } from '../../../bot/discord/definition.ts';
+import { definitions } from '../../../bot/discord/register/definition.ts';
 import type { Desk } from '../../../bot/discord/outcome.ts';
-import { register } from '../../../bot/discord/registration.ts';
+import { register } from '../../../bot/discord/register/registration.ts';
 import { restOptions } from '../../../bot/discord/rest.ts';
 import { openLog } from '../../../bot/log.ts';
 import { openStore } from '../../../bot/store/open.ts';
@@ -17,12 +17,15 @@ export const nowMs = 1_700_000_000_000;
 
 export interface Club {
   readonly standIn: StandIn;
+  /** The first bot. */
   readonly bot: Bot;
   /** What members keep, in memory. */
   readonly store: Store;
   /** The lines of the log. */
   readonly log: readonly string[];
   readonly refusals: readonly Problem[];
+  /** Stops the bot and starts a new one over the same store. */
+  readonly restart: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -40,24 +43,36 @@ export async function openClub(how: How = {}): Promise<Club> {
   await register(new REST(restOptions(apiBase)).setToken(token), definitions(commands), 'global', false);
   const log: string[] = [];
   const refusals: Problem[] = [];
-  const bot = createBot({
-    commands,
-    ask,
-    toPng,
-    keepFor: store.keepFor,
-    nowMs: () => nowMs,
-    log: openLog('debug', { write: (line) => void log.push(line) }),
-    apiBase,
-    token: how.token ?? token,
-    onRefused: (problem) => void refusals.push(problem),
-  });
+  const create = (): Bot =>
+    createBot({
+      ...deskOf(store, { commands, ask, toPng }),
+      servers: store,
+      log: openLog('debug', { write: (line) => void log.push(line) }),
+      apiBase,
+      token: how.token ?? token,
+      onRefused: (problem) => void refusals.push(problem),
+    });
+  let bot = create();
+  const first = bot;
   if (how.start ?? true) await bot.start();
+  const restart = async (): Promise<void> => {
+    await bot.stop();
+    bot = create();
+    await bot.start();
+  };
   const close = async (): Promise<void> => {
     await bot.stop();
     store.close();
     await closeClean(standIn);
   };
-  return { standIn, bot, store, log, refusals, close };
+  return { standIn, bot: first, store, log, refusals, restart, close };
+}
+
+/** The desk of a bot over a store; its log is silent. */
+export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Partial<Desk>): Desk {
+  const { keepFor, settingsOf, changeSettings } = store;
+  const kept = { keepFor, settingsOf, changeSettings };
+  return { log: openLog('silent'), nowMs: () => nowMs, toPng: onePixel, ...kept, ...how };
 }
 
 const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=';

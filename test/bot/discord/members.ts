@@ -11,7 +11,7 @@ import type { Keep, TankProfile } from '../../../commands/keep.ts';
 import { mydataCommands } from '../../../commands/mydata.ts';
 import { textOption } from '../../../commands/options.ts';
 import { tankCommands } from '../../../commands/tank.ts';
-import { readCallId } from '../../../bot/discord/call.ts';
+import { readCallId } from '../../../bot/discord/asked/call.ts';
 
 export const profile = (name: string, netVolumeL: number): TankProfile => ({
   name,

@@ -1,13 +1,11 @@
 import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { readCallId } from '../../../bot/discord/call.ts';
+import { readCallId } from '../../../bot/discord/asked/call.ts';
 import { runText, runWords } from '../../../bot/discord/outcome.ts';
-import type { Desk } from '../../../bot/discord/outcome.ts';
-import { openLog } from '../../../bot/log.ts';
 import { ask } from '../../../commands/ask.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import { userIds } from '../../discord/standin/world.ts';
-import { nowMs, onePixel, openClub } from './club.ts';
+import { deskOf, openClub } from './club.ts';
 import type { Club } from './club.ts';
 import { memberCommands, moveIn } from './members.ts';
 
@@ -18,15 +16,6 @@ const dose = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash' };
 
 let club: Club;
 const kept = (id: string): string => JSON.stringify(club.store.keepFor(id).exportAll());
-
-const deskOf = ({ store }: Club): Desk => ({
-  commands: memberCommands,
-  ask,
-  log: openLog('silent'),
-  nowMs: () => nowMs,
-  keepFor: store.keepFor,
-  toPng: onePixel,
-});
 
 beforeEach(async () => {
   club = await openClub({ commands: memberCommands, ask });
@@ -182,7 +171,7 @@ describe('any custom id', () => {
     });
 
   it('of another member changes nothing of the first and tells nothing', () => {
-    const desk = deskOf(club);
+    const desk = deskOf(club.store, { commands: memberCommands, ask });
     const own = club.store.keepFor(second);
     const before = kept(keeper);
     let ran = 0;
@@ -190,7 +179,7 @@ describe('any custom id', () => {
       const call = readCallId(id);
       if (call === undefined) return;
       if (own.tankInUse() === undefined) moveIn(own, 'Tide pool', 90, 'own');
-      const { answer, hidden } = runText(desk, second, call);
+      const { answer, hidden } = runText(desk, { personId: second, server: undefined }, call);
       ran += 1;
       const told = JSON.stringify(answer);
       expect(told).not.toMatch(/251\.7|sesame|went wrong/);
@@ -203,7 +192,11 @@ describe('any custom id', () => {
   });
 
   it('cannot make a public answer of words tell of a tank', () => {
-    const { answer } = runWords(deskOf(club), `<@${keeper}> Lagoon: ${question}`);
+    const { answer } = runWords(
+      deskOf(club.store, { commands: memberCommands, ask }),
+      `<@${keeper}> Lagoon: ${question}`,
+      {},
+    );
     expect(JSON.stringify(answer)).not.toMatch(/251\.7|sesame/);
   });
 });

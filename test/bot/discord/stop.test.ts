@@ -1,9 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createBot } from '../../../bot/discord/client.ts';
-import { openLog } from '../../../bot/log.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { closeClean, nowMs, onePixel, openClub } from './club.ts';
+import { closeClean, deskOf, nowMs, openClub } from './club.ts';
 import { demoAsk, demoCommands } from './demo.ts';
 
 describe('stopping', () => {
@@ -54,12 +53,10 @@ describe('refusals', () => {
   it('throws when Discord cannot be reached, which is no refusal', async () => {
     const refusals: Problem[] = [];
     const bot = createBot({
-      commands: demoCommands,
-      ask: demoAsk,
-      log: openLog('silent'),
-      keepFor: openStore({ file: ':memory:', nowMs: () => nowMs }).keepFor,
-      toPng: onePixel,
-      nowMs: () => nowMs,
+      ...deskOf(openStore({ file: ':memory:', nowMs: () => nowMs }), {
+        commands: demoCommands,
+        ask: demoAsk,
+      }),
       token: 'token',
       apiBase: 'http://127.0.0.1:1/api',
       onRefused: (problem) => void refusals.push(problem),

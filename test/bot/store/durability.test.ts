@@ -41,7 +41,9 @@ describe('a bot that is killed while it writes', () => {
       child.process.kill('SIGKILL');
       expect(await child.exit, child.written.err).toBe(null);
       for (const [id, value] of acknowledged(child)) said.set(id, value);
-      const kept = reopened(file);
+      const { kept, nextMs } = reopened(file);
+      const last = Math.max(...said.values());
+      expect([last + 1, last + 2], 'the reminder is as it was said, or one further').toContain(nextMs);
       const lost = [...said].filter(
         ([id, value]) => kept.get(id) !== `entry ${value}: ${value}, ${value + 0.5}`,
       );
@@ -55,8 +57,9 @@ describe('a bot that is killed while it writes', () => {
 });
 
 /** What the next bot finds, and that the file is whole. */
-function reopened(file: string): Map<number, string> {
+function reopened(file: string): { kept: Map<number, string>; nextMs: number | undefined } {
   const store = opened(file);
+  const nextMs = store.keepFor(ADA).reminders()[0]?.nextMs;
   const { tanks } = store.keepFor(ADA).exportAll() as MemberExport;
   store.close();
   raw(file, (db) => {
@@ -64,9 +67,10 @@ function reopened(file: string): Map<number, string> {
     expect(db.pragma('foreign_key_check')).toEqual([]);
   });
   const entries = tanks.flatMap((tank) => tank.entries);
-  return new Map(
+  const kept = new Map(
     entries.map(({ id, note, values }) => [id, `${note}: ${values.map(({ value }) => value).join(', ')}`]),
   );
+  return { kept, nextMs };
 }
 
 describe('a second bot', () => {

@@ -2,8 +2,23 @@ import { existsSync, readFileSync } from 'node:fs';
 import type Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import type { Keep } from '../../../commands/keep.ts';
+import type { Store } from '../../../bot/store/open.ts';
 import type { MemberExport } from '../../../bot/store/export.ts';
-import { ADA, addition, alkalinity, BEA, newFile, NOW_MS, opened, profile, raw } from './place.ts';
+import {
+  ADA,
+  addition,
+  alkalinity,
+  BEA,
+  CYD,
+  DAY_MS,
+  HOUR_MS,
+  newFile,
+  NOW_MS,
+  opened,
+  planned,
+  profile,
+  raw,
+} from './place.ts';
 
 /** A key that no other number in the file can be taken for. */
 const ADA_KEY = 987_654_321;
@@ -13,26 +28,54 @@ function fill(keep: Keep, mark: string): void {
     const { id } = keep.addTank(profile(`${name} ${mark}`));
     for (let i = 0; i < 40; i++) keep.addEntry(id, alkalinity(8 + i / 100, i, `note of ${mark}`));
     keep.addAddition(id, { ...addition(0.5), compound: `compound of ${mark}` });
+    keep.addReminder(planned(`clean ${mark}`, { tankId: id }), { nextMs: NOW_MS });
   }
 }
+
+const ofMembers = [
+  'person',
+  'tank',
+  'entry',
+  'reading',
+  'addition',
+  'reminder',
+  'lease',
+  'hand_over',
+  'notice',
+];
 
 /** Every cell of every table, indexes' own tables and the counters of ids among them. */
 function cells(db: Database.Database): unknown[] {
   const tables = db.prepare<[], string>("SELECT name FROM sqlite_schema WHERE type = 'table'").pluck().all();
-  expect(tables).toEqual(
-    expect.arrayContaining(['person', 'tank', 'entry', 'reading', 'addition', 'sqlite_sequence']),
-  );
+  expect(tables).toEqual(expect.arrayContaining([...ofMembers, 'sqlite_sequence']));
   return tables.flatMap((name) => db.prepare<[], unknown[]>(`SELECT * FROM "${name}"`).raw().all().flat());
+}
+
+const span = { fromMs: NOW_MS, untilMs: NOW_MS + DAY_MS };
+
+/** Ada's first reminder is stopped with a notice, her second is being sent. */
+function stopFirst(store: Store): void {
+  const [first] = store.due.claim(NOW_MS, 2, HOUR_MS);
+  if (first === undefined) return expect.unreachable();
+  store.due.stop(first.reminder.id, first.dueMs, { trouble: 'trouble of Adas-own' }, 'notice of Adas-own');
 }
 
 function club() {
   const file = newFile();
   opened(file).close();
-  raw(file, (db) => db.prepare('INSERT INTO person VALUES (?, ?, ?, NULL)').run(ADA_KEY, ADA, NOW_MS));
+  raw(file, (db) =>
+    db.prepare('INSERT INTO person (id, discord_id, created_ms) VALUES (?, ?, ?)').run(ADA_KEY, ADA, NOW_MS),
+  );
   const store = opened(file);
   const [ada, bea] = [store.keepFor(ADA), store.keepFor(BEA)];
   fill(ada, 'Adas-own');
   fill(bea, 'Beas-own');
+  ada.setZone('Asia/Tokyo');
+  stopFirst(store);
+  const [toBea, toCyd] = [BEA, CYD].map((sitterId) => ada.addHandOver({ sitterId, ...span }));
+  store.keepFor(BEA).answerHandOver(toBea?.id ?? 0, true);
+  store.keepFor(CYD).answerHandOver(toCyd?.id ?? 0, true);
+  store.keepFor(ADA).answerHandOver(bea.addHandOver({ sitterId: ADA, ...span }).id, true);
   return { file, store, ada, bea };
 }
 
@@ -42,11 +85,18 @@ const adas = (cell: unknown): boolean =>
 describe('erasing', () => {
   it('leaves nothing of the member in any table and all of the others', () => {
     const { file, store, ada, bea } = club();
-    const before = bea.exportAll();
+    const before = exported(bea);
     ada.eraseAll();
-    expect(bea.exportAll()).toEqual(before);
-    expect(ada.exportAll()).toMatchObject({ tanks: [], keptSince: undefined });
-    expect(store.personCount()).toBe(1);
+    expect(exported(bea)).toEqual({ ...before, handOvers: [], notices: expect.any(Array) });
+    expect(ada.exportAll()).toMatchObject({
+      tanks: [],
+      reminders: [],
+      handOvers: [],
+      notices: [],
+      zone: undefined,
+    });
+    expect(ada.exportAll()).toMatchObject({ keptSince: undefined });
+    expect(store.personCount(), 'the sitter of whom nothing else was kept goes too').toBe(1);
     store.close();
     raw(file, (db) => {
       expect(cells(db).filter(adas)).toEqual([]);
@@ -58,7 +108,15 @@ describe('erasing', () => {
   it('finds the member everywhere before, so that the search above can fail', () => {
     const { file, store } = club();
     store.close();
-    raw(file, (db) => expect(cells(db).filter(adas).length).toBeGreaterThan(80 * 2));
+    raw(file, (db) => {
+      expect(cells(db).filter(adas).length).toBeGreaterThan(80 * 2);
+      const empty = ofMembers.filter((table) => db.prepare(`SELECT 1 FROM ${table}`).get() === undefined);
+      expect(empty, 'tables the search says nothing of').toEqual([]);
+      const held = ofMembers.filter((table) =>
+        db.prepare<[], unknown[]>(`SELECT * FROM ${table}`).raw().all().flat().includes(ADA_KEY),
+      );
+      expect(held).toEqual(ofMembers.filter((table) => table !== 'lease'));
+    });
   });
 
   it('overwrites what was written, in the file and beside it', () => {

@@ -1,8 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Keep } from '../../../commands/keep.ts';
+import { Problem } from '../../../core/problem.ts';
 import type { Store } from '../../../bot/store/open.ts';
-import { ADA, addition, alkalinity, BEA, opened, profile } from './place.ts';
+import { ADA, addition, alkalinity, BEA, CYD, DAY_MS, NOW_MS, opened, planned, profile } from './place.ts';
+
+const due = { nextMs: NOW_MS };
+const span = { fromMs: NOW_MS, untilMs: NOW_MS + DAY_MS };
 
 /** Everything a member can do, with any two ids. */
 const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) => unknown>> = {
@@ -24,9 +28,26 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   addAddition: (keep, tankId) => keep.addAddition(tankId, addition(1)),
   removeAddition: (keep, tankId, id) => keep.removeAddition(tankId, id),
   additions: (keep, tankId) => keep.additions(tankId, {}),
+  zone: (keep) => keep.zone(),
+  setZone: (keep) => keep.setZone('Asia/Tokyo'),
+  reminders: (keep) => keep.reminders(),
+  addReminder: (keep, tankId) => keep.addReminder(planned('made', { tankId }), due),
+  addReminders: (keep, tankId) => keep.addReminders([[planned('made', { tankId }), due]]),
+  changeReminder: (keep, _, id) => keep.changeReminder(id, planned('changed'), {}),
+  removeReminder: (keep, _, id) => keep.removeReminder(id),
+  reminder: (keep, _, id) => keep.reminder(id),
+  moveReminder: (keep, _, id) => keep.moveReminder(id, '2030-01-01 10:00', {}),
+  handOvers: (keep) => keep.handOvers(),
+  addHandOver: (keep, tankId) => keep.addHandOver({ sitterId: CYD, tankId, ...span }),
+  answerHandOver: (keep, _, id) => keep.answerHandOver(id, true),
+  endHandOver: (keep, _, id) => keep.endHandOver(id),
+  takeNotices: (keep) => keep.takeNotices(),
   exportAll: (keep) => keep.exportAll(),
   eraseAll: (keep) => keep.eraseAll(),
 };
+
+/** Take no id, so there is nothing to tell. */
+const noIds = /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|takeNotices|exportAll|eraseAll)$/;
 
 const MARK = 'Beas-own';
 
@@ -42,8 +63,21 @@ function club(): { store: Store; ada: Keep; bea: Keep } {
       const { id } = keep.addTank(profile(`${mark} ${name}`));
       for (const hours of [0, 1, 2]) keep.addEntry(id, alkalinity(8, hours, mark));
       keep.addAddition(id, { ...addition(1), compound: mark });
+      keep.addReminder(planned(`${mark} ${name}`, { tankId: id }), due);
+      keep.addHandOver({ sitterId: CYD, tankId: id, ...span });
     }
+  store.keepFor(CYD).answerHandOver(2, true);
   return { store, ada, bea };
+}
+
+/** What it answers; a refusal is an answer. */
+function tried(work: () => unknown): unknown {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Problem) return [error.message, error.field];
+    throw error;
+  }
 }
 
 describe('one member', () => {
@@ -64,7 +98,7 @@ describe('one member', () => {
         const { store, ada, bea } = club();
         const before = [bea.exportAll(), bea.tankInUse()];
         for (const [name, tankId, id] of taken)
-          expect(JSON.stringify(actions[name]?.(ada, tankId, id)) ?? '').not.toContain(MARK);
+          expect(JSON.stringify(tried(() => actions[name]?.(ada, tankId, id))) ?? '').not.toContain(MARK);
         expect([bea.exportAll(), bea.tankInUse()]).toEqual(before);
         store.close();
       }),
@@ -72,16 +106,22 @@ describe('one member', () => {
     );
   });
 
-  it.each(
-    Object.keys(actions).filter((name) => !/^(tanks|tankInUse|addTank|exportAll|eraseAll)$/.test(name)),
-  )("is told by %s that another's tank does not exist", (name) => {
-    const { ada, bea } = club();
-    const theirs = bea.tanks()[0]?.id ?? expect.unreachable();
-    const theirEntry = bea.lastEntry(theirs)?.id ?? expect.unreachable();
-    const answers = [theirs, 999].map((tankId) => actions[name]?.(ada, tankId, theirEntry));
-    expect(answers[0]).toEqual(answers[1]);
-    const own = ada.tanks()[0]?.id ?? expect.unreachable();
-    if (name.startsWith('remove') && name !== 'removeTank')
-      expect(actions[name]?.(ada, own, theirEntry)).toBe(false);
-  });
+  it.each(Object.keys(actions).filter((name) => !noIds.test(name)))(
+    "is told by %s that another's tank does not exist",
+    (name) => {
+      const { ada, bea } = club();
+      const theirs = bea.tanks()[0]?.id ?? expect.unreachable();
+      const theirEntry = bea.lastEntry(theirs)?.id ?? expect.unreachable();
+      const theirRow = (/HandOver/.test(name) ? bea.handOvers() : bea.reminders())[0]?.id ?? theirEntry;
+      const id = /Reminder|HandOver|reminder/.test(name) ? theirRow : theirEntry;
+      const answers = [
+        [theirs, id],
+        [999, 999],
+      ].map(([tankId = 0, rowId = 0]) => tried(() => actions[name]?.(ada, tankId, rowId)));
+      expect(answers[0]).toEqual(answers[1]);
+      const own = ada.tanks()[0]?.id ?? expect.unreachable();
+      if (name.startsWith('remove') && name !== 'removeTank')
+        expect(actions[name]?.(ada, own, id)).toBe(false);
+    },
+  );
 });

@@ -4,7 +4,7 @@ import { openDatabase } from '../../../bot/store/database.ts';
 import { describe, expect, it } from 'vitest';
 import { openBackups } from '../../../bot/store/backup.ts';
 import { APPLICATION_ID, migrate, migrations, versionOf } from '../../../bot/store/migrations.ts';
-import { ADA, newFile, NOW_MS, opened, raw } from './place.ts';
+import { ADA, newFile, NOW_MS, opened, planned, profile, raw } from './place.ts';
 import { version1 } from './version-1.ts';
 
 /** Migrations of a bot that is to come. */
@@ -53,6 +53,8 @@ describe('the file of version 1', () => {
       units: { volume: 'US gal' },
       targets: { alkalinity: [7.5, 8.5] },
     });
+    expect([keep.zone(), tank?.zone]).toEqual([undefined, undefined]);
+    expect([keep.reminders(), keep.handOvers(), keep.takeNotices()]).toEqual([[], [], []]);
     expect(keep.tankInUse()).toEqual(tank);
     expect(keep.lastEntry(9)).toEqual({
       id: 31,
@@ -74,6 +76,23 @@ describe('the file of version 1', () => {
         massG: 38.5,
       },
     ]);
+  });
+
+  it('is copied before it is changed, and takes what is new', () => {
+    const file = old();
+    const store = opened(file);
+    const keep = store.keepFor(ADA);
+    const copy = join(dirname(file), 'backups', 'sumpside-2026-03-14-from-version-1.sqlite');
+    raw(copy, (db) => {
+      expect(versionOf(db)).toBe(1);
+      expect(db.prepare('SELECT count(*) FROM reading').pluck().get()).toBe(2);
+    });
+    const tank = keep.editTank(9, profile('Lagoon', { zone: 'Pacific/Apia' }));
+    expect(keep.tanks()).toEqual([tank]);
+    const made = keep.addReminder(planned('test', { tankId: 9 }), { nextMs: NOW_MS });
+    store.close();
+    expect(raw(file, versionOf)).toBe(2);
+    expect(opened(file).keepFor(ADA).reminders()).toEqual([made]);
   });
 
   it('ends with the schema of a new file', () => {
@@ -105,20 +124,20 @@ describe('a later version', () => {
 
   it('keeps the steps that worked when one fails, and can be tried again', () => {
     const file = old();
-    const failing = [...later.slice(0, 2), 'UPDATE tank SET colour = 1; INSERT INTO nowhere VALUES (1)'];
+    const failing = [...later.slice(0, -1), 'UPDATE tank SET colour = 1; INSERT INTO nowhere VALUES (1)'];
     expect(() => bringUp(file, failing)).toThrow('nowhere');
     raw(file, (db) => {
-      expect(versionOf(db)).toBe(2);
+      expect(versionOf(db)).toBe(later.length - 1);
       expect(db.prepare('SELECT colour FROM tank').pluck().all()).toEqual([null]);
     });
     bringUp(file, later);
-    expect(raw(file, versionOf)).toBe(3);
+    expect(raw(file, versionOf)).toBe(later.length);
   });
 
   it('is not reached by a step that leaves a reading without its tank', () => {
     const file = old();
     expect(() => bringUp(file, [...migrations, 'DELETE FROM tank'])).toThrow('breaks a reference');
-    expect(raw(file, versionOf)).toBe(1);
+    expect(raw(file, versionOf)).toBe(migrations.length);
     expect(opened(file).keepFor(ADA).tanks()).toHaveLength(1);
   });
 

@@ -115,6 +115,10 @@ describe('the schema', () => {
   const tank =
     "INSERT INTO tank (id, person, name, kind, net_volume_l, volume_basis, units, targets) VALUES (1, 1, 'A', 'mixed', 1, '', '{}', '{}')";
 
+  const reminder = 'INSERT INTO reminder (person, tank, text, parameters, anchor, zone, rule) VALUES';
+  const handOver =
+    'INSERT INTO hand_over (owner, sitter, tank, from_ms, until_ms, state, news, wake_ms) VALUES';
+
   it.each([
     ["a reading of another's tank", 'INSERT INTO reading VALUES (1, 2, 0, 1, 2, 8)'],
     ["an entry of another's tank", 'INSERT INTO entry (person, tank, at_ms, made_ms) VALUES (2, 1, 0, 0)'],
@@ -122,6 +126,12 @@ describe('the schema', () => {
       "an addition to another's tank",
       'INSERT INTO addition (person, tank, at_ms, parameter, rise) VALUES (2, 1, 0, 2, 1)',
     ],
+    ["a reminder of another's tank", `${reminder} (2, 1, 'x', '[]', '', '', '{}')`],
+    ["a hand-over of another's tank", `${handOver} (2, 1, 1, 0, 1, 'asked', 'ended', 0)`],
+    ['a hand-over to oneself', `${handOver} (1, 1, 1, 0, 1, 'asked', 'ended', 0)`],
+    ['a hand-over that ends before it begins', `${handOver} (1, 2, 1, 1, 0, 'asked', 'ended', 0)`],
+    ['a notice for nobody', "INSERT INTO notice (person, text, made_ms) VALUES (3, 'x', 0)"],
+    ['a server that is no Discord id', "INSERT INTO server (id, settings) VALUES ('12', '{}')"],
     ["another's tank in use", 'UPDATE person SET tank_in_use = 1 WHERE id = 2'],
     ['a person that is no Discord id', "INSERT INTO person (discord_id, created_ms) VALUES ('12', 0)"],
     [

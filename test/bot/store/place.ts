@@ -5,10 +5,12 @@ import type Database from 'better-sqlite3';
 import { openDatabase } from '../../../bot/store/database.ts';
 import { afterEach } from 'vitest';
 import type { NewAddition, NewEntry, TankProfile } from '../../../commands/keep.ts';
+import type { Plan } from '../../../commands/reminder.ts';
 import { openStore, type Store } from '../../../bot/store/open.ts';
 
 export const ADA = '100000000000000001';
 export const BEA = '20000000000000000002';
+export const CYD = '300000000000000003';
 export const NOW_MS = Date.UTC(2026, 2, 14, 9, 30);
 export const HOUR_MS = 3_600_000;
 export const DAY_MS = 24 * HOUR_MS;
@@ -74,4 +76,28 @@ export function addition(rise: number, hours = 0): NewAddition {
     parameter: 'alkalinity',
     rise,
   };
+}
+
+/** Every day at 09:00 in Amsterdam, to the member alone. */
+export function planned(text: string, more: Partial<Plan> = {}): Plan {
+  return {
+    text,
+    parameters: [],
+    anchor: '2026-03-14 09:00',
+    zone: 'Europe/Amsterdam',
+    rule: { every: 'days', count: 1 },
+    place: { kind: 'direct' },
+    ...more,
+  };
+}
+
+/** So many hours after the tests' now. */
+export function atHour(hours: number): number {
+  return NOW_MS + hours * HOUR_MS;
+}
+
+/** A clock that a test sets. */
+export function handClock(): { nowMs: number; read: () => number } {
+  const clock = { nowMs: NOW_MS, read: () => clock.nowMs };
+  return clock;
 }

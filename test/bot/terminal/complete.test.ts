@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { complete, type Completions } from '../../../bot/terminal/complete.ts';
+import { deskCommands } from '../../../commands/desk.ts';
 import { tankCommands } from '../../../commands/tank.ts';
 import { sampleCommands, sampleKeep } from './sample.ts';
 
@@ -56,6 +57,10 @@ describe('completion', () => {
     expect(offers('/tank show tank:la')).toEqual(['Lagoon', 'Late bloom']);
     expect(offers('/tank show tank:tide p')).toEqual(['Tide pool']);
     expect(complete('/tank show tank:', tankCommands, keep)[0]).toEqual([]);
+  });
+
+  it('does not offer what only managers of a server can use', () => {
+    expect(complete('/', [...deskCommands, ...sampleCommands], keep)[0]).not.toContain('desk ');
   });
 
   it('takes any line, and replaces only its end', () => {

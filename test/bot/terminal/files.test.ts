@@ -20,7 +20,7 @@ beforeEach(() => {
 
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-const reply = (line: string): Promise<Reply> => replyTo(line, [], desk, style);
+const reply = (line: string): Promise<Reply> => replyTo(line, { offers: [] }, desk, style);
 
 /** The path an answer names after "Picture:" or "File:"; a long one has a line of its own. */
 function pathIn(text: string, what: string): string {
@@ -84,7 +84,7 @@ describe('a file taken', () => {
 
   it('is read again where a choice is picked', async () => {
     const asked = await reply(`/papers in file:${put('a.csv', 'x')} with:guess`);
-    const { text } = await replyTo('2', asked.offers, desk, style);
+    const { text } = await replyTo('2', asked, desk, style);
     expect(text).toContain('with:point');
     expect(text).toContain('a.csv holds 1 characters from 78, point');
   });
@@ -110,7 +110,7 @@ describe('a table', () => {
   });
 
   it('is set in words where the page is narrow', async () => {
-    const { text } = await replyTo('/sheet rows:1 cell:clear', [], desk, { ...style, width: 20 });
+    const { text } = await replyTo('/sheet rows:1 cell:clear', { offers: [] }, desk, { ...style, width: 20 });
     expect(text.replaceAll(/\s+/g, ' ')).toContain('- day: 1, alkalinity: 8.3 dKH, note: clear');
   });
 

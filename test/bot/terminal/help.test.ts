@@ -3,6 +3,8 @@ import { examples, helpPage } from '../../../bot/terminal/help.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
 import { columns } from '../../../bot/columns.ts';
 import { optionsOf } from '../../../commands/options.ts';
+import { deskCommands } from '../../../commands/desk.ts';
+import { probeCommands } from '../discord/probe-commands.ts';
 import { problemOf } from './problem-of.ts';
 import { sampleCommands } from './sample.ts';
 
@@ -70,5 +72,14 @@ describe('a page', () => {
 
   it('that does not exist is a Problem with the nearest', () => {
     expect(problemOf(() => help('tode'))).toMatchObject({ given: 'tode', choices: ['/tide'] });
+  });
+
+  it('of an option that is an id says so, and those for managers are not on the first screen', () => {
+    const page = helpPage('whom', probeCommands, style);
+    expect(page).toMatch(/member: \(required\)\n {6}A member\. Its id on Discord, 17 to 20 digits\./);
+    const all = helpPage(undefined, [...deskCommands, ...probeCommands], style);
+    expect(all).toContain('/whom');
+    expect(all).not.toContain('/desk');
+    expect(helpPage('desk', deskCommands, style)).toContain('/desk show');
   });
 });

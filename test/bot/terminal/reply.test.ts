@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { replyTo, type Reply } from '../../../bot/terminal/reply.ts';
+import { replyTo, type Reply, type Standing } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
 import { ask } from '../../../commands/ask.ts';
 import { doseCommands } from '../../../commands/dose.ts';
@@ -14,7 +14,7 @@ const style = { width: 80, bold: false };
 async function after(...lines: string[]): Promise<Reply> {
   const desk = sampleDesk();
   let reply: Reply = { text: '', offers: [], leave: false };
-  for (const line of lines) reply = await replyTo(line, reply.offers, desk, style);
+  for (const line of lines) reply = await replyTo(line, reply, desk, style);
   expect(desk.reported).toEqual([]);
   return reply;
 }
@@ -70,7 +70,7 @@ describe('a number', () => {
 describe('a tank that is kept', () => {
   it('fills in what is left out, in commands and in words, and is removed by a number', async () => {
     const desk = { ...sampleDesk(), commands: [...doseCommands, ...tankCommands, ...mydataCommands], ask };
-    const reply = (line: string, offers: Reply['offers'] = []) => replyTo(line, offers, desk, style);
+    const reply = (line: string, before: Standing = { offers: [] }) => replyTo(line, before, desk, style);
     const dose = '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash';
     expect((await reply(dose)).text).toContain('per 100 L');
     expect((await reply('/tank new name:Lagoon volume:250 L kind:mixed')).text).toContain('Lagoon is kept');
@@ -78,7 +78,7 @@ describe('a tank that is kept', () => {
     expect((await reply('raise alk 7.2 to 8.4 with soda ash')).text).toContain('your tank Lagoon');
     const asked = await reply('/mydata erase');
     expect(asked.text).toContain('[1] Erase everything');
-    expect((await reply('1', asked.offers)).text).toContain('Everything kept of you is removed.');
+    expect((await reply('1', asked)).text).toContain('Everything kept of you is removed.');
     expect((await reply('/tank show')).text).toContain('You have no tank here yet.');
     expect(desk.reported).toEqual([]);
   });
@@ -87,7 +87,7 @@ describe('a tank that is kept', () => {
 describe('a failure', () => {
   it('is reported and named by its id, without its text', async () => {
     const desk = sampleDesk();
-    const { text, leave } = await replyTo('/leak', [], desk, style);
+    const { text, leave } = await replyTo('/leak', { offers: [] }, desk, style);
     expect(text).toContain('It is logged as F1.');
     expect(text).not.toContain('secret');
     expect(leave).toBe(false);
@@ -101,7 +101,7 @@ describe('a failure', () => {
   ])('is what a next action with %s is', async (_, action) => {
     const desk = sampleDesk();
     const offering = () => answer({ headline: 'x', next: [{ label: 'go', ...action }] });
-    expect((await replyTo('words', [], { ...desk, ask: offering }, style)).text).toContain(
+    expect((await replyTo('words', { offers: [] }, { ...desk, ask: offering }, style)).text).toContain(
       'It is logged as F1.',
     );
     expect(desk.reported).toHaveLength(1);

@@ -107,8 +107,21 @@ function checkOption(here: Spot, option: Json, depth: number): void {
     return;
   }
   if (list(option['options']).length > 0) here.fail('command.shape', 'Only subcommands have options');
+  checkChannelTypes(here, option, kind);
   checkChoices(here, option, kind);
   checkBounds(here, option, kind);
+}
+
+const channelKind = 7;
+/** Types of channels that a server has: text, voice, category, news, threads, stage, directory, forum, media. */
+const channelTypes = new Set([0, 2, 4, 5, 10, 11, 12, 13, 14, 15, 16]);
+
+function checkChannelTypes(here: Spot, option: Json, kind: number): void {
+  if (absent(option['channel_types'])) return;
+  const types = list(option['channel_types']);
+  const known =
+    Array.isArray(option['channel_types']) && types.every((type) => channelTypes.has(whole(type)));
+  if (kind !== channelKind || !known) here.at('channel_types').fail('command.shape', 'Unknown channel types');
 }
 
 function checkChoices(here: Spot, option: Json, kind: number): void {

@@ -12,6 +12,8 @@ export interface Fault {
   readonly status: number;
   readonly body: Json;
   readonly headers: Readonly<Record<string, string>>;
+  /** The request is served as ever and only its answer is lost. */
+  readonly served: boolean;
   times: number;
 }
 
@@ -28,11 +30,12 @@ export function makeFault(
   body: Json = usualBodies[status] ?? { message: `${status}`, code: 0 },
   headers: Readonly<Record<string, string>> = {},
   times = 1,
+  served = false,
 ): Fault {
   const retryAfter = body['retry_after'];
   const usual: Record<string, string> = retryAfter === undefined ? {} : { 'retry-after': String(retryAfter) };
   if (body['global'] === true) usual['x-ratelimit-global'] = 'true';
-  return { matcher, status, body, headers: { ...usual, ...headers }, times };
+  return { matcher, status, body, headers: { ...usual, ...headers }, served, times };
 }
 
 /** Takes the first fault that matches, counting it down. */

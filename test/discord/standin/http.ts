@@ -3,10 +3,12 @@ import { takeFault } from './faults.ts';
 import type { Json } from './json.ts';
 import { globalRequestsPerWindow, time } from './limits.ts';
 import { parseBody } from './multipart.ts';
+import { isLimited } from './rate.ts';
 import { applicationRoutes } from './routes/application.ts';
 import { callbackRoutes } from './routes/callbacks.ts';
 import { channelRoutes } from './routes/channels.ts';
 import { commandRoutes } from './routes/commands.ts';
+import { memberRoutes } from './routes/members.ts';
 import { matchPath, refuse, type Reply, type Route } from './routes/route.ts';
 import { webhookRoutes } from './routes/webhooks.ts';
 import type { LoggedRequest, State } from './state.ts';
@@ -17,6 +19,7 @@ const routes: readonly Route[] = [
   ...callbackRoutes,
   ...webhookRoutes,
   ...channelRoutes,
+  ...memberRoutes,
 ];
 const prefix = '/api/v10';
 
@@ -86,11 +89,17 @@ async function answerCall(
 const badJson = refuse(400, 50109, 'The request body contains invalid JSON.');
 
 function decide(state: State, logged: LoggedRequest, authorization: string | undefined): Outcome {
-  const { method, path, query, body, files } = logged;
+  const { method, path } = logged;
   const fault = takeFault(state.faults, method, path);
+  if (fault?.served) return { ...serve(state, logged, authorization), cut: true };
   if (fault) {
     return { status: fault.status, body: fault.body, headers: fault.headers, cut: fault.status === 0 };
   }
+  return serve(state, logged, authorization);
+}
+
+function serve(state: State, logged: LoggedRequest, authorization: string | undefined): Outcome {
+  const { method, path, query, body, files } = logged;
   for (const route of routes) {
     const params = route.method === method ? matchPath(route.pattern, path) : undefined;
     if (!params) continue;
@@ -109,23 +118,17 @@ const tooMany: Outcome = {
   headers: { 'retry-after': '1', 'x-ratelimit-global': 'true', 'x-ratelimit-scope': 'global' },
 };
 
-/** Whether this is one more request than a second may hold; callbacks and webhooks are not counted. */
+/** Whether this is one more request than a second may hold. */
 function overGlobalLimit(state: State, logged: LoggedRequest): boolean {
   if (!state.enforceGlobalLimit) return false;
   const since = logged.atMs - time.globalWindowMs;
-  const recent = state.requests.filter(
-    (each) =>
-      each !== logged &&
-      each.atMs > since &&
-      !/^\/(interactions|webhooks)\//.test(each.path) &&
-      counted(each),
-  );
-  if (recent.length < globalRequestsPerWindow) return false;
+  let recent = 0;
+  for (let at = state.requests.length - 1; at >= 0; at -= 1) {
+    const each = state.requests[at];
+    if (each === undefined || each.atMs <= since) break;
+    if (each !== logged && each.status !== 429 && isLimited(each)) recent += 1;
+  }
+  if (recent < globalRequestsPerWindow) return false;
   state.rateBreaches.push({ atMs: logged.atMs, path: logged.path });
   return true;
-}
-
-/** Refused requests do not fill the window. */
-function counted(request: LoggedRequest): boolean {
-  return request.status !== 429;
 }

@@ -94,6 +94,7 @@ const byDocument: readonly (readonly [RangeName, number, string])[] = [
   ['message.embeds', 10, memory],
   ['message.files', 10, memory],
   ['message.nonce', 25, types],
+  ['history.limit', 100, types],
   ['message.rows', 5, memory],
   ['message.stickers', 3, types],
   ['mentions.ids', 100, types],

@@ -32,6 +32,7 @@ export const ranges = {
   'message.nonce': { min: 0, max: 25 },
   'message.rows': { min: 0, max: 5 },
   'message.stickers': { min: 0, max: 3 },
+  'history.limit': { min: 1, max: 100 },
   'mentions.ids': { min: 0, max: 100 },
   'file.description': { min: 0, max: 1024 },
   'file.bytes': { min: 0, max: 10 * 1024 * 1024 },

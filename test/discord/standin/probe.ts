@@ -6,7 +6,17 @@ import { channelIds, userIds } from './world.ts';
 
 /** Where a payload is sent to: a way of the API that checks it. */
 export type Via =
-  'message' | 'edit' | 'command' | 'commands' | 'dm' | 'reply' | 'defer' | 'update' | 'choices' | 'modal';
+  | 'message'
+  | 'edit'
+  | 'history'
+  | 'command'
+  | 'commands'
+  | 'dm'
+  | 'reply'
+  | 'defer'
+  | 'update'
+  | 'choices'
+  | 'modal';
 
 export interface Verdict {
   readonly status: number;
@@ -33,6 +43,7 @@ export async function startProbe(): Promise<Probe> {
   ): Promise<Response> => {
     const json = JSON.stringify(payload);
     const headers = { authorization: `Bot ${standIn.token}` };
+    if (method === 'GET') return fetch(`${api}${path}?limit=${json}`, { headers });
     if (files.length === 0) {
       return fetch(api + path, {
         method,
@@ -61,6 +72,7 @@ export async function startProbe(): Promise<Probe> {
   const places: Readonly<Record<Via, () => readonly [string, string]>> = {
     message: () => ['POST', messages],
     edit: () => ['PATCH', `${messages}/${target}`],
+    history: () => ['GET', messages],
     dm: () => ['POST', '/users/@me/channels'],
     command: () => ['POST', commands],
     commands: () => ['PUT', commands],

@@ -121,6 +121,7 @@ const cases: Readonly<Record<RangeName, Case>> = {
   'container.accent': message((n) => shown({ type: 17, accent_color: n, components: [words('a')] }), {
     signed: true,
   }),
+  'history.limit': { via: 'history', make: (n) => n },
   'modal.title': inModal((n) => form([label(input())], { title: chars(n) })),
   'modal.components': inModal((n) => form(times(n, (i) => label(input({ custom_id: `i${i}` }))))),
   'label.text': inModal((n) => form([label(input(), { label: chars(n) })])),

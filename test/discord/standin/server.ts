@@ -44,6 +44,8 @@ export interface StandIn extends Records, InteractionDrivers, MessageDrivers {
     headers?: Readonly<Record<string, string>>,
     times?: number,
   ) => Fault;
+  /** The next `times` requests that match are served, but their answers never arrive: the connection is cut. */
+  readonly loseNext: (matcher: Matcher, times?: number) => Fault;
   readonly dropGateway: Gateway['drop'];
   /** Waits until `find` gives something, looking after everything the bot does. */
   readonly until: <T>(find: () => T | undefined, what: string) => Promise<T>;
@@ -118,6 +120,11 @@ export async function startStandIn(options: StandInOptions = {}): Promise<StandI
     apiBase: `${origin()}/api`,
     failNext: (matcher, status, body, headers, times) => {
       const fault = makeFault(matcher, status, body, headers, times);
+      state.faults.push(fault);
+      return fault;
+    },
+    loseNext: (matcher, times) => {
+      const fault = makeFault(matcher, 0, {}, {}, times, true);
       state.faults.push(fault);
       return fault;
     },

@@ -71,6 +71,8 @@ const broken: Readonly<Record<(typeof shapeRules)[number], readonly Case[]>> = {
     ['command', 'bounds of a text', withOptions(option({ min_value: 1 }))],
     ['command', 'length of a number', withOptions(option({ type: 4, max_length: 3 }))],
     ['command', 'options under a plain option', withOptions(option({ options: [optional] }))],
+    ['command', 'channel types of a text', withOptions(option({ channel_types: [0] }))],
+    ['command', 'an unknown channel type', withOptions(option({ type: 7, channel_types: [9] }))],
     ['command', 'a menu with a description', { type: 2, name: 'Look up', description: 'd' }],
     ['command', 'an unknown context', command({ contexts: [3] })],
     ['command', 'an unknown kind', { type: 7, name: 'x' }],

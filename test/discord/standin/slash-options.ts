@@ -15,6 +15,7 @@ export type Given =
   | boolean
   | { readonly user: string }
   | { readonly channel: string }
+  | { readonly role: string }
   | { readonly file: GivenFile };
 
 export type GivenOptions = Readonly<Record<string, Given>>;
@@ -69,13 +70,22 @@ function wireValue(state: State, value: Given, resolved: Filled['resolved']): Wi
     return { type: 6, value: value.user };
   }
   if ('channel' in value) {
-    put(resolved, 'channels', value.channel, record(state.world.channels.get(value.channel)));
+    put(resolved, 'channels', value.channel, withoutRights(record(state.world.channels.get(value.channel))));
     return { type: 7, value: value.channel };
+  }
+  if ('role' in value) {
+    put(resolved, 'roles', value.role, record(state.world.roles().find((each) => each['id'] === value.role)));
+    return { type: 8, value: value.role };
   }
   const attachment = upload(state, { field: '', ...value.file });
   const id = text(attachment['id']);
   put(resolved, 'attachments', id, attachment);
   return { type: 11, value: id };
+}
+
+/** A channel as interactions carry it: without what says who may do what in it. */
+function withoutRights(channel: Json): Json {
+  return Object.fromEntries(Object.entries(channel).filter(([key]) => key !== 'permission_overwrites'));
 }
 
 function put(resolved: Filled['resolved'], kind: string, id: string, value: Json): void {

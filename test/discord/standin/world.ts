@@ -33,11 +33,17 @@ const memberRights =
 
 export interface World {
   readonly users: ReadonlyMap<string, Json>;
+  /** People who take no direct messages. */
+  readonly closed: Set<string>;
+  /** People who are not in the guild; the bot too can be one of them. */
+  readonly left: Set<string>;
+  readonly addPerson: (id: string, name: string) => void;
   /** Guild channels, and direct-message channels once opened. */
   readonly channels: Map<string, Json>;
   readonly rightsOf: (userId: string) => string;
   readonly member: (userId: string) => Json;
   readonly guild: () => Json;
+  readonly roles: () => readonly Json[];
 }
 
 function user(id: string, username: string, name: string): Json {
@@ -67,7 +73,7 @@ export function createWorld(): World {
     ['closed', 'Ivo Lowtide'],
   ];
   for (const [key, name] of people) users.set(userIds[key], user(userIds[key], key, name));
-  const silent = { id: guildId, type: 0, allow: '0', deny: String(PermissionFlagsBits.SendMessages) };
+  const silent = denying(PermissionFlagsBits.SendMessages);
   const channels = new Map<string, Json>([
     [channelIds.chat, channel(channelIds.chat, 'harbour-chat', 0)],
     [channelIds.numbers, channel(channelIds.numbers, 'numbers', 1)],
@@ -93,24 +99,41 @@ export function createWorld(): World {
     members: [...users.keys()].map(member),
     member_count: users.size,
   });
-  return { users, channels, rightsOf, member, guild };
+  return {
+    users,
+    closed: new Set([userIds.closed]),
+    left: new Set(),
+    addPerson: (id, name) => void users.set(id, user(id, name.toLowerCase().replaceAll(' ', '.'), name)),
+    channels,
+    rightsOf,
+    member,
+    guild,
+    roles: () => [...guildRoles],
+  };
 }
 
-const stewardRole = '1100000000000000302';
+/** An entry of `permission_overwrites` that takes rights from everyone, the bot too. */
+export function denying(rights: bigint): Json {
+  return { id: guildId, type: 0, allow: '0', deny: String(rights) };
+}
+
+export const stewardRole = '1100000000000000302';
 
 function role(id: string, name: string, permissions: bigint, position: number): Json {
   const fixed = { color: 0, hoist: false, managed: false, mentionable: false, flags: 0 };
   return { id, name, permissions: String(permissions), position, ...fixed };
 }
 
+const guildRoles: readonly Json[] = [
+  role(guildId, '@everyone', memberRights, 0),
+  role(stewardRole, 'stewards', memberRights | PermissionFlagsBits.ManageGuild, 1),
+];
+
 const guildBase: Json = {
   id: guildId,
   name: 'Fenwater Reef Circle',
   owner_id: userIds.steward,
-  roles: [
-    role(guildId, '@everyone', memberRights, 0),
-    role(stewardRole, 'stewards', memberRights | PermissionFlagsBits.ManageGuild, 1),
-  ],
+  roles: guildRoles,
   icon: null,
   splash: null,
   description: null,

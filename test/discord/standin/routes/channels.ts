@@ -1,3 +1,4 @@
+import { PermissionFlagsBits } from 'discord.js';
 import { announce } from '../announce.ts';
 import { beforeEdit } from '../before-edit.ts';
 import { checkMessage } from '../check-message.ts';
@@ -5,15 +6,18 @@ import { directChannel } from '../direct.ts';
 import { absent, type Json, list, record, text } from '../json.ts';
 import { time } from '../limits.ts';
 import { changeMessage, sentOf, type StoredMessage, storeMessage } from '../message.ts';
-import { checkSnowflake } from '../spot.ts';
-import { userIds } from '../world.ts';
+import { checkSnowflake, within } from '../spot.ts';
+import { guildId, userIds } from '../world.ts';
 import { bodyOf, type Call, checked, nothing, ok, param, refuse, type Reply, type Route } from './route.ts';
 
+/** How many messages are given where it is not said. */
+const usualHistory = 50;
 const one = '/channels/:channel/messages/:message';
 
 /** Channels and the messages the bot sends to them without an interaction. */
 export const channelRoutes: readonly Route[] = [
   { method: 'GET', pattern: '/channels/:channel', handle: (call) => inChannel(call, ok) },
+  { method: 'GET', pattern: '/channels/:channel/messages', handle: (call) => inChannel(call, history) },
   { method: 'POST', pattern: '/channels/:channel/messages', handle: (call) => writing(call, create) },
   { method: 'POST', pattern: '/channels/:channel/typing', handle: (call) => writing(call, typing) },
   { method: 'GET', pattern: one, handle: (call) => onMessage(call, (stored) => ok(stored.wire)) },
@@ -24,15 +28,47 @@ export const channelRoutes: readonly Route[] = [
 
 function inChannel(call: Call, act: (channel: Json, call: Call) => Reply): Reply {
   const channel = call.state.world.channels.get(param(call, 'channel'));
-  return channel ? act(channel, call) : refuse(404, 10003, 'Unknown Channel');
+  if (!channel) return refuse(404, 10003, 'Unknown Channel');
+  const hidden = denies(channel, PermissionFlagsBits.ViewChannel) || botIsOut(call, channel);
+  return hidden ? refuse(403, 50001, 'Missing Access') : act(channel, call);
+}
+
+/** Whether the channel's overwrites take this right; the stand-in knows no others. */
+function denies(channel: Json, right: bigint): boolean {
+  const denied = list(channel['permission_overwrites']).map((each) => BigInt(text(record(each)['deny'])));
+  return denied.some((rights) => (rights & right) !== 0n);
+}
+
+function botIsOut({ state }: Call, channel: Json): boolean {
+  return channel['guild_id'] === guildId && state.world.left.has(userIds.bot);
+}
+
+/** Newest first. Without the right to read the history there is nothing to read. */
+function history(channel: Json, call: Call): Reply {
+  const limit = Number(call.query.get('limit') ?? usualHistory);
+  const refused = checked(call, (here) => within(here.at('limit'), limit, 'history.limit'));
+  if (refused) return refused;
+  if (denies(channel, PermissionFlagsBits.ReadMessageHistory)) return ok([]);
+  const all = [...call.state.messages.values()].filter(
+    (each) => each.channelId === channel['id'] && !each.deleted,
+  );
+  return ok(
+    all
+      .slice(-limit)
+      .toReversed()
+      .map((each) => each.wire),
+  );
 }
 
 function writing(call: Call, act: (call: Call) => Reply): Reply {
   return inChannel(call, (channel) => {
-    if (list(channel['permission_overwrites']).length > 0) return refuse(403, 50013, 'Missing Permissions');
-    const people = list(channel['recipients']).map((each) => record(each)['id']);
-    const closed = people.includes(userIds.closed);
-    return closed ? refuse(403, 50007, 'Cannot send messages to this user') : act(call);
+    if (denies(channel, PermissionFlagsBits.SendMessages)) return refuse(403, 50013, 'Missing Permissions');
+    const { closed, left } = call.state.world;
+    const people = list(channel['recipients']).map((each) => text(record(each)['id']));
+    const alone = people.length > 0 && [...people, userIds.bot].some((id) => left.has(id));
+    if (alone) return refuse(403, 50278, 'Cannot send messages to this user due to having no mutual guilds');
+    if (people.some((id) => closed.has(id))) return refuse(403, 50007, 'Cannot send messages to this user');
+    return act(call);
   });
 }
 
@@ -50,7 +86,7 @@ function create(call: Call): Reply {
     }
   });
   if (refused) return refused;
-  const earlier = sameNonce(call, channelId, body);
+  const earlier = sameNonce(call, body);
   if (earlier) return ok(earlier.wire);
   const author = state.world.users.get(userIds.bot) ?? {};
   const isReply = !absent(reference['message_id']);
@@ -61,14 +97,14 @@ function create(call: Call): Reply {
   return ok(stored.wire);
 }
 
-/** With enforce_nonce, a message of the last minutes with the same nonce is given back instead of a second one. */
-function sameNonce({ state }: Call, channelId: string, body: Json): StoredMessage | undefined {
+/**
+ * With enforce_nonce, a message of the same author with the same nonce made in the last minutes is given back instead
+ * of a second one: as documented, whatever its channel.
+ */
+function sameNonce({ state }: Call, body: Json): StoredMessage | undefined {
   if (body['enforce_nonce'] !== true || absent(body['nonce'])) return undefined;
   const since = state.nowMs() - time.nonceMs;
-  const found = state.sent.find(
-    (each) =>
-      each.message['channel_id'] === channelId && each.body['nonce'] === body['nonce'] && each.atMs >= since,
-  );
+  const found = state.sent.findLast((each) => each.body['nonce'] === body['nonce'] && each.atMs >= since);
   return found && state.messages.get(text(found.message['id']));
 }
 

@@ -1,0 +1,15 @@
+import { ComponentType } from 'discord.js';
+import type { Letter } from '../../clock/post.ts';
+import type { Wire } from '../callback.ts';
+import { render } from '../message/render.ts';
+
+/** A letter in Discord's own JSON. In a channel it names and pings the one person it is for, and nobody else. */
+export function letterWire({ answer, place, toPersonId, nonce }: Letter): Wire {
+  const { body, files } = render(answer);
+  const once = { nonce, enforce_nonce: true };
+  if (place.kind === 'direct') return { body: { ...body, ...once }, files };
+  const named = { type: ComponentType.TextDisplay, content: `<@${toPersonId}>` };
+  const pinging = { parse: [], users: [toPersonId], replied_user: false };
+  const components = [named, ...body.components];
+  return { body: { ...body, ...once, components, allowed_mentions: pinging }, files };
+}

@@ -1,0 +1,120 @@
+import {
+  ApplicationCommandOptionType,
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  ChannelType,
+  InteractionContextType,
+  PermissionFlagsBits,
+} from 'discord.js';
+import type {
+  APIApplicationCommandBasicOption,
+  APIApplicationCommandSubcommandOption,
+  RESTPostAPIChatInputApplicationCommandsJSONBody,
+} from 'discord.js';
+import type { Command } from '../../../commands/command.ts';
+import { optionsOf } from '../../../commands/options.ts';
+import type { Option } from '../../../commands/options.ts';
+
+export type Definition = RESTPostAPIChatInputApplicationCommandsJSONBody;
+
+const mostChoices = 25;
+const longestDescription = 100;
+
+const everyone = { contexts: [InteractionContextType.Guild, InteractionContextType.BotDM] };
+const managersOnly = {
+  contexts: [InteractionContextType.Guild],
+  default_member_permissions: String(PermissionFlagsBits.ManageGuild),
+};
+
+/** Channels the bot can write in, or in their posts. */
+const withMessages = [
+  ChannelType.GuildText,
+  ChannelType.GuildVoice,
+  ChannelType.GuildAnnouncement,
+  ChannelType.AnnouncementThread,
+  ChannelType.PublicThread,
+  ChannelType.PrivateThread,
+  ChannelType.GuildStageVoice,
+  ChannelType.GuildForum,
+  ChannelType.GuildMedia,
+] as const;
+
+/**
+ * The commands as Discord wants them registered: one definition for each first word of a path, second words as
+ * subcommands, for use in servers and in direct messages with the bot.
+ *
+ * @throws Error when two commands cannot live side by side or a description is too long: a defect of the commands.
+ */
+export function definitions(commands: readonly Command[]): readonly Definition[] {
+  const names = new Set(commands.map((command) => command.path[0]));
+  return [...names].map((name) =>
+    definition(
+      name,
+      commands.filter((command) => command.path[0] === name),
+    ),
+  );
+}
+
+function definition(name: string, members: readonly Command[]): Definition {
+  const plain = members.find((command) => command.path.length === 1);
+  const seconds = new Set(members.map((command) => command.path[1]));
+  if (seconds.size < members.length || (plain !== undefined && members.length > 1)) {
+    throw new Error(`/${name} holds a name twice, or has both options and subcommands`);
+  }
+  const managers = members.filter((command) => command.managers).length;
+  if (managers !== 0 && managers !== members.length) {
+    throw new Error(`/${name} is in part for managers only`);
+  }
+  return {
+    type: ApplicationCommandType.ChatInput,
+    name,
+    ...(plain === undefined
+      ? { description: `All about ${name}`, options: members.map(subcommand) }
+      : { description: described(name, plain.summary), options: optionsOf(plain.options).map(basic) }),
+    ...(managers === 0 ? everyone : managersOnly),
+    integration_types: [ApplicationIntegrationType.GuildInstall],
+  };
+}
+
+function subcommand(command: Command): APIApplicationCommandSubcommandOption {
+  const [parent, name = parent] = command.path;
+  return {
+    type: ApplicationCommandOptionType.Subcommand,
+    name,
+    description: described(`${parent} ${name}`, command.summary),
+    options: optionsOf(command.options).map(basic),
+  };
+}
+
+function basic(option: Option): APIApplicationCommandBasicOption {
+  const { name, required } = option;
+  const common = { name, required, description: described(name, option.description) };
+  const limits = {
+    ...(option.min === undefined ? {} : { min_value: option.min }),
+    ...(option.max === undefined ? {} : { max_value: option.max }),
+  };
+  if (option.kind === 'boolean') return { ...common, type: ApplicationCommandOptionType.Boolean };
+  if (option.kind === 'member') return { ...common, type: ApplicationCommandOptionType.User };
+  if (option.kind === 'role') return { ...common, type: ApplicationCommandOptionType.Role };
+  if (option.kind === 'channel') {
+    return { ...common, type: ApplicationCommandOptionType.Channel, channel_types: [...withMessages] };
+  }
+  if (option.kind === 'file') return { ...common, type: ApplicationCommandOptionType.Attachment };
+  if (option.kind === 'integer') return { ...common, ...limits, type: ApplicationCommandOptionType.Integer };
+  if (option.kind === 'number') return { ...common, ...limits, type: ApplicationCommandOptionType.Number };
+  const length = option.maxLength === undefined ? {} : { max_length: option.maxLength };
+  return { ...common, ...length, ...offered(option), type: ApplicationCommandOptionType.String };
+}
+
+function offered(option: Option) {
+  const { choices } = option;
+  if (choices !== undefined && choices.length <= mostChoices) {
+    return { choices: choices.map((value) => ({ name: value, value })) };
+  }
+  return choices === undefined && option.suggest === undefined ? {} : { autocomplete: true as const };
+}
+
+function described(name: string, text: string): string {
+  if (text.length <= longestDescription) return text;
+  throw new Error(`the description of ${name} has ${text.length} characters`);
+}

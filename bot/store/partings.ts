@@ -1,0 +1,55 @@
+import type Database from 'better-sqlite3';
+import type { Tables } from './tables.ts';
+
+/** What becomes of a hand-over when its tank, its owner or its sitter goes, and who is told of it. */
+export interface Partings {
+  readonly removeTank: (person: number, tank: number) => boolean;
+  /** Removes the person; owners get their reminders back, sitters of whom nothing else is kept go too. */
+  readonly removePerson: (person: number, discordId: string) => void;
+}
+
+const sitterGone =
+  'Your sitter is no longer known to me, so that hand-over is over: your reminders come to you again.';
+const ownerGone =
+  'A hand-over in which you were the sitter is over: its owner removed the tank or everything. You get no more of its reminders.';
+
+interface Sat {
+  readonly sitter: number;
+  readonly isOpen: 0 | 1;
+}
+
+export function openPartings(
+  db: Database.Database,
+  { people, tanks, notices }: Pick<Tables, 'people' | 'tanks' | 'notices'>,
+  nowMs: () => number,
+): Partings {
+  const isOpen = `state IN ('asked', 'accepted') AND @nowMs < until_ms`;
+  const owners = db
+    .prepare<[{ person: number; nowMs: number }], number>(
+      `SELECT DISTINCT owner FROM hand_over WHERE sitter = @person AND ${isOpen}`,
+    )
+    .pluck();
+  const sitters = db.prepare<[{ person: number; tank: number | null; nowMs: number }], Sat>(`
+    SELECT sitter, max(state = 'accepted' AND @nowMs < until_ms) AS isOpen FROM hand_over
+    WHERE owner = @person AND (@tank IS NULL OR tank = @tank) GROUP BY sitter`);
+  const erase = db.prepare<[number]>('DELETE FROM person WHERE id = ?');
+  const part = (left: readonly Sat[]): void => {
+    for (const sat of left)
+      if (!people.forgetEmpty(sat.sitter) && sat.isOpen === 1) notices.add(sat.sitter, ownerGone);
+  };
+  return {
+    removeTank: db.transaction((person: number, tank: number): boolean => {
+      const left = sitters.all({ person, tank, nowMs: nowMs() });
+      const isGone = tanks.remove(person, tank);
+      if (isGone) part(left);
+      return isGone;
+    }),
+    removePerson: db.transaction((person: number, discordId: string): void => {
+      const left = sitters.all({ person, tank: null, nowMs: nowMs() });
+      for (const owner of owners.all({ person, nowMs: nowMs() })) notices.add(owner, sitterGone);
+      notices.take(discordId);
+      erase.run(person);
+      part(left);
+    }),
+  };
+}

@@ -1,0 +1,90 @@
+import { Problem } from '../../core/problem.ts';
+import { findPhrase } from '../../core/schedule/phrase.ts';
+import { piecesOf } from '../../core/words/repeats.ts';
+import { readRepeat } from '../../core/words/repeat.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { answer, type Answer } from '../answer.ts';
+import type { Context } from '../command.ts';
+import { setReminder } from '../remind/set.ts';
+import { MAX_SEVERAL, severalAnswer } from '../remind/several.ts';
+import { readWishText } from '../remind/wish-text.ts';
+import { zoneOf } from '../zone.ts';
+import { says, type Intent } from './intent.ts';
+
+const ME = /\b(?:please )?(?:can you |could you )?remind me\b(?: to\b| about\b| of\b)?/i;
+const SET = /\bset (?:me )?(?:a )?reminders?(?: to\b| for\b| of\b)?/i;
+/** Parts that repeat make a list of wishes. */
+const LIST = 3;
+
+/** "remind me to test alk every other saturday 9am", or a list of what is to be done how often. */
+export const remindIntent: Intent = (heard, context) => {
+  const asks = says(heard, 'remind me', 'set (?:me )?(?:a )?reminders?');
+  if (!asks && !isList(heard)) return undefined;
+  const text = heard.given.replace(ME, ' ').replace(SET, ' ').trim();
+  if (context.keep === undefined) return howTo(text);
+  const isMany = isList(heard) || repeatsIn(text) > 1;
+  return asking(text, () => (isMany ? many(heard.given, context) : one(heard.given, context)));
+};
+
+function many(text: string, context: Context): Answer {
+  return severalAnswer({ text: text.replace(ME, ' ').slice(0, MAX_SEVERAL) }, context);
+}
+
+/** Read with its "remind me", so that a question asked back is a whole sentence. */
+function one(text: string, context: Context): Answer {
+  const tank = context.keep?.tankInUse();
+  const zone = zoneOf(context, tank);
+  const repeat = readRepeat(text, { field: 'question', nowMs: context.nowMs, zone });
+  const words = repeat.rest.replace(ME, ' ').replace(SET, ' ').trim();
+  return setReminder({ ...readWishText(words, 'question'), tank, zone, repeat }, context, []);
+}
+
+/** Questions asked back as answers: whole sentences to choose from; and the zone, which is set by a command. */
+function asking(text: string, run: () => Answer): Answer {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof Problem) || error.field !== 'zone') throw error;
+    return answer({
+      headline: error.message,
+      steps: [
+        'Choose one, or name yours: /remind several text:... zone:Europe/Berlin. It is kept from then on.',
+      ],
+      next:
+        text.length > MAX_SEVERAL
+          ? []
+          : error.choices.map((zone) => ({ label: zone, command: 'remind several', input: { text, zone } })),
+    });
+  }
+}
+
+/** Where nothing of the member's may be touched: how to set it. */
+function howTo(text: string): Answer {
+  const line =
+    'Set it with /remind task text:change filter floss when:every saturday 9am, or /remind test of:alkalinity when:...';
+  return answer({
+    headline: 'Reminders are between you and me: set it with /remind, or ask me in a direct message.',
+    steps: [line, 'Several at once: /remind several. The usual tests of your tank: /remind plan.'],
+    next: [
+      ...(repeatsIn(text) > 0 && text.length <= MAX_SEVERAL
+        ? [{ label: 'Set what I wrote', command: 'remind several', input: { text } }]
+        : []),
+      { label: 'The usual tests', command: 'remind plan', input: {} },
+    ],
+  });
+}
+
+/** "want: floss every sat, water change every other sat, ...": several repeats, no numbers of a tank, no question. */
+function isList({ given, mentions }: Heard): boolean {
+  const measured = mentions.some(({ kinds }) => kinds.some((kind) => kind !== 'days' && kind !== 'bare'));
+  return !measured && !given.includes('?') && given.length <= MAX_SEVERAL && repeatsIn(given) >= LIST;
+}
+
+function repeatsIn(text: string): number {
+  try {
+    return piecesOf(text, 'question').filter((piece) => findPhrase(piece, 'question') !== undefined).length;
+  } catch (error) {
+    if (error instanceof Problem) return 0;
+    throw error;
+  }
+}

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { Problem } from '../../core/problem.ts';
+import { defineCommand } from '../command.ts';
+import { idOption } from '../options.ts';
+import { managedServer } from './managing.ts';
+import { settingsAnswer } from './settings-answer.ts';
+
+/** Channels that can be named. */
+export const MOST_PUBLIC = 20;
+
+export const publicCommand = defineCommand({
+  path: ['desk', 'public'],
+  summary: 'Names the channels where everyone sees my answers; with none named, all of them',
+  example: '/desk public add:123456789012345678',
+  private: true,
+  managers: true,
+  options: z.strictObject({
+    add: idOption(
+      'channel',
+      'A channel where answers are public; a forum stands for all its posts',
+    ).optional(),
+    remove: idOption('channel', 'A channel to take off the list').optional(),
+  }),
+  run: ({ add, remove }, context) => {
+    const server = managedServer(context);
+    const settings = server.settings();
+    const before = settings.publicChannelIds;
+    if (add === undefined && remove === undefined) throw nothing();
+    if (remove !== undefined && !before.includes(remove)) throw notListed(remove, before.length === 0);
+    const after = before.filter((id) => id !== remove && id !== add);
+    if (add !== undefined && add !== remove) after.push(add);
+    if (after.length > MOST_PUBLIC) {
+      const limit = `at most ${MOST_PUBLIC} channels`;
+      throw new Problem('The list is full.', { field: 'add', limit, hint: 'Take one off first.' });
+    }
+    server.change({ ...settings, publicChannelIds: after });
+    const opened =
+      after.length === 0 ? 'No channel is listed, so answers are public in all of them.' : 'Set.';
+    return settingsAnswer(server, opened);
+  },
+});
+
+function nothing(): Problem {
+  return new Problem('Which channel?', {
+    field: 'add',
+    limit: 'add or remove',
+    hint: '/desk show lists those named, /desk clear what:public takes all of them off.',
+  });
+}
+
+function notListed(given: string, isEmpty: boolean): Problem {
+  return new Problem('That channel is not on the list.', {
+    field: 'remove',
+    given,
+    limit: isEmpty ? 'the list is empty: answers are public everywhere' : undefined,
+    hint: '/desk show lists those named.',
+  });
+}

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { Problem } from '../../core/problem.ts';
+import { defineCommand } from '../command.ts';
+import { idOption } from '../options.ts';
+import type { DeskSettings, Server } from '../server.ts';
+import { alkalinityUnits, profileOptions, temperatureUnits, volumeUnits } from '../tank/options.ts';
+import { managedServer } from './managing.ts';
+import { settingsAnswer } from './settings-answer.ts';
+
+const options = z.strictObject({
+  volume: profileOptions.units,
+  alkalinity: profileOptions.alkalinity,
+  temperature: profileOptions.temperature,
+  reminders: idOption(
+    'channel',
+    'Where reminders go that are set for a channel without naming one',
+  ).optional(),
+  helpers: idOption('role', 'The role of those who help members').optional(),
+});
+
+export const setCommand = defineCommand({
+  path: ['desk', 'set'],
+  summary: 'Sets the usual units, the channel for reminders and the helper role of this server',
+  example: '/desk set volume:US gallons alkalinity:dKH',
+  private: true,
+  managers: true,
+  options,
+  run: (input, context) => {
+    const server = managedServer(context);
+    const given = Object.values(input).filter((value) => value !== undefined);
+    if (given.length === 0) {
+      throw new Problem('There is nothing to set.', {
+        field: 'options',
+        limit: Object.keys(options.shape).join(', '),
+        hint: '/desk show tells what is set, /desk clear takes it back.',
+      });
+    }
+    server.change(changed(server, input));
+    return settingsAnswer(server, 'Set.');
+  },
+});
+
+function changed(server: Server, input: z.infer<typeof options>): DeskSettings {
+  const before = server.settings();
+  const { volume, alkalinity, temperature, reminders, helpers } = input;
+  if (reminders !== undefined && !server.mayWrite(reminders)) throw notWritable(reminders);
+  return {
+    ...before,
+    units: {
+      volume: volume === undefined ? before.units.volume : volumeUnits[volume],
+      alkalinity: alkalinity === undefined ? before.units.alkalinity : alkalinityUnits[alkalinity],
+      temperature: temperature === undefined ? before.units.temperature : temperatureUnits[temperature],
+    },
+    reminderChannelId: reminders ?? before.reminderChannelId,
+    helperRoleId: helpers ?? before.helperRoleId,
+  };
+}
+
+function notWritable(given: string): Problem {
+  return new Problem('Nobody can be reminded there.', {
+    field: 'reminders',
+    given,
+    limit: 'a text channel or thread of this server in which you may write yourself',
+  });
+}

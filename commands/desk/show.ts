@@ -1,0 +1,14 @@
+import { z } from 'zod';
+import { defineCommand } from '../command.ts';
+import { managedServer } from './managing.ts';
+import { settingsAnswer } from './settings-answer.ts';
+
+export const showCommand = defineCommand({
+  path: ['desk', 'show'],
+  summary: "This server's settings, and the permissions I lack in its channels",
+  example: '/desk show',
+  private: true,
+  managers: true,
+  options: z.strictObject({}),
+  run: (_, context) => settingsAnswer(managedServer(context), 'These are the settings of this server.'),
+});

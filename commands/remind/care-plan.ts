@@ -1,0 +1,59 @@
+import { printed } from '../../core/log/value.ts';
+import { loggable } from '../../core/water/loggable.ts';
+import type { Fact } from '../answer.ts';
+import type { Reading, Tank } from '../keep.ts';
+import { spanWords } from '../log/words.ts';
+import type { Reminder } from '../reminder.ts';
+import { targetsOf, waterWords } from '../tank/print.ts';
+import { ruleWords } from './times.ts';
+import { wakeOf } from './wake.ts';
+
+/** What a sitter does first. Common practice, no source. */
+export const URGENT_STEPS: readonly string[] = [
+  'Water on the floor, a burning smell or a tingle in the water: touch nothing wet, switch off at the breaker first, then call the owner.',
+  'Power cut: keep the lid on and the tank wrapped against the cold, feed nothing, and move the surface (a battery air pump, or pour water back from a jug every few minutes). When power is back, see that every pump and the heater runs.',
+  'Too warm (28 °C or more): check with a second thermometer, lights off, lid open, a fan across the water, more movement at the surface. Unplug the heater if it is on. No ice into the tank.',
+  'Too cold (below 23 °C): check that the heater has power, unplug it before you reach in, and let it warm up slowly, about 1 °C a day.',
+  'Fish gasping at the surface: more movement at the surface at once, then call the owner.',
+  'Top up with fresh (RO/DI) water only, never with salt water, and only to the mark.',
+];
+
+/** The water, the targets and the last readings of a tank. */
+export function tankFacts(tank: Tank, latest: readonly Reading[], nowMs: number): readonly Fact[] {
+  const targets = targetsOf(tank).map(({ label, range }) => `${label} ${range}`);
+  const last = latest.map(
+    ({ parameter: id, value, atMs }) =>
+      `${loggable(id).label} ${printed(id, value, tank.units)} (${spanWords(Math.max(0, nowMs - atMs))} ago)`,
+  );
+  return [
+    { label: tank.name, value: waterWords(tank) },
+    { label: 'Should be', value: targets.join(', ') },
+    { label: 'Last read', value: last.join(', ') || 'nothing logged' },
+  ];
+}
+
+/** Each reminder that is still to come with its rule; the amounts are in its text. */
+export function reminderFacts(
+  reminders: readonly Reminder[],
+  nowMs: number,
+  tanks: readonly Tank[] = [],
+): readonly Fact[] {
+  const live = reminders.filter((one) => isLive(one));
+  const nameOf = (id: number | undefined): string => tanks.find((tank) => tank.id === id)?.name ?? '';
+  return live.map((reminder) => {
+    const tank = tanks.length > 1 ? nameOf(reminder.tankId) : '';
+    const nextMs = wakeOf(reminder);
+    return {
+      label: tank === '' ? reminder.text : `${tank}: ${reminder.text}`,
+      value: ruleWords(reminder),
+      ...(nextMs === undefined || nextMs < nowMs ? {} : { atMs: nextMs }),
+    };
+  });
+}
+
+/** Whether it will be sent again, or waits only to be done. */
+function isLive(reminder: Reminder): boolean {
+  return (
+    wakeOf(reminder) !== undefined || (reminder.rule.every === 'after' && reminder.trouble === undefined)
+  );
+}

@@ -1,0 +1,80 @@
+import { Problem } from '../problem.ts';
+import { findPhrase } from '../schedule/phrase.ts';
+import { START } from './repeat-day.ts';
+import type { RepeatContext } from './repeat-said.ts';
+import { readRepeat, type Repeat } from './repeat.ts';
+import { localTime } from './when.ts';
+
+/** Most repeats read out of one text. */
+export const MOST_REPEATS = 12;
+const LEAD =
+  /^\s*(?:hi|hello|hey)?[\s,]*(?:please )?(?:i )?(?:want|need|remind me(?: to| of| about)?|reminders?(?: for)?|set(?: up)?|schedule)\s*[:,]?\s*/i;
+const BETWEEN = /,? ?\bon the (?:mon|tues|wednes|thurs|fri|satur|sun)days (?:in )?between\b/i;
+/** A piece that only goes on with the one before: "wed and fri", "9am". */
+const GOES_ON =
+  /^(?:and )?(?:(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*(?:\s*(?:and|&|,)\s*)?)+(?: (?:at )?[\d:]+ ?(?:[ap]m)?)?$|^(?:at )?(?:\d{1,2}(?::\d{2}|(?::\d{2})? ?[ap]m))$/i;
+
+/**
+ * Several repeats in one text, cut at commas, semicolons and lines: "change floss every sat, water change every other
+ * sat, trace elements on the saturdays between. start 3 jan 2026". A start said once holds for all. "Between" is the
+ * other week of the repeat before it.
+ *
+ * @throws Problem for a part without a time or without a subject, and as `readRepeat`.
+ */
+export function readRepeats(text: string, context: RepeatContext): readonly Repeat[] {
+  const starts = text.match(new RegExp(START.source, 'gi')) ?? [];
+  const common = starts.length === 1 ? (starts[0] ?? '') : '';
+  const body = (common === '' ? text : text.replace(common, ' ')).replace(LEAD, '');
+  const pieces = piecesOf(body, context.field);
+  if (pieces.length > MOST_REPEATS) {
+    throw new Problem(`That are ${pieces.length}; I take ${MOST_REPEATS} at a time.`, {
+      field: context.field,
+    });
+  }
+  const start = common.replace(/^[\s,]+/, '');
+  const found: Repeat[] = [];
+  for (const piece of pieces) {
+    const one = BETWEEN.test(piece)
+      ? between(piece, found.at(-1), context)
+      : readRepeat(start === '' ? piece : `${piece}, ${start}`, context);
+    if (!/[\p{L}\p{N}]/u.test(one.rest))
+      throw new Problem('What is to be done then?', { field: context.field, given: piece });
+    found.push(one);
+  }
+  return found;
+}
+
+/** Pieces with one time each: a piece without one begins the next, a bare weekday or hour goes on with the last. */
+export function piecesOf(text: string, field: string): readonly string[] {
+  const cut = text.split(/[,;\n]|\.(?=\s|$)/).map((part) => part.trim().replace(/^and /i, ''));
+  const pieces: string[] = [];
+  let open = '';
+  for (const part of cut.filter((each) => each !== '')) {
+    const last = pieces.at(-1);
+    if (open === '' && last !== undefined && GOES_ON.test(part)) {
+      pieces[pieces.length - 1] = `${last}, ${part}`;
+      continue;
+    }
+    open = open === '' ? part : `${open}, ${part}`;
+    if (!BETWEEN.test(part) && findPhrase(part, field) === undefined) continue;
+    pieces.push(open);
+    open = '';
+  }
+  return open === '' ? pieces : [...pieces, open];
+}
+
+function between(piece: string, before: Repeat | undefined, context: RepeatContext): Repeat {
+  const rule = before?.rule;
+  if (before === undefined || rule?.every !== 'weeks' || rule.count !== 2) {
+    throw new Problem('I can not count "between" there.', {
+      field: context.field,
+      given: piece,
+      hint: 'It needs a part before it that comes every other week; or name the first day: every other saturday, start 10 jan 2026.',
+    });
+  }
+  const [day = '', time = ''] = before.anchor.split(' ');
+  const first = localTime(Date.parse(`${day}T00:00Z`) + WEEK_MS).slice(0, 10);
+  return { rule, anchor: `${first} ${time}`, rest: piece.replace(BETWEEN, '').trim(), notes: [] };
+}
+
+const WEEK_MS = 7 * 86_400_000;
