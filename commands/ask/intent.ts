@@ -9,3 +9,8 @@ export type Intent = (heard: Heard, context: Context) => Answer | undefined;
 export function says(heard: Heard, ...words: readonly string[]): boolean {
   return new RegExp(String.raw`(?<![a-z0-9])(?:${words.join('|')})(?![a-z0-9])`).test(heard.text);
 }
+
+/** Whether others may read the answer: on a server, where no tank in use makes an answer in plain words private. */
+export function isOpen({ server, keep }: Context): boolean {
+  return server !== undefined && keep?.tankInUse() === undefined;
+}

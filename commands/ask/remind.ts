@@ -9,21 +9,27 @@ import { setReminder } from '../remind/set.ts';
 import { MAX_SEVERAL, severalAnswer } from '../remind/several.ts';
 import { readWishText } from '../remind/wish-text.ts';
 import { zoneOf } from '../zone.ts';
-import { says, type Intent } from './intent.ts';
+import { isOpen, says, type Intent } from './intent.ts';
 
 const ME = /\b(?:please )?(?:can you |could you )?remind me\b(?: to\b| about\b| of\b)?/i;
 const SET = /\bset (?:me )?(?:a )?reminders?(?: to\b| for\b| of\b)?/i;
+/** "water change reminder every 2 weeks". */
+const NOUN = /\breminders?\b(?: for\b| to\b)?/i;
+const DOUBTFUL = /\bbi-?(?:weekly|monthly|annual(?:ly)?|yearly)\b/i;
 /** Parts that repeat make a list of wishes. */
 const LIST = 3;
 
 /** "remind me to test alk every other saturday 9am", or a list of what is to be done how often. */
 export const remindIntent: Intent = (heard, context) => {
-  const asks = says(heard, 'remind me', 'set (?:me )?(?:a )?reminders?');
+  const { given } = heard;
+  const asks =
+    says(heard, 'remind me', 'set (?:me )?(?:a )?reminders?') ||
+    (NOUN.test(given) && (repeatsIn(given) > 0 || DOUBTFUL.test(given)));
   if (!asks && !isList(heard)) return undefined;
-  const text = heard.given.replace(ME, ' ').replace(SET, ' ').trim();
-  if (context.keep === undefined) return howTo(text);
+  const text = given.replace(ME, ' ').replace(SET, ' ').replace(NOUN, ' ').trim();
+  if (context.keep === undefined || isOpen(context)) return howTo(text);
   const isMany = isList(heard) || repeatsIn(text) > 1;
-  return asking(text, () => (isMany ? many(heard.given, context) : one(heard.given, context)));
+  return asking(text, () => (isMany ? many(given, context) : one(given, context)));
 };
 
 function many(text: string, context: Context): Answer {
@@ -35,7 +41,7 @@ function one(text: string, context: Context): Answer {
   const tank = context.keep?.tankInUse();
   const zone = zoneOf(context, tank);
   const repeat = readRepeat(text, { field: 'question', nowMs: context.nowMs, zone });
-  const words = repeat.rest.replace(ME, ' ').replace(SET, ' ').trim();
+  const words = repeat.rest.replace(ME, ' ').replace(SET, ' ').replace(NOUN, ' ').trim();
   return setReminder({ ...readWishText(words, 'question'), tank, zone, repeat }, context, []);
 }
 
@@ -44,7 +50,9 @@ function asking(text: string, run: () => Answer): Answer {
   try {
     return run();
   } catch (error) {
-    if (!(error instanceof Problem) || error.field !== 'zone') throw error;
+    if (!(error instanceof Problem)) throw error;
+    if (error.field === 'text' && error.choices.length > 0) return whichOf(error);
+    if (error.field !== 'zone') throw error;
     return answer({
       headline: error.message,
       steps: [
@@ -56,6 +64,15 @@ function asking(text: string, run: () => Answer): Answer {
           : error.choices.map((zone) => ({ label: zone, command: 'remind several', input: { text, zone } })),
     });
   }
+}
+
+/** Each choice is a whole text. */
+function whichOf({ message, given = '', choices }: Problem): Answer {
+  return answer({
+    headline: message,
+    read: [`"${given}" in what you wrote`],
+    next: choices.map((text) => ({ label: text.slice(0, 80), command: 'remind several', input: { text } })),
+  });
 }
 
 /** Where nothing of the member's may be touched: how to set it. */

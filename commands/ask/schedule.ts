@@ -3,13 +3,13 @@ import { instantOf, nextClockChange, type ClockChange } from '../../core/schedul
 import { TIME } from '../../core/words/repeat-said.ts';
 import { localTime } from '../../core/words/when.ts';
 import { readClock } from '../../core/quantity/dated.ts';
-import { testPlan } from '../../core/care/test-plan.ts';
+import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { answer, type Fact } from '../answer.ts';
 import { planKind } from '../checkup/plan.ts';
 import { kindWords } from '../tank/print.ts';
 import { knownZone } from '../zone.ts';
-import { says, type Intent } from './intent.ts';
+import { isOpen, says, type Intent } from './intent.ts';
 
 /** "how often do I test what": the usual table, and reminders for it. */
 export const howOftenIntent: Intent = (heard, context) => {
@@ -19,13 +19,14 @@ export const howOftenIntent: Intent = (heard, context) => {
   if (!asks) return undefined;
   const tank = context.keep?.tankInUse();
   const kind = planKind(tank, context.nowMs);
+  const plan = testPlan(kind);
   const whose = kind === 'new' ? 'a tank in its first months' : kindWords[kind];
   return answer({
-    headline: `Not everything every day: for ${whose} alkalinity most often, the rest weekly to monthly.`,
+    headline: `Not everything every day: ${mostOften(plan)} most often, the rest less (${whose}).`,
     read: [tank === undefined ? `a ${whose}, grown in` : `your tank ${tank.name}, ${whose}`],
     table: {
       head: ['Test', 'How often'],
-      rows: testPlan(kind).map(({ parameter: id, often }) => [loggable(id).label, often]),
+      rows: plan.map(({ parameter: id, often }) => [loggable(id).label, often]),
     },
     steps: [
       'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',
@@ -38,6 +39,19 @@ export const howOftenIntent: Intent = (heard, context) => {
   });
 };
 
+function stepOf({ remind }: TestHabit): number {
+  return typeof remind === 'object' ? Infinity : remind;
+}
+
+/** "salinity and ammonia": what has the shortest step. */
+function mostOften(plan: readonly TestHabit[]): string {
+  const shortest = Math.min(...plan.map(stepOf));
+  return plan
+    .filter((habit) => stepOf(habit) === shortest)
+    .map(({ parameter: id }) => loggable(id).label)
+    .join(' and ');
+}
+
 /** The clock change: what to do with the lights, and that a reminder in the hour that goes missing comes once. */
 export const clockChangeIntent: Intent = (heard, context) => {
   const asks = says(
@@ -48,7 +62,7 @@ export const clockChangeIntent: Intent = (heard, context) => {
     'time change',
   );
   if (!asks) return undefined;
-  const zone = knownZone(context, context.keep?.tankInUse());
+  const zone = isOpen(context) ? undefined : knownZone(context, context.keep?.tankInUse());
   const change = zone === undefined ? undefined : nextClockChange(zone, context.nowMs);
   return answer({
     headline:

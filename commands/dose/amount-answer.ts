@@ -75,17 +75,17 @@ export function amountAnswer(asked: AskedDose): Answer {
         input: effectInput(form, portionG, asked),
       },
       ...(asked.remindable === true && split.days > 1 && water.given
-        ? [eachDay(form, portionG, split.days)]
+        ? [eachDay(saltName(compound, form), portionG, split.days)]
         : []),
     ],
   });
 }
 
 /** A reminder for each day's portion, short enough for a button. */
-function eachDay(form: Compound, portionG: number, days: number): NextAction {
-  const text = `${mass(portionG)} of ${form.name}`;
+function eachDay(salt: string, portionG: number, days: number): NextAction {
+  const text = `${mass(portionG)} of ${salt}`;
   const input = { text, when: 'daily 9am', times: String(days) };
-  return { label: 'Remind me of each day’s portion', command: 'remind task', input };
+  return { label: 'Remind me of each day’s portion, the first at 9am', command: 'remind task', input };
 }
 
 /** The day's portion as the options of `/dose effect`. */
@@ -108,7 +108,7 @@ function headline(
   split: Split,
   form: Compound,
 ): string {
-  const label = compound.forms.length > 1 ? compound.label : form.name;
+  const label = saltName(compound, form);
   const per = water.given ? '' : ' per 100 L';
   const days =
     split.days === 1
@@ -122,6 +122,11 @@ function headline(
   const small = grams / split.days < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
   return `${mass(grams)} of ${label}${grade}${per}${days}: ${effect}.${open}${small}`;
+}
+
+/** Where the form is open, the salt without it. */
+function saltName({ forms, label }: AskedCompound, form: Compound): string {
+  return forms.length > 1 ? label : form.name;
 }
 
 function sideFacts(

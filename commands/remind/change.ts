@@ -11,6 +11,7 @@ import { askedText, askedWhen } from './asked-plan.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
 import { firstTimes } from './first-times.ts';
 import { changed } from './moves.ts';
+import { nextFacts } from './occurrence.ts';
 import { placeCautions, placeFact, startedOr } from './set.ts';
 import { whenOption } from './task.ts';
 import { ruleWords } from './times.ts';
@@ -50,7 +51,10 @@ export const changeCommand = defineCommand({
     return answer({
       headline: `Changed reminder ${after.id}: ${after.text}, ${ruleWords(after)}.`,
       read: repeat?.notes ?? [],
-      facts: [...firstTimes(after, nowMs), placeFact(after.place)],
+      facts: [
+        ...(repeat === undefined || after.pause !== undefined ? nextFacts(after) : firstTimes(after, nowMs)),
+        placeFact(after.place),
+      ],
       cautions: placeCautions(after.place),
       next: [{ label: 'My reminders', command: 'remind list', input: {} }],
     });

@@ -4,7 +4,7 @@ import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import type { Reading, Tank } from '../keep.ts';
 import { spanWords } from '../log/words.ts';
 import type { Reminder } from '../reminder.ts';
-import { occurrenceAfter } from './progress.ts';
+import { occurrenceAfter, placeWords } from './progress.ts';
 import { ruleWords, timeFact } from './times.ts';
 
 /** A reminder that is due, and who reads the message. */
@@ -28,6 +28,7 @@ export function dueAnswer(parts: DueParts): Answer {
   const { reminder, tank, last, dueMs, nowMs, zone, to } = parts;
   const named = tank === undefined || to === 'channel' ? '' : `${tank.name}: `;
   const isLate = nowMs - dueMs > LATE_MS;
+  const place = placeWords(reminder, dueMs);
   const readings =
     to === 'channel' || tank === undefined ? [] : last.map((one) => lastFact(one, tank, nowMs));
   return answer({
@@ -35,7 +36,12 @@ export function dueAnswer(parts: DueParts): Answer {
     read: isLate
       ? [`It was due ${spanWords(nowMs - dueMs)} ago; I was away. One message stands for all I missed of it.`]
       : [],
-    facts: [timeFact(isLate ? 'Was due' : 'Due', dueMs, zone), ...readings, ...followFacts(parts)],
+    facts: [
+      timeFact(isLate ? 'Was due' : 'Due', dueMs, zone),
+      ...(place === undefined ? [] : [{ label: 'Which', value: place }]),
+      ...readings,
+      ...followFacts(parts),
+    ],
     next: actions(parts),
   });
 }

@@ -38,6 +38,14 @@ export function occurrenceAfter(plan: Plan, afterMs: number): number | undefined
   return next === undefined || next.index >= times ? undefined : next.atMs;
 }
 
+/** "2 of 4" for the occurrence of an instant of a plan that ends; undefined for one without an end. */
+export function placeWords(plan: Plan, atMs: number): string | undefined {
+  const { anchor, zone, rule, times } = plan;
+  const index = latestUpTo(anchor, zone, rule, atMs)?.index;
+  if (times === undefined || index === undefined) return undefined;
+  return `${Math.min(index + 1, times)} of ${times}`;
+}
+
 /** The last occurrence at or before `atMs`; with `times` never one beyond the last. */
 export function occurrenceUpTo(plan: Plan, atMs: number): number | undefined {
   const { anchor, zone, rule, times = Infinity } = plan;

@@ -1,5 +1,6 @@
 import { Problem } from '../problem.ts';
 import { findPhrase } from '../schedule/phrase.ts';
+import { WEEKDAY } from '../schedule/weekday.ts';
 import { START } from './repeat-day.ts';
 import type { RepeatContext } from './repeat-said.ts';
 import { readRepeat, type Repeat } from './repeat.ts';
@@ -13,6 +14,9 @@ const BETWEEN = /,? ?\bon the (?:mon|tues|wednes|thurs|fri|satur|sun)days (?:in 
 /** A piece that only goes on with the one before: "wed and fri", "9am". */
 const GOES_ON =
   /^(?:and )?(?:(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*(?:\s*(?:and|&|,)\s*)?)+(?: (?:at )?[\d:]+ ?(?:[ap]m)?)?$|^(?:at )?(?:\d{1,2}(?::\d{2}|(?::\d{2})? ?[ap]m))$/i;
+
+/** A weekday left over, as in "feed corals mon, wed": it belongs to a time that was not read. */
+const LOOSE_DAY = new RegExp(String.raw`\s${WEEKDAY}(?=\s*(?:,|&|and\b))`, 'i');
 
 /**
  * Several repeats in one text, cut at commas, semicolons and lines: "change floss every sat, water change every other
@@ -31,14 +35,21 @@ export function readRepeats(text: string, context: RepeatContext): readonly Repe
       field: context.field,
     });
   }
-  const start = common.replace(/^[\s,]+/, '');
+  const ends = common === '' ? [] : [common.replace(/^[\s,]+/, '')];
   const found: Repeat[] = [];
   for (const piece of pieces) {
+    const whole = (instead: string): string =>
+      [...pieces.map((each) => (each === piece ? instead : each)), ...ends].join(', ');
     const one = BETWEEN.test(piece)
       ? between(piece, found.at(-1), context)
-      : readRepeat(start === '' ? piece : `${piece}, ${start}`, context);
-    if (!/[\p{L}\p{N}]/u.test(one.rest))
-      throw new Problem('What is to be done then?', { field: context.field, given: piece });
+      : inWhole(whole, ends, () => readRepeat([piece, ...ends].join(', '), context));
+    if (!/[\p{L}\p{N}]/u.test(one.rest) || LOOSE_DAY.test(one.rest)) {
+      throw new Problem('What is to be done when, in that part?', {
+        field: context.field,
+        given: piece,
+        hint: 'Say the task and then its time, between commas: feed corals every mon, wed and fri, change floss every sat.',
+      });
+    }
     found.push(one);
   }
   return found;
@@ -61,6 +72,21 @@ export function piecesOf(text: string, field: string): readonly string[] {
     open = '';
   }
   return open === '' ? pieces : [...pieces, open];
+}
+
+/** Choices for one part as choices for the whole text. */
+function inWhole(whole: (instead: string) => string, ends: readonly string[], read: () => Repeat): Repeat {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof Problem) || error.choices.length === 0) throw error;
+    const { field, given } = error;
+    const end = ends.map((each) => `, ${each}`).join('');
+    const choices = error.choices.map((choice) =>
+      whole(choice.endsWith(end) ? choice.slice(0, choice.length - end.length) : choice),
+    );
+    throw new Problem(error.message, { field, given, choices });
+  }
 }
 
 function between(piece: string, before: Repeat | undefined, context: RepeatContext): Repeat {

@@ -6,11 +6,13 @@ import { commands, findCommand } from '../../commands/index.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { sources } from '../../core/sources.ts';
 import { openStore } from '../../bot/store/open.ts';
+import { typedInput } from '../../bot/discord/asked/call.ts';
 import { readLine } from '../../bot/terminal/read.ts';
+import { managed } from './desk/managed.ts';
 import { textOf } from './text.ts';
 
 /** Commands about what is kept: they compute nothing and cite nothing. */
-const KEEPING = new Set(['tank', 'log', 'mydata']);
+const KEEPING = new Set(['tank', 'log', 'remind', 'mydata', 'desk']);
 
 /** The names the product promises. */
 const PROMISED = [
@@ -35,11 +37,16 @@ describe('the list of commands', () => {
 
 const NOW_MS = Date.UTC(2026, 5, 1, 18);
 
+/** What the examples speak of. */
+const SET_UP = ['tank new', 'log add', 'log dose', 'remind test', 'remind task', 'remind hand-over'];
+/** What is filled in where an offer asks for it. */
+const FILLED: Readonly<Record<string, string>> = { when: 'every sunday 10am', readings: 'alk 8.1' };
+
 /** A member with the tank and the readings that the examples speak of. */
 function member(): Context {
   const keep = openStore({ file: ':memory:', nowMs: () => NOW_MS }).keepFor('100000000000000001');
-  const context: Context = { nowMs: NOW_MS, zone: 'UTC', keep };
-  for (const line of ['tank new', 'log add', 'log dose']) exampleOf(findCommand(line.split(' ')), context);
+  const context: Context = { ...managed().context, nowMs: NOW_MS, zone: 'UTC', keep };
+  for (const line of SET_UP) exampleOf(findCommand(line.split(' ')), context);
   return context;
 }
 
@@ -73,9 +80,9 @@ describe.each(commands.map((command) => ({ name: command.path.join(' '), command
 
     it('can be shown on every platform', () => {
       expect(command.summary.length).toBeLessThanOrEqual(100);
-      for (const word of command.path) expect(word).toMatch(/^[a-z]{1,32}$/);
+      for (const word of command.path) expect(word).toMatch(/^[a-z][a-z-]{0,31}$/);
       for (const option of optionsOf(command.options)) {
-        expect(option.name).toMatch(/^[a-z]{1,32}$/);
+        expect(option.name).toMatch(/^[a-z][a-z-]{0,31}$/);
         expect(option.description.length).toBeLessThanOrEqual(100);
       }
     });
@@ -83,10 +90,12 @@ describe.each(commands.map((command) => ({ name: command.path.join(' '), command
     it('offers only next steps that work', () => {
       const context = member();
       if (command.path.join(' ') === 'tank new') context.keep?.removeTank(1);
-      for (const { command: name, input } of exampleOf(command, context).next) {
+      for (const { command: name, input, ask = [] } of exampleOf(command, context).next) {
         const target = findCommand(name.split(' '));
         if (target === undefined) throw new Error(`no command ${name}`);
-        expect(runWithDefaults(target, input, context).headline).not.toBe('');
+        const filled = Object.fromEntries(ask.map((field) => [field, FILLED[field] ?? '']));
+        const typed = typedInput(target, { ...input, ...filled });
+        expect(runWithDefaults(target, typed, context).headline).not.toBe('');
       }
     });
   },

@@ -85,7 +85,7 @@ describe('hostile texts', () => {
     const options = optionsOf(newCommand?.options ?? tankCommands[0]!.options).filter(
       ({ kind, choices }) => kind === 'string' && choices === undefined,
     );
-    expect(options.length).toBe(12);
+    expect(options.length).toBe(13);
     for (const [index, text] of hostileSample(7).slice(0, 4000).entries()) {
       const { name = '' } = options[index % options.length] ?? {};
       run('tank new', { ...base, [name]: text });

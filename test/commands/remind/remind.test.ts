@@ -125,13 +125,14 @@ describe('the time zone', () => {
   });
 });
 
+function due(): Club {
+  const found = withTank();
+  found.owner.run('/remind task text:change floss when:saturdays 9am');
+  expect(found.wait(2)).toEqual(['2026-01-03T08:00 change floss']);
+  return found;
+}
+
 describe('done, later, skip', () => {
-  function due(): Club {
-    const found = withTank();
-    found.owner.run('/remind task text:change floss when:saturdays 9am');
-    expect(found.wait(2)).toEqual(['2026-01-03T08:00 change floss']);
-    return found;
-  }
   const first = { reminder: '1', due: String(Date.UTC(2026, 0, 3, 8) / 1000) };
 
   it('count an occurrence once, however often its button is pressed', () => {

@@ -101,6 +101,10 @@ describe('a calendar read back by another parser (RFC 5545)', () => {
   });
 });
 
+function dayOf(atMs: number): string {
+  return localTime(atMs, 'America/Chicago').slice(0, 10);
+}
+
 describe('clock changes', () => {
   /**
    * 02:30 on 8 March 2026 is not there in Chicago. RFC 5545 section 3.3.5 reads it with the offset before the gap, so
@@ -130,10 +134,6 @@ describe('clock changes', () => {
     expect(text).toContain('DTSTART;TZID=America/Chicago:20260308T033000');
     expect(text).toContain('DTSTART;TZID=America/Chicago:20260309T023000');
   });
-
-  function dayOf(atMs: number): string {
-    return localTime(atMs, 'America/Chicago').slice(0, 10);
-  }
 });
 
 describe('the text', () => {
