@@ -5,6 +5,7 @@ import { answer } from '../../../commands/answer.ts';
 import { ask } from '../../../commands/ask.ts';
 import { doseCommands } from '../../../commands/dose.ts';
 import { mydataCommands } from '../../../commands/mydata.ts';
+import { remindCommands } from '../../../commands/remind.ts';
 import { tankCommands } from '../../../commands/tank.ts';
 import { sampleDesk } from './sample.ts';
 
@@ -69,7 +70,8 @@ describe('a number', () => {
 
 describe('a tank that is kept', () => {
   it('fills in what is left out, in commands and in words, and is removed by a number', async () => {
-    const desk = { ...sampleDesk(), commands: [...doseCommands, ...tankCommands, ...mydataCommands], ask };
+    const commands = [...doseCommands, ...tankCommands, ...remindCommands, ...mydataCommands];
+    const desk = { ...sampleDesk(), commands, ask };
     const reply = (line: string, before: Standing = { offers: [] }) => replyTo(line, before, desk, style);
     const dose = '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash';
     expect((await reply(dose)).text).toContain('per 100 L');
