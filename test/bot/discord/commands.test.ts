@@ -114,7 +114,9 @@ describe('the real commands on Discord', () => {
     const { standIn } = club;
     expect(offered.size).toBeGreaterThan(0);
     for (const id of offered) {
-      expect((await standIn.component(id).reply).text).not.toMatch(/Error [0-9a-f]{8}|no longer (?:works|here)/);
+      expect((await standIn.component(id).reply).text).not.toMatch(
+        /Error [0-9a-f]{8}|no longer (?:works|here)/,
+      );
     }
   });
 });
