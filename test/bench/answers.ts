@@ -15,8 +15,8 @@ import { printRows, type Row } from './table.ts';
 
 const context = { nowMs: 0 };
 
-/** Commands about what is kept; `store.ts` measures what they do. */
-const KEEPING = new Set(['tank', 'log', 'mydata']);
+/** Commands about what is kept; `store.ts` and `reminders.ts` measure what they do. */
+const KEEPING = new Set(['tank', 'log', 'remind', 'mydata', 'desk']);
 
 /** Every command's own example: its answer, and the answer shown on both platforms. */
 export function benchAnswers(): void {
