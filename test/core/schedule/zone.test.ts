@@ -55,7 +55,7 @@ const transitions: [string, string, string, string, number, number][] = [
 
 /** What release 2025c foresaw; 2026c (in Node 22.23 and 24.21) has no such change in Morocco any more. */
 function foreseenIn2025(): [string, string, string, string, number, number][] {
-  if ((process.versions.tz ?? '') > '2025c') return [];
+  if ((process.versions['tz'] ?? '') > '2025c') return [];
   return [
     ['Africa/Casablanca', '2027-02-07T02:00:00Z', '2027-02-07 03:00', '2027-02-07 02:00', 60, 0],
     ['Africa/Casablanca', '2027-03-14T02:00:00Z', '2027-03-14 02:00', '2027-03-14 03:00', 0, 60],
