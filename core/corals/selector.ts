@@ -1,4 +1,5 @@
-import type { CoralEntry, CoralGroup, CoralTag } from './entry.ts';
+import type { CoralEntry } from './entry.ts';
+import type { CoralGroup, CoralTag } from './kind.ts';
 
 /** Which corals a rule or an ally speaks of. */
 export type Selector =
