@@ -47,8 +47,14 @@ export interface LightPoint extends Spot {
 }
 
 /** The way the water mostly goes. */
-export type FlowDirection =
-  'left to right' | 'right to left' | 'front to back' | 'back to front' | 'changing';
+export const flowDirections = [
+  'left to right',
+  'right to left',
+  'front to back',
+  'back to front',
+  'changing',
+] as const;
+export type FlowDirection = (typeof flowDirections)[number];
 
 /** Everything a placement is judged by. */
 export interface Scene {

@@ -1,0 +1,35 @@
+import { fixed } from '../quantity/format.ts';
+
+/** Centimetres for people: whole from 20 up, else to a tenth. */
+export function cm(value: number): string {
+  return `${amount(value)} cm`;
+}
+
+/** "5 to 15 cm", or "5 cm" where both ends are the same. */
+export function cmRange(lowCm: number, highCm: number): string {
+  const [low, high] = [amount(lowCm), amount(highCm)];
+  return low === high ? `${low} cm` : `${low} to ${high} cm`;
+}
+
+/** Light for people: "90 to 110 PAR" (umol m-2 s-1). */
+export function parRange(lowPpfd: number, highPpfd: number): string {
+  const [low, high] = [Math.round(lowPpfd), Math.round(highPpfd)];
+  return low === high ? `${low} PAR` : `${low} to ${high} PAR`;
+}
+
+/** "3 to 7 months". */
+export function monthRange(soonest: number, latest: number | undefined): string {
+  const low = Math.max(0, Math.round(soonest));
+  if (latest === undefined) return `${low} months at the soonest`;
+  const high = Math.round(latest);
+  return low === high ? `about ${low} ${low === 1 ? 'month' : 'months'}` : `${low} to ${high} months`;
+}
+
+/** A distance still missing, never rounded down to less than is needed. */
+export function missingCm(value: number): string {
+  return cm(value < 20 ? Math.ceil(value * 10 - 1e-6) / 10 : Math.ceil(value - 1e-6));
+}
+
+function amount(value: number): string {
+  return fixed(value, value < 20 ? 1 : 0);
+}
