@@ -1,6 +1,7 @@
 import type { LoggableId } from '../core/water/loggable.ts';
 import type { ParameterId } from '../core/water/parameter.ts';
 import type { TankKind } from '../core/water/targets.ts';
+import type { CoralKeep } from './placed.ts';
 import type { ReminderKeep } from './reminder.ts';
 
 /**
@@ -10,7 +11,7 @@ import type { ReminderKeep } from './reminder.ts';
  * Every write has reached the disk when the function returns. Ids are numbers of this member's own rows; an id that is
  * not theirs behaves as one that does not exist.
  */
-export interface Keep extends ReminderKeep {
+export interface Keep extends ReminderKeep, CoralKeep {
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */

@@ -1,7 +1,10 @@
+import { coralNames, findCorals } from '../core/corals/find.ts';
 import { compoundNames } from '../core/dosing/compound.ts';
 import { clean } from '../core/quantity/clean.ts';
 import { definitionOf } from '../core/quantity/unit.ts';
 import { parameter, parameterIds } from '../core/water/parameter.ts';
+import { tellingName } from './coral/asked-kind.ts';
+import { numbered } from './coral/asked-placed.ts';
 import type { Keep } from './keep.ts';
 import type { Option } from './options.ts';
 import { named } from './remind/times.ts';
@@ -29,8 +32,26 @@ export function suggest(option: Option, typed: string, keep?: Keep): readonly st
     );
   if (option.suggest === 'zone') return matchingZones(typed).slice(0, MOST);
   if (option.suggest === 'reminder') return matching((keep?.reminders() ?? []).map(named), typed);
+  if (option.suggest === 'coral') return corals(typed);
+  if (option.suggest === 'placed') return matching(placed(keep), typed);
   if (option.suggest === 'unit' && option.quantity !== undefined) return withUnits(option, typed);
   return [];
+}
+
+/** Names that hold what is typed, else what it leads to however it is spelt. */
+function corals(typed: string): readonly string[] {
+  const begun = matching(coralNames(), typed);
+  const found = findCorals(typed);
+  const entries =
+    found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : found.near;
+  const led = entries.map(tellingName).filter((name) => !begun.includes(name));
+  return [...begun, ...led].slice(0, MOST);
+}
+
+/** The corals of the tank in use. */
+function placed(keep: Keep | undefined): readonly string[] {
+  const tank = keep?.tankInUse();
+  return keep === undefined || tank === undefined ? [] : keep.corals(tank.id).map(numbered);
 }
 
 function matching(all: readonly string[], typed: string): readonly string[] {

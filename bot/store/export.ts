@@ -1,4 +1,5 @@
 import type { Addition, Entry, Tank } from '../../commands/keep.ts';
+import type { Glass, KeptLightPoint, Placing } from '../../commands/placed.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { exportHandOver, exportNotice, exportReminder, iso } from './export-reminders.ts';
 import type { ExportedHandOver, ExportedNotice, ExportedReminder } from './export-reminders.ts';
@@ -31,6 +32,16 @@ export interface ExportedTank extends Tank {
   readonly entries: readonly ExportedEntry[];
   /** Oldest first. */
   readonly additions: readonly ExportedAddition[];
+  /** Inside, cm. */
+  readonly glass: Glass;
+  /** In the order they came. Spots in cm from the left, from the front, up from the bottom. */
+  readonly corals: readonly Placing[];
+  /** Oldest first; light in umol m-2 s-1. */
+  readonly lightPoints: readonly ExportedLightPoint[];
+}
+
+export interface ExportedLightPoint extends Omit<KeptLightPoint, 'atMs'> {
+  readonly measuredAt: string;
 }
 
 export interface ExportedEntry {
@@ -48,7 +59,8 @@ export interface ExportedAddition extends Omit<Addition, 'atMs'> {
 }
 
 export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
-  const { people, tanks, entries, additions, reminders, handOvers, notices } = tables;
+  const { people, tanks, entries, additions, glasses, corals, lightPoints } = tables;
+  const { reminders, handOvers, notices } = tables;
   const person = people.keyOf(discordId);
   const sinceMs = people.sinceMs(person);
   return {
@@ -63,6 +75,9 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
       ...tank,
       entries: entries.all(person, tank.id).map(exportEntry),
       additions: additions.select(person, tank.id, {}).map(exportAddition),
+      glass: glasses.get(person, tank.id),
+      corals: corals.all(person, tank.id),
+      lightPoints: lightPoints.all(person, tank.id).map(exportLightPoint),
     })),
     reminders: reminders.all(person).map(exportReminder),
     handOvers: handOvers.all(person).map((handOver) => exportHandOver(handOver, discordId)),
@@ -77,4 +92,8 @@ function exportEntry({ id, atMs, madeMs, note, values }: Entry): ExportedEntry {
 
 function exportAddition({ atMs, ...addition }: Addition): ExportedAddition {
   return { ...addition, addedAt: iso(atMs), unit: loggable(addition.parameter).unit };
+}
+
+function exportLightPoint({ atMs, ...point }: KeptLightPoint): ExportedLightPoint {
+  return { ...point, measuredAt: iso(atMs) };
 }

@@ -1,5 +1,6 @@
 import type Database from 'better-sqlite3';
 import type { Keep, NewEntry, TankProfile } from '../../commands/keep.ts';
+import { openCoralKeeps } from './coral-keep.ts';
 import { openErase } from './erase.ts';
 import { exportMember } from './export.ts';
 import { openPartings } from './partings.ts';
@@ -20,6 +21,7 @@ export function openKeeps(
   const partings = openPartings(db, tables, nowMs);
   const eraseMember = openErase(db, people, partings);
   const reminderKeepFor = openReminderKeeps(db, tables);
+  const coralKeepFor = openCoralKeeps(tables);
   const addTank = db.transaction((id: string, profile: TankProfile) =>
     tanks.add(people.keyOrNew(id), profile),
   );
@@ -46,6 +48,7 @@ export function openKeeps(
       removeAddition: (tankId, additionId) => additions.remove(me(), tankId, additionId),
       additions: (tankId, range) => additions.select(me(), tankId, range),
       ...reminderKeepFor(id),
+      ...coralKeepFor(id),
       exportAll: () => exportMember(tables, id, nowMs()),
       eraseAll: () => eraseMember(id),
     };

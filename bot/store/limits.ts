@@ -13,6 +13,9 @@ const EARLIEST_MS = Date.UTC(1970, 0);
 const LATEST_MS = Date.UTC(2200, 0);
 /** Beyond any value of any parameter; what is believable is asked before. */
 const MOST_VALUE = 1e6;
+/** Of a tank, or of what stands in it. */
+const MOST_CM = 3000;
+const LEAST_CM = 0.1;
 
 /** @throws Problem when `text` is longer than `most` letters. */
 export function shortEnough(field: string, text: string, most: number): string {
@@ -21,9 +24,9 @@ export function shortEnough(field: string, text: string, most: number): string {
 }
 
 /** @throws Problem when there would be more than `most` of `what`. */
-export function roomFor(field: string, count: number, most: number, what: string): void {
+export function roomFor(field: string, count: number, most: number, what: string, whose = 'member'): void {
   if (count <= most) return;
-  throw new Problem(`There is room for ${most.toLocaleString('en-GB')} ${what} a member.`, {
+  throw new Problem(`There is room for ${most.toLocaleString('en-GB')} ${what} a ${whose}.`, {
     field,
     limit: `at most ${most.toLocaleString('en-GB')}`,
     hint: 'Remove some that you no longer need.',
@@ -37,6 +40,19 @@ export function instant(atMs: number): number {
 
 export function sensible(field: string, value: number, unit: string): number {
   return inRange(field, value, -MOST_VALUE, MOST_VALUE, unit);
+}
+
+/** A length inside a tank, cm; more than nothing unless `leastCm` is 0. */
+export function length(field: string, cm: number, leastCm = LEAST_CM): number {
+  return inRange(field, cm, leastCm, MOST_CM, 'cm');
+}
+
+/** @throws Problem when it is no day of the calendar as YYYY-MM-DD. */
+export function isoDate(field: string, text: string): string {
+  const day = new Date(`${text}T00:00:00Z`);
+  if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text))
+    return text;
+  throw new Problem('That is not a date.', { field, given: text, limit: 'a date like 2026-03-14' });
 }
 
 /** @throws Problem when it is no IANA zone that reminders can be kept in. */

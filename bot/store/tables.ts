@@ -1,8 +1,11 @@
 import type Database from 'better-sqlite3';
 import { openAdditions, type Additions } from './additions.ts';
+import { openCorals, type Corals } from './corals.ts';
 import { openEntries, type Entries } from './entries.ts';
+import { openGlasses, type Glasses } from './glasses.ts';
 import { openHandOvers, type HandOvers } from './hand-overs.ts';
 import { openLeases, type Leases } from './leases.ts';
+import { openLightPoints, type LightPoints } from './light-points.ts';
 import { openNotices, type Notices } from './notices.ts';
 import { openPeople, type People } from './people.ts';
 import { openReadings, type Readings } from './readings.ts';
@@ -17,6 +20,9 @@ export interface Tables {
   readonly entries: Entries;
   readonly readings: Readings;
   readonly additions: Additions;
+  readonly glasses: Glasses;
+  readonly corals: Corals;
+  readonly lightPoints: LightPoints;
   readonly reminders: Reminders;
   readonly leases: Leases;
   readonly handOvers: HandOvers;
@@ -34,6 +40,9 @@ export function openTables(db: Database.Database, nowMs: () => number): Tables {
     entries: openEntries(db, nowMs),
     readings: openReadings(db),
     additions: openAdditions(db),
+    glasses: openGlasses(db),
+    corals: openCorals(db),
+    lightPoints: openLightPoints(db),
     reminders: openReminders(db, leases),
     handOvers: openHandOvers(db, people, nowMs),
     notices: openNotices(db, nowMs),

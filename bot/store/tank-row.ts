@@ -7,7 +7,7 @@ import {
 import { inRange, Problem } from '../../core/problem.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { TankKind } from '../../core/water/targets.ts';
-import { MOST_BASIS_LETTERS, shortEnough, zoneName } from './limits.ts';
+import { isoDate, MOST_BASIS_LETTERS, shortEnough, zoneName } from './limits.ts';
 
 export interface TankRow {
   readonly name: string;
@@ -37,7 +37,7 @@ export function rowOf(profile: TankProfile): TankRow {
     displayVolumeL:
       displayVolumeL === undefined ? null : inRange('display volume', displayVolumeL, leastL, mostL, 'L'),
     volumeBasis: shortEnough('volume', profile.volumeBasis, MOST_BASIS_LETTERS),
-    startedOn: startedOn === undefined ? null : isoDate(startedOn),
+    startedOn: startedOn === undefined ? null : isoDate('started', startedOn),
     instrument: profile.instrument ?? null,
     lightHours: lightHours === undefined ? null : inRange('light', lightHours, 0, 24, 'hours a day'),
     zone: zone === undefined ? null : zoneName(zone),
@@ -58,15 +58,4 @@ export function tankOf(row: TankRow & { readonly id: number }): Tank {
     units: JSON.parse(row.units) as TankProfile['units'],
     targets: JSON.parse(row.targets) as TankProfile['targets'],
   };
-}
-
-function isoDate(text: string): string {
-  const day = new Date(`${text}T00:00:00Z`);
-  if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text))
-    return text;
-  throw new Problem('That is not a date.', {
-    field: 'started',
-    given: text,
-    limit: 'a date like 2026-03-14',
-  });
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { answer } from '../answer.ts';
+import { boxOf } from '../coral/scene-of.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_NAME_LETTERS, type Tank, type TankProfile } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -8,6 +9,7 @@ import { askedDetails, askedName } from './asked-profile.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
 import { askedVolume, saysVolume } from './asked-volume.ts';
 import { detailFacts, PRACTICE_TARGETS, targetReason, targetTable, waterFacts } from './facts.ts';
+import { glassFacts, keepGlass, refit } from './glass.ts';
 import { profileOptions } from './options.ts';
 import { litres, waterWords } from './print.ts';
 import type { AskedVolume } from './volume-parts.ts';
@@ -39,23 +41,27 @@ export const editCommand = defineCommand({
       ...waterOf(before, water),
       name: input.name === undefined ? before.name : askedName(keep, input.name, before.id),
     };
+    const boxBefore = boxOf(keep, before);
     const tank = keep.editTank(before.id, profile);
     if (tank === undefined)
       throw new Problem('That tank is no longer kept.', { field: 'tank', given: which });
+    const glass = keepGlass(keep, tank.id, input);
+    const fitting = refit(keep, tank, boxBefore);
     return answer({
       headline: `${tank.name} is changed (${given.map(([name]) => name).join(', ')}): ${waterWords(tank)}.`,
-      read: [...(water?.read ?? []), ...read, targetReason(tank)],
+      read: [...(water?.read ?? []), ...glass, ...read, targetReason(tank)],
       facts: [
         ...waterFacts(tank),
         ...(water === undefined
           ? []
           : [{ label: 'net water before', value: litres(before.netVolumeL, tank.units) }]),
         ...(water?.facts ?? []),
+        ...glassFacts(keep.glass(tank.id)),
         ...detailFacts(tank, context.nowMs),
       ],
       table: targetTable(tank),
       working: water?.working ?? [],
-      cautions: [...(water?.cautions ?? []), ...largerThanGlass(tank, water), PRACTICE_TARGETS],
+      cautions: [...(water?.cautions ?? []), ...largerThanGlass(tank, water), ...fitting, PRACTICE_TARGETS],
       sources: [...(water?.sources ?? []), 'practice'],
     });
   },

@@ -7,6 +7,7 @@ import { textOption } from '../options.ts';
 import { askedDetails, askedName, noDetails } from './asked-profile.ts';
 import { keepOf } from './asked-tank.ts';
 import { askedVolume } from './asked-volume.ts';
+import { glassFacts, keepGlass } from './glass.ts';
 import { profileOptions } from './options.ts';
 import { detailFacts, PRACTICE_TARGETS, targetReason, targetTable, waterFacts } from './facts.ts';
 import { litres, waterWords } from './print.ts';
@@ -44,11 +45,17 @@ export const newCommand = defineCommand({
       volumeBasis: water.basis,
     };
     const tank = keep.addTank(profile);
+    const glass = keepGlass(keep, tank.id, input);
     const used = keep.tankInUse()?.id === tank.id;
     return answer({
       headline: `${name} is kept: ${waterWords(profile)}.`,
-      read: [...water.read, ...read, targetReason(profile)],
-      facts: [...waterFacts(profile), ...water.facts, ...detailFacts(tank, context.nowMs)],
+      read: [...water.read, ...glass, ...read, targetReason(profile)],
+      facts: [
+        ...waterFacts(profile),
+        ...water.facts,
+        ...glassFacts(keep.glass(tank.id)),
+        ...detailFacts(tank, context.nowMs),
+      ],
       steps: [
         `Use ${litres(profile.netVolumeL, profile.units)} for every dose and water change: doses go by the net water, not the size of the glass.`,
         used

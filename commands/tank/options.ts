@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { flowDirections } from '../../core/corals/scene.ts';
 import { shapes } from '../../core/tank/shape.ts';
 import { tankKinds } from '../../core/water/targets.ts';
 import { salinityInstruments } from '../keep.ts';
@@ -39,6 +40,7 @@ export const profileOptions = {
     suggest: 'zone',
     max: 64,
   }).optional(),
+  flow: z.enum(flowDirections).describe('The way the water mostly goes, seen from the front').optional(),
   hours: quantityOption('hours', 'Hours of full light a day, e.g. 9 h').optional(),
   units: z.enum(keys(volumeUnits)).describe('Unit of a volume written without one').optional(),
   alkalinity: z.enum(keys(alkalinityUnits)).describe('Unit of an alkalinity written without one').optional(),

@@ -4,6 +4,7 @@ import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
 import { detailFacts, PRACTICE_TARGETS, targetReason, targetTable, waterFacts } from './facts.ts';
+import { glassFacts } from './glass.ts';
 import { waterWords } from './print.ts';
 
 export const showCommand = defineCommand({
@@ -27,6 +28,7 @@ export const showCommand = defineCommand({
       facts: [
         ...waterFacts(tank),
         { label: 'how the water is known', value: tank.volumeBasis },
+        ...glassFacts(keep.glass(tank.id)),
         ...detailFacts(tank, context.nowMs),
       ],
       table: targetTable(tank),

@@ -74,7 +74,8 @@ function sumpShareL(percent: number, displayL: number): number {
   return (inRange('sump', percent, 0, 200, '%') / 100) * displayL;
 }
 
-function waterDepth(heightCm: number, waterCm: number | undefined): Likely {
+/** Height of the water line; unknown: `BELOW_RIM_CM` below the rim. @throws Problem above the rim. */
+export function waterDepth(heightCm: number, waterCm: number | undefined): Likely {
   if (waterCm !== undefined) {
     const given = inRange('height', waterCm, 1, 3000, 'cm');
     if (given <= heightCm) return { low: given, likely: given, high: given };

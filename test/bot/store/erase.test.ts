@@ -15,9 +15,11 @@ import {
   newFile,
   NOW_MS,
   opened,
+  placing,
   planned,
   profile,
   raw,
+  SPOT,
 } from './place.ts';
 
 /** A key that no other number in the file can be taken for. */
@@ -28,6 +30,8 @@ function fill(keep: Keep, mark: string): void {
     const { id } = keep.addTank(profile(`${name} ${mark}`));
     for (let i = 0; i < 40; i++) keep.addEntry(id, alkalinity(8 + i / 100, i, `note of ${mark}`));
     keep.addAddition(id, { ...addition(0.5), compound: `compound of ${mark}` });
+    keep.addCoral(id, placing({ label: `coral of ${mark}` }));
+    keep.addLightPoints(id, [{ spot: SPOT, ppfd: 120, atMs: NOW_MS }]);
     keep.addReminder(planned(`clean ${mark}`, { tankId: id }), { nextMs: NOW_MS });
   }
 }
@@ -38,6 +42,8 @@ const ofMembers = [
   'entry',
   'reading',
   'addition',
+  'coral',
+  'light_point',
   'reminder',
   'lease',
   'hand_over',
@@ -47,7 +53,9 @@ const ofMembers = [
 /** Every cell of every table, indexes' own tables and the counters of ids among them. */
 function cells(db: Database.Database): unknown[] {
   const tables = db.prepare<[], string>("SELECT name FROM sqlite_schema WHERE type = 'table'").pluck().all();
-  expect(tables).toEqual(expect.arrayContaining([...ofMembers, 'sqlite_sequence']));
+  expect(tables.filter((name) => name !== 'server').toSorted()).toEqual(
+    [...ofMembers, 'sqlite_sequence'].toSorted(),
+  );
   return tables.flatMap((name) => db.prepare<[], unknown[]>(`SELECT * FROM "${name}"`).raw().all().flat());
 }
 
@@ -163,7 +171,9 @@ describe('exporting', () => {
       ],
     });
     keep.addAddition(tank.id, addition(0.7));
-    const { entries: _, additions: __, ...shown } = exported(keep).tanks[0] ?? expect.unreachable();
+    const { entries, additions, glass, corals, lightPoints, ...shown } =
+      exported(keep).tanks[0] ?? expect.unreachable();
+    expect([entries.length, additions.length, glass, corals, lightPoints]).toEqual([1, 1, {}, [], []]);
     expect(shown).toEqual(JSON.parse(JSON.stringify(tank)));
     expect(exported(keep)).toMatchObject({
       format: 'sumpside-member',
@@ -208,6 +218,7 @@ describe('exporting', () => {
     ] as const) {
       const text = JSON.stringify(keep.exportAll());
       expect(text.split(`note of ${own}`)).toHaveLength(2 * 40 + 1);
+      expect(text.split(`coral of ${own}`)).toHaveLength(2 + 1);
       expect(text).not.toContain(other);
     }
   });

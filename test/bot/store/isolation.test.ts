@@ -3,9 +3,23 @@ import { describe, expect, it } from 'vitest';
 import type { Keep } from '../../../commands/keep.ts';
 import { Problem } from '../../../core/problem.ts';
 import type { Store } from '../../../bot/store/open.ts';
-import { ADA, addition, alkalinity, BEA, CYD, DAY_MS, NOW_MS, opened, planned, profile } from './place.ts';
+import {
+  ADA,
+  addition,
+  alkalinity,
+  BEA,
+  CYD,
+  DAY_MS,
+  NOW_MS,
+  opened,
+  placing,
+  planned,
+  profile,
+  SPOT,
+} from './place.ts';
 
 const due = { nextMs: NOW_MS };
+const point = { spot: SPOT, ppfd: 100, atMs: NOW_MS };
 const span = { fromMs: NOW_MS, untilMs: NOW_MS + DAY_MS };
 
 /** Everything a member can do, with any two ids. */
@@ -28,6 +42,15 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   addAddition: (keep, tankId) => keep.addAddition(tankId, addition(1)),
   removeAddition: (keep, tankId, id) => keep.removeAddition(tankId, id),
   additions: (keep, tankId) => keep.additions(tankId, {}),
+  glass: (keep, tankId) => keep.glass(tankId),
+  setGlass: (keep, tankId) => keep.setGlass(tankId, { flow: 'front to back' }),
+  corals: (keep, tankId) => keep.corals(tankId),
+  addCoral: (keep, tankId) => keep.addCoral(tankId, placing({ label: 'made' })),
+  changeCoral: (keep, tankId, id) => keep.changeCoral(tankId, id, placing({ label: 'changed' })),
+  removeCoral: (keep, tankId, id) => keep.removeCoral(tankId, id),
+  lightPoints: (keep, tankId) => keep.lightPoints(tankId),
+  addLightPoints: (keep, tankId) => keep.addLightPoints(tankId, [point]),
+  removeLightPoint: (keep, tankId, id) => keep.removeLightPoint(tankId, id),
   zone: (keep) => keep.zone(),
   setZone: (keep) => keep.setZone('Asia/Tokyo'),
   reminders: (keep) => keep.reminders(),
@@ -63,6 +86,9 @@ function club(): { store: Store; ada: Keep; bea: Keep } {
       const { id } = keep.addTank(profile(`${mark} ${name}`));
       for (const hours of [0, 1, 2]) keep.addEntry(id, alkalinity(8, hours, mark));
       keep.addAddition(id, { ...addition(1), compound: mark });
+      keep.setGlass(id, { flow: 'changing' });
+      keep.addCoral(id, placing({ label: mark }));
+      keep.addLightPoints(id, [point]);
       keep.addReminder(planned(`${mark} ${name}`, { tankId: id }), due);
       keep.addHandOver({ sitterId: CYD, tankId: id, ...span });
     }
@@ -113,7 +139,12 @@ describe('one member', () => {
       const theirs = bea.tanks()[0]?.id ?? expect.unreachable();
       const theirEntry = bea.lastEntry(theirs)?.id ?? expect.unreachable();
       const theirRow = (/HandOver/.test(name) ? bea.handOvers() : bea.reminders())[0]?.id ?? theirEntry;
-      const id = /Reminder|HandOver|reminder/.test(name) ? theirRow : theirEntry;
+      const theirPlaced = (/LightPoint/.test(name) ? bea.lightPoints(theirs) : bea.corals(theirs))[0]?.id;
+      const id = /Reminder|HandOver|reminder/.test(name)
+        ? theirRow
+        : /Coral|LightPoint/.test(name)
+          ? (theirPlaced ?? expect.unreachable())
+          : theirEntry;
       const answers = [
         [theirs, id],
         [999, 999],

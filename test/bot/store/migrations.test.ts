@@ -4,8 +4,9 @@ import { openDatabase } from '../../../bot/store/database.ts';
 import { describe, expect, it } from 'vitest';
 import { openBackups } from '../../../bot/store/backup.ts';
 import { APPLICATION_ID, migrate, migrations, versionOf } from '../../../bot/store/migrations.ts';
-import { ADA, newFile, NOW_MS, opened, planned, profile, raw } from './place.ts';
+import { ADA, newFile, NOW_MS, opened, placing, planned, profile, raw } from './place.ts';
 import { version1 } from './version-1.ts';
+import { version2 } from './version-2.ts';
 
 /** Migrations of a bot that is to come. */
 const later = [...migrations, 'ALTER TABLE tank ADD COLUMN colour TEXT', "UPDATE tank SET colour = 'blue'"];
@@ -91,13 +92,49 @@ describe('the file of version 1', () => {
     expect(keep.tanks()).toEqual([tank]);
     const made = keep.addReminder(planned('test', { tankId: 9 }), { nextMs: NOW_MS });
     store.close();
-    expect(raw(file, versionOf)).toBe(2);
+    expect(raw(file, versionOf)).toBe(migrations.length);
     expect(opened(file).keepFor(ADA).reminders()).toEqual([made]);
   });
 
   it('ends with the schema of a new file', () => {
     const upgraded = old();
     const fresh = newFile();
+    for (const file of [upgraded, fresh]) opened(file).close();
+    expect(schemaOf(upgraded)).toEqual(schemaOf(fresh));
+  });
+});
+
+function second(): string {
+  const file = newFile();
+  raw(file, (db) => db.exec(version2));
+  return file;
+}
+
+describe('the file of version 2', () => {
+  it('opens with its reminders, is copied first, and takes corals', () => {
+    const file = second();
+    const store = opened(file);
+    const keep = store.keepFor(ADA);
+    expect(keep.tanks().map(({ id, name, zone }) => [id, name, zone])).toEqual([
+      [9, 'Lagoon', 'Pacific/Apia'],
+    ]);
+    expect([keep.glass(9), keep.corals(9), keep.lightPoints(9)]).toEqual([
+      { box: undefined, flow: undefined },
+      [],
+      [],
+    ]);
+    expect(keep.reminders()).toMatchObject([{ id: 3, text: 'test alkalinity', tankId: 9, nextMs: NOW_MS }]);
+    expect(keep.zone()).toBe('Asia/Tokyo');
+    const copy = join(dirname(file), 'backups', 'sumpside-2026-03-14-from-version-2.sqlite');
+    raw(copy, (db) => expect(versionOf(db)).toBe(2));
+    const made = keep.addCoral(9, placing());
+    store.close();
+    expect(raw(file, versionOf)).toBe(3);
+    expect(opened(file).keepFor(ADA).corals(9)).toEqual([made]);
+  });
+
+  it('ends with the schema of a new file', () => {
+    const [upgraded, fresh] = [second(), newFile()];
     for (const file of [upgraded, fresh]) opened(file).close();
     expect(schemaOf(upgraded)).toEqual(schemaOf(fresh));
   });

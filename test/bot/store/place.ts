@@ -5,6 +5,7 @@ import type Database from 'better-sqlite3';
 import { openDatabase } from '../../../bot/store/database.ts';
 import { afterEach } from 'vitest';
 import type { NewAddition, NewEntry, TankProfile } from '../../../commands/keep.ts';
+import type { NewPlacing } from '../../../commands/placed.ts';
 import type { Plan } from '../../../commands/reminder.ts';
 import { openStore, type Store } from '../../../bot/store/open.ts';
 
@@ -66,6 +67,19 @@ export function profile(name: string, more: Partial<TankProfile> = {}): TankProf
 /** Alkalinity (dKH) alone, `hours` after the tests' now. */
 export function alkalinity(value: number, hours = 0, note?: string): NewEntry {
   return { atMs: NOW_MS + hours * HOUR_MS, values: [{ parameter: 'alkalinity', value }], note };
+}
+
+export const SPOT = { xCm: 20.5, yCm: 10, zCm: 0 };
+
+export function placing(more: Partial<NewPlacing> = {}): NewPlacing {
+  return {
+    coralId: 'torch-coral',
+    spot: SPOT,
+    rough: false,
+    diameterCm: 12.5,
+    origin: 'unknown',
+    ...more,
+  };
 }
 
 export function addition(rise: number, hours = 0): NewAddition {
