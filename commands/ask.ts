@@ -12,6 +12,7 @@ import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/ligh
 import { netVolumeIntent } from './ask/net-volume.ts';
 import { overflowIntent } from './ask/overflow.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
+import { placementIntents } from './ask/placement.ts';
 import { ppbIntent } from './ask/ppb.ts';
 import { readingIntent, readingsIntent } from './ask/readings.ts';
 import {
@@ -37,6 +38,7 @@ const intents: readonly Intent[] = [
   clockChangeIntent,
   howOftenIntent,
   remindIntent,
+  ...placementIntents,
   overflowIntent,
   peroxideIntent,
   swapIntent,

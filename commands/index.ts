@@ -3,6 +3,7 @@ import { askCommand } from './ask.ts';
 import type { Command } from './command.ts';
 import { checkupCommand } from './checkup.ts';
 import { convertCommand } from './convert.ts';
+import { coralCommands } from './coral.ts';
 import { deskCommands } from './desk.ts';
 import { doseCommands } from './dose.ts';
 import { lightCommands } from './light.ts';
@@ -21,6 +22,7 @@ export const commands: readonly Command[] = [
   ...salinityCommands,
   ...lightCommands,
   ...tankCommands,
+  ...coralCommands,
   ...logCommands,
   ...remindCommands,
   checkupCommand,

@@ -12,7 +12,7 @@ import { managed } from './desk/managed.ts';
 import { textOf } from './text.ts';
 
 /** Commands about what is kept: they compute nothing and cite nothing. */
-const KEEPING = new Set(['tank', 'log', 'remind', 'mydata', 'desk']);
+const KEEPING = new Set(['tank', 'log', 'remind', 'mydata', 'desk', 'coral']);
 
 /** The names the product promises. */
 const PROMISED = [
@@ -21,6 +21,7 @@ const PROMISED = [
   'salinity convert', 'salinity adjust', 'salinity mix', 'salinity check',
   'light hours', 'light dim', 'light ramp', 'light lux',
   'tank new', 'tank show', 'tank edit', 'tank list', 'tank use', 'tank share', 'tank remove',
+  'coral add', 'coral check', 'coral move', 'coral list', 'coral remove',
   'log add', 'log show', 'log trend', 'log undo', 'log import', 'checkup', 'mydata export', 'mydata erase',
   'convert', 'about',
 ]; // prettier-ignore
@@ -38,9 +39,22 @@ describe('the list of commands', () => {
 const NOW_MS = Date.UTC(2026, 5, 1, 18);
 
 /** What the examples speak of. */
-const SET_UP = ['tank new', 'log add', 'log dose', 'remind test', 'remind task', 'remind hand-over'];
+const SET_UP = [
+  'tank new',
+  'log add',
+  'log dose',
+  'remind test',
+  'remind task',
+  'remind hand-over',
+  'coral add',
+];
 /** What is filled in where an offer asks for it. */
-const FILLED: Readonly<Record<string, string>> = { when: 'every sunday 10am', readings: 'alk 8.1' };
+const FILLED: Readonly<Record<string, string>> = {
+  when: 'every sunday 10am',
+  readings: 'alk 8.1',
+  at: 'left, back, low',
+  size: '5 cm',
+};
 
 /** A member with the tank and the readings that the examples speak of. */
 function member(): Context {

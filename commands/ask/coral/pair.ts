@@ -1,0 +1,154 @@
+import { basisName } from '../../../core/corals/basis-words.ts';
+import type { PairEffect } from '../../../core/corals/pair-rules.ts';
+import { cmRange } from '../../../core/corals/say.ts';
+import { pairNeed, type PairNeed } from '../../../core/corals/reach.ts';
+import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import { answer, type Fact } from '../../answer.ts';
+import { says, type Intent } from '../intent.ts';
+import { cmAndInches, lengthIn } from './lengths.ts';
+import { palytoxinCautions } from './palytoxin.ts';
+
+const BESIDE = ['next to', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?'] as const; // prettier-ignore
+
+/** "Can torch and hammer sit next to each other?": what is known of the two, and how much room they want. */
+export const pairIntent: Intent = (heard) => {
+  if (!says(heard, ...BESIDE)) return undefined;
+  const [one, other] = coralsIn(heard.text);
+  if (one === undefined || other === undefined || (isZoanthid(one) && isZoanthid(other))) return undefined;
+  const worst = worstOf(one, other);
+  const { need } = worst;
+  const gap = lengthIn(heard);
+  const [first, second] = [worst.a.names.common[0], worst.b.names.common[0]];
+  return answer({
+    headline: headline(first, second, need, gap),
+    read: [
+      `${one.name}: ${nameList(one)}`,
+      `${other.name}: ${nameList(other)}`,
+      ...(gap === undefined ? [] : [`${gap.text} between them, taken as edge to edge`]),
+    ],
+    facts: [roomFact(need), ...[worst.a, worst.b].map(reachFact), ...factsOf(need)],
+    steps: [
+      'Measure from the tips at full stretch, at night with a dim torch, not from skeleton to skeleton: both inflate and grow.',
+      'Leave half as much again on the side the water goes to: sweepers travel with the flow.',
+      'Signs that they reach each other: one side draws back or loses tissue, or whitish strings lie on it. Then move them apart the same day.',
+      ...(isEuphyllia(worst.a) && isEuphyllia(worst.b)
+        ? ['Hammer beside frogspawn is usually tolerated; a torch is not one of them.']
+        : []),
+    ],
+    working: basisOf(need),
+    cautions: [
+      ...palytoxinCautions([...one.entries, ...other.entries]),
+      'One family or one look does not make two corals safe together, and no distance is a promise: some pairs touch for years, others fight in a week.',
+    ],
+    sources: ['practice', 'memory'],
+    next: [
+      {
+        label: 'Place one in my tank',
+        command: 'coral add',
+        input: { coral: one.name },
+        ask: ['at', 'size'],
+      },
+    ],
+  });
+};
+
+const kind: ReadonlySet<PairEffect> = new Set(['tolerated', 'usually tolerated']);
+
+function getOn({ facts }: PairNeed): boolean {
+  return facts.ally !== undefined || facts.rules.some(({ rule }) => kind.has(rule.effect));
+}
+
+function isZoanthid({ entries }: NamedCoral): boolean {
+  return entries[0].group === 'zoanthid';
+}
+
+interface Pair {
+  readonly a: CoralEntry;
+  readonly b: CoralEntry;
+  readonly need: PairNeed;
+}
+
+/** Of all that the two names can mean, the pair that wants most room. */
+function worstOf(one: NamedCoral, other: NamedCoral): Pair {
+  const pairs = one.entries.flatMap((a) => other.entries.map((b): Pair => ({ a, b, need: pairNeed(a, b) })));
+  const [first, ...rest] = pairs;
+  if (first === undefined) throw new Error('a name without a coral');
+  return rest.reduce((worst, pair) => (wants(pair) > wants(worst) ? pair : worst), first);
+}
+
+function wants({ need }: Pair): number {
+  return need.moveBelowCm * 1000 + need.watchBelowCm;
+}
+
+function headline(one: string, other: string, need: PairNeed, gap: ReturnType<typeof lengthIn>): string {
+  const { moveBelowCm, watchBelowCm } = need;
+  const pair = `${one} and ${other}`;
+  const room = moveBelowCm > 0 ? cmAndInches(moveBelowCm) : cmAndInches(watchBelowCm);
+  if (gap === undefined) {
+    if (moveBelowCm > 0) return `Not touching: ${pair} want ${room} or more between them, at full stretch.`;
+    if (getOn(need)) return `Usually yes: ${pair} are mostly left standing close; watch them below ${room}.`;
+    return watchBelowCm > 0
+      ? `Perhaps: give ${pair} ${room} or more, and watch them at night.`
+      : `I know of nothing against ${pair} side by side; leave room to grow.`;
+  }
+  if (gap.cm < moveBelowCm)
+    return `Too close: ${pair} want ${room} or more between them at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
+  return gap.cm < watchBelowCm
+    ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach.`
+    : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}, who want ${room}. Watch the first nights.`;
+}
+
+function roomFact({ moveBelowCm, watchBelowCm, facts }: PairNeed): Fact {
+  const [rule] = facts.rules;
+  const basis = rule === undefined ? 'from their reach' : basisName(rule.rule.gapBasis);
+  return {
+    label: 'room between them',
+    value: `${moveBelowCm > 0 ? `move below ${cmAndInches(moveBelowCm)}, ` : ''}watch below ${cmAndInches(watchBelowCm)} (${basis})`,
+  };
+}
+
+function reachFact({ names, sting }: CoralEntry): Fact {
+  const { reachLowCm, reachHighCm, reachBasis, when } = sting;
+  return {
+    label: `reach of ${names.common[0]}`,
+    value: `${cmRange(reachLowCm, reachHighCm)} at full stretch (${basisName(reachBasis)}), ${when === 'both' ? 'day and night' : `mostly by ${when}`}`,
+  };
+}
+
+function factsOf({ facts }: PairNeed): readonly Fact[] {
+  return [
+    ...facts.rules.map(({ rule }) => ({
+      label: 'what is known',
+      value: `${rule.effect} (${basisName(rule.effectBasis)})${rule.note === undefined ? '' : `: ${rule.note}`}`,
+    })),
+    ...(facts.ally === undefined
+      ? []
+      : [
+          {
+            label: 'lives beside',
+            value: `${facts.ally.text}, ${facts.ally.confidence} (${basisName(facts.ally.basis)})`,
+          },
+        ]),
+    ...(facts.disagree ? [{ label: 'sources differ', value: 'the stronger warning is kept' }] : []),
+  ];
+}
+
+function basisOf({ facts }: PairNeed): readonly string[] {
+  return facts.rules.map(
+    ({ rule }) => `The gap of ${cmAndInches(rule.gapCm)} rests on: ${basisName(rule.gapBasis)}`,
+  );
+}
+
+function nameList({ entries }: NamedCoral): string {
+  const names = entries
+    .slice(0, 4)
+    .map(({ names: { common }, scientific }) => `${common[0]} (${scientific.accepted})`);
+  return entries.length === 1
+    ? (names[0] ?? '')
+    : `${names.join(', or ')}; I answer for the one that wants most room`;
+}
+
+function isEuphyllia({ tags }: CoralEntry): boolean {
+  return tags.some((tag) => ['torch', 'hammer', 'frogspawn', 'octospawn'].includes(tag));
+}

@@ -1,0 +1,99 @@
+import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { lightFor, type CoralLight } from '../../../core/corals/light-need.ts';
+import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import { is, type Mention } from '../../../core/words/mention.ts';
+import { answer, type Fact } from '../../answer.ts';
+import { fullName } from '../../coral/asked-kind.ts';
+import { says, type Intent } from '../intent.ts';
+import { palytoxinCautions } from './palytoxin.ts';
+
+const ASKS = ['what par', 'which par', 'how much (?:par|light)', 'how bright', '(?:par|light) (?:for|do|does)', 'too (?:much|bright|dim|high|low|little|strong)', 'enough'] as const; // prettier-ignore
+
+/** "zoas: what par? I get 60 on the sand and 250 up top": the range of the coral, and each reading against its start. */
+export const coralParIntent: Intent = (heard) => {
+  if (!says(heard, ...ASKS) || !says(heard, 'par', 'light', 'ppfd', 'bright', 'dim')) return undefined;
+  if (heard.mentions.some((m) => is(m, 'illuminance'))) return undefined;
+  const [named] = coralsIn(heard.text);
+  if (named === undefined) return undefined;
+  const { entries } = named;
+  const need = needOf(entries);
+  const readings = heard.mentions.filter(isReading);
+  const { lowPpfd, highPpfd, startPpfd } = need;
+  const middle = Math.round((lowPpfd + highPpfd) / 20) * 10;
+  return answer({
+    headline: `${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). Begin at the low end, near ${startPpfd}, and go up over weeks.`,
+    read: [
+      `${named.name} as ${entries.map(fullName).join(', or ')}`,
+      ...readings.map(({ text }) => `${text} as PAR at a spot`),
+    ],
+    facts: [
+      ...entries.slice(0, MOST_KINDS).map(lightFact),
+      ...readings.map((mention) => judged(mention, need)),
+    ],
+    steps: [
+      ...between(readings, need),
+      `Move it up or brighten by about ${need.raisePercentAWeek} % a week (/light ramp), towards ${middle} PAR, as long as it opens well. Many adapt to the upper end.`,
+      `Too much, the commoner harm: ${need.tooMuch.signs.join('; ')}. Then: ${need.tooMuch.action}`,
+      `Too little: ${need.tooLittle.signs.join('; ')}. Then: ${need.tooLittle.action}`,
+      'How many hours a day is it lit? The daily total counts (/light hours).',
+    ],
+    cautions: [
+      ...palytoxinCautions(entries),
+      'Light does not promise a colour: food, nutrients and the piece itself do as much.',
+    ],
+    sources: ['practice', 'memory'],
+  });
+};
+
+/** Kinds told of one name. */
+const MOST_KINDS = 5;
+
+/** What all that a name can mean takes together; the lowest of their starts. */
+function needOf(entries: NamedCoral['entries']): CoralLight {
+  const needs = entries.map((entry) => lightFor(entry, 'unknown'));
+  return {
+    ...lightFor(entries[0], 'unknown'),
+    lowPpfd: Math.min(...needs.map(({ lowPpfd }) => lowPpfd)),
+    highPpfd: Math.max(...needs.map(({ highPpfd }) => highPpfd)),
+    startPpfd: Math.min(...needs.map(({ startPpfd }) => startPpfd)),
+    rangeBasis: [...new Set(needs.map(({ rangeBasis }) => rangeBasis))].join('; '),
+  };
+}
+
+function lightFact(entry: CoralEntry): Fact {
+  const { lowPpfd, highPpfd, startPpfd, rangeBasis, startBasis } = lightFor(entry, 'unknown');
+  return {
+    label: entry.names.common[0],
+    value: `${lowPpfd} to ${highPpfd} PAR (${rangeBasis}); a new piece begins near ${startPpfd} PAR (${startBasis})`,
+  };
+}
+
+function isReading(mention: Mention): boolean {
+  return (is(mention, 'light') || is(mention, 'bare')) && mention.value >= 5 && mention.value <= 2500;
+}
+
+/** A new piece at twice its start value is too bright at once: project rule. */
+function judged({ text, value }: Mention, { lowPpfd, highPpfd, startPpfd }: CoralLight): Fact {
+  const verdict =
+    value > highPpfd
+      ? 'too bright'
+      : value >= 2 * startPpfd
+        ? 'too much for a new piece'
+        : value > 1.25 * startPpfd
+          ? 'bright for a new piece'
+          : value < lowPpfd
+            ? 'too dim to grow'
+            : 'a place to begin';
+  return { label: `at ${text}`, value: `${Math.round(value)} PAR`, verdict };
+}
+
+function between(readings: readonly Mention[], { startPpfd }: CoralLight): readonly string[] {
+  const values = readings.map(({ value }) => value);
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  if (readings.length < 2 || most <= startPpfd) return [];
+  if (least >= startPpfd) return ['Begin at the dimmest of these spots, or shade it for the first weeks.'];
+  const from = Math.round((startPpfd * 3) / 20) * 5;
+  return [
+    `Begin between the two, low to middle height, where it reads ${from} to ${startPpfd} PAR; later further up.`,
+  ];
+}

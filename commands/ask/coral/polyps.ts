@@ -1,0 +1,55 @@
+import { palytoxinCaution } from '../../../core/corals/cautions.ts';
+import { coralsIn } from '../../../core/words/corals.ts';
+import { answer } from '../../answer.ts';
+import { says, type Intent } from '../intent.ts';
+
+/** Zoanthids beside each other, or being cut: room, and palytoxin before that. */
+export const zoanthidsIntent: Intent = (heard) => {
+  const handled = says(heard, 'cut(?:ting|s)?', 'scissors', 'frag(?:s|ging)?', 'glu(?:e|ed|ing)', 'scrub(?:bing)?', 'boil(?:ing)?', 'side by side', 'stings?', 'next to', 'together', 'blade', 'scalpel', 'bone cutters?'); // prettier-ignore
+  if (!handled) return undefined;
+  const zoas = coralsIn(heard.text).some(({ entries }) => entries.some(({ group }) => group === 'zoanthid'));
+  if (!zoas) return undefined;
+  return answer({
+    headline:
+      'Mostly yes: zoanthids seldom sting each other, they grow over each other. Mind the palytoxin first when you cut them.',
+    steps: [
+      'Not in the kitchen: outside or in a room with open windows, away from food, children and pets.',
+      'Gloves and eye protection before you touch them, and a face shield if water can spray. Cut under water or keep them wet, and let nothing spray.',
+      'Never boil, scrub dry, microwave or pressure-wash rock with zoanthids. Keep the tools for this alone; wash hands, tools and table afterwards.',
+      'Leave 2 to 5 cm (1 to 2 in) between kinds, and group them by vigour: the large Palythoa kinds grow over and irritate the small ones (common practice).',
+    ],
+    cautions: [
+      `${palytoxinCaution.text}.`,
+      'Numb lips or fingers, a metallic taste, fever, cough or weakness after handling them: get medical help at once and say palytoxin. It can come hours later.',
+      'How much toxin a kind holds cannot be seen, and differs from colony to colony: treat all of them alike.',
+    ],
+    sources: ['practice'],
+  });
+};
+
+const POLYPS = ['polyps?', 'xenia', 'gsp', 'star polyps?', 'clove', 'fluffy', 'fuzzy', 'zoas?', 'mats?', 'anthelia'] as const; // prettier-ignore
+const SMOTHER = ['smother(?:s|ed|ing)?', 'overgr(?:ow|ows|ew|own|owing)', 'tak(?:e|es|ing) over', 'scrap(?:e|ed|ing)', 'invad(?:e|es|ed|ing)'] as const; // prettier-ignore
+
+/** Pests and algae that want another answer. */
+const OTHERS = ['aiptasia', 'majanos?', 'algae', 'cyano\\w*', 'slime', 'bryopsis', 'hydroids?', 'vermetids?'] as const; // prettier-ignore
+
+/** Something soft that spreads over its neighbours: an island, no scraping inside, and a photo before a name. */
+export const spreadingIntent: Intent = (heard) => {
+  if (!says(heard, ...POLYPS) || !says(heard, ...SMOTHER) || says(heard, ...OTHERS)) return undefined;
+  return answer({
+    headline:
+      'Do not scrape them inside the tank: loose bits settle and spread it. Take the rock out, or give it an island of its own, and act early.',
+    read: ['something soft that spreads on rock; I cannot tell from words what it is'],
+    steps: [
+      'Post a close-up photo with the pumps off, by white light, so that keepers can tell what it is. Not every fuzzy polyp is a pest.',
+      'Put the rock on bare sand as an island, some 10 cm clear all round: mats creep over rock, not well over sand (common practice).',
+      'A small patch: lift the rock out, peel the mat off or chip away the rock surface under it outside the tank, and rinse the rock in tank water before it goes back.',
+      'A rock that is covered: take it out, move the corals you want to keep to other rock, and replace it.',
+    ],
+    cautions: [
+      'Star polyps, clove polyps and pulsing kinds win by growing over, not by stinging; zoanthids stop spreading when they run out of free rock.',
+      'No chemicals in the tank against them. If the rock also carries zoanthids: gloves, eye protection, and no scrubbing or boiling, for they may hold palytoxin.',
+    ],
+    sources: ['practice'],
+  });
+};

@@ -1,0 +1,64 @@
+import { basisName } from '../../../core/corals/basis-words.ts';
+import { flowWords } from '../../../core/corals/rules/flow.ts';
+import { coralsIn } from '../../../core/words/corals.ts';
+import { answer, type Answer } from '../../answer.ts';
+import type { Context } from '../../command.ts';
+import type { Heard } from '../../../core/words/hear.ts';
+import { says, type Intent } from '../intent.ts';
+import { readingIntent } from '../readings.ts';
+import { cmAndInches } from './lengths.ts';
+
+const SHUT = ['(?:stays?|staying|still|is|are|all|keeps?) (?:pulled in|closed|shut|retracted|tight|in)', 'pulled in', "(?:not|isnt|isn't|wont|won't|never|doesnt|doesn't) (?:be )?open(?:ing|ed)?(?: up)?", 'retracted', 'closed up'] as const; // prettier-ignore
+const NEW = ['new', 'just', 'yesterday', String.raw`(?:\d+|a|one|two|three|few|couple(?: of)?) (?:days?|weeks?) ago`, 'since', 'got'] as const; // prettier-ignore
+
+/** A new coral that stays shut in water that reads well: leave it, look, and ask; nothing is ordered. */
+export const shutIntent: Intent = (heard, context) => {
+  if (!says(heard, ...SHUT) || !says(heard, ...NEW)) return undefined;
+  const [named] = coralsIn(heard.text);
+  if (named === undefined) return undefined;
+  const [entry] = named.entries;
+  const name = entry.names.common[0];
+  const water = waterOf(heard, context);
+  if (water?.facts.some(({ verdict }) => verdict !== undefined && verdict !== 'fine')) return undefined;
+  const { light, flow } = entry;
+  return answer({
+    headline: `Leave it alone first: a new ${named.name} often takes days to two weeks to open.${water === undefined ? '' : ` Water: ${lower(water.headline)}`}`,
+    read: [
+      `${named.name} as ${name}${named.entries.length > 1 ? ' or its near kin' : ''}, new and shut`,
+      ...(water?.read ?? []),
+    ],
+    facts: [
+      ...(water?.facts ?? []),
+      {
+        label: `light for ${name}`,
+        value: `begin near ${light.startPpfd} of ${light.lowPpfd} to ${light.highPpfd} PAR (${basisName(light.basis)})`,
+      },
+      {
+        label: `flow for ${name}`,
+        value: `${flowWords(entry)}, indirect, so that the flesh sways and is never blasted (${basisName(flow.basis)})`,
+      },
+    ],
+    steps: [
+      'First step: change nothing and do not poke it; give it moderate, indirect flow and medium light, and wait.',
+      'Tonight look with a dim torch for flatworms and other pests on it, and for a neighbour that reaches it.',
+      `Tell us: a photo, PAR and flow at its spot, what stands within ${cmAndInches(15)}, how it was acclimatised, whether it was dipped.`,
+      'Confirm salinity with an instrument checked against a standard fluid, for everything else hangs on it.',
+      ...(water?.steps ?? []),
+    ],
+    working: water?.working ?? [],
+    cautions: [
+      'Act the same day when flesh draws back from the skeleton or brown jelly shows: take it out into a box of its own, and ask with a photo.',
+      ...(water?.cautions ?? []),
+    ],
+    sources: ['practice', ...(water?.sources ?? [])],
+  });
+};
+
+/** What the readings in the sentence say, where there are any. */
+function waterOf(heard: Heard, context: Context): Answer | undefined {
+  return heard.said.length === 0 ? undefined : readingIntent(heard, context);
+}
+
+function lower(text: string): string {
+  return text.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+}

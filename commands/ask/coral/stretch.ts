@@ -1,0 +1,41 @@
+import { lightFor } from '../../../core/corals/light-need.ts';
+import { coralsIn } from '../../../core/words/corals.ts';
+import { answer } from '../../answer.ts';
+import { fullName } from '../../coral/asked-kind.ts';
+import { says, type Intent } from '../intent.ts';
+import { palytoxinCautions } from './palytoxin.ts';
+
+const LONG = ['stretch(?:ed|es|ing|y)?', 'long necks?', 'long stalks?', 'long stems?', 'leggy', 'reaching (?:up|for)', 'elongat(?:ed|ing)', 'tall and thin'] as const; // prettier-ignore
+
+/** A coral that stretches: usually too little light; up in steps, never straight to the top. */
+export const stretchIntent: Intent = (heard) => {
+  if (!says(heard, ...LONG)) return undefined;
+  const [named] = coralsIn(heard.text);
+  if (named === undefined) return undefined;
+  const [entry] = named.entries;
+  const { lowPpfd, highPpfd, startPpfd, rangeBasis, raisePercentAWeek } = lightFor(entry, 'unknown');
+  const name = named.entries.length === 1 ? entry.names.common[0] : named.name;
+  return answer({
+    headline: `Not to the top in one go. Stretching usually means too little light: raise ${name} one step at a time, or brighten by about 10 % a week.`,
+    read: [`${named.name} as ${named.entries.map(fullName).join(', or ')}, stretched`],
+    facts: [
+      {
+        label: `light for ${entry.names.common[0]}`,
+        value: `${lowPpfd} to ${highPpfd} PAR (${rangeBasis}); a piece from a dim spot begins near ${startPpfd}`,
+      },
+      { label: 'how fast', value: `about ${raisePercentAWeek} to 10 % a week (common practice)` },
+    ],
+    steps: [
+      'First a PAR reading at its spot and a photo by white light, if you can: shade from a rock, and low flow in a corner, look the same.',
+      'Move it up one step (sand, then low rock, then middle), and leave it one to two weeks at each; or leave it and brighten the lamp by about 10 % a week.',
+      'Look that nothing irritates it: is it shut for part of the day, are there pests on the stalks, does a neighbour touch it?',
+      'Test nitrate and phosphate: fading also comes when both read zero.',
+      'If it pales, stays tight or melts after a step, go back one step: too much light harms faster than too little.',
+    ],
+    cautions: [
+      'A coral from a dim spot bleaches when it goes straight to the top.',
+      ...palytoxinCautions([entry]),
+    ],
+    sources: ['practice', 'memory'],
+  });
+};

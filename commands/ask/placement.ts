@@ -1,0 +1,31 @@
+import { anemonePumpIntent } from './coral/anemone-pump.ts';
+import { pairIntent } from './coral/pair.ts';
+import { coralParIntent } from './coral/par.ts';
+import { plateIntent } from './coral/plate.ts';
+import { spreadingIntent, zoanthidsIntent } from './coral/polyps.ts';
+import { shutIntent } from './coral/shut.ts';
+import { stretchIntent } from './coral/stretch.ts';
+import type { Intent } from './intent.ts';
+
+const intents: readonly Intent[] = [
+  anemonePumpIntent,
+  spreadingIntent,
+  plateIntent,
+  shutIntent,
+  pairIntent,
+  stretchIntent,
+  zoanthidsIntent,
+  coralParIntent,
+];
+
+/**
+ * Where corals may stand and what goes wrong there: the particular before the general. A sentence that asks for a change
+ * of the water is left to the sums.
+ */
+export const placementIntents: readonly Intent[] = intents.map(
+  (intent): Intent =>
+    (heard, context) =>
+      heard.said.some(({ role }) => role === 'goal' || role === 'step' || role === 'use')
+        ? undefined
+        : intent(heard, context),
+);

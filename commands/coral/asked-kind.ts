@@ -1,0 +1,54 @@
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { findCorals } from '../../core/corals/find.ts';
+import { Problem } from '../../core/problem.ts';
+
+/** A coral of the guide, and what is to be said of the name it was asked by. */
+export interface AskedKind {
+  readonly entry: CoralEntry;
+  readonly read: readonly string[];
+}
+
+/** The coral of a name. @throws Problem with those it can mean as choices; none is guessed. */
+export function askedKind(given: string, field = 'coral'): AskedKind {
+  const found = findCorals(given);
+  if (found.kind === 'one') {
+    const { entry, readAs, nameNote } = found;
+    return {
+      entry,
+      read: [
+        `${readAs === undefined ? '' : `"${given}" read as `}${fullName(entry)}`,
+        ...(nameNote === undefined ? [] : [nameNote]),
+      ],
+    };
+  }
+  if (found.kind === 'several') {
+    throw new Problem(`Which ${found.readAs ?? given}? I do not guess a coral.`, {
+      field,
+      given,
+      choices: found.entries.map(tellingName),
+    });
+  }
+  throw new Problem('I do not know that coral.', {
+    field,
+    given,
+    hint: 'Any name will do: common, scientific, older or what the hobby calls it.',
+    choices: found.near.map(tellingName),
+  });
+}
+
+/** "Torch coral (Euphyllia glabrescens)". */
+export function fullName({ names, scientific }: CoralEntry): string {
+  return `${names.common[0]} (${scientific.accepted})`;
+}
+
+/** The first of its names that leads to this coral alone. */
+export function tellingName(entry: CoralEntry): string {
+  const { names, scientific } = entry;
+  const all = [...names.common, scientific.accepted, ...names.hobby, ...scientific.species];
+  return (
+    all.find((name) => {
+      const found = findCorals(name);
+      return found.kind === 'one' && found.entry === entry;
+    }) ?? names.common[0]
+  );
+}

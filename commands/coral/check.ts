@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import { check } from '../../core/corals/check.ts';
+import type { Finding, Scene } from '../../core/corals/scene.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { askedPlaced, nameOf, placedOption } from './asked-placed.ts';
+import {
+  basisLines,
+  countWords,
+  curesOf,
+  factOf,
+  labelsOf,
+  peopleCautions,
+  problemsIn,
+  sourcesOf,
+  worstOf,
+} from './finding-words.ts';
+import { placementAnswer } from './placement-answer.ts';
+import { sceneOf } from './scene-of.ts';
+import { guessedCautions } from './spot-said.ts';
+import { tankInput, tankOption } from './tank-input.ts';
+
+/** So many findings are told of a whole tank, and so many changes. */
+const MOST_TOLD = 12;
+const MOST_STEPS = 6;
+
+export const checkCoralsCommand = defineCommand({
+  path: ['coral', 'check'],
+  summary: 'Check where your corals stand: the whole tank, or one of them with better spots',
+  example: '/coral check',
+  private: true,
+  options: z.strictObject({ coral: placedOption().optional(), tank: tankOption() }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const scene = sceneOf(keep, tank, context.nowMs);
+    const again = tankInput(keep, tank);
+    if (input.coral !== undefined) {
+      const placing = askedPlaced(keep, tank, input.coral);
+      return placementAnswer(scene, placing.id, {
+        headline: `${nameOf(placing)} (coral ${placing.id} of ${tank.name})`,
+        read: [],
+        tankInput: again,
+      });
+    }
+    return wholeTank(scene, tank.name, again);
+  },
+});
+
+function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, string>>): Answer {
+  const { corals } = scene;
+  if (corals.length === 0) {
+    return answer({
+      headline: `${name} has no corals here yet, so there is nothing to check.`,
+      steps: ['Place one: /coral add coral:torch at:left, back, low size:3 heads'],
+    });
+  }
+  const findings = check(scene);
+  const problems = problemsIn(findings);
+  const label = labelsOf(scene);
+  return answer({
+    headline: `${name}: ${countWords(scene, findings)}.`,
+    read: [`${corals.length} corals, ${scene.light.length} light readings, flow ${scene.flow ?? 'not said'}`],
+    facts: [
+      ...problems.slice(0, MOST_TOLD).map(factOf),
+      ...(problems.length > MOST_TOLD
+        ? [{ label: 'and', value: `${problems.length - MOST_TOLD} more to watch: check single corals` }]
+        : []),
+      ...settledFact(scene, findings),
+      ...findings.filter(({ rule }) => rule === 'law').map(factOf),
+    ],
+    steps: curesOf(findings, label).slice(0, MOST_STEPS),
+    working: basisLines(problems),
+    cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
+    sources: sourcesOf(findings),
+    next: [
+      ...worst(findings).map((id): NextAction => ({
+        label: `Better spots for ${label(id)}`,
+        command: 'coral check',
+        input: { coral: String(id), ...again },
+      })),
+      { label: 'My corals', command: 'coral list', input: again },
+    ],
+  });
+}
+
+function settledFact({ corals }: Scene, findings: readonly Finding[]): readonly Fact[] {
+  const calm = corals.filter(({ id }) => worstOf(id, findings) === 'settled');
+  if (calm.length === 0) return [];
+  return [
+    { label: 'no rule objects to', value: calm.map(({ label }) => label).join(', '), verdict: 'settled' },
+  ];
+}
+
+/** The corals at risk in the worst findings; three at most. */
+function worst(findings: readonly Finding[]): readonly number[] {
+  const atRisk = findings
+    .filter(({ verdict }) => verdict === 'move')
+    .flatMap(({ corals }) => corals[0] ?? []);
+  return [...new Set(atRisk)].slice(0, 3);
+}

@@ -1,0 +1,94 @@
+import type { Finding, Scene, Verdict } from '../../core/corals/scene.ts';
+import type { SourceCode } from '../../core/sources.ts';
+import type { Fact } from '../answer.ts';
+
+export const ruleWords: Readonly<Record<Finding['rule'], string>> = {
+  light: 'light',
+  flow: 'flow',
+  ground: 'sand or rock',
+  sting: 'sting',
+  growth: 'growth',
+  shade: 'shade',
+  walking: 'walking',
+  pump: 'pump guards',
+  chemistry: 'soft beside stony',
+  people: 'people',
+  law: 'law',
+  room: 'room',
+};
+
+/** Findings are sorted: the first decides. */
+export function verdictOf(findings: readonly Finding[]): Verdict {
+  return findings[0]?.verdict ?? 'settled';
+}
+
+export function problemsIn(findings: readonly Finding[]): readonly Finding[] {
+  return findings.filter(({ verdict }) => verdict !== 'settled');
+}
+
+/** Flow and law are told, not judged. */
+export function factOf({ rule, reason, verdict }: Finding): Fact {
+  const judged = rule !== 'flow' && rule !== 'law';
+  return { label: ruleWords[rule], value: reason, ...(judged ? { verdict } : {}) };
+}
+
+/** A coral's label by its id. */
+export type LabelOf = (id: number) => string;
+
+export function labelsOf({ corals }: Scene): LabelOf {
+  const labels = new Map(corals.map(({ id, label }) => [id, label]));
+  return (id) => labels.get(id) ?? String(id);
+}
+
+/** The smallest change that cures each problem, the worst first, each said once. */
+export function curesOf(findings: readonly Finding[], labelOf: LabelOf): readonly string[] {
+  const cures = problemsIn(findings).flatMap(({ corals, cure }) =>
+    cure === undefined ? [] : [`${corals.map(labelOf).join(' and ')}: ${cure}`],
+  );
+  return [...new Set(cures)];
+}
+
+/** What each rule's findings rest on, one line a rule. */
+export function basisLines(findings: readonly Finding[]): readonly string[] {
+  const rules = [...new Set(findings.map(({ rule }) => rule))];
+  return rules.map((rule) => {
+    const bases = new Set(findings.filter((one) => one.rule === rule).map(({ basis }) => basis));
+    return `${ruleWords[rule]} rests on: ${[...bases].join('; ')}`;
+  });
+}
+
+/** Harm to people, one line for all corals it is said of. */
+export function peopleCautions(findings: readonly Finding[], labelOf: LabelOf): readonly string[] {
+  const told = new Map<string, string[]>();
+  for (const { rule, corals, reason } of findings) {
+    if (rule !== 'people') continue;
+    const label = labelOf(corals[0] ?? 0);
+    const text = reason.slice(label.length + 2);
+    told.set(text, [...(told.get(text) ?? []), label]);
+  }
+  return [...told].map(([text, labels]) => `${labels.join(', ')}: ${text}`);
+}
+
+/** The source codes of the texts; published ones are named in the text itself. */
+export function sourcesOf(findings: readonly Finding[]): readonly SourceCode[] {
+  const all = findings.map(({ basis }) => basis).join();
+  return [
+    ...(all.includes('common practice') ? (['practice'] as const) : []),
+    ...(all.includes('from memory') ? (['memory'] as const) : []),
+  ];
+}
+
+/** How many corals have each verdict as their worst. */
+export function countWords({ corals }: Scene, findings: readonly Finding[]): string {
+  const verdicts = corals.map(({ id }) => worstOf(id, findings));
+  return (['move', 'watch', 'settled'] as const)
+    .map((verdict) => [verdict, verdicts.filter((one) => one === verdict).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([verdict, count]) => `${count} ${verdict === 'settled' ? 'settled' : `to ${verdict}`}`)
+    .join(', ');
+}
+
+/** The worst said of one coral: findings are sorted. */
+export function worstOf(id: number, findings: readonly Finding[]): Verdict {
+  return findings.find(({ corals }) => corals.includes(id))?.verdict ?? 'settled';
+}

@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { check } from '../../core/corals/check.ts';
+import { roughWords } from '../../core/corals/spot-words.ts';
+import { cm } from '../../core/corals/say.ts';
+import { answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { MOST_CORALS } from '../placed.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { nameOf } from './asked-placed.ts';
+import { worstOf } from './finding-words.ts';
+import { sceneOf } from './scene-of.ts';
+import { guessedCautions, spotShort } from './spot-said.ts';
+import { tankInput, tankOption } from './tank-input.ts';
+
+export const listCoralsCommand = defineCommand({
+  path: ['coral', 'list'],
+  summary: 'The corals of your tank: where they stand, how wide, with a verdict each',
+  example: '/coral list',
+  private: true,
+  options: z.strictObject({ tank: tankOption() }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const corals = keep.corals(tank.id);
+    if (corals.length === 0) {
+      return answer({
+        headline: `${tank.name} has no corals here yet.`,
+        steps: ['Place one: /coral add coral:torch at:left, back, low size:3 heads'],
+      });
+    }
+    const scene = sceneOf(keep, tank, context.nowMs);
+    const findings = check(scene);
+    return answer({
+      headline: `${tank.name} has ${corals.length === 1 ? 'one coral' : `${corals.length} corals`}.`,
+      read: [`at most ${MOST_CORALS} a tank`],
+      table: {
+        head: ['no.', 'coral', 'where', 'wide', 'grew', 'since', 'verdict'],
+        rows: corals.map((one) => [
+          String(one.id),
+          nameOf(one),
+          one.rough ? roughWords(one.spot, scene.box) : spotShort(one.spot),
+          cm(one.diameterCm),
+          one.origin,
+          one.since ?? 'not said',
+          scene.corals.some(({ id }) => id === one.id) ? worstOf(one.id, findings) : 'not in the guide',
+        ]),
+      },
+      cautions: guessedCautions(scene),
+      sources: ['practice', 'memory'],
+      next: [{ label: 'Check them all', command: 'coral check', input: tankInput(keep, tank) }],
+    });
+  },
+});

@@ -1,0 +1,82 @@
+import { checkOne, coralIn } from '../../core/corals/check.ts';
+import { propose, type Proposals } from '../../core/corals/propose.ts';
+import type { Finding, Scene } from '../../core/corals/scene.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import {
+  basisLines,
+  curesOf,
+  factOf,
+  labelsOf,
+  peopleCautions,
+  problemsIn,
+  ruleWords,
+  sourcesOf,
+  verdictOf,
+} from './finding-words.ts';
+import { guessedCautions, spotSaid, spotShort } from './spot-said.ts';
+
+/** What was done before the check, in the words of the headline ("Torch coral is coral 3 of Lagoon"). */
+interface Done {
+  readonly headline: string;
+  readonly read: readonly string[];
+  /** Options that name the tank in a next command; empty for the one in use. */
+  readonly tankInput: Readonly<Record<string, string>>;
+}
+
+/** The placement check of one coral of the scene, with better spots where it is not settled. */
+export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
+  const coral = coralIn(scene, id);
+  const findings = checkOne(scene, id);
+  const labelOf = labelsOf(scene);
+  const verdict = verdictOf(findings);
+  const better = verdict === 'settled' ? undefined : propose(scene, id);
+  const told = findings.filter(({ rule }) => rule !== 'people');
+  return answer({
+    headline: `${done.headline}: ${headWords(findings)}.`,
+    read: [...done.read, `at: ${spotSaid(coral, scene.box)}`],
+    facts: [...told.map(factOf), ...(better === undefined ? [] : betterFacts(better))],
+    steps: [...curesOf(findings, labelOf), ...(better === undefined ? [] : betterSteps(better))],
+    working: basisLines(findings),
+    cautions: [
+      ...peopleCautions(findings, labelOf),
+      ...guessedCautions(scene),
+      ...(verdict === 'settled' ? [NOT_SURE] : []),
+    ],
+    sources: sourcesOf(findings),
+    next: [
+      ...(better?.spots ?? []).map(({ spot }, index): NextAction => ({
+        label: `Move it there: better spot ${index + 1}`,
+        command: 'coral move',
+        input: { coral: String(id), at: spotShort(spot), ...done.tankInput },
+      })),
+      { label: 'My corals', command: 'coral list', input: done.tankInput },
+    ],
+  });
+}
+
+const NOT_SURE =
+  'Settled means that no rule here objects, not that nothing can happen: look at it in the first nights with a dim torch.';
+
+/** "settled", or the verdict and the rules that give it: "move (sting, light)". */
+export function headWords(findings: readonly Finding[]): string {
+  const verdict = verdictOf(findings);
+  if (verdict === 'settled') return verdict;
+  const rules = problemsIn(findings).filter((one) => one.verdict === verdict);
+  return `${verdict} (${[...new Set(rules.map(({ rule }) => ruleWords[rule]))].join(', ')})`;
+}
+
+function betterFacts({ spots }: Proposals): readonly Fact[] {
+  return spots.map(({ words, why }, index) => ({
+    label: `better spot ${index + 1}`,
+    value: `${words}. ${why}`,
+  }));
+}
+
+function betterSteps({ spots, obstacle, doubt }: Proposals): readonly string[] {
+  if (spots.length > 0) return [`Better spots are named below the findings. ${doubt}`];
+  return [
+    obstacle === undefined
+      ? 'I found no spot in this tank with less to say against it.'
+      : `There is no better spot in this tank: ${obstacle.reason}`,
+  ];
+}

@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { askedPlaced, numbered, placedOption } from './asked-placed.ts';
+import { boxOf } from './scene-of.ts';
+import { spotSaid } from './spot-said.ts';
+import { tankInput, tankOption } from './tank-input.ts';
+
+export const removeCoralCommand = defineCommand({
+  path: ['coral', 'remove'],
+  summary: 'Take a coral off the map of your tank; asks once more first',
+  example: '/coral remove coral:torch',
+  private: true,
+  options: z.strictObject({
+    coral: placedOption(),
+    tank: tankOption(),
+    sure: z.enum(['yes']).describe('yes removes it at once').optional(),
+  }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const placing = askedPlaced(keep, tank, input.coral);
+    const list = { label: 'My corals', command: 'coral list', input: tankInput(keep, tank) };
+    if (input.sure === undefined) {
+      return answer({
+        headline: `Remove ${numbered(placing)} from ${tank.name}? Nothing is removed yet.`,
+        read: [spotSaid(placing, boxOf(keep, tank))],
+        next: [
+          {
+            label: 'Yes, remove it',
+            command: 'coral remove',
+            input: { coral: String(placing.id), ...tankInput(keep, tank), sure: 'yes' },
+          },
+          list,
+        ],
+      });
+    }
+    keep.removeCoral(tank.id, placing.id);
+    return answer({ headline: `${numbered(placing)} is removed from ${tank.name}.`, next: [list] });
+  },
+});

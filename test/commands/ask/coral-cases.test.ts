@@ -1,0 +1,246 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from '../../../commands/ask.ts';
+import { findCommand } from '../../../commands/index.ts';
+import { textOf } from '../text.ts';
+
+/**
+ * Members' questions about where corals stand, as typed, with what a right answer says and what it must not. All of it
+ * is common practice, no source, but for: torches and hammers are different genera (Arrigoni et al. 2023), palytoxin
+ * (Hamade et al. 2015), inch and centimetre (SI Brochure: 1 in = 2.54 cm).
+ */
+interface Case {
+  readonly asked: string;
+  readonly values: readonly { readonly at: RegExp; readonly value: number; readonly tolerance?: number }[];
+  readonly says: readonly RegExp[];
+  readonly never: readonly RegExp[];
+}
+
+const cases: Readonly<Record<string, Case>> = {
+  C01: {
+    asked: 'zoas: what par? i get 60 on the sand and 250 up top',
+    values: [
+      { at: /(\d+) to \d+ PAR/, value: 50 },
+      { at: /\d+ to (\d+) PAR/, value: 250 },
+      { at: /begins near (\d+) PAR/, value: 80, tolerance: 0.25 },
+    ],
+    says: [
+      /a range, not one number/,
+      /middle height/,
+      /over weeks/,
+      /at 250: 250 PAR too much for a new piece/,
+      /at 60: 60 PAR a place to begin/,
+      /stretches/,
+      /melts|tight/,
+      /hours a day/,
+      /Many adapt/,
+    ],
+    never: [/will colou?r up/i, /best colou?r/i, /250 is fine/i],
+  },
+  C07: {
+    asked: "my zoas grow long necks n faded, they're on the sand in a corner. move to top of the rock?",
+    values: [{ at: /by about (\d+) % a week/, value: 10, tolerance: 0 }],
+    says: [
+      /^Not to the top in one go/,
+      /too little light/,
+      /one step/,
+      /flow/,
+      /pests/,
+      /nitrate and phosphate/,
+      /photo/,
+      /PAR reading/,
+      /bleach/,
+    ],
+    never: [/^Yes/, /put it (?:on|at) the top/i],
+  },
+  D01: {
+    asked: 'can torch and hammer sit next to each other? same family so fine i guess, got 4 inches between',
+    values: [
+      { at: /want ([\d.]+) cm/, value: 20 },
+      { at: /\(([\d.]+) in\) or more/, value: 7.9 },
+      { at: /and ([\d.]+) cm \(4 in\) is not enough/, value: 10.2 },
+    ],
+    says: [
+      /Too close/,
+      /at full stretch/,
+      /at night/,
+      /inflate and grow/,
+      /half as much again on the side the water goes to/,
+      /loses tissue/,
+      /whitish strings/,
+      /Hammer beside frogspawn is usually tolerated/,
+      /torches often win/,
+      /no distance is a promise/,
+      /touch for years/,
+    ],
+    never: [/same family so/i, /\b(?:is|are) safe\b/i, /fine together/i],
+  },
+  D03: {
+    asked:
+      'some tiny lilac fluffy things came on one rock, half a year later they ring my zoas and those stopped spreading. told they smother everything. can i scrape em off?',
+    values: [{ at: /some (\d+) cm clear/, value: 10, tolerance: 0 }],
+    says: [
+      /^Do not scrape them inside/,
+      /early/,
+      /island/,
+      /bare sand/,
+      /outside the tank/,
+      /photo/,
+      /Not every fuzzy polyp is a pest/,
+      /growing over, not by stinging/,
+      /replace it/,
+    ],
+    never: [
+      /(?:this|these|it|they) (?:is|are) (?:xenia|anthelia|clove|star)/i,
+      /inject|peroxide|bleach|kalk paste/i,
+    ],
+  },
+  D05: {
+    asked:
+      'can i glue different zoas side by side on one rock, do they sting eachother? cutting them with scissors in kitchen',
+    values: [
+      { at: /Leave (\d+) to 5 cm/, value: 2, tolerance: 0 },
+      { at: /Leave 2 to (\d+) cm/, value: 5, tolerance: 0 },
+    ],
+    says: [
+      /^Mostly yes/,
+      /palytoxin/i,
+      /[Gg]loves/,
+      /eye protection/,
+      /[Nn]ot in the kitchen/,
+      /Never boil/,
+      /open windows/,
+      /wash hands/,
+      /metallic taste/,
+      /medical help/,
+      /vigour/,
+      /Palythoa/,
+    ],
+    never: [/harmless/i, /is safe/i],
+  },
+  D07: {
+    asked: 'new plate coral, glued it on a rock ledge so crab doesnt flip it. ok?',
+    values: [
+      { at: /([\d.]+) cm \([\d.]+ in\) free on all sides/, value: 15 },
+      { at: /light: (\d+) to/, value: 50 },
+    ],
+    says: [
+      /^No/,
+      /open sand/,
+      /inflating/,
+      /low to medium/,
+      /underside/,
+      /clean sand/,
+      /bud small ones/,
+      /nothing rots/,
+      /least certain/,
+    ],
+    never: [/use (?:some )?epoxy/i, /glue it (?:back|again)/i, /^Yes/],
+  },
+  F11: {
+    asked:
+      'bubble tip went through a wavemaker during the night, bits everywhere. only thing i changed: washed the crust off the lamp glass at the weekend. is the rest of the tank in danger? why did it move',
+    values: [
+      { at: /Change (\d+) to 30 %/, value: 20, tolerance: 0 },
+      { at: /Change 20 to (\d+) %/, value: 30, tolerance: 0 },
+    ],
+    says: [
+      /[Pp]ump off/,
+      /every piece/,
+      /carbon/,
+      /skim/,
+      /ammonia/,
+      /breathe/,
+      /light, flow or food/,
+      /brighter/,
+      /foam or mesh/,
+      /foot and mouth may heal/,
+      /cannot be said for certain/,
+    ],
+    never: [/no risk/i, /because you (?:cleaned|washed)/i, /the cause is/i],
+  },
+  F14: {
+    asked:
+      'got a hammer 3 days ago stays pulled in. salinity 1.025, kh 8.3, no3 10, temp 78. what am i doing wrong',
+    values: [{ at: /stands within ([\d.]+) cm/, value: 15 }],
+    says: [
+      /days to two weeks/,
+      /usual range/,
+      /photo/,
+      /acclimatised/,
+      /dipped/,
+      /indirect flow/,
+      /First step/,
+      /do not poke/,
+      /flatworms/,
+      /brown jelly/,
+      /standard fluid/,
+    ],
+    never: [/change \d+ ?%/i, /\bdose \d/i, /the cause is/i],
+  },
+};
+
+describe.each(Object.entries(cases))('%s', (_, { asked, values, says, never }) => {
+  const text = textOf(ask(asked, { nowMs: 0 }));
+
+  it.each(values)('prints $value ($at)', ({ at, value, tolerance = 0.02 }) => {
+    const found = at.exec(text)?.[1];
+    expect(found, text).toBeDefined();
+    expect(Math.abs(Number(found) / value - 1), text).toBeLessThanOrEqual(tolerance + 1e-12);
+  });
+
+  it.each(says)('says %s', (pattern) => expect(text).toMatch(pattern));
+
+  it.each(never)('never says %s', (pattern) => expect(text).not.toMatch(pattern));
+
+  it('offers only commands there are', () => {
+    for (const { command } of ask(asked, { nowMs: 0 }).next)
+      expect(findCommand(command.split(' ')), command).toBeDefined();
+  });
+});
+
+const headline = (question: string): string => ask(question, { nowMs: 0 }).headline;
+
+describe('a pair', () => {
+  it.each([
+    ['can hammer and frogspawn touch each other', /^Usually yes: .*3 cm/],
+    ['can i put my frogspawn near a torch', /^Not touching: .*20 cm \(7\.9 in\)/],
+    ['galaxea 20 cm away from my acan, are they too close', /^Too close: .*30 cm/],
+    ['torch 60 cm apart from duncan ok?', /^Room enough/],
+  ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
+
+  it('says the same either way round', () => {
+    const [one, other] = ['torch next to favia', 'favia next to torch'].map((text) =>
+      ask(text, { nowMs: 0 }),
+    );
+    expect(one?.facts[0]).toEqual(other?.facts[0]);
+  });
+});
+
+describe('what others own stays with them', () => {
+  it.each([
+    ['my hammer coral ate alk 8.4 to 8.0 in 2 days, 75 gal, how much does it use', /a day/],
+    ['my palys squirted in my eye and my lips are numb', /^A person first/],
+    ['how much copper for a hammer coral next to a torch', /never give a dose of a medicine/],
+    ['overflow kept adding RO, salinity 1.024 instead of 1.025', /^Leave it/],
+    ['torch is at 100 par, raise to 200', /PAR/],
+    ['hammer next to torch and alk 6.5, 75 gal, raise to 8 with soda ash', /g of sodium carbonate/],
+    ['xenia is taking over, raise alk 7 to 8 in 75 gal', /Which compound/],
+    ['green hair algae taking over my zoas', /did not find a question/],
+    ['just got a clownfish and a bta, is a powerhead a problem', /did not find a question/],
+    ['new duncan stays shut, alk 5.1 dkh', /5\.1/],
+  ])('%s', (question, pattern) => {
+    const text = textOf(ask(question, { nowMs: 0 }));
+    expect(text).toMatch(pattern);
+    expect(text).not.toMatch(/Not touching|a range, not|Do not scrape|Leave it alone first/);
+  });
+});
+
+describe('an open name', () => {
+  it('is answered for all that it can mean', () => {
+    const given = ask('how much light for a new gorgonian', { nowMs: 0 });
+    const kinds = given.facts.filter(({ value }) => value.includes('a new piece begins near'));
+    expect(kinds.length).toBeGreaterThan(1);
+    expect(given.headline).toMatch(/over all it can mean/);
+    expect(given.read[0]).toMatch(/, or /);
+  });
+});
