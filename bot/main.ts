@@ -10,6 +10,8 @@ import type { Logger } from './log.ts';
 import { memberFile, roomFile } from './store/files.ts';
 import type { Store } from './store/open.ts';
 import { LOCAL_PERSON } from './store/people.ts';
+import { openTalks } from './talks.ts';
+import { openTurns } from './turns.ts';
 
 /** Settings that must be put right first (sysexits.h: EX_CONFIG): a supervisor should not start the bot again. */
 const exitConfig = 78;
@@ -24,7 +26,9 @@ async function openDiscord(token: string, config: Config, log: Logger): Promise<
   const { apiBase } = config;
   const { keepFor, settingsOf, changeSettings, due } = store;
   const kept = { keepFor, settingsOf, changeSettings };
-  const parts = { commands, ask, log, nowMs: Date.now, ...kept, toPng, token, apiBase, onRefused: refused };
+  const turns = { turnOf: openTurns(Date.now), ...openTalks(Date.now) };
+  const port = { toPng, token, apiBase, onRefused: refused };
+  const parts = { commands, ask, log, nowMs: Date.now, ...kept, ...turns, ...port };
   const bot = createBot({
     ...parts,
     servers: store,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
-import { answer, type Answer } from './answer.ts';
+import type { Answer } from './answer.ts';
 import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
 import { convertIntent } from './ask/convert.ts';
 import { amountIntent, effectIntent } from './ask/effect.ts';
@@ -9,6 +9,7 @@ import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent 
 import { hurtIntent } from './ask/hurt.ts';
 import type { Intent } from './ask/intent.ts';
 import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/light.ts';
+import { lost } from './ask/lost.ts';
 import { netVolumeIntent } from './ask/net-volume.ts';
 import { overflowIntent } from './ask/overflow.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
@@ -26,6 +27,7 @@ import { clockChangeIntent, howOftenIntent } from './ask/schedule.ts';
 import { remindIntent } from './ask/remind.ts';
 import { refusalIntent } from './ask/refusal.ts';
 import { swapIntent } from './ask/swap.ts';
+import { questionIn, type Outcome } from './ask/talk.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
 import { useIntent } from './ask/use.ts';
 import { defineCommand, type Context } from './command.ts';
@@ -71,7 +73,8 @@ const intents: readonly Intent[] = [
 ];
 
 /**
- * Answers a question in plain words, asks exactly one back, or says what it can do with the numbers it saw.
+ * Answers a question in plain words, asks exactly one back, or says what it can do with the numbers it saw. In a talk a
+ * sentence may go on from the one before.
  *
  * @throws Problem for what the member can put right.
  */
@@ -82,27 +85,36 @@ export function ask(text: string, context: Context): Answer {
       limit: `at most ${MAX_WORDS_LENGTH} characters`,
     });
   }
+  const { talk } = context;
+  if (talk === undefined) return answered(text, context);
+  const question = questionIn(talk, text, (tried) => outcomeOf(tried, context));
+  talk.remember(question);
+  const given = answered(question, context);
+  return question === text
+    ? given
+    : { ...given, read: [`with what you asked before: "${question}"`, ...given.read] };
+}
+
+function answered(text: string, context: Context): Answer {
   const heard = hear(text);
+  return intended(heard, context) ?? lost(heard);
+}
+
+function intended(heard: Heard, context: Context): Answer | undefined {
   for (const intent of intents) {
     const found = intent(heard, context);
     if (found !== undefined) return found;
   }
-  return lost(heard);
+  return undefined;
 }
 
-function lost(heard: Heard): Answer {
-  const numbers = heard.mentions.slice(0, 8).map(({ text }) => text);
-  return answer({
-    headline:
-      numbers.length === 0
-        ? 'I did not find a question with numbers in that.'
-        : `I saw ${numbers.join(', ')}, but not what you want to know.`,
-    steps: [
-      'Name what is measured, what it reads and where it should be: "raise alk 7.2 to 8.4 in 75 gal with soda ash".',
-      'Water changes: "nitrate 80, 55 gal, 20 % a week, how many to 10". Salinity: "1.030, 55 gal, want 1.026".',
-      'Or use /dose, /waterchange, /salinity, /light and /convert; /help shows how.',
-    ],
-  });
+function outcomeOf(text: string, context: Context): Outcome {
+  try {
+    return intended(hear(text), context) === undefined ? 'lost' : 'answered';
+  } catch (error) {
+    if (error instanceof Problem) return 'asked back';
+    throw error;
+  }
 }
 
 export const askCommand = defineCommand({

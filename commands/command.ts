@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { Answer } from './answer.ts';
+import type { Talk } from './ask/talk.ts';
 import type { Keep } from './keep.ts';
 import { validate } from './options.ts';
 import type { Server } from './server.ts';
@@ -13,6 +14,8 @@ export interface Context {
   readonly keep?: Keep;
   /** The server it was asked in. */
   readonly server?: Server;
+  /** What the asker said here shortly before. */
+  readonly talk?: Talk;
 }
 
 /** A schema of options: an object of strings, numbers, booleans and enums, each with `.describe()`. */

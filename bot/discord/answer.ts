@@ -16,6 +16,7 @@ import { download } from './asked/download.ts';
 import { filledCall, formOf } from './asked/form.ts';
 import { givenWith, nameOf } from './asked/given.ts';
 import type { Given } from './asked/given.ts';
+import { tooFast } from '../turns.ts';
 import { commandOf, failed, findByName, run, runText, runWords } from './outcome.ts';
 import type { Asker, Desk, Outcome } from './outcome.ts';
 import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
@@ -81,9 +82,16 @@ export async function answerAutocomplete(desk: Desk, interaction: AutocompleteIn
 
 /** Answers a message in plain words. Only a direct message may tell of its writer's tank. */
 export async function answerMessage(desk: Desk, message: Message, text: string): Promise<void> {
+  const { author, channelId, reference } = message;
+  const turn = desk.turnOf(author.id);
+  if (turn === 'wait') return;
+  if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast));
   const server = serverOfMessage(desk, message);
-  const asker = server === undefined ? { personId: message.author.id } : { server };
-  await replyToMessage(desk, message, runWords(desk, text, asker).answer);
+  const asker = server === undefined ? { personId: author.id } : { server };
+  const earlier = reference?.messageId === undefined ? [] : [reference.messageId];
+  const talk = desk.talkOf(author.id, [...earlier, server === undefined ? 'own messages' : channelId]);
+  const sentId = await replyToMessage(desk, message, runWords(desk, text, { ...asker, talk }).answer);
+  if (sentId !== undefined) talk.alsoAt(sentId);
 }
 
 /** Fetches the files of a deferred command first. */

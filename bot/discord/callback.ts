@@ -39,11 +39,12 @@ export async function editAnswer(
   await client.rest.patch(route, { body, files: [...files], auth: false });
 }
 
-/** Replies to a message, also when it has gone by then. */
-export async function replyTo({ client, channelId, id }: Message, { body, files }: Wire): Promise<void> {
+/** Replies to a message, also when it has gone by then; the id of the reply. */
+export async function replyTo({ client, channelId, id }: Message, { body, files }: Wire): Promise<string> {
   const reference = { message_reference: { message_id: id, fail_if_not_exists: false } };
-  await client.rest.post(Routes.channelMessages(channelId), {
+  const sent = await client.rest.post(Routes.channelMessages(channelId), {
     body: { ...body, ...reference },
     files: [...files],
   });
+  return (sent as { readonly id: string }).id;
 }

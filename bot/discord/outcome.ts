@@ -1,5 +1,6 @@
 import { answer } from '../../commands/answer.ts';
 import type { Answer } from '../../commands/answer.ts';
+import type { Talk } from '../../commands/ask/talk.ts';
 import type { Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
@@ -8,6 +9,8 @@ import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { withNotices } from '../notices.ts';
+import type { Talks } from '../talks.ts';
+import { tooFast, type Turn } from '../turns.ts';
 import { typedInput } from './asked/call.ts';
 import type { Call } from './asked/call.ts';
 import { helpAnswer } from './message/help.ts';
@@ -22,6 +25,10 @@ export interface Desk extends SettingsDesk {
   readonly nowMs: () => number;
   /** What the person of this id keeps. */
   readonly keepFor: (personId: string) => Keep;
+  /** Whether a member may have an answer now. */
+  readonly turnOf: (personId: string) => Turn;
+  /** What a member asked before. */
+  readonly talkOf: Talks['talkOf'];
   /** Draws SVG as PNG. */
   readonly toPng: (svg: string) => Promise<Uint8Array>;
 }
@@ -48,11 +55,13 @@ export interface Asked extends Asker {
 
 /** Runs a command. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
 export function run(desk: Desk, { personId, server, command: name, values, call }: Asked): Outcome {
+  if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
     const keep = desk.keepFor(personId);
     const filled = withDefaults(command, values, keep, server);
-    const context = { nowMs: desk.nowMs(), keep, ...(server === undefined ? {} : { server }) };
+    const talk = desk.talkOf(personId, [`own ${server?.channelId ?? 'messages'}`]);
+    const context = { nowMs: desk.nowMs(), keep, talk, ...(server === undefined ? {} : { server }) };
     const given = runFilled(command, filled, context);
     const noted = withNotices(given, keep);
     const own = filled.hidden || noted.file !== undefined || noted !== given;
@@ -71,11 +80,19 @@ export function runText(desk: Desk, asker: Asker, call: Call): Outcome {
  * Answers a question in plain words; without words, says how to ask. `personId` only where nobody but that person reads
  * the answer: with it the answer may tell of their tank.
  */
-export function runWords(desk: Desk, text: string, { personId, server }: Partial<Asker>): Outcome {
+export function runWords(
+  desk: Desk,
+  text: string,
+  { personId, server, talk }: Partial<Asker & { readonly talk: Talk }>,
+): Outcome {
   return attempt(desk, undefined, () => {
     if (server?.isPublic() === false) return { answer: elsewhere, hidden: false };
     if (text === '') return { answer: helpAnswer(desk.commands), hidden: false };
-    const now = { nowMs: desk.nowMs(), ...(server === undefined ? {} : { server }) };
+    const now = {
+      nowMs: desk.nowMs(),
+      ...(server === undefined ? {} : { server }),
+      ...(talk === undefined ? {} : { talk }),
+    };
     if (personId === undefined) return { answer: desk.ask(text, now), hidden: false };
     const keep = desk.keepFor(personId);
     return { answer: withNotices(desk.ask(text, { ...now, keep }), keep), hidden: false };

@@ -69,10 +69,19 @@ function ephemeral({ body, files }: Rendered): Rendered {
   return { body: { ...body, flags: body.flags | MessageFlags.Ephemeral }, files };
 }
 
-/** Answers a message; where the bot may not speak, only the log knows. */
-export async function replyToMessage(desk: Desk, message: Message, answer: Answer): Promise<void> {
+/** Answers a message and tells the id of the reply; where the bot may not speak, only the log knows. */
+export async function replyToMessage(
+  desk: Desk,
+  message: Message,
+  answer: Answer,
+): Promise<string | undefined> {
   const ids = { message: message.id, channel: message.channelId };
-  await deliver(desk.log, await drawn(desk, answer), (what) => replyTo(message, what), ids);
+  let sentId: string | undefined;
+  const send = async (what: Rendered): Promise<void> => {
+    sentId = await replyTo(message, what);
+  };
+  await deliver(desk.log, await drawn(desk, answer), send, ids);
+  return sentId;
 }
 
 /** Late, twice, forbidden, cut off: the member is told nothing more, the log is. */

@@ -1,4 +1,5 @@
 import type { Answer } from '../../commands/answer.ts';
+import type { Talk } from '../../commands/ask/talk.ts';
 import type { Command, Context } from '../../commands/command.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
@@ -24,6 +25,8 @@ export interface Desk extends Outbox {
   readonly zone: string;
   /** What the person at this machine keeps. */
   readonly keep: Keep;
+  /** What was asked here before. */
+  readonly talk: () => Talk;
 }
 
 /** What the room goes on from: what a number typed next runs, and the form being filled in. */
@@ -105,7 +108,8 @@ function taken(offer: Offer, desk: Desk, style: Style): Promise<Reply> {
 }
 
 async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply> {
-  const context = { nowMs: desk.nowMs(), zone: desk.zone, keep: desk.keep };
+  const { zone, keep } = desk;
+  const context = { nowMs: desk.nowMs(), zone, keep, talk: desk.talk() };
   switch (line.kind) {
     case 'command': {
       const command = commandNamed(nameOf(line), desk.commands);

@@ -1,4 +1,5 @@
 import { createInterface, type Interface } from 'node:readline/promises';
+import { openTalks } from '../talks.ts';
 import { complete, type Completions } from './complete.ts';
 import { openDue } from './due.ts';
 import { renderEcho } from './render.ts';
@@ -6,7 +7,7 @@ import { replyTo, type Desk, type Standing } from './reply.ts';
 import type { Style } from './wrap.ts';
 import { openWriter } from './writer.ts';
 
-export interface RoomIo extends Desk {
+export interface RoomIo extends Omit<Desk, 'talk'> {
   readonly input: NodeJS.ReadableStream;
   readonly output: NodeJS.WritableStream;
 }
@@ -29,11 +30,13 @@ export async function openRoom(io: RoomIo): Promise<void> {
   if (interactive && open) lines.prompt(true);
   let standing: Standing = { offers: [] };
   const due = openDue(io);
+  const talks = openTalks(io.nowMs);
+  const desk = { ...io, talk: () => talks.talkOf('here', ['room']) };
   try {
     for await (const typed of typedLines) {
       if (writer.gone.aborted) break;
       const style = styleOf(io.output);
-      const reply = await replyTo(typed, standing, io, style);
+      const reply = await replyTo(typed, standing, desk, style);
       standing = reply;
       const nowDue = typed.trim() === '' ? '' : due(style);
       if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));

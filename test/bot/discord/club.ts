@@ -6,6 +6,7 @@ import type { Desk } from '../../../bot/discord/outcome.ts';
 import { register } from '../../../bot/discord/register/registration.ts';
 import { restOptions } from '../../../bot/discord/rest.ts';
 import { openLog } from '../../../bot/log.ts';
+import { openTalks } from '../../../bot/talks.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Store } from '../../../bot/store/open.ts';
 import type { Problem } from '../../../core/problem.ts';
@@ -29,14 +30,21 @@ export interface Club {
   readonly close: () => Promise<void>;
 }
 
-interface How extends Partial<Pick<Desk, 'commands' | 'ask' | 'toPng'>> {
+interface How extends Partial<Pick<Desk, 'commands' | 'ask' | 'toPng' | 'turnOf' | 'talkOf'>> {
   readonly token?: string;
   readonly start?: boolean;
 }
 
 /** The bot, logged in to a stand-in with its commands registered. */
 export async function openClub(how: How = {}): Promise<Club> {
-  const { commands = demoCommands, ask = demoAsk, toPng = onePixel } = how;
+  const {
+    commands = demoCommands,
+    ask = demoAsk,
+    toPng = onePixel,
+    token: given,
+    start = true,
+    ...more
+  } = how;
   const store = openStore({ file: ':memory:', nowMs: () => nowMs });
   const standIn = await startStandIn();
   const { apiBase, token } = standIn;
@@ -45,16 +53,16 @@ export async function openClub(how: How = {}): Promise<Club> {
   const refusals: Problem[] = [];
   const create = (): Bot =>
     createBot({
-      ...deskOf(store, { commands, ask, toPng }),
+      ...deskOf(store, { commands, ask, toPng, ...more }),
       servers: store,
       log: openLog('debug', { write: (line) => void log.push(line) }),
       apiBase,
-      token: how.token ?? token,
+      token: given ?? token,
       onRefused: (problem) => void refusals.push(problem),
     });
   let bot = create();
   const first = bot;
-  if (how.start ?? true) await bot.start();
+  if (start) await bot.start();
   const restart = async (): Promise<void> => {
     await bot.stop();
     bot = create();
@@ -72,7 +80,9 @@ export async function openClub(how: How = {}): Promise<Club> {
 export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Partial<Desk>): Desk {
   const { keepFor, settingsOf, changeSettings } = store;
   const kept = { keepFor, settingsOf, changeSettings };
-  return { log: openLog('silent'), nowMs: () => nowMs, toPng: onePixel, ...kept, ...how };
+  const now = (): number => nowMs;
+  const alone = { turnOf: () => 'now' as const, ...openTalks(now) };
+  return { log: openLog('silent'), nowMs: now, toPng: onePixel, ...alone, ...kept, ...how };
 }
 
 const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=';

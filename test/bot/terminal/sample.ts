@@ -86,6 +86,7 @@ export function sampleDesk(): Desk & { readonly reported: unknown[] } {
     commands: sampleCommands,
     ask: sampleAsk,
     nowMs: () => 1234,
+    talk: () => ({ before: undefined, remember: () => undefined }),
     zone: 'UTC',
     keep: sampleKeep(),
     dataDir: join(tmpdir(), 'sumpside-sample-not-made'),

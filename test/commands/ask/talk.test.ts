@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from '../../../commands/ask.ts';
+import { problemOf, textOf } from '../text.ts';
+
+/** Asks one line after another, each knowing the one before; what the last one answers. */
+function talk(...lines: readonly string[]): string {
+  let before: string | undefined;
+  const asked = (line: string) =>
+    ask(line, { nowMs: 0, talk: { before, remember: (question) => (before = question) } });
+  return lines.map((line) => textOf(asked(line))).at(-1) ?? '';
+}
+
+const dose = 'raise alk 7.2 to 8.4 in 75 gal with soda ash';
+
+/** IUPAC 2021 weights: 1 dKH in 100 L = 1.890 g Na2CO3 = 2.996 g NaHCO3; 1 US gal = 3.785412 L (NIST Handbook 44). */
+describe('a question that goes on from the one before', () => {
+  it.each([
+    [[dose], 'sodium carbonate', 1.2 * 2.839 * 1.89],
+    [[dose, 'and with baking soda?'], 'sodium bicarbonate', 1.2 * 2.839 * 2.996],
+    [[dose, "it's 60 gallons"], 'sodium carbonate', 1.2 * 2.2712 * 1.89],
+    [[dose, "it's 60 gallons", 'and with baking soda?'], 'sodium bicarbonate', 1.2 * 2.2712 * 2.996],
+    [[dose, 'and to 9?'], 'sodium carbonate', 1.8 * 2.839 * 1.89],
+    [['raise alk 7.2 to 8.4 with soda ash', '60 gallons'], 'sodium carbonate', 1.2 * 2.2712 * 1.89],
+  ])('%j: %s', (lines, compound, massG) => {
+    const text = talk(...lines);
+    const found = new RegExp(String.raw`([\d.]+) g of ${compound}`).exec(text)?.[1];
+    expect(found, text).toBeDefined();
+    expect(Math.abs(Number(found) / massG - 1), text).toBeLessThanOrEqual(0.02);
+  });
+
+  it('says what it was put together from', () => {
+    expect(talk(dose, 'and with baking soda?')).toContain(
+      'with what you asked before: "raise alk 7.2 to 8.4 in 75 gal with baking soda"',
+    );
+  });
+
+  it('leaves a question of its own alone', () => {
+    const own = 'nitrate 80, 55 gal, 20 % a week, how many to 10';
+    expect(talk(dose, own)).toBe(talk(own));
+    expect(talk(dose, own)).not.toMatch(/asked before/);
+  });
+});
+
+describe('what is not understood', () => {
+  it.each([
+    ['hello there', /did not find a question/],
+    ['what about 40 % then', /I saw 40 %/],
+    ['the thing with 12 of those', /I saw 12/],
+  ])('%s', (line, says) => {
+    const given = ask(line, { nowMs: 0 });
+    expect(given.headline).toMatch(says);
+    expect([given.headline, ...given.steps].length).toBeLessThanOrEqual(5);
+    expect(given.read.concat(given.cautions, given.working)).toEqual([]);
+  });
+
+  it('is refused when too long to read', () => {
+    expect(problemOf(() => ask('x'.repeat(2001), { nowMs: 0 })).limit).toContain('2000');
+  });
+});
