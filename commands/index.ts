@@ -6,6 +6,7 @@ import { convertCommand } from './convert.ts';
 import { coralCommands } from './coral.ts';
 import { deskCommands } from './desk.ts';
 import { doseCommands } from './dose.ts';
+import { helpCommand } from './help.ts';
 import { lightCommands } from './light.ts';
 import { logCommands } from './log.ts';
 import { mydataCommands } from './mydata.ts';
@@ -14,8 +15,8 @@ import { salinityCommands } from './salinity.ts';
 import { tankCommands } from './tank.ts';
 import { waterchangeCommands } from './waterchange.ts';
 
-/** Every command, in the order help lists them. */
-export const commands: readonly Command[] = [
+/** In the order help lists them. */
+const helped: readonly Command[] = [
   askCommand,
   ...doseCommands,
   ...waterchangeCommands,
@@ -31,6 +32,9 @@ export const commands: readonly Command[] = [
   convertCommand,
   aboutCommand,
 ];
+
+/** Every command. */
+export const commands: readonly Command[] = [...helped, helpCommand(helped)];
 
 /** The command of a path, or undefined. */
 export function findCommand(path: readonly string[]): Command | undefined {

@@ -5,7 +5,9 @@ import { definitionOf } from '../core/quantity/unit.ts';
 import { parameter, parameterIds } from '../core/water/parameter.ts';
 import { tellingName } from './coral/asked-kind.ts';
 import { numbered } from './coral/asked-placed.ts';
+import type { Command } from './command.ts';
 import type { Keep } from './keep.ts';
+import { nameOf } from './named.ts';
 import type { Option } from './options.ts';
 import { named } from './remind/times.ts';
 import { matchingZones } from './zone.ts';
@@ -15,9 +17,14 @@ const MOST = 25;
 
 /**
  * Complete values for an option that begin with, or contain, what is typed so far. `keep` is the asker's own: the names
- * of their tanks and their reminders come from there.
+ * of their tanks and their reminders come from there. `commands` are those there is help for.
  */
-export function suggest(option: Option, typed: string, keep?: Keep): readonly string[] {
+export function suggest(
+  option: Option,
+  typed: string,
+  keep?: Keep,
+  commands: readonly Command[] = [],
+): readonly string[] {
   if (option.choices !== undefined) return matching(option.choices, typed);
   if (option.suggest === 'parameter')
     return matching(
@@ -30,6 +37,7 @@ export function suggest(option: Option, typed: string, keep?: Keep): readonly st
       (keep?.tanks() ?? []).map(({ name }) => name),
       typed,
     );
+  if (option.suggest === 'command') return matching(commands.map(nameOf), typed);
   if (option.suggest === 'zone') return matchingZones(typed).slice(0, MOST);
   if (option.suggest === 'reminder') return matching((keep?.reminders() ?? []).map(named), typed);
   if (option.suggest === 'coral') return corals(typed);

@@ -115,5 +115,5 @@ function suggestions(desk: Desk, interaction: AutocompleteInteraction): readonly
   const command = findByName(desk, nameOf(interaction));
   const option = command && optionsOf(command.options).find((each) => each.name === name);
   if (option === undefined) return [];
-  return [...new Set(suggest(option, value, desk.keepFor(interaction.user.id)))];
+  return [...new Set(suggest(option, value, desk.keepFor(interaction.user.id), desk.commands))];
 }

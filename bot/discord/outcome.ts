@@ -4,6 +4,7 @@ import type { Talk } from '../../commands/ask/talk.ts';
 import type { Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
+import { firstPage } from '../../commands/help.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
@@ -13,7 +14,6 @@ import type { Talks } from '../talks.ts';
 import { tooFast, type Turn } from '../turns.ts';
 import { typedInput } from './asked/call.ts';
 import type { Call } from './asked/call.ts';
-import { helpAnswer } from './message/help.ts';
 import { failureAnswer, problemAnswer } from './message/problem.ts';
 import type { ServerHere, SettingsDesk } from './asked/server.ts';
 
@@ -87,7 +87,8 @@ export function runWords(
 ): Outcome {
   return attempt(desk, undefined, () => {
     if (server?.isPublic() === false) return { answer: elsewhere, hidden: false };
-    if (text === '') return { answer: helpAnswer(desk.commands), hidden: false };
+    if (text === '')
+      return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
     const now = {
       nowMs: desk.nowMs(),
       ...(server === undefined ? {} : { server }),

@@ -2,7 +2,8 @@ import type { Command } from '../../commands/command.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
-import { nameOf, offeredHere, roomWords } from './name.ts';
+import { nameOf } from '../../commands/named.ts';
+import { offeredHere, roomWords } from './name.ts';
 import { markers } from './values.ts';
 
 /** Texts that can take the place of the last part of the line, and that part, as readline asks for them. */

@@ -1,13 +1,13 @@
 import type { Command } from '../../commands/command.ts';
+import { beginnings } from '../../commands/help/beginnings.ts';
+import { optionWords } from '../../commands/help/option-words.ts';
+import { commandNamed, commandsUnder, nameOf } from '../../commands/named.ts';
 import { isIdKind, optionsOf, type Option } from '../../commands/options.ts';
-import { definitionOf } from '../../core/quantity/unit.ts';
-import { commandNamed, commandsUnder, nameOf, offeredHere, unknownCommand } from './name.ts';
+import { offeredHere, unknownCommand } from './name.ts';
 import { plain } from './plain.ts';
 import { page } from './render.ts';
 import { table } from './table.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
-
-const EXAMPLES = 3;
 
 /**
  * The first help screen, or the page of one command, or the list under a first word.
@@ -34,18 +34,9 @@ function firstScreen(commands: readonly Command[], style: Style): string {
   return page([
     ...strong(wrap('How to type', style.width), style),
     ...list(typing, style),
-    ...section('Examples', examples(commands).map(toCopy), style),
+    ...section('Examples', beginnings.map(toCopy), style),
     ...section('Commands', summaries(offeredHere(commands), style), style),
   ]);
-}
-
-/** The examples of the first commands with different first words. */
-export function examples(commands: readonly Command[]): readonly string[] {
-  const offered = offeredHere(commands);
-  const firsts = offered.filter(
-    ({ path }, index) => offered.findIndex((other) => other.path[0] === path[0]) === index,
-  );
-  return firsts.slice(0, EXAMPLES).map(({ example }) => example);
 }
 
 function summaries(commands: readonly Command[], style: Style): string[] {
@@ -70,31 +61,14 @@ function commandPage(command: Command, style: Style): string {
 }
 
 function details(option: Option): readonly string[] {
-  const { choices, min, max } = option;
   return [
-    sentence(option.description),
-    ...(option.quantity === undefined ? [] : [`Units: ${unitsOf(option.quantity)}.`]),
-    ...(choices === undefined ? [] : [`One of: ${choices.join(', ')}.`]),
-    ...(option.kind === 'boolean' ? ['yes or no.'] : []),
-    ...(option.kind === 'integer' ? ['A whole number.'] : []),
+    ...optionWords(option),
     ...(option.kind === 'file' ? ['The path of a file, from the folder the room was started in.'] : []),
     ...(isIdKind(option.kind) ? [`Its id on Discord, 17 to 20 digits.`] : []),
-    ...(min === undefined ? [] : [`At least ${min}.`]),
-    ...(max === undefined ? [] : [`At most ${max}.`]),
-    ...(option.default === undefined ? [] : [`Default: ${String(option.default)}.`]),
   ];
-}
-
-function unitsOf(kind: NonNullable<Option['quantity']>): string {
-  const symbols = definitionOf(kind).units.map(({ symbol }) => symbol);
-  return [...new Set(symbols)].filter((symbol) => symbol !== '').join(', ');
 }
 
 /** A line to copy is never broken. */
 function toCopy(line: string): string {
   return `  ${plain(line)}`;
-}
-
-function sentence(text: string): string {
-  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

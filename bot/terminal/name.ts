@@ -1,27 +1,14 @@
 import type { Command } from '../../commands/command.ts';
 import { Problem } from '../../core/problem.ts';
-import { nearest } from './nearest.ts';
+import { commandNamed, commandsUnder, nameOf } from '../../commands/named.ts';
+import { nearest } from '../../commands/nearest.ts';
 
 /** What the room itself answers to, beside the commands. */
 export const roomWords = ['help', 'quit'] as const;
 
-/** A command's name as it is typed after the slash. */
-export function nameOf(command: Pick<Command, 'path'>): string {
-  return command.path.join(' ');
-}
-
 /** Commands for the managers of a server are known, but not offered: there is no server here. */
 export function offeredHere(commands: readonly Command[]): readonly Command[] {
   return commands.filter(({ managers }) => !managers);
-}
-
-export function commandNamed(name: string, commands: readonly Command[]): Command | undefined {
-  return commands.find((command) => nameOf(command) === name);
-}
-
-/** The commands under a first word, the word itself included. */
-export function commandsUnder(word: string, commands: readonly Command[]): readonly Command[] {
-  return commands.filter(({ path }) => path[0] === word);
 }
 
 /**

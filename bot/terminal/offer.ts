@@ -2,7 +2,7 @@ import type { NextAction } from '../../commands/answer.ts';
 import type { Command } from '../../commands/command.ts';
 import { optionsOf, type Option } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
-import { commandNamed, nameOf } from './name.ts';
+import { commandNamed, nameOf } from '../../commands/named.ts';
 import { literally } from './plain.ts';
 import { questionOf, type Question } from './question.ts';
 import type { CommandLine, Line } from './read.ts';

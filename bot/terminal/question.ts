@@ -1,6 +1,6 @@
 import type { Command } from '../../commands/command.ts';
 import { optionsOf, type Option } from '../../commands/options.ts';
-import { nameOf } from './name.ts';
+import { nameOf } from '../../commands/named.ts';
 import type { CommandLine } from './read.ts';
 import { page } from './render.ts';
 import { valueOf } from './values.ts';

@@ -32,7 +32,7 @@ export function readLine(typed: string, commands: readonly Command[]): Line {
   if (line === '') return { kind: 'empty' };
   if (/^\d{1,3}$/.test(line)) return { kind: 'pick', number: Number(line) };
   if (/^\/?(quit|exit)$/i.test(line)) return { kind: 'quit' };
-  const help = /^(?:\/\s*help(?:\s+(.*))?|help|\?)$/is.exec(line);
+  const help = /^(?:\/\s*help(?:\s+(?!about:)(.*))?|help|\?)$/is.exec(line);
   if (help !== null) return help[1] === undefined ? { kind: 'help' } : { kind: 'help', topic: help[1] };
   if (!line.startsWith('/')) return { kind: 'words', text: line };
   const { command, rest } = readName(line, commands);

@@ -8,7 +8,7 @@ import { withNotices } from '../notices.ts';
 import { withFiles } from './given-file.ts';
 import { inWords } from './told.ts';
 import { helpPage } from './help.ts';
-import { commandNamed, nameOf } from './name.ts';
+import { commandNamed, nameOf } from '../../commands/named.ts';
 import { actionOffer, chosenInCommand, chosenInText, chosenInWords, typedForm, type Offer } from './offer.ts';
 import { writeFiles, type Outbox } from './output-files.ts';
 import { answeredWith, asking, type Question } from './question.ts';

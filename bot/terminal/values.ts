@@ -1,8 +1,8 @@
 import type { Command } from '../../commands/command.ts';
 import { optionsOf, type Option } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
-import { nameOf } from './name.ts';
-import { nearest } from './nearest.ts';
+import { nameOf } from '../../commands/named.ts';
+import { nearest } from '../../commands/nearest.ts';
 import { literally, shortened } from './plain.ts';
 
 /** A known option's name with its colon, and where in the text its value starts. */

@@ -11,8 +11,8 @@ import { readLine } from '../../bot/terminal/read.ts';
 import { managed } from './desk/managed.ts';
 import { textOf } from './text.ts';
 
-/** Commands about what is kept: they compute nothing and cite nothing. */
-const KEEPING = new Set(['tank', 'log', 'remind', 'mydata', 'desk', 'coral']);
+/** Commands about what is kept, and help: they compute nothing and cite nothing. */
+const KEEPING = new Set(['tank', 'log', 'remind', 'mydata', 'desk', 'coral', 'help']);
 
 /** The names the product promises. */
 const PROMISED = [

@@ -12,6 +12,7 @@ import type {
   RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js';
 import type { Command } from '../../../commands/command.ts';
+import { subjects } from '../../../commands/help/subjects.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
 
@@ -69,7 +70,7 @@ function definition(name: string, members: readonly Command[]): Definition {
     type: ApplicationCommandType.ChatInput,
     name,
     ...(plain === undefined
-      ? { description: `All about ${name}`, options: members.map(subcommand) }
+      ? { description: described(name, subjects[name] ?? `All about ${name}`), options: members.map(subcommand) }
       : { description: described(name, plain.summary), options: optionsOf(plain.options).map(basic) }),
     ...(managers === 0 ? everyone : managersOnly),
     integration_types: [ApplicationIntegrationType.GuildInstall],

@@ -1,0 +1,97 @@
+import { z } from 'zod';
+import { Problem } from '../core/problem.ts';
+import { answer, type Answer, type Fact } from './answer.ts';
+import { defineCommand, type Command } from './command.ts';
+import { beginnings } from './help/beginnings.ts';
+import { optionWords } from './help/option-words.ts';
+import { subjects } from './help/subjects.ts';
+import { commandNamed, commandsUnder, nameOf } from './named.ts';
+import { nearest } from './nearest.ts';
+import { optionsOf, textOption } from './options.ts';
+
+/** `/help` over a list of commands, made from their schemas; it lists those for managers only to managers. */
+export function helpCommand(commands: readonly Command[]): Command {
+  return defineCommand({
+    path: ['help'],
+    summary: 'Where to begin, and a page for every command',
+    example: '/help about:dose amount',
+    private: true,
+    options: z.strictObject({
+      about: textOption('A command, such as "dose" or "dose amount"', { suggest: 'command' }).optional(),
+    }),
+    run: ({ about }, { server }) => {
+      const here = commands.filter(({ managers }) => !managers || server?.mayManage === true);
+      const name = (about ?? '').replace(/^\//, '').trim().toLowerCase().replace(/\s+/g, ' ');
+      if (name === '') return firstPage(here);
+      const command = commandNamed(name, commands);
+      if (command !== undefined) return commandPage(command);
+      const under = commandsUnder(name, commands);
+      if (under.length > 0) return subjectPage(name, under);
+      throw unknown(about ?? '', name, here);
+    },
+  });
+}
+
+/** The first screen for a newcomer: three questions that work as typed, then what there is. */
+export function firstPage(commands: readonly Command[]): Answer {
+  const words = [...new Set(commands.map(({ path }) => path[0]))];
+  return answer({
+    headline: 'Ask about your tank in your own words, or type / and choose a command.',
+    steps: beginnings.map((question) => `Ask, for example: ${question}`),
+    facts: words.map((word): Fact => {
+      const under = commandsUnder(word, commands);
+      const seconds = under.flatMap(({ path }) => path.slice(1));
+      const [only] = under;
+      const value =
+        seconds.length === 0 ? (only?.summary ?? '') : `${subjects[word] ?? ''}: ${seconds.join(', ')}`;
+      return { label: `/${word}`, value };
+    }),
+    cautions: ['Somebody hurt, or a tank in trouble: /urgent first.'],
+    next: beginnings.map((question, index) => ({
+      label: `Try example ${index + 1}`,
+      command: 'ask',
+      input: { question },
+    })),
+  });
+}
+
+function subjectPage(word: string, under: readonly Command[]): Answer {
+  return answer({
+    headline: `/${word}: ${subjects[word] ?? under[0]?.summary ?? word}.`,
+    facts: under.map((command) => ({ label: `/${nameOf(command)}`, value: command.summary })),
+    next: under.map((command) => ({
+      label: nameOf(command),
+      command: 'help',
+      input: { about: nameOf(command) },
+    })),
+  });
+}
+
+function commandPage(command: Command): Answer {
+  const name = nameOf(command);
+  const seen = command.private ? ['Only you see the answer.'] : [];
+  return answer({
+    headline: `/${name}: ${command.summary}.`,
+    read: seen,
+    facts: optionsOf(command.options).map((option) => ({
+      label: option.required ? `${option.name} (required)` : option.name,
+      value: optionWords(option).join(' '),
+    })),
+    steps: [`For example: ${command.example}`],
+    next:
+      command.path.length === 1
+        ? []
+        : [{ label: `All of /${command.path[0]}`, command: 'help', input: { about: command.path[0] } }],
+  });
+}
+
+function unknown(given: string, name: string, commands: readonly Command[]): Problem {
+  const words = [...new Set(commands.flatMap((command) => [command.path[0], nameOf(command)]))];
+  const near = nearest(name, words) ?? nearest(name.split(' ')[0] ?? '', words);
+  return new Problem('There is no such command.', {
+    field: 'about',
+    given,
+    hint: 'Without about: it lists them all.',
+    choices: near === undefined ? [] : [near],
+  });
+}
