@@ -5,6 +5,7 @@ import { compileSooner } from './compile-sooner.ts';
 import { loadEnvFile, readConfig } from './config.ts';
 import type { Config } from './config.ts';
 import { backUpDaily } from './daily-backup.ts';
+import { beat, heartbeatFile } from './heartbeat.ts';
 import { logFailure, openLog } from './log.ts';
 import type { Logger } from './log.ts';
 import { memberFile, roomFile } from './store/files.ts';
@@ -39,6 +40,7 @@ async function openDiscord(token: string, config: Config, log: Logger): Promise<
     await bot.stop();
   });
   await bot.start();
+  beat(heartbeatFile(config.dataDir), { isWell: bot.isConnected, nowMs: Date.now, log });
   backUpDaily(store, Date.now, log);
 }
 

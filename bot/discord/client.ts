@@ -1,5 +1,5 @@
 import { setTimeout as wait } from 'node:timers/promises';
-import { Client, Events, GatewayIntentBits, Options, Partials } from 'discord.js';
+import { Client, Events, GatewayIntentBits, Options, Partials, Status } from 'discord.js';
 import type { Interaction, Message } from 'discord.js';
 import type { Problem } from '../../core/problem.ts';
 import type { Loop } from '../clock/loop.ts';
@@ -25,6 +25,8 @@ export interface BotParts extends Desk {
 export interface Bot {
   /** Resolves once logged in. A refusal goes to `onRefused`; throws when Discord cannot be reached. */
   readonly start: () => Promise<void>;
+  /** Whether it hears what happens on Discord now. */
+  readonly isConnected: () => boolean;
   /** Finishes the answers under way and leaves, within about 8 seconds. */
   readonly stop: () => Promise<void>;
 }
@@ -73,6 +75,10 @@ export function createBot(parts: BotParts): Bot {
         refuse(tokenRefusal(error));
         if (!refused && !stopping) throw error;
       });
+    },
+    isConnected: () => {
+      const { shards } = client.ws;
+      return !stopping && shards.size > 0 && shards.every(({ status }) => status === Status.Ready);
     },
     stop: async () => {
       stopping = true;
