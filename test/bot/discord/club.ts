@@ -30,7 +30,7 @@ export interface Club {
   readonly close: () => Promise<void>;
 }
 
-interface How extends Partial<Pick<Desk, 'commands' | 'ask' | 'toPng' | 'turnOf' | 'talkOf'>> {
+interface How extends Partial<Pick<Desk, 'commands' | 'ask' | 'toPng' | 'turnOf' | 'talkOf' | 'nowMs'>> {
   readonly token?: string;
   readonly start?: boolean;
 }

@@ -1,57 +1,8 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { PassThrough, Readable } from 'node:stream';
-import { afterEach, describe, expect, it } from 'vitest';
-import { toPng } from '../../../bot/png.ts';
-import { openStore } from '../../../bot/store/open.ts';
-import { LOCAL_PERSON } from '../../../bot/store/people.ts';
-import { openRoom } from '../../../bot/terminal/room.ts';
-import { ask } from '../../../commands/ask.ts';
-import { commands } from '../../../commands/index.ts';
+import { describe, expect, it } from 'vitest';
 import { asked } from '../../corpus.ts';
-
-const DAY_MS = 86_400_000;
-const folders: string[] = [];
-afterEach(() => {
-  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
-
-interface Room {
-  readonly dataDir: string;
-  /** Types lines into the room, `daysLater` days after it was opened, and returns what it shows, unwrapped. */
-  readonly type: (lines: readonly string[], daysLater?: number) => Promise<string>;
-}
-
-/** The terminal room over a store in a folder of its own; it is opened anew for every call, as after a restart. */
-function room(): Room {
-  const dataDir = mkdtempSync(join(tmpdir(), 'sumpside-room-'));
-  folders.push(dataDir);
-  const type = async (lines: readonly string[], daysLater = 0): Promise<string> => {
-    const nowMs = (): number => Date.UTC(2026, 5, 1, 18) + daysLater * DAY_MS;
-    const store = openStore({ file: join(dataDir, 'room.sqlite'), nowMs });
-    const reported: unknown[] = [];
-    const output = new PassThrough();
-    let shown = '';
-    output.on('data', (chunk) => (shown += String(chunk)));
-    await openRoom({
-      input: Readable.from(lines.map((line) => `${line}\n`)),
-      output,
-      commands,
-      ask,
-      nowMs,
-      zone: 'UTC',
-      keep: store.keepFor(LOCAL_PERSON),
-      dataDir,
-      toPng,
-      reportFailure: (error) => String(reported.push(error)),
-    });
-    store.close();
-    expect(reported).toEqual([]);
-    return shown.replace(/\s+/g, ' ');
-  };
-  return { dataDir, type };
-}
+import { room } from './a-room.ts';
 
 // Amounts from IUPAC 2021 weights (1.890 g Na2CO3, 2.996 g NaHCO3 per dKH per 100 L), 1 US gal = 3.785 L, EOS-80 at 25/25.
 describe('a member with a tank never types a volume again', () => {

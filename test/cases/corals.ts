@@ -1,21 +1,11 @@
-import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
-import { findCommand } from '../../../commands/index.ts';
-import { textOf } from '../text.ts';
+import type { Case } from './case.ts';
 
 /**
  * Members' questions about where corals stand, as typed, with what a right answer says and what it must not. All of it
  * is common practice, no source, but for: torches and hammers are different genera (Arrigoni et al. 2023), palytoxin
  * (Hamade et al. 2015), inch and centimetre (SI Brochure: 1 in = 2.54 cm).
  */
-interface Case {
-  readonly asked: string;
-  readonly values: readonly { readonly at: RegExp; readonly value: number; readonly tolerance?: number }[];
-  readonly says: readonly RegExp[];
-  readonly never: readonly RegExp[];
-}
-
-const cases: Readonly<Record<string, Case>> = {
+export const corals: Readonly<Record<string, Case>> = {
   C01: {
     asked: 'zoas: what par? i get 60 on the sand and 250 up top',
     values: [
@@ -27,8 +17,8 @@ const cases: Readonly<Record<string, Case>> = {
       /a range, not one number/,
       /middle height/,
       /over weeks/,
-      /at 250: 250 PAR too much for a new piece/,
-      /at 60: 60 PAR a place to begin/,
+      /at 250: 250 PAR\W+too much for a new piece/,
+      /at 60: 60 PAR\W+a place to begin/,
       /stretches/,
       /melts|tight/,
       /hours a day/,
@@ -178,69 +168,3 @@ const cases: Readonly<Record<string, Case>> = {
     never: [/change \d+ ?%/i, /\bdose \d/i, /the cause is/i],
   },
 };
-
-describe.each(Object.entries(cases))('%s', (_, { asked, values, says, never }) => {
-  const text = textOf(ask(asked, { nowMs: 0 }));
-
-  it.each(values)('prints $value ($at)', ({ at, value, tolerance = 0.02 }) => {
-    const found = at.exec(text)?.[1];
-    expect(found, text).toBeDefined();
-    expect(Math.abs(Number(found) / value - 1), text).toBeLessThanOrEqual(tolerance + 1e-12);
-  });
-
-  it.each(says)('says %s', (pattern) => expect(text).toMatch(pattern));
-
-  it.each(never)('never says %s', (pattern) => expect(text).not.toMatch(pattern));
-
-  it('offers only commands there are', () => {
-    for (const { command } of ask(asked, { nowMs: 0 }).next)
-      expect(findCommand(command.split(' ')), command).toBeDefined();
-  });
-});
-
-const headline = (question: string): string => ask(question, { nowMs: 0 }).headline;
-
-describe('a pair', () => {
-  it.each([
-    ['can hammer and frogspawn touch each other', /^Usually yes: .*3 cm/],
-    ['can i put my frogspawn near a torch', /^Not touching: .*20 cm \(7\.9 in\)/],
-    ['galaxea 20 cm away from my acan, are they too close', /^Too close: .*30 cm/],
-    ['torch 60 cm apart from duncan ok?', /^Room enough/],
-  ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
-
-  it('says the same either way round', () => {
-    const [one, other] = ['torch next to favia', 'favia next to torch'].map((text) =>
-      ask(text, { nowMs: 0 }),
-    );
-    expect(one?.facts[0]).toEqual(other?.facts[0]);
-  });
-});
-
-describe('what others own stays with them', () => {
-  it.each([
-    ['my hammer coral ate alk 8.4 to 8.0 in 2 days, 75 gal, how much does it use', /a day/],
-    ['my palys squirted in my eye and my lips are numb', /^A person first/],
-    ['how much copper for a hammer coral next to a torch', /never give a dose of a medicine/],
-    ['overflow kept adding RO, salinity 1.024 instead of 1.025', /^Leave it/],
-    ['torch is at 100 par, raise to 200', /PAR/],
-    ['hammer next to torch and alk 6.5, 75 gal, raise to 8 with soda ash', /g of sodium carbonate/],
-    ['xenia is taking over, raise alk 7 to 8 in 75 gal', /Which compound/],
-    ['green hair algae taking over my zoas', /did not find a question/],
-    ['just got a clownfish and a bta, is a powerhead a problem', /did not find a question/],
-    ['new duncan stays shut, alk 5.1 dkh', /5\.1/],
-  ])('%s', (question, pattern) => {
-    const text = textOf(ask(question, { nowMs: 0 }));
-    expect(text).toMatch(pattern);
-    expect(text).not.toMatch(/Not touching|a range, not|Do not scrape|Leave it alone first/);
-  });
-});
-
-describe('an open name', () => {
-  it('is answered for all that it can mean', () => {
-    const given = ask('how much light for a new gorgonian', { nowMs: 0 });
-    const kinds = given.facts.filter(({ value }) => value.includes('a new piece begins near'));
-    expect(kinds.length).toBeGreaterThan(1);
-    expect(given.headline).toMatch(/over all it can mean/);
-    expect(given.read[0]).toMatch(/, or /);
-  });
-});
