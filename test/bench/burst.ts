@@ -55,7 +55,8 @@ async function measure(standIn: StandIn, dataDir: string): Promise<void> {
   await wait(Math.max(0, startMs - nowMs()));
   const asked: Promise<{ readonly elapsedMs: number }>[] = [];
   while (standIn.sent.length < DUE && nowMs() < startMs + PATIENCE_MS) {
-    asked.push(standIn.slash('dose', options, { subcommand: 'amount' }).acknowledged);
+    const how = { subcommand: 'amount', userId: idOf(asked.length % DUE) };
+    asked.push(standIn.slash('dose', options, how).acknowledged);
     await wait(1000 / ASKED_PER_SECOND);
   }
   const acks = quantiles((await Promise.all(asked)).map(({ elapsedMs }) => elapsedMs));

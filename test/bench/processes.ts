@@ -41,6 +41,10 @@ interface Load {
   readonly residentMb: number;
 }
 
+/** Members who ask in turn: no one faster than the bot allows. */
+const PEOPLE = 500;
+const idOf = (person: number): string => String(1_300_000_000_000_000_000n + BigInt(person));
+
 const PER_SECOND = 50;
 const SECONDS = 8;
 /** Enough for both bots to run compiled code, as one that has been up for an hour does. */
@@ -58,9 +62,12 @@ async function underLoad(standIn: StandIn, script: string): Promise<Load> {
   const child = spawn(process.execPath, [script], { stdio: 'inherit', env });
   await standIn.until(() => (standIn.gateway.hasSession ? true : undefined), 'log in');
   await wait(500);
+  for (let person = 0; person < PEOPLE; person++) standIn.world.addPerson(idOf(person), `Keeper ${person}`);
+  let turn = 0;
   const ask = async (volume = '75 gal'): Promise<number> => {
     const options = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash', volume };
-    const { elapsedMs } = await standIn.slash('dose', options, { subcommand: 'amount' }).acknowledged;
+    const how = { subcommand: 'amount', userId: idOf(turn++ % PEOPLE) };
+    const { elapsedMs } = await standIn.slash('dose', options, how).acknowledged;
     return elapsedMs;
   };
   for (let i = 0; i < WARM_UP; i++) await ask(i % 50 === 0 ? SUM : undefined);
