@@ -15,10 +15,28 @@ export const readingsIntent: Intent = (heard) => judged(heard, LINE);
 /** "my alk is 6.5, what's up": one or two readings and no other question. */
 export const readingIntent: Intent = (heard) => judged(heard, 1);
 
-function judged(heard: Heard, fewest: number): Answer | undefined {
+/** "is 1.022 too low": a salinity asked to be judged, not converted. */
+export const salinityJudgedIntent: Intent = (heard) =>
+  says(
+    heard,
+    'too (?:low|high|salty)',
+    'low',
+    'high',
+    'ok(?:ay)?',
+    'fine',
+    'alright',
+    'normal',
+    'bad',
+    'safe',
+  )
+    ? judged(heard, 1, true)
+    : undefined;
+
+function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | undefined {
   if (heard.said.some(({ role }) => role === 'goal' || role === 'step')) return undefined;
   const values = firstOfEach(heard);
-  if (values.length < fewest || values.every(({ parameter: id }) => id === 'salinity')) return undefined;
+  const onlySalinity = values.every(({ parameter: id }) => id === 'salinity');
+  if (values.length < fewest || (onlySalinity && !salinityAlone)) return undefined;
   return judgedAnswer({
     values,
     read: values.flatMap(({ notes }) => notes),

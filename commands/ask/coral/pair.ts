@@ -7,9 +7,10 @@ import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
 import { answer, type Fact } from '../../answer.ts';
 import { says, type Intent } from '../intent.ts';
 import { cmAndInches, lengthIn } from './lengths.ts';
+import { isMat, pairRoom, type PairRoom } from './pair-room.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
-const BESIDE = ['next to', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?'] as const; // prettier-ignore
+const BESIDE = ['next to', '(?:cm|in|inch|inches) (?:away )?from', 'away from', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?'] as const; // prettier-ignore
 
 /** "Can torch and hammer sit next to each other?": what is known of the two, and how much room they want. */
 export const pairIntent: Intent = (heard) => {
@@ -17,18 +18,19 @@ export const pairIntent: Intent = (heard) => {
   const [one, other] = coralsIn(heard.text);
   if (one === undefined || other === undefined || (isZoanthid(one) && isZoanthid(other))) return undefined;
   const worst = worstOf(one, other);
-  const { need } = worst;
+  const { need, room } = worst;
   const gap = lengthIn(heard);
   const [first, second] = [worst.a.names.common[0], worst.b.names.common[0]];
   return answer({
-    headline: headline(first, second, need, gap),
+    headline: headline(first, second, worst, gap),
     read: [
       `${one.name}: ${nameList(one)}`,
       `${other.name}: ${nameList(other)}`,
       ...(gap === undefined ? [] : [`${gap.text} between them, taken as edge to edge`]),
     ],
-    facts: [roomFact(need), ...[worst.a, worst.b].map(reachFact), ...factsOf(need)],
+    facts: [roomFact(worst), ...[worst.a, worst.b].map(reachFact), ...room.facts, ...factsOf(need)],
     steps: [
+      ...(room.spreads === undefined || !isMat(room.spreads) ? [] : [matStep(room.spreads)]),
       'Measure from the tips at full stretch, at night with a dim torch, not from skeleton to skeleton: both inflate and grow.',
       'Leave half as much again on the side the water goes to: sweepers travel with the flow.',
       'Signs that they reach each other: one side draws back or loses tissue, or whitish strings lie on it. Then move them apart the same day.',
@@ -67,26 +69,43 @@ interface Pair {
   readonly a: CoralEntry;
   readonly b: CoralEntry;
   readonly need: PairNeed;
+  readonly room: PairRoom;
 }
 
 /** Of all that the two names can mean, the pair that wants most room. */
 function worstOf(one: NamedCoral, other: NamedCoral): Pair {
-  const pairs = one.entries.flatMap((a) => other.entries.map((b): Pair => ({ a, b, need: pairNeed(a, b) })));
+  const pairs = one.entries.flatMap((a) => other.entries.map((b): Pair => pairOf(a, b)));
   const [first, ...rest] = pairs;
   if (first === undefined) throw new Error('a name without a coral');
   return rest.reduce((worst, pair) => (wants(pair) > wants(worst) ? pair : worst), first);
 }
 
-function wants({ need }: Pair): number {
-  return need.moveBelowCm * 1000 + need.watchBelowCm;
+function pairOf(a: CoralEntry, b: CoralEntry): Pair {
+  const need = pairNeed(a, b);
+  return { a, b, need, room: pairRoom(a, b, need) };
 }
 
-function headline(one: string, other: string, need: PairNeed, gap: ReturnType<typeof lengthIn>): string {
-  const { moveBelowCm, watchBelowCm } = need;
+function wants({ room }: Pair): number {
+  return room.moveBelowCm * 1000 + room.watchBelowCm;
+}
+
+function matStep({ names }: CoralEntry): string {
+  return `Give ${names.common[0]} a rock of its own with bare sand round it, and act early: it grows over its neighbours.`;
+}
+
+function headline(
+  one: string,
+  other: string,
+  { need, room: wanted }: Pair,
+  gap: ReturnType<typeof lengthIn>,
+): string {
+  const { moveBelowCm, watchBelowCm, spreads } = wanted;
   const pair = `${one} and ${other}`;
   const room = moveBelowCm > 0 ? cmAndInches(moveBelowCm) : cmAndInches(watchBelowCm);
   if (gap === undefined) {
     if (moveBelowCm > 0) return `Not touching: ${pair} want ${room} or more between them, at full stretch.`;
+    if (spreads !== undefined && isMat(spreads))
+      return `Not on one rock: ${spreads.names.common[0]} grows over its neighbours. Keep ${pair} ${room} apart or more, with bare sand between.`;
     if (getOn(need)) return `Usually yes: ${pair} are mostly left standing close; watch them below ${room}.`;
     return watchBelowCm > 0
       ? `Perhaps: give ${pair} ${room} or more, and watch them at night.`
@@ -95,13 +114,14 @@ function headline(one: string, other: string, need: PairNeed, gap: ReturnType<ty
   if (gap.cm < moveBelowCm)
     return `Too close: ${pair} want ${room} or more between them at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
   return gap.cm < watchBelowCm
-    ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach.`
+    ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach or grow over.`
     : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}, who want ${room}. Watch the first nights.`;
 }
 
-function roomFact({ moveBelowCm, watchBelowCm, facts }: PairNeed): Fact {
-  const [rule] = facts.rules;
-  const basis = rule === undefined ? 'from their reach' : basisName(rule.rule.gapBasis);
+function roomFact({ need, room: { moveBelowCm, watchBelowCm } }: Pair): Fact {
+  const [rule] = need.facts.rules;
+  const own = rule === undefined ? 'from their reach' : basisName(rule.rule.gapBasis);
+  const basis = watchBelowCm > need.watchBelowCm ? 'project rule' : own;
   return {
     label: 'room between them',
     value: `${moveBelowCm > 0 ? `move below ${cmAndInches(moveBelowCm)}, ` : ''}watch below ${cmAndInches(watchBelowCm)} (${basis})`,

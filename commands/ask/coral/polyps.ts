@@ -1,3 +1,4 @@
+import { CLEAR_OF_MAT_CM } from './pair-room.ts';
 import { palytoxinCaution } from '../../../core/corals/cautions.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import { answer } from '../../answer.ts';
@@ -42,7 +43,7 @@ export const spreadingIntent: Intent = (heard) => {
     read: ['something soft that spreads on rock; I cannot tell from words what it is'],
     steps: [
       'Post a close-up photo with the pumps off, by white light, so that keepers can tell what it is. Not every fuzzy polyp is a pest.',
-      'Put the rock on bare sand as an island, some 10 cm clear all round: mats creep over rock, not well over sand (common practice).',
+      `Put the rock on bare sand as an island, some ${CLEAR_OF_MAT_CM} cm clear all round: mats creep over rock, not well over sand (common practice).`,
       'A small patch: lift the rock out, peel the mat off or chip away the rock surface under it outside the tank, and rinse the rock in tank water before it goes back.',
       'A rock that is covered: take it out, move the corals you want to keep to other rock, and replace it.',
     ],

@@ -29,7 +29,7 @@ describe('what others own stays with them', () => {
     ['torch is at 100 par, raise to 200', /PAR/],
     ['hammer next to torch and alk 6.5, 75 gal, raise to 8 with soda ash', /g of sodium carbonate/],
     ['xenia is taking over, raise alk 7 to 8 in 75 gal', /Which compound/],
-    ['green hair algae taking over my zoas', /did not find a question/],
+    ['green hair algae taking over my zoas', /Pull it out by hand/],
     ['just got a clownfish and a bta, is a powerhead a problem', /did not find a question/],
     ['new duncan stays shut, alk 5.1 dkh', /5\.1/],
   ])('%s', (question, pattern) => {
@@ -46,5 +46,27 @@ describe('an open name', () => {
     expect(kinds.length).toBeGreaterThan(1);
     expect(given.headline).toMatch(/over all it can mean/);
     expect(given.read[0]).toMatch(/, or /);
+  });
+});
+
+/** Soft mats win by growing over (common practice, no source); soft beside stony within 10 cm: Griffith 1997. */
+describe('a pair of which one spreads', () => {
+  it.each([
+    ['can i put xenia next to my birdsnest', /^Not on one rock: Pulsing xenia grows over/],
+    ['star polyps close to my zoas ok?', /^Not on one rock: .*star polyps.* 10 cm/i],
+    ['can a toadstool be near my acropora', /^Not touching: .*10 cm/],
+    ['xenia 4 cm from my birdsnest', /^Watch them/],
+  ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
+});
+
+describe('a salinity that is asked to be judged', () => {
+  it.each([
+    ['is 1.022 too low', /1\.022|29\.2/, /low/],
+    ['1.026 ok for corals?', /34\.5|1\.026/, /fine|usual/],
+  ])('%s', (question, number, verdict) => {
+    const text = textOf(ask(question, { nowMs: 0 }));
+    expect(text).toMatch(number);
+    expect(text).toMatch(verdict);
+    expect(text).not.toMatch(/density at 25/);
   });
 });

@@ -1,0 +1,118 @@
+import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { findCorals } from '../../../core/corals/find.ts';
+import type { NamedCoral } from '../../../core/words/corals.ts';
+import type { Heard } from '../../../core/words/hear.ts';
+import { flowLine, hardinessLine, lawLine, roomLine, spotLine, stingLine } from '../../coral/about-lines.ts';
+import type { GuideLine } from '../../coral/guide-line.ts';
+import { hazardLines } from '../../coral/hazard-lines.ts';
+import { call } from '../call.ts';
+import { says, type Intent } from '../intent.ts';
+import { isTrouble, oneCoral, onlyEntry } from './named.ts';
+
+/** What a question can be after, the particular first. */
+interface Facet {
+  readonly words: readonly string[];
+  readonly lines: (entry: CoralEntry) => readonly GuideLine[];
+}
+
+const facets: readonly Facet[] = [
+  {
+    words: [
+      'toxic',
+      'poison(?:ous)?',
+      'venomous',
+      'dangerous',
+      'safe to (?:touch|handle)',
+      'palytoxin',
+      'gloves',
+    ],
+    lines: peopleLines,
+  },
+  {
+    words: ['legal(?:ly)?', 'cites', 'protected', 'endangered', 'permits?'],
+    lines: (entry) => [lawLine(entry)],
+  },
+  { words: ['flow', 'current'], lines: (entry) => [flowLine(entry)] },
+  {
+    words: [
+      'aggressive',
+      'sting(?:s|ing)?',
+      'sweepers?',
+      'how much (?:room|space)',
+      'how far',
+      'peaceful',
+      'reach',
+    ],
+    lines: (entry) => [stingLine(entry), roomLine(entry)],
+  },
+  {
+    words: ['where', 'place(?:ment)?', 'sand', 'rock', 'spot', 'position'],
+    lines: (entry) => [spotLine(entry)],
+  },
+  {
+    words: [
+      'hard(?:y|ier)?',
+      'eas(?:y|ier)',
+      'difficult',
+      'demanding',
+      'beginners?',
+      'newbies?',
+      'should i (?:get|buy)',
+      'delicate',
+      'tough',
+    ],
+    lines: (entry) => [hardinessLine(entry)],
+  },
+];
+
+const ABOUT = ['tell me', 'care', 'info(?:rmation)?', 'what(?: is|s|\'s|\u2019s) (?:a|an|the)', 'care (?:for|of|sheet|guide|level)', 'caring for', 'look after', 'keep(?:ing)?', 'about', 'requirements?', 'needs?'] as const; // prettier-ignore
+
+/** "tell me about gonis", "is a torch a hardy coral", "how much flow for a duncan": the guide, what was asked first. */
+export const aboutIntent: Intent = (heard, context) => {
+  if (heard.mentions.length > 0) return undefined;
+  const named = oneCoral(heard) ?? misspelt(heard);
+  if (named === undefined) return undefined;
+  const facet = facets.find(({ words }) => says(heard, ...words));
+  if (facet === undefined && !says(heard, ...ABOUT)) return undefined;
+  const whole = call('coral about', { coral: named.name }, context);
+  const entry = onlyEntry(named);
+  if (facet === undefined || entry === undefined) return whole;
+  const lines = facet.lines(entry);
+  const words = lines.map(({ label, value }) => `${label}: ${value}`).join('. ');
+  return {
+    ...whole,
+    headline: `${entry.names.common[0]}, ${words}${/[.]$/.test(words) ? '' : '.'}`,
+    facts: whole.facts.filter(({ label }) => !lines.some((line) => line.label === label)),
+  };
+};
+
+const ALONE = [
+  /^(?:tell me about|info(?:rmation)? (?:on|about)|caring for|care (?:for|of)|what(?:'?s| is) an?) (?:a |an |the |my )?([a-z -]{4,40}?)\??$/,
+  /^([a-z -]{4,40}?) (?:care|info|requirements)\??$/,
+];
+
+/** A name that stands alone in the question is read however it is spelt: "euphilia hamer care". */
+function misspelt(heard: Heard): NamedCoral | undefined {
+  const name = ALONE.map((pattern) => pattern.exec(heard.text.trim())?.[1]).find(
+    (found) => found !== undefined,
+  );
+  if (name === undefined || isTrouble(heard)) return undefined;
+  const found = findCorals(name);
+  const [first, ...more] =
+    found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : [];
+  return first === undefined ? undefined : { name, entries: [first, ...more] };
+}
+
+/** Harm to people, or that none is known of. */
+function peopleLines(entry: CoralEntry): readonly GuideLine[] {
+  const lines = hazardLines([entry]);
+  if (lines.length > 0) return lines.map((line) => ({ ...line, label: 'people' }));
+  return [
+    {
+      label: 'people',
+      value:
+        'I know of no special hazard, but any coral can irritate skin or cut it: gloves, and wash your hands (common practice)',
+      bases: [[{ kind: 'practice' }]],
+    },
+  ];
+}

@@ -1,0 +1,50 @@
+import { is } from '../../../core/words/mention.ts';
+import type { Heard } from '../../../core/words/hear.ts';
+import { answer } from '../../answer.ts';
+import { feedingLine, lightLine } from '../../coral/about-lines.ts';
+import { fullName } from '../../coral/asked-kind.ts';
+import { factsOf, sourcesOfLines } from '../../coral/guide-line.ts';
+import { hazardCautions, hazardLines } from '../../coral/hazard-lines.ts';
+import { call } from '../call.ts';
+import { says, type Intent } from '../intent.ts';
+import { oneCoral, onlyEntry } from './named.ts';
+
+const FEEDS = ['eats?', 'feed(?:s|ing)?', 'fed', 'foods?', 'meaty', 'hungry'] as const;
+const ADDS = ['nitrates?', 'no3', 'phosphates?', 'po4', 'nutrients?'] as const;
+
+/** "does 5 g of pellets a day raise my nitrate": the most a feeding adds. */
+export const feedingAddsIntent: Intent = (heard, context) => {
+  const mass = heard.mentions.find((m) => is(m, 'mass'))?.text;
+  const food = foodOf(heard);
+  if (mass === undefined || food === undefined || !says(heard, ...ADDS)) return undefined;
+  const volume = heard.mentions.find((m) => is(m, 'volume') && m.text !== mass)?.text;
+  return call('coral feed', { food, mass, volume }, context);
+};
+
+function foodOf(heard: Heard): string | undefined {
+  if (says(heard, 'frozen', 'mysis', 'mysids?', 'brine ?shrimps?', 'cubes?')) return 'frozen';
+  if (says(heard, 'flakes?')) return 'flake';
+  return says(heard, 'pellets?', 'granules?') ? 'pellet' : undefined;
+}
+
+/** "do i have to feed my duncan": the feeding notes of one coral. */
+export const feedsIntent: Intent = (heard, context) => {
+  if (!says(heard, ...FEEDS)) return undefined;
+  const named = oneCoral(heard);
+  if (named === undefined) return undefined;
+  const entry = onlyEntry(named);
+  if (entry === undefined) return call('coral about', { coral: named.name }, context);
+  const line = feedingLine(entry);
+  const hazards = hazardLines([entry]);
+  return answer({
+    headline: `${entry.names.common[0]}: ${line.value}.`,
+    read: [`${named.name} as ${fullName(entry)}`],
+    facts: factsOf([lightLine(entry)]),
+    steps: [
+      'Pumps off or low while it takes the food, and lift out what is left after some minutes.',
+      'More food is more nitrate and phosphate: /coral feed says how much at most.',
+    ],
+    cautions: hazardCautions(hazards),
+    sources: sourcesOfLines([line, lightLine(entry), ...hazards]),
+  });
+};

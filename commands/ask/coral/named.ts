@@ -1,0 +1,59 @@
+import { corals } from '../../../core/corals/coral-list.ts';
+import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { findCorals } from '../../../core/corals/find.ts';
+import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import type { Heard } from '../../../core/words/hear.ts';
+import { says } from '../intent.ts';
+
+const TROUBLE = ['bleach(?:ed|es|ing)?', 'dying', 'died', 'dead', 'dies', 'closed', 'shut', 'reced(?:e|es|ed|ing)', 'melt(?:s|ed|ing)?', 'turn(?:ed|ing) (?:white|brown|pale)', 'jelly', 'slime', 'sick', 'wont open', "won't open", 'peeling', 'pests?', 'infect(?:ed|ion)', 'waxy', 'wrong with', 'shrink(?:s|ing)?', 'shrunk(?:en)?', 'unhappy', 'stressed'] as const; // prettier-ignore
+
+/** Something looks wrong: no question for the guide. */
+export function isTrouble(heard: Heard): boolean {
+  return says(heard, ...TROUBLE);
+}
+
+/** The one coral a question of the guide is about; undefined with none, several, trouble or a parameter named. */
+export function oneCoral(heard: Heard): NamedCoral | undefined {
+  if (heard.said.length > 0 || heard.parameters.length > 0 || isTrouble(heard)) return undefined;
+  const [named, other] = coralsIn(heard.text);
+  return other === undefined ? (named ?? respelt(heard)) : undefined;
+}
+
+/** The entry of a name that can mean only one. */
+export function onlyEntry({ entries }: NamedCoral): CoralEntry | undefined {
+  return entries.length === 1 ? entries[0] : undefined;
+}
+
+/** Shorter words are too near to ordinary ones. */
+const SHORTEST = 6;
+/** Names no ordinary word is near to: every genus, and these. */
+const DISTINCT: ReadonlySet<string> = new Set([
+  ...corals.flatMap(({ scientific }) => scientific.genera.map((genus) => genus.toLowerCase())),
+  ...[
+    'torch',
+    'duncan',
+    'frogspawn',
+    'toadstool',
+    'elegance',
+    'zoanthids',
+    'ricordea',
+    'goniopora',
+    'euphyllia',
+  ],
+]);
+
+/** A misspelt name in a sentence that names no coral as it is written: "goneopora". */
+export function respelt({ text }: Heard): NamedCoral | undefined {
+  for (const name of text.match(/[a-z]+/g) ?? []) {
+    if (name.length < SHORTEST) continue;
+    const found = findCorals(name);
+    if (found.kind === 'none' || !isDistinct(found.readAs)) continue;
+    const [first, ...more] = found.kind === 'one' ? [found.entry] : found.entries;
+    if (first !== undefined) return { name, entries: [first, ...more] };
+  }
+  return undefined;
+}
+
+function isDistinct(readAs: string | undefined): boolean {
+  return readAs !== undefined && DISTINCT.has(readAs.toLowerCase().replace(/ corals?$/, ''));
+}
