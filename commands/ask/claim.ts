@@ -1,0 +1,34 @@
+import { judge } from '../../core/claims/judge.ts';
+import { withoutTank } from '../../core/claims/rule-text.ts';
+import type { Answer } from '../answer.ts';
+import { claimCommand, MOST_RULE } from '../claim.ts';
+import { notKnown } from '../claim/not-known.ts';
+import type { Context } from '../command.ts';
+import { runWithDefaults } from '../defaults.ts';
+import { typed } from './call.ts';
+import type { Intent } from './intent.ts';
+
+/** Words of one who passes a rule on, or asks whether it is so. */
+const PASSED_ON =
+  /\b(?:is it (?:really |actually )?(?:true|right|correct)|(?:some(?:one|body)|a (?:mate|friend|guy|member)|people|they|(?:my|the) (?:mate|friend|buddy|shop|store|club)) (?:told me|tells? me|says?|said|keeps? saying|claims?|swears?)|i (?:was told|heard|read|keep hearing)|(?:read|heard|saw) (?:that|somewhere|online)|rule of thumb|old rule|myth|supposedly|apparently)\b/;
+const ASKED =
+  /\b(?:right|true|correct|a myth|true or false|is that (?:right|so|true)|is this (?:right|true))\s*\?+\s*$/;
+/** Surely asks for a verdict, so that saying "I do not know that rule" is the honest answer. */
+const SURELY =
+  /\b(?:is it (?:really |actually )?(?:true|a myth)|true or false|rule of thumb|is that a myth)\b/;
+
+/** "is it true that ...", "someone told me ...", "..., right?": the verdict on a rule that is known. */
+export const passedOnIntent: Intent = (heard, context) =>
+  PASSED_ON.test(heard.text) || ASKED.test(heard.text) ? verdict(heard.given, context) : undefined;
+
+/** A known rule stated without a word around it, where no other question fits. */
+export const bareRuleIntent: Intent = (heard, context) =>
+  verdict(heard.given, context) ?? (SURELY.test(heard.text) ? notKnown() : undefined);
+
+function verdict(given: string, context: Context): Answer | undefined {
+  const { rule, volume } = withoutTank(given);
+  if (given.length > MOST_RULE || judge(rule) === undefined) return undefined;
+  const input = { rule, ...(volume === undefined ? {} : { volume }) };
+  const found = runWithDefaults(claimCommand, input, context);
+  return { ...found, read: [`your question as ${typed('claim', input)}`, ...found.read] };
+}

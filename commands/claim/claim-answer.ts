@@ -1,0 +1,33 @@
+import type { Claim, Verdict } from '../../core/claims/claim.ts';
+import { answer, type Answer } from '../answer.ts';
+import type { AskedWater } from '../dose/asked.ts';
+import { cardFor } from './card-for.ts';
+
+const opening: Readonly<Record<Verdict, string>> = {
+  right: 'Right',
+  'roughly right': 'Roughly right',
+  wrong: 'Wrong',
+  depends: 'It depends',
+};
+
+/** A rule with its verdict, the right figure, the sum, and what it would do to this much water. */
+export function claimAnswer(claim: Claim, water: AskedWater): Answer {
+  const { kind, rule, verdict, figure, working, following, example, steps, cautions, sources } = claim;
+  const card = cardFor(kind);
+  return answer({
+    headline: `${opening[verdict]}: ${figure}.`,
+    read: [`the rule as: ${rule}`, ...(following === undefined ? [] : water.read)],
+    facts: [
+      { label: 'The rule', value: rule, verdict },
+      ...(following === undefined
+        ? []
+        : [{ label: 'Followed in this water', value: following(water.volumeL).words }]),
+      ...(example === undefined ? [] : [{ label: 'For example', value: example.words }]),
+    ],
+    steps: steps ?? [],
+    working,
+    cautions: cautions ?? [],
+    sources,
+    next: card === undefined ? [] : [{ label: `Card: ${card}`, command: 'primer', input: { card } }],
+  });
+}

@@ -1,0 +1,85 @@
+import { compounds } from '../../dosing/compound.ts';
+import { amountG } from '../../dosing/dose.ts';
+import { fixed, mass, significant, volume } from '../../quantity/format.ts';
+import { readQuantity } from '../../quantity/read.ts';
+import { CALCIUM_MG_PER_MEQ, meqLFromDkh } from '../../water/alkalinity.ts';
+import { seawaterMgL } from '../../water/reference-seawater.ts';
+import { is } from '../../words/mention.ts';
+import type { Recogniser } from '../claim.ts';
+import { NUM } from '../rule-text.ts';
+import { against, againstNumber } from '../verdict.ts';
+
+const TIED =
+  /\b(?:per|for|every|each|goes? with|go with|along with|ratio|uses?(?: up)?|takes|consumes?|pairs? with|matches|comes with|drops?)\b/;
+
+/** "every 10 ppm Ca goes with 1 meq/L", "1 dKH uses 7 ppm calcium": what growth and limewater tie together. */
+export const calciumWithAlk: Recogniser = (heard) => {
+  if (heard.compounds.length > 0 || !TIED.test(heard.text) || !heard.parameters.includes('calcium'))
+    return undefined;
+  const alk = heard.mentions.find((m) => is(m, 'alkalinity') && !is(m, 'concentration'));
+  const ca = heard.mentions.find((m) => m !== alk && (is(m, 'concentration') || is(m, 'bare')));
+  if (alk === undefined || ca === undefined || heard.mentions.length !== 2) return undefined;
+  const meqL = readQuantity('alkalinity', alk.text, { field: 'rule' }).value;
+  const caMgL = ca.value;
+  if (!(meqL > 0 && meqL < 5 && caMgL > 0 && caMgL < 200)) return undefined;
+  const real = meqL * CALCIUM_MG_PER_MEQ;
+  const salt = compounds.find(({ formula }) => formula === 'CaCl2·2H2O');
+  if (salt === undefined) throw new Error('no calcium chloride dihydrate');
+  return {
+    kind: 'calcium with alkalinity',
+    rule: `${significant(caMgL, 4)} mg/L of calcium go with ${alk.text} of alkalinity`,
+    verdict: againstNumber(caMgL, real),
+    figure: `where coral skeleton forms, ${alk.text} goes with ${significant(real, 3)} mg/L of calcium: 20 per meq/L, 7.1 per dKH`,
+    working: [
+      `CaCO3 takes one Ca (40.078) and two equivalents: 40.078 / 2 = ${fixed(CALCIUM_MG_PER_MEQ, 2)} mg per meq`,
+    ],
+    following: (waterL) => {
+      const perDkh = CALCIUM_MG_PER_MEQ * meqLFromDkh(1);
+      const needG = amountG(salt, 'calcium', perDkh, waterL);
+      const low = (needG * caMgL) / real;
+      const drift = (caMgL / real - 1) * perDkh;
+      return {
+        words: `for each dKH used in ${volume(waterL)} the rule adds ${mass(low)} of calcium chloride dihydrate where ${mass(needG)} is used${Math.abs(drift) < 0.1 ? '' : `: ${against(caMgL, real)}, so calcium drifts ${drift < 0 ? 'down' : 'up'} by ${significant(Math.abs(drift), 2)} mg/L each time`}`,
+        low,
+        high: low,
+        unit: 'g',
+      };
+    },
+    steps: [
+      'Test both and dose each to its own reading; growth with magnesium in it takes slightly less calcium.',
+    ],
+    sources: ['iupac21', 'dkh'],
+  };
+};
+
+const MG_CA = [
+  new RegExp(
+    String.raw`\b(?:mg|mag|magnesium)\b[^.]{0,30}?${NUM}\s*(?:x|times)\s*(?:the |your |of )*(?:ca|calcium)\b`,
+  ),
+  new RegExp(
+    String.raw`\b(?:mg|mag|magnesium)(?:\s*(?::|to)\s*)(?:ca|calcium)\b[^.]{0,25}?${NUM}\s*(?::|to)\s*1\b`,
+  ),
+];
+
+/** "magnesium should be 3 times calcium": the ratio of seawater. */
+export const magnesiumToCalcium: Recogniser = (heard) => {
+  const said = MG_CA.map((pattern) => pattern.exec(heard.text)?.[1]).find((each) => each !== undefined);
+  const claimed = Number(said);
+  if (said === undefined || !(claimed > 0.1 && claimed < 20)) return undefined;
+  const [mg, ca] = [seawaterMgL('Mg', 35, 25), seawaterMgL('Ca', 35, 25)];
+  const real = mg / ca;
+  return {
+    kind: 'magnesium to calcium',
+    rule: `magnesium is ${claimed} times calcium`,
+    verdict: againstNumber(claimed, real),
+    figure: `seawater holds ${significant(real, 3)} times as much magnesium as calcium by weight; neither has to track the other exactly`,
+    working: [`S 35, 25 °C: ${fixed(mg, 0)} / ${fixed(ca, 0)} mg/L = ${fixed(real, 2)}`],
+    example: {
+      words: `at calcium ${fixed(ca, 0)} the rule aims at magnesium ${fixed(claimed * ca, 0)} mg/L where seawater has ${fixed(mg, 0)}: ${against(claimed * ca, mg)}`,
+      low: claimed * ca,
+      high: claimed * ca,
+      unit: 'mg/L',
+    },
+    sources: ['m08', 'fm83'],
+  };
+};

@@ -1,0 +1,91 @@
+import { hazards } from '../../care/hazards.ts';
+import { capacity, LIME_G_PER_MEQ, saturationGL } from '../../dosing/limewater.ts';
+import { fixed, fromUnit, significant, volume } from '../../quantity/format.ts';
+import { readQuantity } from '../../quantity/read.ts';
+import { dkhFromMeqL } from '../../water/alkalinity.ts';
+import { is } from '../../words/mention.ts';
+import type { Following, Recogniser, Verdict } from '../claim.ts';
+import { amountIn, baseIn, gramsOf, printed, printedBase, saltsIn } from '../salts.ts';
+
+const US_GALLON_L = fromUnit('volume', 1, 'US gal');
+const cautions = hazards.lime.cautions;
+const steps = [
+  'Let it settle, dose only the clear part, drip it slowly, and keep pH at or below 8.5.',
+] as const;
+
+/** What a litre of limewater of `gL.low` to `gL.high` g per litre does. */
+function perLitre(gL: { readonly low: number; readonly high: number }): (waterL: number) => Following {
+  return (waterL) => {
+    const [low, high] = [gL.low, gL.high].map((g) => dkhFromMeqL(capacity(1, g, waterL).alkMeqL));
+    return {
+      words: `each litre of it raises ${volume(waterL)} by ${significant(low ?? 0, 2)} to ${significant(high ?? 0, 2)} dKH and ${significant(capacity(1, gL.low, waterL).calciumMgL, 2)} to ${significant(capacity(1, gL.high, waterL).calciumMgL, 2)} mg/L of calcium`,
+      low: low ?? 0,
+      high: high ?? 0,
+      unit: 'dKH',
+    };
+  };
+}
+
+/** "kalk at 2 tsp per gallon": how much of it dissolves. */
+export const limeByVolume: Recogniser = (heard) => {
+  const lime = saltsIn(heard).find(({ forms: [form] }) => form.hazard === 'lime');
+  const base = baseIn(heard);
+  const amount = amountIn(heard, base);
+  if (lime === undefined || base === undefined || amount === undefined) return undefined;
+  if (heard.mentions.some((m) => is(m, 'alkalinity') && !is(m, 'concentration'))) return undefined;
+  const grams = gramsOf(amount, lime);
+  const litres = readQuantity('volume', base.text, { field: 'rule' }).value;
+  if (grams === undefined || grams.low <= 0 || litres > 100) return undefined;
+  const gL = { low: grams.low / litres, high: grams.high / litres };
+  const most = saturationGL();
+  const dissolved = { low: Math.min(gL.low, most.low), high: Math.min(gL.high, most.high) };
+  const verdict: Verdict = gL.low > most.high ? 'wrong' : gL.high < most.low ? 'depends' : 'roughly right';
+  const says = {
+    wrong: `more than can dissolve: the rest settles and makes nothing stronger`,
+    depends: 'weaker than saturated, so all of it dissolves; whether that is enough your daily use says',
+    'roughly right': 'about as much as can dissolve',
+  } as const;
+  return {
+    kind: 'lime by volume',
+    rule: `${printed(amount)} of lime per ${printedBase(base)} for limewater`,
+    verdict,
+    figure: `a litre of limewater holds ${significant(most.low, 3)} to ${significant(most.high, 3)} g at 25 °C, ${fixed(most.low * US_GALLON_L, 1)} to ${fixed(most.high * US_GALLON_L, 1)} g per US gallon; the rule puts in ${significant(gL.low, 3)}${gL.high > gL.low * 1.001 ? ` to ${significant(gL.high, 3)}` : ''} g per litre, ${says[verdict]}`,
+    working: [
+      ...(grams.high > grams.low * 1.001
+        ? ['a level teaspoon of lime taken as 2.5 to 3.5 g (common practice)']
+        : []),
+      `1 meq of alkalinity is ${fixed(LIME_G_PER_MEQ * 1000, 2)} mg of lime`,
+    ],
+    following: perLitre(dissolved),
+    steps,
+    cautions,
+    sources: ['bates56', 'chemtab', 'memory', 'practice', 'ghs'],
+  };
+};
+
+const CANNOT =
+  /\b(?:can ?not|can't|cant|impossible to|no way to|never)\s+(?:\w+\s+)?(?:overdose|od|go too high|harm|crash)/;
+const MORE =
+  /\b(?:more|extra|2 times(?: the| as much)?)\s+(?:kalk|lime|powder|kalkwasser)\b[^.?]{0,40}\b(?:stronger|strong|higher|raises)\b/;
+
+/** "you can't overdose kalk", "more powder makes limewater stronger". */
+export const limeSafety: Recogniser = ({ text }) => {
+  if (!/\b(?:kalk|kalkwasser|limewater|lime)\b/.test(text)) return undefined;
+  const cannot = CANNOT.test(text);
+  if (!cannot && !MORE.test(text)) return undefined;
+  const most = saturationGL();
+  const meq = most.low / LIME_G_PER_MEQ;
+  return {
+    kind: 'strength of limewater',
+    rule: cannot ? 'limewater cannot be overdosed' : 'more powder makes stronger limewater',
+    verdict: 'wrong',
+    figure: cannot
+      ? `clear limewater cannot get stronger than ${fixed(meq, 0)} meq/L, but too much of it, or sludge poured in, drives pH and alkalinity up fast`
+      : `clear limewater holds at most ${significant(most.low, 3)} to ${significant(most.high, 3)} g per litre (${fixed(meq, 0)} meq/L); more powder only settles`,
+    working: [`0.0203 mol/L x 2 = ${fixed(meq, 1)} meq/L at 25 °C`],
+    following: perLitre(most),
+    steps,
+    cautions,
+    sources: ['bates56', 'memory', 'ghs', 'practice'],
+  };
+};

@@ -1,0 +1,72 @@
+import { hazard } from '../../care/hazards.ts';
+import { amountG, supplyPerG } from '../../dosing/dose.ts';
+import { fixed, mass, significant, volume } from '../../quantity/format.ts';
+import { parameter, type ParameterId } from '../../water/parameter.ts';
+import { is } from '../../words/mention.ts';
+import type { Claim, Recogniser } from '../claim.ts';
+import { canonical, saltsIn, type NamedSalt } from '../salts.ts';
+import { against, againstNumber } from '../verdict.ts';
+import { NUM } from '../rule-text.ts';
+
+const TIMES = new RegExp(String.raw`${NUM}\s*(?:x|times|fold)\b`);
+const AMOUNT = /\b(?:as much|as little|the (?:amount|weight|dose|grams)|of it|less)\b/;
+const STRONG =
+  /\b(?:strong|stronger|strength|potent|concentrated|powerful|alkalinity|weaker|weak|equal|equals|same)\b/;
+
+/** "soda ash is twice as strong as baking soda", "use half as much soda ash as baking soda". */
+export const strength: Recogniser = (heard) => {
+  const [a, b] = saltsIn(heard);
+  if (a === undefined || b === undefined || a.forms.length + b.forms.length > 2) return undefined;
+  if (heard.mentions.some((m) => is(m, 'mass'))) return undefined;
+  const id = a.forms[0].raises.find((each) => b.forms[0].raises.includes(each));
+  if (id === undefined) return undefined;
+  const said =
+    TIMES.exec(heard.text)?.[1] ??
+    (/\bsame (?:strength|as)\b|\bas strong as\b/.test(heard.text) ? '1' : undefined);
+  const times = Number(said);
+  if (said === undefined || !(times > 0.05 && times < 20)) return undefined;
+  const isAmount = AMOUNT.test(heard.text);
+  if (!isAmount && !STRONG.test(heard.text)) return undefined;
+  const weaker = /\bweak(?:er)?\b/.test(heard.text);
+  return judged(a, b, id, isAmount || weaker ? 1 / times : times, heard.text);
+};
+
+function judged(a: NamedSalt, b: NamedSalt, id: ParameterId, claimed: number, text: string): Claim {
+  const [left, right] = [a.forms[0], b.forms[0]];
+  const real = supplyPerG(left, id) / supplyPerG(right, id);
+  const { unit, label } = parameter(id);
+  const step = id === 'alkalinity' ? 1 : 10;
+  return {
+    kind: 'strength of two salts',
+    rule: `${left.name} is ${significant(claimed, 3)} times as strong as ${right.name}, gram for gram`,
+    verdict: againstNumber(claimed, real),
+    figure: `gram for gram ${left.name} is ${significant(real, 4)} times as strong: ${significant(1 / real, 3)} g of it equal 1 g of ${right.name}`,
+    working: [
+      ...[left, right].map(
+        (c) =>
+          `${c.formula}: ${significant(supplyPerG(c, id), 4)} ${id === 'alkalinity' ? 'meq' : 'mg'} per gram`,
+      ),
+      `${significant(supplyPerG(left, id), 4)} / ${significant(supplyPerG(right, id), 4)} = ${fixed(real, 3)}`,
+    ],
+    following: (waterL) => {
+      const recipeG = amountG(right, id, canonical(id, step), waterL);
+      const low = (step * real) / claimed;
+      return {
+        words: `for +${step} ${unit} in ${volume(waterL)} the rule puts in ${mass(recipeG / claimed)} of ${left.name} for ${mass(recipeG)} of ${right.name}: ${label} rises by ${significant(low, 3)} ${unit}, ${against(low, step)}`,
+        low,
+        high: low,
+        unit,
+      };
+    },
+    steps: [`Weigh ${mass(100 / real)} of ${left.name} where a recipe says 100 g of ${right.name}.`],
+    cautions: [
+      ...(/bak|soda/.test(text)
+        ? [
+            'The pH is not the same: soda ash lifts it, baking soda lowers it slightly at first. Half-baked powder lies between.',
+          ]
+        : []),
+      ...hazard(left.hazard).cautions,
+    ],
+    sources: ['iupac21', ...(id === 'alkalinity' ? (['dsc07'] as const) : []), hazard(left.hazard).basis],
+  };
+}
