@@ -32,12 +32,16 @@ export function helpCommand(commands: readonly Command[]): Command {
   });
 }
 
+/** For helpers: the numbers of someone else. */
+const OTHERS_WORDS =
+  'To help someone, ask with what they wrote. On Discord open the menu of their message, then Apps: Work out the numbers, or Check these readings.';
+
 /** The first screen for a newcomer: three questions that work as typed, then what there is. */
 export function firstPage(commands: readonly Command[]): Answer {
   const words = [...new Set(commands.map(({ path }) => path[0]))];
   return answer({
     headline: 'Ask about your tank in your own words, or type / and choose a command.',
-    steps: beginnings.map((question) => `Ask, for example: ${question}`),
+    steps: [...beginnings.map((question) => `Ask, for example: ${question}`), OTHERS_WORDS],
     facts: words.map((word): Fact => {
       const under = commandsUnder(word, commands);
       const seconds = under.flatMap(({ path }) => path.slice(1));

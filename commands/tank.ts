@@ -5,6 +5,8 @@ import { newCommand } from './tank/new.ts';
 import { removeCommand } from './tank/remove.ts';
 import { shareCommand } from './tank/share.ts';
 import { showCommand } from './tank/show.ts';
+import { showToCommand } from './tank/show-to.ts';
+import { shownCommand } from './tank/shown.ts';
 import { useTankCommand } from './tank/use.ts';
 
 export const tankCommands: readonly Command[] = [
@@ -14,5 +16,7 @@ export const tankCommands: readonly Command[] = [
   listCommand,
   useTankCommand,
   shareCommand,
+  showToCommand,
+  shownCommand,
   removeCommand,
 ];

@@ -4,11 +4,16 @@ import type {
   ButtonInteraction,
   ChatInputCommandInteraction,
   Message,
+  MessageContextMenuCommandInteraction,
   ModalSubmitInteraction,
   RawFile,
 } from 'discord.js';
 
-export type Answerable = ChatInputCommandInteraction | ButtonInteraction | ModalSubmitInteraction;
+export type Answerable =
+  | ChatInputCommandInteraction
+  | MessageContextMenuCommandInteraction
+  | ButtonInteraction
+  | ModalSubmitInteraction;
 type Called = Answerable | AutocompleteInteraction;
 
 /** A message or another reply in Discord's own JSON, with the files that go along. */
@@ -39,8 +44,11 @@ export async function editAnswer(
   await client.rest.patch(route, { body, files: [...files], auth: false });
 }
 
+/** A message that is replied to. */
+export type Target = Pick<Message, 'client' | 'channelId' | 'id'>;
+
 /** Replies to a message, also when it has gone by then; the id of the reply. */
-export async function replyTo({ client, channelId, id }: Message, { body, files }: Wire): Promise<string> {
+export async function replyTo({ client, channelId, id }: Target, { body, files }: Wire): Promise<string> {
   const reference = { message_reference: { message_id: id, fail_if_not_exists: false } };
   const sent = await client.rest.post(Routes.channelMessages(channelId), {
     body: { ...body, ...reference },

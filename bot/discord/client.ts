@@ -7,6 +7,10 @@ import { logFailure } from '../log.ts';
 import type { Servers } from '../store/servers.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerForm, answerMessage } from './answer.ts';
 import { newIds } from './asked/once.ts';
+import { answerMenu } from './menu/answer-menu.ts';
+import { openDrafts } from './menu/drafts.ts';
+import type { Drafts } from './menu/drafts.ts';
+import { answerPost, isPostId } from './menu/post.ts';
 import type { Desk } from './outcome.ts';
 import { gatewayRefusal, tokenRefusal } from './refusal.ts';
 import { restOptions } from './rest.ts';
@@ -52,8 +56,9 @@ export function createBot(parts: BotParts): Bot {
     parts.loop?.start();
   });
   const isNew = newIds();
+  const drafts = openDrafts(parts.nowMs);
   client.on(Events.InteractionCreate, (interaction) => {
-    if (isNew(interaction.id)) track(() => onInteraction(parts, interaction));
+    if (isNew(interaction.id)) track(() => onInteraction(parts, drafts, interaction));
   });
   client.on(Events.MessageCreate, (message) => track(() => onMessage(parts, message)));
   if (parts.servers !== undefined) followServers(client, parts.servers, parts.nowMs);
@@ -109,9 +114,11 @@ function followServers(client: Client, servers: NonNullable<BotParts['servers']>
   });
 }
 
-function onInteraction(desk: Desk, interaction: Interaction): Promise<void> | undefined {
+function onInteraction(desk: Desk, drafts: Drafts, interaction: Interaction): Promise<void> | undefined {
   if (interaction.isChatInputCommand()) return answerCommand(desk, interaction);
   if (interaction.isAutocomplete()) return answerAutocomplete(desk, interaction);
+  if (interaction.isMessageContextMenuCommand()) return answerMenu(desk, drafts, interaction);
+  if (interaction.isButton() && isPostId(interaction.customId)) return answerPost(desk, drafts, interaction);
   if (interaction.isButton()) return answerButton(desk, interaction);
   if (interaction.isModalSubmit()) return answerForm(desk, interaction);
   return undefined;

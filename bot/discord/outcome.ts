@@ -37,6 +37,8 @@ export interface Outcome {
   readonly answer: Answer;
   /** Only the asker sees it. */
   readonly hidden: boolean;
+  /** Custom id of a button that posts the answer for all to see. */
+  readonly postId?: string;
 }
 
 /** Who asks, and the server they ask in. */
@@ -98,6 +100,18 @@ export function runWords(
     const keep = desk.keepFor(personId);
     return { answer: withNotices(desk.ask(text, { ...now, keep }), keep), hidden: false };
   });
+}
+
+/** Answers about someone else's words: with nobody's tank, and outside of any talk. */
+export function runApart(
+  desk: Desk,
+  personId: string,
+  server: ServerHere | undefined,
+  work: (context: Context) => Answer,
+): Outcome {
+  if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
+  const context = { nowMs: desk.nowMs(), ...(server === undefined ? {} : { server }) };
+  return attempt(desk, undefined, () => ({ answer: work(context), hidden: false }));
 }
 
 /** A reply to a message cannot be private. */

@@ -1,15 +1,15 @@
 import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
-import type { ButtonInteraction, Message } from 'discord.js';
+import type { ButtonInteraction } from 'discord.js';
 import type { Answer } from '../../commands/answer.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { callback, editAnswer, replyTo } from './callback.ts';
-import type { Answerable } from './callback.ts';
+import type { Answerable, Target } from './callback.ts';
 import type { Form } from './asked/form.ts';
 import type { Desk, Outcome } from './outcome.ts';
 import { failureAnswer } from './message/problem.ts';
 import { render } from './message/render.ts';
-import type { Rendered } from './message/render.ts';
+import type { Drawn, Rendered } from './message/render.ts';
 
 type Ids = Readonly<Record<string, string>>;
 
@@ -33,7 +33,8 @@ export async function defer(log: Logger, interaction: Answerable, hidden: boolea
 
 /** Answers an interaction: with one callback, or after a deferral where a picture or a file comes along. */
 export async function reply(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
-  const { answer, hidden } = outcome;
+  const { hidden, postId } = outcome;
+  const answer: Drawn = { ...outcome.answer, ...(postId === undefined ? {} : { postId }) };
   const takesTime = answer.picture !== undefined || answer.file !== undefined;
   if (!takesTime) {
     const send = (what: Rendered, privately = hidden): Promise<void> =>
@@ -49,7 +50,7 @@ export async function reply(desk: Desk, interaction: Answerable, outcome: Outcom
 }
 
 /** Puts an answer where a deferral announced one; who sees it was settled there. */
-export async function replyDeferred(desk: Desk, interaction: Answerable, answer: Answer): Promise<void> {
+export async function replyDeferred(desk: Desk, interaction: Answerable, answer: Drawn): Promise<void> {
   const send = (what: Rendered): Promise<void> => editAnswer(interaction, what);
   await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
 }
@@ -69,16 +70,21 @@ function ephemeral({ body, files }: Rendered): Rendered {
   return { body: { ...body, flags: body.flags | MessageFlags.Ephemeral }, files };
 }
 
-/** Answers a message and tells the id of the reply; where the bot may not speak, only the log knows. */
+/**
+ * Answers a message and tells the id of the reply; where the bot may not speak, only the log knows. It pings nobody unless
+ * the writer of the message is to hear of it.
+ */
 export async function replyToMessage(
   desk: Desk,
-  message: Message,
+  message: Target,
   answer: Answer,
+  { pingsAuthor = false } = {},
 ): Promise<string | undefined> {
   const ids = { message: message.id, channel: message.channelId };
   let sentId: string | undefined;
-  const send = async (what: Rendered): Promise<void> => {
-    sentId = await replyTo(message, what);
+  const send = async ({ body, files }: Rendered): Promise<void> => {
+    const mentions = pingsAuthor ? { allowed_mentions: { parse: [], replied_user: true } } : {};
+    sentId = await replyTo(message, { body: { ...body, ...mentions }, files });
   };
   await deliver(desk.log, await drawn(desk, answer), send, ids);
   return sentId;
@@ -90,7 +96,7 @@ export function notDelivered(log: Logger, error: unknown, ids: Ids): string {
 }
 
 /** The answer ready to send. A picture that cannot be drawn costs the picture, not the answer. */
-async function drawn({ log, toPng }: Desk, answer: Answer): Promise<Rendered> {
+async function drawn({ log, toPng }: Desk, answer: Drawn): Promise<Rendered> {
   try {
     if (answer.picture === undefined) return render(answer);
     const png = await toPng(answer.picture.svg).catch(

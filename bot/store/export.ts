@@ -3,6 +3,7 @@ import type { Glass, KeptLightPoint, Placing } from '../../commands/placed.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { exportHandOver, exportNotice, exportReminder, iso } from './export-reminders.ts';
 import type { ExportedHandOver, ExportedNotice, ExportedReminder } from './export-reminders.ts';
+import { exportShowings, type ExportedShowing } from './export-shown.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -23,6 +24,8 @@ export interface MemberExport {
   readonly reminders: readonly ExportedReminder[];
   /** Newest first. */
   readonly handOvers: readonly ExportedHandOver[];
+  /** Of now. */
+  readonly shownTanks: readonly ExportedShowing[];
   /** What the member has not been shown yet. */
   readonly notices: readonly ExportedNotice[];
 }
@@ -60,7 +63,7 @@ export interface ExportedAddition extends Omit<Addition, 'atMs'> {
 
 export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
   const { people, tanks, entries, additions, glasses, corals, lightPoints } = tables;
-  const { reminders, handOvers, notices } = tables;
+  const { reminders, handOvers, shownTanks, notices } = tables;
   const person = people.keyOf(discordId);
   const sinceMs = people.sinceMs(person);
   return {
@@ -81,6 +84,7 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     })),
     reminders: reminders.all(person).map(exportReminder),
     handOvers: handOvers.all(person).map((handOver) => exportHandOver(handOver, discordId)),
+    shownTanks: exportShowings(shownTanks, person),
     notices: notices.all(person).map(exportNotice),
   };
 }

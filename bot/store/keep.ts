@@ -6,6 +6,7 @@ import { exportMember } from './export.ts';
 import { openPartings } from './partings.ts';
 import { checkPersonId } from './people.ts';
 import { openReminderKeeps } from './reminder-keep.ts';
+import { openShownKeeps } from './shown-keep.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -22,6 +23,7 @@ export function openKeeps(
   const eraseMember = openErase(db, people, partings);
   const reminderKeepFor = openReminderKeeps(db, tables);
   const coralKeepFor = openCoralKeeps(tables);
+  const shownKeepFor = openShownKeeps(tables);
   const addTank = db.transaction((id: string, profile: TankProfile) =>
     tanks.add(people.keyOrNew(id), profile),
   );
@@ -49,6 +51,7 @@ export function openKeeps(
       additions: (tankId, range) => additions.select(me(), tankId, range),
       ...reminderKeepFor(id),
       ...coralKeepFor(id),
+      ...shownKeepFor(id),
       exportAll: () => exportMember(tables, id, nowMs()),
       eraseAll: () => eraseMember(id),
     };

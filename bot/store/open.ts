@@ -26,7 +26,10 @@ export interface Store extends Servers {
   readonly personCount: () => number;
   /** Resolves with the path of the copy. A store in memory has none. */
   readonly backupNow: () => Promise<string>;
-  /** To be called every so often: makes the day's copy (UTC) if it is not there; a store in memory makes none. */
+  /**
+   * To be called every so often: removes what is over, and makes the day's copy (UTC) if it is not there; a store in
+   * memory makes none.
+   */
   readonly backupWhenDue: (nowMs: number) => Promise<string | undefined>;
   /** A copy under way is given up and rejects. */
   readonly close: () => void;
@@ -56,7 +59,10 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
           if (inMemory) throw new Error('a store in memory has no backup');
           return backups.now(nowMs());
         },
-        backupWhenDue: async (dueMs) => (inMemory ? undefined : backups.whenDue(dueMs)),
+        backupWhenDue: async (dueMs) => {
+          tables.shownTanks.forgetOver();
+          return inMemory ? undefined : backups.whenDue(dueMs);
+        },
         close: () => void db.close(),
       };
     } catch (error) {

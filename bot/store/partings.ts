@@ -1,10 +1,13 @@
 import type Database from 'better-sqlite3';
 import type { Tables } from './tables.ts';
 
-/** What becomes of a hand-over when its tank, its owner or its sitter goes, and who is told of it. */
+/**
+ * What becomes of a hand-over when its tank, its owner or its sitter goes, and who is told of it; and of those to whom a
+ * tank was shown.
+ */
 export interface Partings {
   readonly removeTank: (person: number, tank: number) => boolean;
-  /** Removes the person; owners get their reminders back, sitters of whom nothing else is kept go too. */
+  /** Removes the person; owners get their reminders back, sitters and helpers of whom nothing else is kept go too. */
   readonly removePerson: (person: number, discordId: string) => void;
 }
 
@@ -32,6 +35,11 @@ export function openPartings(
   const sitters = db.prepare<[{ person: number; tank: number | null; nowMs: number }], Sat>(`
     SELECT sitter, max(state = 'accepted' AND @nowMs < until_ms) AS isOpen FROM hand_over
     WHERE owner = @person AND (@tank IS NULL OR tank = @tank) GROUP BY sitter`);
+  const helpers = db
+    .prepare<[{ person: number; tank: number | null }], number>(
+      'SELECT DISTINCT helper FROM shown_tank WHERE owner = @person AND (@tank IS NULL OR tank = @tank)',
+    )
+    .pluck();
   const erase = db.prepare<[number]>('DELETE FROM person WHERE id = ?');
   const part = (left: readonly Sat[]): void => {
     for (const sat of left)
@@ -40,16 +48,20 @@ export function openPartings(
   return {
     removeTank: db.transaction((person: number, tank: number): boolean => {
       const left = sitters.all({ person, tank, nowMs: nowMs() });
+      const shownTo = helpers.all({ person, tank });
       const isGone = tanks.remove(person, tank);
       if (isGone) part(left);
+      if (isGone) shownTo.forEach(people.forgetEmpty);
       return isGone;
     }),
     removePerson: db.transaction((person: number, discordId: string): void => {
       const left = sitters.all({ person, tank: null, nowMs: nowMs() });
       for (const owner of owners.all({ person, nowMs: nowMs() })) notices.add(owner, sitterGone);
+      const shownTo = helpers.all({ person, tank: null });
       notices.take(discordId);
       erase.run(person);
       part(left);
+      shownTo.forEach(people.forgetEmpty);
     }),
   };
 }

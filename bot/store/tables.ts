@@ -11,6 +11,7 @@ import { openPeople, type People } from './people.ts';
 import { openReadings, type Readings } from './readings.ts';
 import { openReminders, type Reminders } from './reminders.ts';
 import { openServers, type Servers } from './servers.ts';
+import { openShownTanks, type ShownTanks } from './shown-tanks.ts';
 import { openTanks, type Tanks } from './tanks.ts';
 
 /** The statements of one open file, each prepared once. */
@@ -26,6 +27,7 @@ export interface Tables {
   readonly reminders: Reminders;
   readonly leases: Leases;
   readonly handOvers: HandOvers;
+  readonly shownTanks: ShownTanks;
   readonly notices: Notices;
   readonly servers: Servers;
 }
@@ -45,6 +47,7 @@ export function openTables(db: Database.Database, nowMs: () => number): Tables {
     lightPoints: openLightPoints(db),
     reminders: openReminders(db, leases),
     handOvers: openHandOvers(db, people, nowMs),
+    shownTanks: openShownTanks(db, people, nowMs),
     notices: openNotices(db, nowMs),
     servers: openServers(db),
   };

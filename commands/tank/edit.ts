@@ -20,7 +20,7 @@ export const editCommand = defineCommand({
   example: '/tank edit targets:alk 8-9, ca 420-440',
   private: true,
   options: z.strictObject({
-    tank: textOption('Which of your tanks; the one in use where not said', { suggest: 'tank' }).optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
     name: textOption('A new name', { max: MOST_NAME_LETTERS }).optional(),
     ...profileOptions,
   }),

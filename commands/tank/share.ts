@@ -9,10 +9,10 @@ import { kindWords, waterWords } from './print.ts';
 /** The one command about a member's tank whose answer everyone sees: no readings, no habits, no basis. */
 export const shareCommand = defineCommand({
   path: ['tank', 'share'],
-  summary: 'Show everyone a card of your tank: kind, water, age and targets, no readings',
+  summary: 'Show everyone a card of your tank, without its readings',
   example: '/tank share',
   options: z.strictObject({
-    tank: textOption('Which of your tanks; the one in use where not said', { suggest: 'tank' }).optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
   run: (input, context) => {
     const tank = askedTank(keepOf(context), input.tank);

@@ -13,7 +13,7 @@ export const showCommand = defineCommand({
   example: '/tank show',
   private: true,
   options: z.strictObject({
-    tank: textOption('Which of your tanks; the one in use where not said', { suggest: 'tank' }).optional(),
+    tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
   run: (input, context) => {
     const keep = keepOf(context);

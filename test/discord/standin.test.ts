@@ -1,5 +1,6 @@
-import { ApplicationCommandOptionType, type Client } from 'discord.js';
+import { ApplicationCommandOptionType, type Client, PermissionFlagsBits } from 'discord.js';
 import { describe, expect, it } from 'vitest';
+import { record, text } from './standin/json.ts';
 import {
   deferThenEdit,
   echo,
@@ -128,6 +129,22 @@ describe('interactions', () => {
       expect((await standIn.contextMenu('Check this', { message: id }).reply).content).toBe('Ca 560');
       const person = standIn.contextMenu('Their tank', { user: userIds.second });
       expect((await person.reply).content).toBe('Teo Brackwell');
+    }));
+
+  it('uses a context menu where the message stands, and on none that is gone', () =>
+    withBot(nameTarget, async (standIn) => {
+      const asked = standIn.channelMessage('Ca 560', { channelId: channelIds.notices });
+      const used = standIn.contextMenu('Check this', { message: asked.id });
+      const { channel_id, member, app_permissions } = used.interaction.payload;
+      expect(channel_id).toBe(channelIds.notices);
+      const { SendMessages, ViewChannel } = PermissionFlagsBits;
+      for (const rights of [app_permissions, record(member)['permissions']]) {
+        expect(BigInt(text(rights)) & (SendMessages | ViewChannel)).toBe(ViewChannel);
+      }
+      await used.reply;
+      asked.message.deleted = true;
+      expect(() => standIn.contextMenu('Check this', { message: asked.id })).toThrow('no such message');
+      expect(() => standIn.contextMenu('Check this', { message: '1' })).toThrow('no such message');
     }));
 });
 

@@ -31,17 +31,20 @@ export interface Rendered {
 /** An answer with its picture drawn as PNG; without `png` a picture is told by its alt text. */
 export interface Drawn extends Answer {
   readonly png?: Uint8Array;
+  /** Custom id of a button that posts it. */
+  readonly postId?: string;
 }
 
 const longestLabel = 80;
 const inRow = 5;
 const mostButtons = 10;
+const postLabel = 'Post as a reply';
 
 /** An answer as one container, inside Discord's limits. Nothing in it is read as Markdown. */
 export function render(answer: Drawn): Rendered {
   const buttons = buttonsOf(answer.next);
   const typed = answer.next.filter(
-    (action) => !buttons.some((button) => button.custom_id === callId(action)),
+    (action) => !buttons.some(({ custom_id }) => custom_id === callId(action)),
   );
   const [headline, ...texts] = share(sections(answer, typed)).map(textDisplay);
   const picture = attachedPicture(answer, answer.png);
@@ -50,6 +53,7 @@ export function render(answer: Drawn): Rendered {
     (component) => component !== undefined,
   );
   for (let at = 0; at < buttons.length; at += inRow) components.push(row(buttons.slice(at, at + inRow)));
+  if (answer.postId !== undefined) components.push(row([button(answer.postId, postLabel)]));
   const attached = [picture, file].filter((each) => each !== undefined);
   return {
     body: {
@@ -119,14 +123,13 @@ function buttonsOf(actions: readonly NextAction[]): readonly APIButtonComponentW
   for (const action of actions) {
     const id = callId(action);
     if (id === undefined || ids.has(id) || ids.size === mostButtons) continue;
-    ids.set(id, {
-      type: ComponentType.Button,
-      style: ButtonStyle.Secondary,
-      custom_id: id,
-      label: shortened(action.label, longestLabel),
-    });
+    ids.set(id, button(id, shortened(action.label, longestLabel)));
   }
   return [...ids.values()];
+}
+
+function button(id: string, label: string): APIButtonComponentWithCustomId {
+  return { type: ComponentType.Button, style: ButtonStyle.Secondary, custom_id: id, label };
 }
 
 function row(

@@ -10,13 +10,16 @@ import type {
   APIApplicationCommandBasicOption,
   APIApplicationCommandSubcommandOption,
   RESTPostAPIChatInputApplicationCommandsJSONBody,
+  RESTPostAPIContextMenuApplicationCommandsJSONBody,
 } from 'discord.js';
 import type { Command } from '../../../commands/command.ts';
 import { subjects } from '../../../commands/help/subjects.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
+import type { Menu } from '../menu/menus.ts';
 
 export type Definition = RESTPostAPIChatInputApplicationCommandsJSONBody;
+export type MenuDefinition = RESTPostAPIContextMenuApplicationCommandsJSONBody;
 
 const mostChoices = 25;
 const longestDescription = 100;
@@ -56,6 +59,16 @@ export function definitions(commands: readonly Command[]): readonly Definition[]
   );
 }
 
+/** What can be chosen on a message, as Discord wants it registered. */
+export function menuDefinitions(menus: readonly Pick<Menu, 'name'>[]): readonly MenuDefinition[] {
+  return menus.map(({ name }) => ({
+    type: ApplicationCommandType.Message,
+    name,
+    ...everyone,
+    integration_types: [ApplicationIntegrationType.GuildInstall],
+  }));
+}
+
 function definition(name: string, members: readonly Command[]): Definition {
   const plain = members.find((command) => command.path.length === 1);
   const seconds = new Set(members.map((command) => command.path[1]));
@@ -70,7 +83,10 @@ function definition(name: string, members: readonly Command[]): Definition {
     type: ApplicationCommandType.ChatInput,
     name,
     ...(plain === undefined
-      ? { description: described(name, subjects[name] ?? `All about ${name}`), options: members.map(subcommand) }
+      ? {
+          description: described(name, subjects[name] ?? `All about ${name}`),
+          options: members.map(subcommand),
+        }
       : { description: described(name, plain.summary), options: optionsOf(plain.options).map(basic) }),
     ...(managers === 0 ? everyone : managersOnly),
     integration_types: [ApplicationIntegrationType.GuildInstall],

@@ -4,7 +4,8 @@ import { commands } from '../../../commands/index.ts';
 import { Problem } from '../../../core/problem.ts';
 import { readConfig } from '../../config.ts';
 import { openLog } from '../../log.ts';
-import { definitions } from './definition.ts';
+import { menus } from '../menu/menus.ts';
+import { definitions, menuDefinitions } from './definition.ts';
 import { tokenRefusal } from '../refusal.ts';
 import { register } from './registration.ts';
 import type { Change, Scope } from './registration.ts';
@@ -34,7 +35,8 @@ export async function registerCli(
     const { token, apiBase } = readConfig(env);
     if (token === undefined) throw new Problem('DISCORD_TOKEN is missing.', { field: 'DISCORD_TOKEN' });
     const rest = new REST(restOptions(apiBase)).setToken(token);
-    out(report(await register(rest, definitions(commands), asked.scope, asked.dry), asked.dry));
+    const wanted = [...definitions(commands), ...menuDefinitions(menus)];
+    out(report(await register(rest, wanted, asked.scope, asked.dry), asked.dry));
     return 0;
   } catch (error) {
     const problem = error instanceof Problem ? error : tokenRefusal(error);

@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { Routes } from 'discord.js';
 import type { APIApplication, REST } from 'discord.js';
-import type { Definition } from './definition.ts';
+import type { Definition, MenuDefinition } from './definition.ts';
 
 /** Every server, or one server by its id. */
 export type Scope = { readonly guild: string } | 'global';
@@ -17,7 +17,7 @@ export interface Change {
 /** Compares what is registered with `wanted`, and writes `wanted` only if something differs and `dry` is false. */
 export async function register(
   rest: REST,
-  wanted: readonly Definition[],
+  wanted: readonly (Definition | MenuDefinition)[],
   scope: Scope,
   dry: boolean,
 ): Promise<Change> {
@@ -60,7 +60,7 @@ function byName(list: readonly object[], scope: Scope): ReadonlyMap<string, unkn
   );
 }
 
-/** Leaves out null, false and empty lists, which mean the same as nothing here; numbers in lists are a set. */
+/** Leaves out null, false, empty texts and empty lists, which mean the same as nothing here; numbers in lists are a set. */
 function plain(value: unknown): unknown {
   if (Array.isArray(value)) {
     const items: readonly unknown[] = value;
@@ -76,6 +76,10 @@ function plain(value: unknown): unknown {
 
 function saysNothing(value: unknown): boolean {
   return (
-    value === undefined || value === null || value === false || (Array.isArray(value) && value.length === 0)
+    value === undefined ||
+    value === null ||
+    value === false ||
+    value === '' ||
+    (Array.isArray(value) && value.length === 0)
   );
 }

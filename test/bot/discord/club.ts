@@ -1,7 +1,8 @@
 import { REST } from 'discord.js';
 import { createBot } from '../../../bot/discord/client.ts';
 import type { Bot } from '../../../bot/discord/client.ts';
-import { definitions } from '../../../bot/discord/register/definition.ts';
+import { menus } from '../../../bot/discord/menu/menus.ts';
+import { definitions, menuDefinitions } from '../../../bot/discord/register/definition.ts';
 import type { Desk } from '../../../bot/discord/outcome.ts';
 import { register } from '../../../bot/discord/register/registration.ts';
 import { restOptions } from '../../../bot/discord/rest.ts';
@@ -48,7 +49,8 @@ export async function openClub(how: How = {}): Promise<Club> {
   const store = openStore({ file: ':memory:', nowMs: () => nowMs });
   const standIn = await startStandIn();
   const { apiBase, token } = standIn;
-  await register(new REST(restOptions(apiBase)).setToken(token), definitions(commands), 'global', false);
+  const wanted = [...definitions(commands), ...menuDefinitions(menus)];
+  await register(new REST(restOptions(apiBase)).setToken(token), wanted, 'global', false);
   const log: string[] = [];
   const refusals: Problem[] = [];
   const create = (): Bot =>

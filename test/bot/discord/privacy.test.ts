@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCallId } from '../../../bot/discord/asked/call.ts';
 import { runText, runWords } from '../../../bot/discord/outcome.ts';
+import type { MemberExport } from '../../../bot/store/export.ts';
 import { ask } from '../../../commands/ask.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import { userIds } from '../../discord/standin/world.ts';
@@ -15,7 +16,11 @@ const question = 'raise alk 7.2 to 8.4 with soda ash';
 const dose = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash' };
 
 let club: Club;
-const kept = (id: string): string => JSON.stringify(club.store.keepFor(id).exportAll());
+/** All that is kept of one member; what others show them is not theirs. */
+function kept(id: string): string {
+  const { shownTanks, ...more } = club.store.keepFor(id).exportAll() as MemberExport;
+  return JSON.stringify({ ...more, shownTanks: shownTanks.filter(({ as }) => as === 'owner') });
+}
 
 beforeEach(async () => {
   club = await openClub({ commands: memberCommands, ask });
@@ -89,6 +94,11 @@ describe('another member', () => {
     ['tank', 'share', { tank: 'Lagoon' }],
     ['tank', 'edit', { tank: 'Lagoon', volume: '5 L' }],
     ['tank', 'edit', { volume: '5 L' }],
+    ['tank', 'show-to', { who: { user: second }, tank: 'Lagoon' }],
+    ['tank', 'show-to', { stop: 'yes', tank: 'Lagoon' }],
+    ['tank', 'shown', { by: { user: keeper } }],
+    ['tank', 'shown', { by: { user: keeper }, tank: 'Lagoon' }],
+    ['tank', 'shown', {}],
     ['tank', 'remove', { tank: 'Lagoon', sure: 'yes' }],
     ['tank', 'list', {}],
     ['log', 'show', { tank: 'Lagoon' }],
@@ -141,6 +151,26 @@ describe('another member', () => {
     expect((await press('run:mydata erase?sure=yes')).text).toContain('Everything kept of you is removed.');
     expect(club.store.keepFor(second).tanks()).toEqual([]);
     expect(kept(keeper)).toBe(before);
+  });
+});
+
+describe('a tank that is shown', () => {
+  it('is seen by that helper alone, privately, until it is taken back', async () => {
+    const { standIn } = club;
+    const granted = await standIn.slash('tank', { who: { user: second } }, { subcommand: 'show-to' }).reply;
+    expect(granted.ephemeral).toBe(true);
+    expect(granted.text).toContain(`<@${second}>`);
+    expect(granted.pings).toEqual([]);
+    const look = async (userId: string) =>
+      standIn.slash('tank', { by: { user: keeper } }, { subcommand: 'shown', userId }).reply;
+    const seen = await look(second);
+    expect(seen.ephemeral).toBe(true);
+    expect(seen.text).toMatch(/Lagoon: 251\.7 L[^]*alkalinity +8\.3 dKH/);
+    expect(seen.text).not.toContain('sesame');
+    expect((await look(userIds.steward)).text).toContain('They show you no tank now.');
+    const held = `run:tank show-to?who=${second}&stop=yes&tank=Lagoon`;
+    expect((await standIn.component(held).reply).text).toContain('Taken back');
+    expect((await look(second)).text).not.toMatch(SECRETS);
   });
 });
 

@@ -10,6 +10,7 @@ import {
   alkalinity,
   BEA,
   CYD,
+  DAN,
   DAY_MS,
   HOUR_MS,
   newFile,
@@ -47,6 +48,7 @@ const ofMembers = [
   'reminder',
   'lease',
   'hand_over',
+  'shown_tank',
   'notice',
 ];
 
@@ -59,6 +61,7 @@ function cells(db: Database.Database): unknown[] {
   return tables.flatMap((name) => db.prepare<[], unknown[]>(`SELECT * FROM "${name}"`).raw().all().flat());
 }
 
+const firstTank = (keep: Keep): number => keep.tanks()[0]?.id ?? expect.unreachable();
 const span = { fromMs: NOW_MS, untilMs: NOW_MS + DAY_MS };
 
 /** Ada's first reminder is stopped with a notice, her second is being sent. */
@@ -84,6 +87,9 @@ function club() {
   store.keepFor(BEA).answerHandOver(toBea?.id ?? 0, true);
   store.keepFor(CYD).answerHandOver(toCyd?.id ?? 0, true);
   store.keepFor(ADA).answerHandOver(bea.addHandOver({ sitterId: ADA, ...span }).id, true);
+  ada.showTo(firstTank(ada), BEA);
+  ada.showTo(firstTank(ada), DAN);
+  bea.showTo(firstTank(bea), ADA);
   return { file, store, ada, bea };
 }
 
@@ -95,16 +101,22 @@ describe('erasing', () => {
     const { file, store, ada, bea } = club();
     const before = exported(bea);
     ada.eraseAll();
-    expect(exported(bea)).toEqual({ ...before, handOvers: [], notices: expect.any(Array) });
+    expect(exported(bea)).toEqual({
+      ...before,
+      handOvers: [],
+      shownTanks: [],
+      notices: expect.any(Array),
+    });
     expect(ada.exportAll()).toMatchObject({
       tanks: [],
       reminders: [],
       handOvers: [],
+      shownTanks: [],
       notices: [],
       zone: undefined,
     });
     expect(ada.exportAll()).toMatchObject({ keptSince: undefined });
-    expect(store.personCount(), 'the sitter of whom nothing else was kept goes too').toBe(1);
+    expect(store.personCount(), 'the sitter and the helper of whom nothing else was kept go too').toBe(1);
     store.close();
     raw(file, (db) => {
       expect(cells(db).filter(adas)).toEqual([]);

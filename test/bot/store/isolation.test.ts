@@ -64,13 +64,19 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   addHandOver: (keep, tankId) => keep.addHandOver({ sitterId: CYD, tankId, ...span }),
   answerHandOver: (keep, _, id) => keep.answerHandOver(id, true),
   endHandOver: (keep, _, id) => keep.endHandOver(id),
+  viewers: (keep, tankId) => keep.viewers(tankId),
+  showTo: (keep, tankId) => keep.showTo(tankId, CYD),
+  hideFrom: (keep, tankId) => keep.hideFrom(tankId, CYD),
+  shownToMe: (keep) => keep.shownToMe(),
+  shownTank: (keep, tankId) => keep.shownTank(tankId),
   takeNotices: (keep) => keep.takeNotices(),
   exportAll: (keep) => keep.exportAll(),
   eraseAll: (keep) => keep.eraseAll(),
 };
 
 /** Take no id, so there is nothing to tell. */
-const noIds = /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|takeNotices|exportAll|eraseAll)$/;
+const noIds =
+  /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|exportAll|eraseAll)$/;
 
 const MARK = 'Beas-own';
 
@@ -91,6 +97,7 @@ function club(): { store: Store; ada: Keep; bea: Keep } {
       keep.addLightPoints(id, [point]);
       keep.addReminder(planned(`${mark} ${name}`, { tankId: id }), due);
       keep.addHandOver({ sitterId: CYD, tankId: id, ...span });
+      keep.showTo(id, CYD);
     }
   store.keepFor(CYD).answerHandOver(2, true);
   return { store, ada, bea };

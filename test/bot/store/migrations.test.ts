@@ -4,9 +4,10 @@ import { openDatabase } from '../../../bot/store/database.ts';
 import { describe, expect, it } from 'vitest';
 import { openBackups } from '../../../bot/store/backup.ts';
 import { APPLICATION_ID, migrate, migrations, versionOf } from '../../../bot/store/migrations.ts';
-import { ADA, newFile, NOW_MS, opened, placing, planned, profile, raw } from './place.ts';
+import { ADA, BEA, newFile, NOW_MS, opened, placing, planned, profile, raw } from './place.ts';
 import { version1 } from './version-1.ts';
 import { version2 } from './version-2.ts';
+import { version3 } from './version-3.ts';
 
 /** Migrations of a bot that is to come. */
 const later = [...migrations, 'ALTER TABLE tank ADD COLUMN colour TEXT', "UPDATE tank SET colour = 'blue'"];
@@ -129,12 +130,45 @@ describe('the file of version 2', () => {
     raw(copy, (db) => expect(versionOf(db)).toBe(2));
     const made = keep.addCoral(9, placing());
     store.close();
-    expect(raw(file, versionOf)).toBe(3);
+    expect(raw(file, versionOf)).toBe(migrations.length);
     expect(opened(file).keepFor(ADA).corals(9)).toEqual([made]);
   });
 
   it('ends with the schema of a new file', () => {
     const [upgraded, fresh] = [second(), newFile()];
+    for (const file of [upgraded, fresh]) opened(file).close();
+    expect(schemaOf(upgraded)).toEqual(schemaOf(fresh));
+  });
+});
+
+function third(): string {
+  const file = newFile();
+  raw(file, (db) => db.exec(version3));
+  return file;
+}
+
+describe('the file of version 3', () => {
+  it('opens with its corals, is copied first, and takes a tank that is shown', () => {
+    const file = third();
+    const store = opened(file);
+    const keep = store.keepFor(ADA);
+    expect(keep.glass(9)).toEqual({
+      box: { lengthCm: 118, widthCm: 47.6, heightCm: 46 },
+      flow: 'left to right',
+    });
+    expect(keep.corals(9)).toMatchObject([{ id: 7, coralId: 'torch-coral', label: 'the old one' }]);
+    expect(keep.lightPoints(9)).toMatchObject([{ id: 2, ppfd: 120 }]);
+    expect(keep.viewers(9)).toEqual([]);
+    const copy = join(dirname(file), 'backups', 'sumpside-2026-03-14-from-version-3.sqlite');
+    raw(copy, (db) => expect(versionOf(db)).toBe(3));
+    const shown = keep.showTo(9, BEA);
+    store.close();
+    expect(raw(file, versionOf)).toBe(migrations.length);
+    expect(opened(file).keepFor(ADA).viewers(9)).toEqual([shown]);
+  });
+
+  it('ends with the schema of a new file', () => {
+    const [upgraded, fresh] = [third(), newFile()];
     for (const file of [upgraded, fresh]) opened(file).close();
     expect(schemaOf(upgraded)).toEqual(schemaOf(fresh));
   });

@@ -12,6 +12,7 @@ import { openStore, type Store } from '../../../bot/store/open.ts';
 export const ADA = '100000000000000001';
 export const BEA = '20000000000000000002';
 export const CYD = '300000000000000003';
+export const DAN = '400000000000000004';
 export const NOW_MS = Date.UTC(2026, 2, 14, 9, 30);
 export const HOUR_MS = 3_600_000;
 export const DAY_MS = 24 * HOUR_MS;

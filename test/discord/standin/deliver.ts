@@ -93,8 +93,8 @@ function origin(state: State, userId: string, channel: Json): Json {
     guild_id: guildId,
     guild: { id: guildId, locale: 'en-GB', features: [] },
     guild_locale: 'en-GB',
-    member: { ...state.world.member(userId), permissions: state.world.rightsOf(userId) },
-    app_permissions: state.world.rightsOf(userIds.bot),
+    member: { ...state.world.member(userId), permissions: state.world.rightsIn(channel, userId) },
+    app_permissions: state.world.rightsIn(channel, userIds.bot),
     authorizing_integration_owners: { '0': guildId },
     context: 0,
   };

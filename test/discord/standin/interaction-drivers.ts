@@ -29,7 +29,7 @@ export interface InteractionDrivers {
   ) => InteractionHandle;
   /** Presses a button or chooses in a menu the bot has shown; throws when it shows none or it is disabled. */
   readonly component: (customId: string, how?: Pressing) => InteractionHandle;
-  /** Uses a context menu command on a message or, without one, on a person. */
+  /** Uses a context menu command on a message, where that stands, or on a person; throws when the message is gone. */
   readonly contextMenu: (
     command: string,
     target: { readonly user: string } | { readonly message: string },
@@ -64,12 +64,17 @@ export function interactionDrivers(state: State): InteractionDrivers {
     contextMenu: (command, target, how = {}) => {
       const onUser = 'user' in target;
       const id = onUser ? target.user : target.message;
-      const users = { users: { [id]: state.world.users.get(id) } };
-      const messages = { messages: { [id]: state.messages.get(id)?.wire } };
       const type = onUser ? 2 : 3;
       const found = registered(state, command, type);
       const data = { id: found?.['id'] ?? state.nextId(), name: command, type, target_id: id };
-      return send({ type: 2, data: { ...data, resolved: onUser ? users : messages } }, how);
+      if (onUser) {
+        const resolved = { users: { [id]: state.world.users.get(id) } };
+        return send({ type: 2, data: { ...data, resolved } }, how);
+      }
+      const stored = state.messages.get(id);
+      if (!stored || stored.deleted) throw new Error('There is no such message');
+      const resolved = { messages: { [id]: stored.wire } };
+      return send({ type: 2, data: { ...data, resolved } }, { channelId: stored.channelId, ...how });
     },
     submitModal: (opened, fields, how = {}) => {
       const modal = record(record(opened.interaction.accepted?.body)['data']);

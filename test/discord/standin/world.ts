@@ -1,5 +1,5 @@
 import { PermissionFlagsBits } from 'discord.js';
-import type { Json } from './json.ts';
+import { type Json, list, record, text } from './json.ts';
 
 const since = '2024-03-01T12:00:00.000000+00:00';
 
@@ -31,6 +31,9 @@ const memberRights =
   PermissionFlagsBits.EmbedLinks |
   PermissionFlagsBits.UseApplicationCommands;
 
+/** Types of channels that are threads. */
+const threads: ReadonlySet<unknown> = new Set([10, 11, 12]);
+
 export interface World {
   readonly users: ReadonlyMap<string, Json>;
   /** People who take no direct messages. */
@@ -41,6 +44,8 @@ export interface World {
   /** Guild channels, and direct-message channels once opened. */
   readonly channels: Map<string, Json>;
   readonly rightsOf: (userId: string) => string;
+  /** The same in one channel, its overwrites counted; a thread has those of the channel it is in. */
+  readonly rightsIn: (where: Json, userId: string) => string;
   readonly member: (userId: string) => Json;
   readonly guild: () => Json;
   readonly roles: () => readonly Json[];
@@ -92,6 +97,18 @@ export function createWorld(): World {
     flags: 0,
     pending: false,
   });
+  const rightsIn = (where: Json, userId: string): string => {
+    const place = threads.has(where['type']) ? channels.get(text(where['parent_id'])) : where;
+    const overwrites = list(place?.['permission_overwrites']).map(record);
+    const whose = [[guildId], list(member(userId)['roles']), [userId]];
+    const rights = whose
+      .flatMap((ids) => overwrites.filter(({ id }) => ids.includes(id)))
+      .reduce(
+        (sum, { allow, deny }) => (sum & ~BigInt(text(deny))) | BigInt(text(allow)),
+        BigInt(rightsOf(userId)),
+      );
+    return String(rights);
+  };
   const inGuild = (): Json[] => [...channels.values()].filter((each) => each['guild_id'] === guildId);
   const guild = (): Json => ({
     ...guildBase,
@@ -106,6 +123,7 @@ export function createWorld(): World {
     addPerson: (id, name) => void users.set(id, user(id, name.toLowerCase().replaceAll(' ', '.'), name)),
     channels,
     rightsOf,
+    rightsIn,
     member,
     guild,
     roles: () => [...guildRoles],

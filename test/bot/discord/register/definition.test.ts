@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { definitions } from '../../../../bot/discord/register/definition.ts';
+import { menus } from '../../../../bot/discord/menu/menus.ts';
+import { definitions, menuDefinitions } from '../../../../bot/discord/register/definition.ts';
 import { answer } from '../../../../commands/answer.ts';
 import { defineCommand } from '../../../../commands/command.ts';
 import type { Command } from '../../../../commands/command.ts';
@@ -64,6 +65,20 @@ describe('definitions', () => {
         ],
       },
     ]);
+  });
+
+  it('of the menus on a message have a name alone, and go with the commands', () => {
+    const found = menuDefinitions(menus);
+    expect(found).toEqual([
+      { type: 3, name: 'Work out the numbers', contexts: [0, 1], integration_types: [0] },
+      { type: 3, name: 'Check these readings', contexts: [0, 1], integration_types: [0] },
+    ]);
+    const issues: Issue[] = [];
+    checkCommandList(spot(issues), [...definitions(commands), ...found]);
+    expect(issues).toEqual([]);
+    checkCommandList(spot(issues), [{ ...found[0], name: 'x'.repeat(33) }]);
+    checkCommandList(spot(issues), [{ ...found[0], description: 'None has one' }]);
+    expect(issues.map(({ rule }) => rule)).toEqual(['command.name', 'command.shape']);
   });
 
   it('turn a file into an attachment', () => {

@@ -37,7 +37,9 @@ describe.each([
 
     expect((await register(args)).out).toContain('Written.');
     const registered = standIn.commands.get(scope);
-    expect(registered?.map((command) => command['name'])).toContain('dose');
+    expect(registered?.map((command) => command['name'])).toEqual(
+      expect.arrayContaining(['dose', 'Work out the numbers', 'Check these readings']),
+    );
 
     const again = await register(args);
     expect(again.out).toMatch(

@@ -1,0 +1,75 @@
+import type { MessageContextMenuCommandInteraction } from 'discord.js';
+import { answer } from '../../../commands/answer.ts';
+import type { Answer } from '../../../commands/answer.ts';
+import { serverOf } from '../asked/server.ts';
+import type { ServerHere } from '../asked/server.ts';
+import { runApart } from '../outcome.ts';
+import type { Desk, Outcome } from '../outcome.ts';
+import { reply } from '../send.ts';
+import type { Drafts } from './drafts.ts';
+import { hindrance } from './hindrance.ts';
+import { menus } from './menus.ts';
+import type { Menu } from './menus.ts';
+import { plainText } from './plain-text.ts';
+import { postId } from './post.ts';
+
+/** Answers what someone asks of another's message: for their eyes only, with a button to post it where that can be. */
+export async function answerMenu(
+  desk: Desk,
+  drafts: Drafts,
+  interaction: MessageContextMenuCommandInteraction,
+): Promise<void> {
+  const { targetMessage: message, user, channelId } = interaction;
+  const server = serverOf(desk, interaction);
+  const menu = menus.find(({ name }) => name === interaction.commandName);
+  if (menu === undefined) return reply(desk, interaction, refusal('This menu is no longer here.'));
+  const text = plainText(message.content);
+  const unread = unreadable(menu, text, message.author.bot === true);
+  const outcome = unread ?? runApart(desk, user.id, server, (context) => menu.run(desk, text, context));
+  const hindered = server === undefined ? undefined : hindrance(server);
+  const canPost = server !== undefined && hindered === undefined && !outcome.hidden;
+  if (canPost) {
+    drafts.put(interaction.id, {
+      helperId: user.id,
+      channelId,
+      messageId: message.id,
+      answer: outcome.answer,
+    });
+  }
+  const seen = outcome.hidden ? outcome.answer : privately(outcome.answer, server, hindered);
+  await reply(desk, interaction, {
+    answer: seen,
+    hidden: true,
+    ...(canPost ? { postId: postId(interaction.id) } : {}),
+  });
+}
+
+/** Why nothing is worked out from a message. */
+function unreadable({ mostLetters }: Menu, text: string, isBots: boolean): Outcome | undefined {
+  if (isBots) return refusal('A bot wrote that: I only work out what people write.');
+  if (text === '') {
+    return refusal(
+      'I found no words in that message: pictures I can not read.',
+      'Ask its writer for the numbers as text, or type what you see: /ask or /checkup.',
+    );
+  }
+  if (text.length <= mostLetters) return undefined;
+  return refusal(
+    `That message is longer than I can read here: ${text.length} letters, and I read at most ${mostLetters}.`,
+    'Copy the part with the numbers, and give it to /ask or /checkup.',
+  );
+}
+
+function refusal(headline: string, ...steps: readonly string[]): Outcome {
+  return { answer: answer({ headline, steps }), hidden: true };
+}
+
+/** Buttons are for the writer, once it is posted: here they would work with the helper's own tank. */
+function privately(given: Answer, server: ServerHere | undefined, hindered: string | undefined): Answer {
+  const choices = given.next.map(({ label }) => label).join('; ');
+  const asked = choices === '' ? [] : [{ label: 'buttons for its writer', value: choices }];
+  const apart = { label: 'worked out', value: 'from that message alone, with no tank of anyone' };
+  const why =
+    server === undefined || hindered === undefined ? [] : [{ label: 'can not be posted', value: hindered }];
+  return { ...given, facts: [...given.facts, ...asked, apart, ...why], next: [] };
+}

@@ -1,0 +1,75 @@
+import { DiscordAPIError, RESTJSONErrorCodes, Routes } from 'discord.js';
+import type { ButtonInteraction, Client } from 'discord.js';
+import { answer } from '../../../commands/answer.ts';
+import type { Answer } from '../../../commands/answer.ts';
+import { serverOf } from '../asked/server.ts';
+import type { Desk } from '../outcome.ts';
+import { defer, notDelivered, replyDeferred, replyToMessage } from '../send.ts';
+import type { Draft, Drafts } from './drafts.ts';
+import { hindrance } from './hindrance.ts';
+
+const prefix = 'post:';
+
+/** The custom id of the button that posts the draft of this id. */
+export function postId(id: string): string {
+  return `${prefix}${id}`;
+}
+
+export function isPostId(customId: string): boolean {
+  return customId.startsWith(prefix);
+}
+
+/** Posts a draft as a reply to the message it is about, and tells the helper how that went. */
+export async function answerPost(desk: Desk, drafts: Drafts, interaction: ButtonInteraction): Promise<void> {
+  if (await defer(desk.log, interaction, true)) {
+    await replyDeferred(desk, interaction, await posted(desk, drafts, interaction));
+  }
+}
+
+async function posted(desk: Desk, drafts: Drafts, interaction: ButtonInteraction): Promise<Answer> {
+  const { customId, user, channelId, client } = interaction;
+  const server = serverOf(desk, interaction);
+  const hindered = server === undefined ? 'I post in channels of a server only' : hindrance(server);
+  if (hindered !== undefined) return answer({ headline: `Not posted: ${hindered}.` });
+  const draft = drafts.take(customId.slice(prefix.length), user.id);
+  if (draft === undefined || draft.channelId !== channelId) return noDraft;
+  const { messageId: id } = draft;
+  const found = await isThere(desk, client, draft);
+  if (found === false) return answer({ headline: 'Not posted: that message is no longer there.' });
+  const target = { client, channelId, id };
+  const sentId = found && (await replyToMessage(desk, target, signed(draft), { pingsAuthor: true }));
+  return sentId === undefined
+    ? notPosted
+    : answer({ headline: 'Posted as a reply, where everybody sees it.' });
+}
+
+const noDraft = answer({
+  headline: 'That answer is no longer here to be posted.',
+  steps: ['I keep one for 15 minutes, and post it once. Choose the same on the message again.'],
+});
+
+const notPosted = answer({
+  headline: 'Not posted: Discord did not take it.',
+  steps: ['Choose the same on the message again, or copy the answer.'],
+});
+
+/** Everybody sees at whose wish it was posted; it pings nobody but the writer of the message. */
+function signed({ answer: given, helperId }: Draft): Answer {
+  return { ...given, facts: [...given.facts, { label: 'posted by', value: 'a helper', personId: helperId }] };
+}
+
+/** Whether the message is still there; undefined where Discord does not say. */
+async function isThere(
+  { log }: Desk,
+  { rest }: Client,
+  { channelId, messageId }: Draft,
+): Promise<boolean | undefined> {
+  try {
+    await rest.get(Routes.channelMessage(channelId, messageId));
+    return true;
+  } catch (error) {
+    if (error instanceof DiscordAPIError && error.code === RESTJSONErrorCodes.UnknownMessage) return false;
+    notDelivered(log, error, { channel: channelId, message: messageId });
+    return undefined;
+  }
+}

@@ -1,0 +1,77 @@
+import { coralsIn } from '../../core/words/corals.ts';
+import { answer } from '../answer.ts';
+import { cmAndInches } from './coral/lengths.ts';
+import { palytoxinCautions } from './coral/palytoxin.ts';
+import { says, type Intent } from './intent.ts';
+
+/** Words of a state, where a verb says that something is in it. */
+const STATES = [
+  'dead', 'sick', 'ill', 'bad', 'badly', 'poor', 'poorly', 'rough', 'sad', 'terrible', 'awful', 'horrible', 'unhappy', 'unwell',
+  'off', 'weird', 'strange', 'wrong', 'pale', 'pal(?:er|ing)', 'white', 'dull', 'closed', 'deflated', 'droopy', 'wilted', 'shrunk', 'shrivell?ed', 'slimy',
+]; // prettier-ignore
+const IS = String.raw`(?:is|are|was|were|look(?:s|ing)?|seem(?:s|ing)?|do(?:es|ing)?|act(?:s|ing)?|feel(?:s|ing)?|get(?:s|ting)?|got|go(?:es|ing|ne)?|went|turn(?:s|ed|ing)?|stay(?:s|ed|ing)?|all|half|what'?s|something'?s|something)(?: (?:all|so|really|very|pretty|quite|a bit|kinda|totally|still|going|gone|not|like|be|is|been))*`;
+const NOT = String.raw`(?:not|isn'?t|aren'?t|won'?t|never|don'?t|doesn'?t|stopped)`;
+
+const TROUBLE = [
+  'dying', 'dies', 'died', String.raw`bleach(?:ed|es|ing)`, 'crash(?:ed|es|ing)?', 'fading', String.raw`melt(?:ed|s|ing)?`, 'rotting',
+  'receding', 'recession', 'peeling', 'shrinking', 'shrivell?ing', 'drooping', 'wilting', 'struggling', 'suffering', 'declining', 'losing',
+  String.raw`${IS} (?:${STATES.join('|')})(?! to\b)`,
+  String.raw`${NOT} (?:(?:look(?:ing)?|do(?:ing)?|be(?:ing)?) )?(?:so |very |too |all that )?(?:good|right|well|great|happy|healthy|open(?:ing|ed)?|thriving|growing|eating)`,
+  String.raw`(?:have|having|has|got|with|some|my|more|big) (?:a |an |some |big |many )*(?:problems?|issues?|trouble)`,
+]; // prettier-ignore
+
+const ANIMALS = [
+  'tank', 'reef', 'aquarium', 'system', 'nano', 'corals?', 'sps', 'lps', 'softies', 'frags?', 'colon(?:y|ies)',
+  'anemones?', 'nems?', 'polyps?', 'zoas?', 'fish(?:es)?', 'shrimps?', 'snails?', 'clams?', 'urchins?', 'crabs?',
+  'invert(?:s|ebrates)?', 'animals?', 'livestock', 'everything', 'all of (?:them|it)', 'things?',
+]; // prettier-ignore
+
+/** Trouble with nothing to work with: no number, no event. First do no harm, then what to tell. Common practice, no source. */
+export const thinIntent: Intent = (heard) => {
+  const named = coralsIn(heard.text);
+  const isAbout = named.length > 0 || says(heard, ...ANIMALS);
+  if (heard.said.length > 0 || !isAbout || !says(heard, ...TROUBLE)) return undefined;
+  return answer({
+    headline:
+      'Change nothing big and dose nothing yet: tell these few things first, so that the cause can be found.',
+    read: [
+      `trouble${named.length === 0 ? '' : ` with ${named.map(({ name }) => name).join(', ')}`}, and no number to work with`,
+    ],
+    steps: [
+      'Now, in five minutes: see that every pump, the heater and the skimmer run, read the temperature, and look how the fish breathe.',
+      'Fish gasp or lie down: move the surface more at once (turn a pump up at it, or an air stone), test ammonia, and do not wait for an answer here.',
+      'Take out what is plainly dead. Leave all else where it is: no dip, no scraping, no medicine, no new additive until the cause is known.',
+    ],
+    facts: [
+      { label: 'a photo', value: 'by white light, pumps off: the whole tank, and the animal close up' },
+      {
+        label: 'since when',
+        value:
+          'and what changed in the last days: a new animal, additive, salt or lamp, a water change, a power cut, cleaning or spray in the room',
+      },
+      {
+        label: 'the water',
+        value:
+          'salinity first (all else hangs on it), then temperature, pH, alkalinity, calcium, magnesium, nitrate, phosphate, ammonia: numbers, the day, and with which kits',
+      },
+      { label: 'the tank', value: 'litres or gallons of water, how old it is, what you dose each day' },
+      { label: 'the light', value: 'which lamp, hours a day, and PAR at that spot if you can measure it' },
+      { label: 'the place', value: `what stands within ${cmAndInches(15)}, and how the water moves there` },
+      {
+        label: 'the others',
+        value: 'how the other corals, fish, shrimps and snails look, and what you see by torch at night',
+      },
+    ],
+    cautions: [
+      ...palytoxinCautions(named.flatMap(({ entries }) => entries.slice(0, 1))),
+      'Wash your hands and arms afterwards, and wear gloves where you have a cut: dying corals and rock can poison or infect.',
+      'A sick fish belongs to a vet who knows fish. I name no medicine and no dose of one.',
+    ],
+    sources: ['practice'],
+    next: [
+      { label: 'What I see', command: 'triage', input: {} },
+      { label: 'It is urgent', command: 'urgent', input: {} },
+      { label: 'Check my readings', command: 'checkup', input: {}, ask: ['readings'] },
+    ],
+  });
+};
