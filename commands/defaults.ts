@@ -31,13 +31,14 @@ export function withDefaults(
   server?: Pick<Server, 'settings'>,
 ): Filled {
   const tank = keep?.tankInUse();
+  const inside = (tank !== undefined || input['tank'] !== undefined) && looksInside(command, input);
   const common = server?.settings().units ?? {};
   if (tank === undefined && Object.keys(common).length === 0) {
-    return { input, read: [], hidden: command.private };
+    return { input, read: [], hidden: command.private || inside };
   }
   const filled: Record<string, unknown> = { ...input };
   const read: string[] = [];
-  let own = tank !== undefined && looksInside(command, input);
+  let own = inside;
   for (const option of optionsOf(command.options)) {
     const given = input[option.name];
     const kind = bareKind(option, given, input['of']);
@@ -66,11 +67,12 @@ export function runFilled(command: Command, { input, read }: Filled, context: Co
   return read.length === 0 ? given : { ...given, read: [...read, ...given.read] };
 }
 
-/** Commands that look into the tank in use by themselves: plain words, and daily use from the log. */
+/** Commands that look into the tank in use by themselves: plain words, daily use from the log, corals and their light. */
 function looksInside(command: Command, input: Input): boolean {
   const name = command.path.join(' ');
   if (name === 'dose use') return input['before'] === undefined || input['now'] === undefined;
-  return name === 'ask';
+  if (name === 'light range') return input['at'] !== undefined || input['tank'] !== undefined;
+  return name === 'ask' || name === 'coral suited' || name === 'coral growth';
 }
 
 /** Limewater without a daily use to cover is a batch in a vessel, whatever tank there is. */

@@ -2,6 +2,15 @@ import type { Command } from './command.ts';
 import { dimCommand } from './light/dim.ts';
 import { hoursCommand } from './light/hours.ts';
 import { luxCommand } from './light/lux.ts';
+import { measuredCommand } from './light/measured.ts';
 import { rampCommand } from './light/ramp.ts';
+import { rangeCommand } from './light/range.ts';
 
-export const lightCommands: readonly Command[] = [hoursCommand, dimCommand, rampCommand, luxCommand];
+export const lightCommands: readonly Command[] = [
+  rangeCommand,
+  hoursCommand,
+  dimCommand,
+  rampCommand,
+  luxCommand,
+  measuredCommand,
+];

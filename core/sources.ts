@@ -1,3 +1,5 @@
+import { coralSources } from './corals/sources.ts';
+
 /** Where a number comes from. `kind` keeps published values apart from habit and from memory. */
 export interface Source {
   readonly title: string;
@@ -110,6 +112,11 @@ export const sources = {
     kind: 'published',
   },
   geometry: { title: 'Plane and solid geometry: litres from lengths, 1 L = 1000 cm3', kind: 'project' },
+  gg92: {
+    title:
+      'Garcia H.E. & Gordon L.I. 1992. Oxygen solubility in seawater: better fitting equations. Limnol. Oceanogr. 37:1307-1312',
+    kind: 'published',
+  },
   sen68: {
     title:
       'Sen P.K. 1968. Estimates of the regression coefficient based on Kendall’s tau. J. Am. Stat. Assoc. 63:1379-1389 (from memory)',
@@ -120,8 +127,14 @@ export const sources = {
       'NIST/SEMATECH e-Handbook of Statistical Methods (t table) and Statistical Reference Datasets (Norris)',
     kind: 'published',
   },
+  redfield: {
+    title:
+      'Redfield A.C., Ketchum B.H., Richards F.A. 1963. The influence of organisms on the composition of sea-water (ratio read in a public code that quotes it)',
+    kind: 'published',
+  },
   practice: { title: 'Common practice, no source', kind: 'practice' },
   memory: { title: 'From memory, no source seen', kind: 'memory' },
+  ...coralSources,
 } as const satisfies Record<string, Source>;
 
 export type SourceCode = keyof typeof sources;

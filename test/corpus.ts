@@ -28,3 +28,45 @@ export const asked = {
 } as const;
 
 export type CaseId = keyof typeof asked;
+
+/** Questions to the coral guide, worded as typed; each is answered by the command named first. */
+export const askedOfGuide = {
+  'light range: wild, bright':
+    'got a wild torch, meter says 200 par where it sits with lamp on 70%. too much?',
+  'light range: no meter': 'no par meter, cheap led at 80%, is that ok for my duncan',
+  'light range: strong lamp': 'really strong lamp at 35% n no meter.. zoas ok under there?',
+  'light range: maricultured': 'light acclimation for new maricultured goniopora??',
+  'light range: needs': 'my hydnofora (horn coral) light needs',
+  'light range: misspelt': 'how much light for a goneopora',
+  'light range: short': 'torch coral par?',
+  'light range: deep': 'deepwater acropora just in, lamp 50% reads 180 par at the rock. dim it?',
+  'coral compare: vs': 'torch vs duncan which is easier',
+  'coral compare: difference': 'whats the difference between a toadstool and a colt coral',
+  'coral compare: aggressive': 'is a torch aggressive to zoas',
+  'coral compare: plain': 'compare gsp and xenia pls',
+  'coral growth: heads': '2 head torch, how many heads in a year',
+  'coral growth: inches': 'my duncan is 3 inches wide how fast will it grow',
+  'coral growth: how big': 'how big does a toadstool get',
+  'coral growth: how fast': 'zoas how fast do they grow??',
+  'coral feed: pellets': 'does 2 g of pellets a day raise my nitrate? 75 gal',
+  'coral feed: frozen': 'if i feed 5g frozen mysis what does that do to phosphate, 300L',
+  'coral feed: eats': 'what do sun corals eat',
+  'coral feed: must i': 'do i have to feed my dunkan',
+  'coral suited: beginner': 'which coral for a beginner, low flow',
+  'coral suited: par': 'good first corals for 80 par?',
+  'coral suited: sand': 'what lps can i put on the sand',
+  'coral suited: soft': 'recommend some softies for a newbie',
+  'coral suited: easy': 'which corals are easy',
+  'coral about: hardy': 'is a torch a hardy coral',
+  'coral about: hard': 'are gonis hard to keep?',
+  'coral about: toxic': 'are zoas toxic or is that a myth',
+  'coral about: sting': 'is galaxea aggressive',
+  'coral about: flow': 'how much flow does a duncan want',
+  'coral about: where': 'where do i put an elegence coral',
+  'coral about: law': 'is it legal to buy a sun coral',
+  'coral about: older name': 'what is a favia',
+  'coral about: several': 'gorgonian care',
+  'coral about: misspelt': 'euphilia hamer care',
+  'coral about: beginners': 'is a bubble tip anemone good for beginners',
+  'coral about: info': 'tell me about galexea',
+} as const;

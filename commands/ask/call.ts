@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
 import type { Command, Context } from '../command.ts';
 import { convertCommand } from '../convert.ts';
+import { coralCommands } from '../coral.ts';
 import { runWithDefaults } from '../defaults.ts';
 import { doseCommands } from '../dose.ts';
 import { lightCommands } from '../light.ts';
@@ -13,6 +14,7 @@ const callable: readonly Command[] = [
   ...waterchangeCommands,
   ...salinityCommands,
   ...lightCommands,
+  ...coralCommands,
   convertCommand,
 ];
 

@@ -1,10 +1,16 @@
+import { aboutIntent } from './coral/about.ts';
 import { anemonePumpIntent } from './coral/anemone-pump.ts';
+import { compareIntent } from './coral/compare.ts';
+import { feedingAddsIntent, feedsIntent } from './coral/feeds.ts';
+import { growsIntent } from './coral/grows.ts';
+import { lightForIntent } from './coral/light-for.ts';
 import { pairIntent } from './coral/pair.ts';
 import { coralParIntent } from './coral/par.ts';
 import { plateIntent } from './coral/plate.ts';
 import { spreadingIntent, zoanthidsIntent } from './coral/polyps.ts';
 import { shutIntent } from './coral/shut.ts';
 import { stretchIntent } from './coral/stretch.ts';
+import { whichIntent } from './coral/which.ts';
 import type { Intent } from './intent.ts';
 
 const intents: readonly Intent[] = [
@@ -12,10 +18,17 @@ const intents: readonly Intent[] = [
   spreadingIntent,
   plateIntent,
   shutIntent,
+  compareIntent,
   pairIntent,
   stretchIntent,
   zoanthidsIntent,
+  lightForIntent,
   coralParIntent,
+  growsIntent,
+  feedingAddsIntent,
+  feedsIntent,
+  whichIntent,
+  aboutIntent,
 ];
 
 /**

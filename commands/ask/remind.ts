@@ -1,12 +1,12 @@
 import { Problem } from '../../core/problem.ts';
 import { findPhrase } from '../../core/schedule/phrase.ts';
-import { piecesOf } from '../../core/words/repeats.ts';
+import { piecesOf, readRepeats } from '../../core/words/repeats.ts';
 import { readRepeat } from '../../core/words/repeat.ts';
 import type { Heard } from '../../core/words/hear.ts';
-import { answer, type Answer } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import type { Context } from '../command.ts';
-import { setReminder } from '../remind/set.ts';
-import { MAX_SEVERAL, severalAnswer } from '../remind/several.ts';
+import { planOf, setReminder } from '../remind/set.ts';
+import { MAX_SEVERAL, readBack, severalAnswer } from '../remind/several.ts';
 import { readWishText } from '../remind/wish-text.ts';
 import { zoneOf } from '../zone.ts';
 import { isOpen, says, type Intent } from './intent.ts';
@@ -27,7 +27,7 @@ export const remindIntent: Intent = (heard, context) => {
     (NOUN.test(given) && (repeatsIn(given) > 0 || DOUBTFUL.test(given)));
   if (!asks && !isList(heard)) return undefined;
   const text = given.replace(ME, ' ').replace(SET, ' ').replace(NOUN, ' ').trim();
-  if (context.keep === undefined || isOpen(context)) return howTo(text);
+  if (context.keep === undefined || isOpen(context)) return howTo(text, context.nowMs);
   const isMany = isList(heard) || repeatsIn(text) > 1;
   return asking(text, () => (isMany ? many(given, context) : one(given, context)));
 };
@@ -76,11 +76,12 @@ function whichOf({ message, given = '', choices }: Problem): Answer {
 }
 
 /** Where nothing of the member's may be touched: how to set it. */
-function howTo(text: string): Answer {
+function howTo(text: string, nowMs: number): Answer {
   const line =
     'Set it with /remind task text:change filter floss when:every saturday 9am, or /remind test of:alkalinity when:...';
   return answer({
     headline: 'Reminders are between you and me: set it with /remind, or ask me in a direct message.',
+    facts: readBacks(text, nowMs),
     steps: [line, 'Several at once: /remind several. The usual tests of your tank: /remind plan.'],
     next: [
       ...(repeatsIn(text) > 0 && text.length <= MAX_SEVERAL
@@ -89,6 +90,19 @@ function howTo(text: string): Answer {
       { label: 'The usual tests', command: 'remind plan', input: {} },
     ],
   });
+}
+
+/** How each part is read, by the clock of UTC; none where a part must be asked back. */
+function readBacks(text: string, nowMs: number): readonly Fact[] {
+  const zone = 'UTC';
+  try {
+    return readRepeats(text, { field: 'text', nowMs, zone })
+      .map((repeat) => planOf({ ...readWishText(repeat.rest, 'text'), tank: undefined, zone, repeat }))
+      .map((plan) => readBack(plan, nowMs));
+  } catch (error) {
+    if (error instanceof Problem) return [];
+    throw error;
+  }
 }
 
 /** "want: floss every sat, water change every other sat, ...": several repeats, no numbers of a tank, no question. */

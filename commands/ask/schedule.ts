@@ -24,10 +24,7 @@ export const howOftenIntent: Intent = (heard, context) => {
   return answer({
     headline: `Not everything every day: ${mostOften(plan)} most often, the rest less (${whose}).`,
     read: [tank === undefined ? `a ${whose}, grown in` : `your tank ${tank.name}, ${whose}`],
-    table: {
-      head: ['Test', 'How often'],
-      rows: plan.map(({ parameter: id, often }) => [loggable(id).label, often]),
-    },
+    facts: plan.map(({ parameter: id, often }) => ({ label: loggable(id).label, value: often })),
     steps: [
       'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',
       'Test alkalinity at the same hour each time: what the tank uses in a day shows only so.',

@@ -80,6 +80,7 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
         command: 'coral check',
         input: { coral: String(id), ...again },
       })),
+      { label: 'Map of the tank', command: 'coral map', input: again },
       { label: 'My corals', command: 'coral list', input: again },
     ],
   });

@@ -47,7 +47,10 @@ export const listCoralsCommand = defineCommand({
       },
       cautions: guessedCautions(scene),
       sources: ['practice', 'memory'],
-      next: [{ label: 'Check them all', command: 'coral check', input: tankInput(keep, tank) }],
+      next: [
+        { label: 'Check them all', command: 'coral check', input: tankInput(keep, tank) },
+        { label: 'Map of the tank', command: 'coral map', input: tankInput(keep, tank) },
+      ],
     });
   },
 });

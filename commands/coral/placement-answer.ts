@@ -49,6 +49,7 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
         command: 'coral move',
         input: { coral: String(id), at: spotShort(spot), ...done.tankInput },
       })),
+      { label: 'Map of the tank', command: 'coral map', input: done.tankInput },
       { label: 'My corals', command: 'coral list', input: done.tankInput },
     ],
   });

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ruleText } from '../../core/schedule/say.ts';
 import { readRepeats } from '../../core/words/repeats.ts';
-import { answer, type Answer, type NextAction } from '../answer.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Plan } from '../reminder.ts';
@@ -59,16 +59,16 @@ export function severalAnswer(input: SeveralInput, context: Context): Answer {
   return answer({
     headline: `I read ${plans.length === 1 ? 'one reminder' : `${plans.length} reminders`} in that. Nothing is set yet.`,
     read: lines,
-    facts: plans.map((plan) => {
-      const times = firstTimes(plan, nowMs);
-      return {
-        label: plan.text,
-        value: `${ruleWords(plan)}: ${times.map(({ value }) => value.replace(/ \d\d:\d\d$/, '')).join(', ')}, ...`,
-      };
-    }),
+    facts: plans.map((plan) => readBack(plan, nowMs)),
     steps: ['Look at each line: is it what you mean? If not, say it again in other words.'],
     next: [all, ...(plans.length > 1 ? plans.map((plan) => oneOf(plan, input.tank)) : [])],
   });
+}
+
+/** A plan in words, with the first days it comes. */
+export function readBack(plan: Plan, nowMs: number): Fact {
+  const days = firstTimes(plan, nowMs).map(({ value }) => value.replace(/ \d\d:\d\d$/, ''));
+  return { label: plan.text, value: `${ruleWords(plan)}: ${days.join(', ')}, ...` };
 }
 
 /** One of them alone, for where the whole text is too long for a button. */

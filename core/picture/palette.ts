@@ -17,6 +17,17 @@ export const palette = {
   alert: '#8c1030',
   target: '#d6ebdd',
   targetEdge: '#3f7a5c',
+  water: '#eaf2f1',
+  settled: '#1f5fa8',
+  settledTint: '#cfe0f2',
+  watch: '#8a5a00',
+  watchTint: '#f7dc9a',
+  move: '#7a0f3c',
+  moveTint: '#e8a9b8',
+  reach: '#5b2a86',
+  light: '#1d6b4f',
+  surface: '#3f7fa8',
+  sand: '#9c7b45',
 } as const;
 
 /** The one typeface pictures are drawn in; the platform ships its file. */

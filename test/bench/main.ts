@@ -1,6 +1,8 @@
 import { cpus } from 'node:os';
 import { benchAnswers, benchWords } from './answers.ts';
 import { benchBurst } from './burst.ts';
+import { benchCorals } from './corals.ts';
+import { benchMap } from './map.ts';
 import { benchPicture } from './picture.ts';
 import { benchDiscord, benchStart } from './processes.ts';
 import { benchReminders } from './reminders.ts';
@@ -10,6 +12,8 @@ console.log(`Node ${process.version}, ${cpus().length} processors, one process f
 benchAnswers();
 benchWords();
 await benchPicture();
+benchCorals();
+await benchMap();
 await benchStore();
 benchReminders();
 await benchStart();

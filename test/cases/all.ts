@@ -1,5 +1,6 @@
 import { asked, type CaseId } from '../corpus.ts';
 import type { Case } from './case.ts';
+import { care } from './care.ts';
 import { corals } from './corals.ts';
 import { schedule } from './schedule.ts';
 import { sums } from './sums.ts';
@@ -9,6 +10,7 @@ export const cases: Readonly<Record<string, Case>> = {
   ...Object.fromEntries(
     Object.entries(sums).map(([id, expected]) => [id, { asked: asked[id as CaseId], ...expected }]),
   ),
+  ...care,
   ...corals,
   ...schedule,
 };

@@ -19,9 +19,10 @@ const PROMISED = [
   'dose amount', 'dose effect', 'dose use', 'dose solution', 'dose limewater',
   'waterchange once', 'waterchange goal', 'waterchange routine', 'waterchange drip',
   'salinity convert', 'salinity adjust', 'salinity mix', 'salinity check',
-  'light hours', 'light dim', 'light ramp', 'light lux',
+  'light hours', 'light dim', 'light ramp', 'light lux', 'light range', 'light measured',
   'tank new', 'tank show', 'tank edit', 'tank list', 'tank use', 'tank share', 'tank remove',
   'coral add', 'coral check', 'coral move', 'coral list', 'coral remove',
+  'coral about', 'coral compare', 'coral suited', 'coral growth', 'coral feed',
   'log add', 'log show', 'log trend', 'log undo', 'log import', 'checkup', 'mydata export', 'mydata erase',
   'convert', 'about',
 ]; // prettier-ignore
@@ -54,6 +55,10 @@ const FILLED: Readonly<Record<string, string>> = {
   readings: 'alk 8.1',
   at: 'left, back, low',
   size: '5 cm',
+  b: 'duncan',
+  par: '120',
+  reading: '120 PAR',
+  setting: '50 %',
 };
 
 /** A member with the tank and the readings that the examples speak of. */

@@ -70,10 +70,10 @@ const ABOUT = ['tell me', 'care', 'info(?:rmation)?', 'what(?: is|s|\'s|\u2019s)
 /** "tell me about gonis", "is a torch a hardy coral", "how much flow for a duncan": the guide, what was asked first. */
 export const aboutIntent: Intent = (heard, context) => {
   if (heard.mentions.length > 0) return undefined;
-  const named = oneCoral(heard) ?? misspelt(heard);
-  if (named === undefined) return undefined;
   const facet = facets.find(({ words }) => says(heard, ...words));
   if (facet === undefined && !says(heard, ...ABOUT)) return undefined;
+  const named = oneCoral(heard) ?? misspelt(heard);
+  if (named === undefined) return undefined;
   const whole = call('coral about', { coral: named.name }, context);
   const entry = onlyEntry(named);
   if (facet === undefined || entry === undefined) return whole;

@@ -26,26 +26,29 @@ export function onlyEntry({ entries }: NamedCoral): CoralEntry | undefined {
 
 /** Shorter words are too near to ordinary ones. */
 const SHORTEST = 6;
+/** Only in a short question, and so many of its words: each look-up takes some milliseconds. */
+const LONGEST_QUESTION = 120;
+const MOST_WORDS = 6;
 /** Names no ordinary word is near to: every genus, and these. */
-const DISTINCT: ReadonlySet<string> = new Set([
-  ...corals.flatMap(({ scientific }) => scientific.genera.map((genus) => genus.toLowerCase())),
-  ...[
-    'torch',
-    'duncan',
-    'frogspawn',
-    'toadstool',
-    'elegance',
-    'zoanthids',
-    'ricordea',
-    'goniopora',
-    'euphyllia',
-  ],
-]);
+const DISTINCT: ReadonlySet<string> = new Set(
+  corals
+    .flatMap(({ scientific }) => scientific.genera.map((genus) => genus.toLowerCase()))
+    .concat('torch', 'duncan', 'frogspawn', 'toadstool', 'elegance', 'zoanthids'),
+);
 
-/** A misspelt name in a sentence that names no coral as it is written: "goneopora". */
-export function respelt({ text }: Heard): NamedCoral | undefined {
-  for (const name of text.match(/[a-z]+/g) ?? []) {
-    if (name.length < SHORTEST) continue;
+/** A misspelt name in a short question that names no coral as it is written: "goneopora". */
+export function respelt(heard: Heard): NamedCoral | undefined {
+  if (!known.has(heard)) known.set(heard, lookedUp(heard));
+  return known.get(heard);
+}
+
+/** Several intents ask of one question. */
+const known = new WeakMap<Heard, NamedCoral | undefined>();
+
+function lookedUp({ text }: Heard): NamedCoral | undefined {
+  if (text.length > LONGEST_QUESTION) return undefined;
+  const words = (text.match(/[a-z]+/g) ?? []).filter(({ length }) => length >= SHORTEST);
+  for (const name of words.slice(0, MOST_WORDS)) {
     const found = findCorals(name);
     if (found.kind === 'none' || !isDistinct(found.readAs)) continue;
     const [first, ...more] = found.kind === 'one' ? [found.entry] : found.entries;

@@ -1,13 +1,15 @@
 import { basisName } from '../../../core/corals/basis-words.ts';
 import type { PairEffect } from '../../../core/corals/pair-rules.ts';
 import { cmRange } from '../../../core/corals/say.ts';
-import { pairNeed, type PairNeed } from '../../../core/corals/reach.ts';
+import { pairRoom, type PairRoom } from '../../../core/corals/pair-room.ts';
+import type { PairNeed } from '../../../core/corals/reach.ts';
+import { clearOfCm, isSoft, spreaderOf } from '../../../core/corals/spreading.ts';
 import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
 import { answer, type Fact } from '../../answer.ts';
 import { says, type Intent } from '../intent.ts';
 import { cmAndInches, lengthIn } from './lengths.ts';
-import { isMat, pairRoom, type PairRoom } from './pair-room.ts';
+import { chemistryFacts, spreadFact } from './pair-facts.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
 const BESIDE = ['next to', '(?:cm|in|inch|inches) (?:away )?from', 'away from', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?'] as const; // prettier-ignore
@@ -18,7 +20,8 @@ export const pairIntent: Intent = (heard) => {
   const [one, other] = coralsIn(heard.text);
   if (one === undefined || other === undefined || (isZoanthid(one) && isZoanthid(other))) return undefined;
   const worst = worstOf(one, other);
-  const { need, room } = worst;
+  const { room, spreads } = worst;
+  const { need } = room;
   const gap = lengthIn(heard);
   const [first, second] = [worst.a.names.common[0], worst.b.names.common[0]];
   return answer({
@@ -28,9 +31,15 @@ export const pairIntent: Intent = (heard) => {
       `${other.name}: ${nameList(other)}`,
       ...(gap === undefined ? [] : [`${gap.text} between them, taken as edge to edge`]),
     ],
-    facts: [roomFact(worst), ...[worst.a, worst.b].map(reachFact), ...room.facts, ...factsOf(need)],
+    facts: [
+      roomFact(worst),
+      ...[worst.a, worst.b].map(reachFact),
+      ...(spreads === undefined ? [] : [spreadFact(spreads)]),
+      ...chemistryFacts(room),
+      ...factsOf(need),
+    ],
     steps: [
-      ...(room.spreads === undefined || !isMat(room.spreads) ? [] : [matStep(room.spreads)]),
+      ...(spreads === undefined || !isSoft(spreads) ? [] : [matStep(spreads)]),
       'Measure from the tips at full stretch, at night with a dim torch, not from skeleton to skeleton: both inflate and grow.',
       'Leave half as much again on the side the water goes to: sweepers travel with the flow.',
       'Signs that they reach each other: one side draws back or loses tissue, or whitish strings lie on it. Then move them apart the same day.',
@@ -68,8 +77,11 @@ function isZoanthid({ entries }: NamedCoral): boolean {
 interface Pair {
   readonly a: CoralEntry;
   readonly b: CoralEntry;
-  readonly need: PairNeed;
   readonly room: PairRoom;
+  /** The one that grows over the other. */
+  readonly spreads: CoralEntry | undefined;
+  readonly moveBelowCm: number;
+  readonly watchBelowCm: number;
 }
 
 /** Of all that the two names can mean, the pair that wants most room. */
@@ -81,12 +93,15 @@ function worstOf(one: NamedCoral, other: NamedCoral): Pair {
 }
 
 function pairOf(a: CoralEntry, b: CoralEntry): Pair {
-  const need = pairNeed(a, b);
-  return { a, b, need, room: pairRoom(a, b, need) };
+  const room = pairRoom(a, b);
+  const spreads = spreaderOf(a, b);
+  const clearCm = spreads === undefined ? 0 : clearOfCm(spreads);
+  const { moveBelowCm, watchBelowCm } = room;
+  return { a, b, room, spreads, moveBelowCm, watchBelowCm: Math.max(watchBelowCm, clearCm) };
 }
 
-function wants({ room }: Pair): number {
-  return room.moveBelowCm * 1000 + room.watchBelowCm;
+function wants({ moveBelowCm, watchBelowCm }: Pair): number {
+  return moveBelowCm * 1000 + watchBelowCm;
 }
 
 function matStep({ names }: CoralEntry): string {
@@ -96,15 +111,14 @@ function matStep({ names }: CoralEntry): string {
 function headline(
   one: string,
   other: string,
-  { need, room: wanted }: Pair,
+  { room: { need }, moveBelowCm, watchBelowCm, spreads }: Pair,
   gap: ReturnType<typeof lengthIn>,
 ): string {
-  const { moveBelowCm, watchBelowCm, spreads } = wanted;
   const pair = `${one} and ${other}`;
   const room = moveBelowCm > 0 ? cmAndInches(moveBelowCm) : cmAndInches(watchBelowCm);
   if (gap === undefined) {
     if (moveBelowCm > 0) return `Not touching: ${pair} want ${room} or more between them, at full stretch.`;
-    if (spreads !== undefined && isMat(spreads))
+    if (spreads !== undefined && isSoft(spreads))
       return `Not on one rock: ${spreads.names.common[0]} grows over its neighbours. Keep ${pair} ${room} apart or more, with bare sand between.`;
     if (getOn(need)) return `Usually yes: ${pair} are mostly left standing close; watch them below ${room}.`;
     return watchBelowCm > 0
@@ -118,7 +132,7 @@ function headline(
     : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}, who want ${room}. Watch the first nights.`;
 }
 
-function roomFact({ need, room: { moveBelowCm, watchBelowCm } }: Pair): Fact {
+function roomFact({ room: { need }, moveBelowCm, watchBelowCm }: Pair): Fact {
   const [rule] = need.facts.rules;
   const own = rule === undefined ? 'from their reach' : basisName(rule.rule.gapBasis);
   const basis = watchBelowCm > need.watchBelowCm ? 'project rule' : own;

@@ -1,4 +1,4 @@
-import { CLEAR_OF_MAT_CM } from './pair-room.ts';
+import { CLEAR_OF_MAT_CM } from '../../../core/corals/spreading.ts';
 import { palytoxinCaution } from '../../../core/corals/cautions.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import { answer } from '../../answer.ts';

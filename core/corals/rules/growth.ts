@@ -3,6 +3,7 @@ import type { Bases } from '../basis.ts';
 import { fastestEdgeCmPerYear, monthsUntil, type Months } from '../growth.ts';
 import { cm, missingCm, monthRange } from '../say.ts';
 import type { Finding, Placed } from '../scene.ts';
+import { isSoft, spreaderOf, spreads } from '../spreading.ts';
 import type { StandingPair } from './pair.ts';
 
 /** Told when it may come within this many months; the project's spacing leaves room for a year too. */
@@ -20,26 +21,15 @@ export function growthFinding(pair: StandingPair): Finding | undefined {
   return mat === undefined ? meetingFinding(pair) : creepFinding(pair, mat);
 }
 
-function spreads({ entry }: Placed): boolean {
-  return entry.sting.weapons.includes('overgrowth');
-}
-
 /** The soft mat, else the faster polyps, upon a neighbour of another kind. */
 function creeping({ one, other, gap }: StandingPair): Placed | undefined {
-  if (gap.cm >= CREEPING_CM || one.entry === other.entry || !(spreads(one) || spreads(other)))
-    return undefined;
-  const [first] = [one, other].filter(spreads).sort((a, b) => vigour(b) - vigour(a));
-  return first;
-}
-
-/** Soft mats before polyps, then by the high end of growth: the more vigorous one wins. */
-function vigour({ entry }: Placed): number {
-  return (entry.group === 'soft' ? 1000 : 0) + entry.growth.highCmPerYear;
+  const first = gap.cm >= CREEPING_CM ? undefined : spreaderOf(one.entry, other.entry);
+  return [one, other].find(({ entry }) => entry === first);
 }
 
 function creepFinding({ one, other, gap }: StandingPair, mat: Placed): Finding {
   const neighbour = mat === one ? other : one;
-  const soft = mat.entry.group === 'soft';
+  const soft = isSoft(mat.entry);
   const { lowCmPerYear, highCmPerYear, basis } = mat.entry.growth;
   const place = gap.cm === 0 ? 'already touching' : `${cm(gap.cm)} from`;
   return {
@@ -89,7 +79,7 @@ export function monthsToTrouble({ one, other, gap, need }: StandingPair): Months
   if (walks(one) || walks(other)) return undefined;
   const { ally, rules } = need.facts;
   const getOn = goalCm === 0 && (ally !== undefined || rules.length > 0);
-  if (getOn && (one.entry === other.entry || !(spreads(one) || spreads(other)))) return undefined;
+  if (getOn && (one.entry === other.entry || !(spreads(one.entry) || spreads(other.entry)))) return undefined;
   const months = monthsUntil(one, other, gap.cm, goalCm);
   return months !== undefined && months.soonest <= AHEAD_MONTHS ? months : undefined;
 }

@@ -71,6 +71,29 @@ describe('contrast (WCAG 2.1)', () => {
     },
   );
 
+  it.each(['ink', 'quietInk', 'light', 'settled', 'watch', 'move', 'reach'] as const)(
+    '%s stands at 4.5 : 1 on the ground and on the water',
+    (name) => {
+      expect(contrast(palette[name], palette.ground)).toBeGreaterThanOrEqual(4.5);
+      expect(contrast(palette[name], palette.water)).toBeGreaterThanOrEqual(4.5);
+    },
+  );
+
+  it.each([
+    ['ink', 'settledTint'],
+    ['ink', 'watchTint'],
+    ['ink', 'moveTint'],
+    ['ground', 'move'],
+  ] as const)('%s stands at 4.5 : 1 on %s', (name, under) => {
+    expect(contrast(palette[name], palette[under])).toBeGreaterThanOrEqual(4.5);
+  });
+
+  it('the water line and the sand stand at 3 : 1', () => {
+    for (const name of ['surface', 'sand'] as const)
+      for (const under of ['ground', 'water'] as const)
+        expect(contrast(palette[name], palette[under])).toBeGreaterThanOrEqual(3);
+  });
+
   it('the edge of the target stands at 3 : 1', () => {
     expect(contrast(palette.targetEdge, palette.ground)).toBeGreaterThanOrEqual(3);
     expect(contrast(palette.targetEdge, palette.target)).toBeGreaterThanOrEqual(3);
@@ -84,6 +107,14 @@ describe.each(Object.entries(SEEN))('%s', (_, seen) => {
 
   it('readings and trend are far apart: 20 units of CIELAB, ten times what is just noticed', () => {
     expect(difference(palette.reading, palette.trend, seen)).toBeGreaterThan(20);
+  });
+
+  it.each([
+    ['settled', 'watch'],
+    ['settled', 'move'],
+    ['watch', 'move'],
+  ] as const)('%s and %s are far apart', (one, other) => {
+    expect(difference(palette[one], palette[other], seen)).toBeGreaterThan(20);
   });
 
   it('target and ground differ, besides the edge line', () => {

@@ -1,0 +1,205 @@
+import type { Statement } from '../../core/corals/basis.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { lightFor } from '../../core/corals/light-need.ts';
+import { flowWords } from '../../core/corals/rules/flow.ts';
+import { cm, cmRange } from '../../core/corals/say.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { based, basedList, basedStatement, type GuideLine } from './guide-line.ts';
+
+/** Everything the guide says of a coral, what its keeper needs first before what is nice to know. */
+export function aboutLines(entry: CoralEntry): readonly GuideLine[] {
+  return [
+    lightLine(entry),
+    flowLine(entry),
+    spotLine(entry),
+    stingLine(entry),
+    roomLine(entry),
+    hardinessLine(entry),
+    feedingLine(entry),
+    ...neighbourLines(entry),
+    sizeLine(entry),
+    growthLine(entry),
+    uptakeLine(entry),
+    wildLine(entry),
+    lawLine(entry),
+  ];
+}
+
+export function lightLine(entry: CoralEntry): GuideLine {
+  const { lowPpfd, highPpfd, startPpfd, basis } = entry.light;
+  const wild = lightFor(entry, 'wild');
+  const start = `a tank-grown piece begins near ${startPpfd}`;
+  const value = entry.photosynthetic
+    ? `${based(`${lowPpfd} to ${highPpfd} PAR, ${start}`, basis)}; a wild one near ${wild.startPpfd} (${wild.startBasis})`
+    : based(`needs none, it lives by food; kept at ${lowPpfd} to ${highPpfd} PAR`, basis);
+  return { label: 'light', value, bases: [basis] };
+}
+
+export function flowLine({ flow, ...entry }: CoralEntry): GuideLine {
+  const { note, basis } = flow;
+  const words = based(flowWords({ flow, ...entry }), basis);
+  return {
+    label: 'flow',
+    value: note === undefined ? words : `${words}. ${basedStatement(note)}`,
+    bases: [basis, ...basesOf(note)],
+  };
+}
+
+export function spotLine({ ground, spot, moves, shade }: CoralEntry): GuideLine {
+  return {
+    label: 'spot',
+    value: [
+      based(`on ${ground.value}`, ground.basis),
+      basedStatement(spot),
+      ...(moves.value === 'stays' ? [] : [based(moves.value, moves.basis)]),
+      ...(shade.value ? [based('shades what is below it', shade.basis)] : []),
+    ].join('; '),
+    bases: [ground.basis, spot.basis, moves.basis, shade.basis],
+  };
+}
+
+export function stingLine({ sting }: CoralEntry): GuideLine {
+  const { potency, potencyBasis, reachLowCm, reachHighCm, reachBasis, weapon, when, whenNote } = sting;
+  const hours = when === 'both' ? 'day and night' : `mostly by ${when}`;
+  const reach = based(`reaches ${cmRange(reachLowCm, reachHighCm)} at full stretch`, reachBasis);
+  return {
+    label: 'sting',
+    value: [
+      based(potency, potencyBasis),
+      reach,
+      `by ${weapon}, ${[hours, ...(whenNote === undefined ? [] : [whenNote])].join(', ')} (from memory)`,
+      ...sting.notes.map(basedStatement),
+    ].join('; '),
+    bases: [potencyBasis, reachBasis, weaponBasis, ...sting.notes.map(({ basis }) => basis)],
+  };
+}
+
+/** The guide has the weapon and its hours from memory throughout. */
+const weaponBasis = [{ kind: 'memory' }] as const;
+
+export function roomLine({ sting: { keepClearCm, keepClearBasis } }: CoralEntry): GuideLine {
+  return {
+    label: 'room',
+    value: based(`keep ${cm(keepClearCm)} clear to unlike kinds`, keepClearBasis),
+    bases: [keepClearBasis],
+  };
+}
+
+export function hardinessLine({ hardiness, record }: CoralEntry): GuideLine {
+  return {
+    label: 'keeping it',
+    value: [based(hardiness.value, hardiness.basis), ...record.map(basedStatement)].join('. '),
+    bases: [hardiness.basis, ...record.map(({ basis }) => basis)],
+  };
+}
+
+export function feedingLine({ feeding, photosynthetic }: CoralEntry): GuideLine {
+  const notes = feeding.map(basedStatement);
+  return {
+    label: 'feeding',
+    value: [...(photosynthetic ? [] : ['it must be fed']), ...notes].join('. '),
+    bases: feeding.map(({ basis }) => basis),
+  };
+}
+
+function neighbourLines({ sting, susceptible }: CoralEntry): readonly GuideLine[] {
+  const { allies, atRisk } = sting;
+  const lives = allies.map(({ text, confidence, basis }) => based(`${text}, ${confidence}`, basis));
+  return [
+    ...(lives.length === 0
+      ? []
+      : [{ label: 'lives beside', value: lives.join('; '), bases: allies.map(({ basis }) => basis) }]),
+    ...listLine('harms', atRisk),
+    ...listLine('is harmed by', susceptible),
+  ];
+}
+
+function listLine(label: string, statements: readonly Statement[]): readonly GuideLine[] {
+  if (statements.length === 0) return [];
+  return [{ label, value: basedList(statements), bases: statements.map(({ basis }) => basis) }];
+}
+
+export function sizeLine({ size, form }: CoralEntry): GuideLine {
+  const { basis, naturalMaxCm, naturalBasis } = size;
+  const wild =
+    naturalMaxCm === undefined || naturalBasis === undefined
+      ? []
+      : [based(`widest wild one ${cm(naturalMaxCm)}`, naturalBasis)];
+  return {
+    label: 'size',
+    value: [widthText(size), based(form.text, form.basis), ...wild].join('; '),
+    bases: [basis, form.basis, ...(naturalBasis === undefined ? [] : [naturalBasis])],
+  };
+}
+
+/** "up to some 40 cm wide in a tank (from memory)". */
+export function widthText({ practicalMaxCm, basis }: CoralEntry['size']): string {
+  return based(`up to some ${cm(practicalMaxCm)} wide in a tank`, basis);
+}
+
+/** What the two ends of a growth range are. */
+const ends = {
+  recalled: 'wider a year',
+  '10th to 90th percentile': 'a year in the wild, 10th to 90th percentile',
+  'minimum to maximum': 'a year in the wild, least to most',
+} as const;
+
+export function growthLine({ growth }: CoralEntry): GuideLine {
+  const { basis, notes, wild } = growth;
+  const middle =
+    wild === undefined
+      ? []
+      : [
+          based(
+            `Middle of ${wild.values} wild values: ${fixed(wild.medianMmPerYear / 10, 1)} cm a year`,
+            wild.basis,
+          ),
+        ];
+  return {
+    label: 'growth',
+    value: [yearText(growth), ...middle, ...notes.map(basedStatement)].join('. '),
+    bases: [basis, ...(wild === undefined ? [] : [wild.basis]), ...notes.map((note) => note.basis)],
+  };
+}
+
+/** "2 to 5 cm wider a year (from memory)". */
+export function yearText({ lowCmPerYear, highCmPerYear, range, basis }: CoralEntry['growth']): string {
+  return based(`${cmRange(lowCmPerYear, highCmPerYear)} ${ends[range]}`, basis);
+}
+
+export function uptakeLine({ stonyDemand: { value, basis } }: CoralEntry): GuideLine {
+  return { label: 'use of calcium and alkalinity', value: based(value, basis), bases: [basis] };
+}
+
+function wildLine({ depth, habitat }: CoralEntry): GuideLine {
+  const { upperM, lowerM, basis } = depth;
+  const deep = based(upperM === undefined ? `to ${lowerM} m deep` : `${upperM} to ${lowerM} m deep`, basis);
+  const places = [
+    ...(habitat === undefined || habitat.wave.length === 0 ? [] : [`waves: ${habitat.wave.join(', ')}`]),
+    ...(habitat === undefined || habitat.water.length === 0 ? [] : [`water: ${habitat.water.join(', ')}`]),
+  ];
+  return {
+    label: 'in the wild',
+    value:
+      habitat === undefined || places.length === 0
+        ? deep
+        : `${deep}; ${based(places.join('; '), habitat.basis)}`,
+    bases: [basis, ...(habitat === undefined ? [] : [habitat.basis])],
+  };
+}
+
+export function lawLine({ law: { cites, citesBasis, notes } }: CoralEntry): GuideLine {
+  const listed =
+    cites === 'II'
+      ? based('CITES Appendix II: across borders it may need papers', citesBasis)
+      : based('not in the CITES listings seen', citesBasis);
+  return {
+    label: 'law',
+    value: `${[listed, ...notes.map(basedStatement)].join('. ')}. Local rules come first; no legal advice.`,
+    bases: [citesBasis, ...notes.map(({ basis }) => basis)],
+  };
+}
+
+function basesOf(statement: Statement | undefined): readonly Statement['basis'][] {
+  return statement === undefined ? [] : [statement.basis];
+}

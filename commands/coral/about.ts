@@ -1,0 +1,59 @@
+import { z } from 'zod';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { flowWords } from '../../core/corals/rules/flow.ts';
+import { cm } from '../../core/corals/say.ts';
+import { answer, type NextAction } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { textOption } from '../options.ts';
+import { aboutLines } from './about-lines.ts';
+import { askedKind, fullName, tellingName } from './asked-kind.ts';
+import { factsOf, sourcesOfLines } from './guide-line.ts';
+import { hazardCautions, hazardLines } from './hazard-lines.ts';
+import { namingRead } from './naming.ts';
+
+export const aboutCoralCommand = defineCommand({
+  path: ['coral', 'about'],
+  summary: 'What a coral needs and does: light, flow, spot, sting, room, food, how hard it is',
+  example: '/coral about coral:torch',
+  options: z.strictObject({ coral: textOption('A coral by any name', { suggest: 'coral', max: 80 }) }),
+  run: (input) => {
+    const { entry, read } = askedKind(input.coral);
+    const lines = aboutLines(entry);
+    const hazards = hazardLines([entry]);
+    return answer({
+      headline: headline(entry),
+      read: [...read.filter((line) => line !== fullName(entry)), ...namingRead(entry)],
+      facts: factsOf(lines),
+      cautions: [...hazardCautions(hazards), ...hardCautions(entry), CARE_VALUES],
+      sources: sourcesOfLines([...hazards, ...lines]),
+      next: nextOf(entry),
+    });
+  },
+});
+
+function headline(entry: CoralEntry): string {
+  const { light, ground, hardiness, sting, photosynthetic } = entry;
+  const bright = photosynthetic
+    ? `${light.lowPpfd} to ${light.highPpfd} PAR beginning near ${light.startPpfd}`
+    : 'food rather than light';
+  return `${fullName(entry)}: ${hardiness.value} to keep, ${bright}, ${flowWords(entry)} flow, on ${ground.value}, ${cm(sting.keepClearCm)} clear of unlike corals.`;
+}
+
+function hardCautions({ hardiness }: CoralEntry): readonly string[] {
+  return hardiness.value === 'demanding'
+    ? ['Not a coral to begin with: many are lost even in tanks that have run for years (common practice).']
+    : [];
+}
+
+const CARE_VALUES =
+  'The numbers are where it is usually kept, no measured limits. Too much light is the commoner harm: begin low.';
+
+function nextOf(entry: CoralEntry): readonly NextAction[] {
+  const coral = tellingName(entry);
+  return [
+    { label: 'Light for it', command: 'light range', input: { coral } },
+    { label: 'Beside another coral', command: 'coral compare', input: { a: coral }, ask: ['b'] },
+    { label: 'How it grows', command: 'coral growth', input: { coral }, ask: ['size'] },
+    { label: 'Place it in my tank', command: 'coral add', input: { coral }, ask: ['at', 'size'] },
+  ];
+}

@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import { sourceCodes } from '../../core/corals/basis-sources.ts';
+import { coralIn } from '../../core/corals/check.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
+import { cm } from '../../core/corals/say.ts';
+import { Problem } from '../../core/problem.ts';
+import { answer, type Fact } from '../answer.ts';
+import { defineCommand, type Context } from '../command.ts';
+import { textOption } from '../options.ts';
+import { growthLine, sizeLine, uptakeLine } from './about-lines.ts';
+import { askedKind, tellingName } from './asked-kind.ts';
+import { askedOwn } from './asked-own.ts';
+import { askedWidth, widthOption } from './asked-width.ts';
+import { growthTable, headsOf, widthWords } from './growth-table.ts';
+import { factsOf } from './guide-line.ts';
+import { neighbourFacts } from './neighbour-facts.ts';
+import { sceneOf } from './scene-of.ts';
+
+export const growthCommand = defineCommand({
+  path: ['coral', 'growth'],
+  summary: 'How wide a coral gets and how many heads it has in 3, 6, 12 and 24 months, as ranges',
+  example: '/coral growth coral:torch size:2 heads',
+  options: z.strictObject({
+    coral: textOption('A coral by any name, or one of yours by its number', { suggest: 'coral', max: 80 }),
+    size: widthOption().optional(),
+  }),
+  run: (input, context) => {
+    const { entry, name, diameterCm, read, beside } = askedColony(input, context);
+    const { basis } = diameterAfter(entry, diameterCm, 12);
+    const heads = headsAfter(entry, headsOf(entry, diameterCm), 12);
+    return answer({
+      headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
+      read,
+      table: growthTable(entry, diameterCm),
+      facts: [...beside, ...factsOf([growthLine(entry), sizeLine(entry), uptakeLine(entry)])],
+      working: [
+        `width rests on: ${basis}`,
+        ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`]),
+      ],
+      cautions: [
+        'Ranges, not promises: light, food, alkalinity and room decide, and new pieces often stand still for weeks (common practice).',
+        ...(heads === undefined
+          ? []
+          : [
+              'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and do not fit each other: read them apart.',
+            ]),
+      ],
+      sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
+      next: [
+        {
+          label: `About ${entry.names.common[0]}`,
+          command: 'coral about',
+          input: { coral: tellingName(entry) },
+        },
+      ],
+    });
+  },
+});
+
+interface Colony {
+  readonly entry: CoralEntry;
+  readonly name: string;
+  readonly diameterCm: number;
+  readonly read: readonly string[];
+  /** What stands next to it, for one of the asker's own. */
+  readonly beside: readonly Fact[];
+}
+
+function askedColony(input: { coral: string; size?: string | undefined }, context: Context): Colony {
+  const own = askedOwn(context, input.coral);
+  if (own !== undefined) {
+    const { keep, tank, placing } = own;
+    const scene = sceneOf(keep, tank, context.nowMs);
+    const now = coralIn(scene, placing.id);
+    const width = input.size === undefined ? undefined : askedWidth(input.size, now.entry);
+    const coral = { ...now, diameterCm: width?.diameterCm ?? now.diameterCm };
+    return {
+      entry: coral.entry,
+      name: coral.label,
+      diameterCm: coral.diameterCm,
+      read: [`coral ${placing.id} of ${tank.name}`, ...(width === undefined ? [] : [width.read])],
+      beside: neighbourFacts(scene, coral),
+    };
+  }
+  const { entry, read } = askedKind(input.coral);
+  if (input.size === undefined) {
+    throw new Problem('How big is it now?', {
+      field: 'size',
+      hint: 'Its open width, e.g. size:5 cm, or its heads, e.g. size:2 heads.',
+      choices: ['1 head', '2 heads', '3 cm', '5 cm', '10 cm'],
+    });
+  }
+  const width = askedWidth(input.size, entry);
+  return {
+    entry,
+    name: entry.names.common[0],
+    diameterCm: width.diameterCm,
+    read: [...read, width.read],
+    beside: [],
+  };
+}

@@ -1,0 +1,33 @@
+import { palytoxinCaution } from '../../core/corals/cautions.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { based, basedStatement, type GuideLine } from './guide-line.ts';
+
+/** Harm to people, palytoxin before all else; one line a coral and kind of harm. */
+export function hazardLines(entries: readonly CoralEntry[]): readonly GuideLine[] {
+  return [...palytoxinLines(entries), ...entries.flatMap(noteLines)];
+}
+
+/** Everyone of these is meant by the one caution. */
+function palytoxinLines(entries: readonly CoralEntry[]): readonly GuideLine[] {
+  const holders = entries.filter(({ hazard }) => hazard?.palytoxin === true);
+  if (holders.length === 0) return [];
+  const label = holders.map(({ names }) => names.common[0]).join(', ');
+  const { text, basis } = palytoxinCaution;
+  return [{ label, value: based(`${text}.`, basis), bases: [basis] }];
+}
+
+function noteLines({ names, hazard }: CoralEntry): readonly GuideLine[] {
+  if (hazard === undefined || hazard.notes.length === 0) return [];
+  return [
+    {
+      label: names.common[0],
+      value: hazard.notes.map(basedStatement).join('. '),
+      bases: hazard.notes.map(({ basis }) => basis),
+    },
+  ];
+}
+
+/** As cautions: "Zoas: May hold palytoxin. ...". */
+export function hazardCautions(lines: readonly GuideLine[]): readonly string[] {
+  return lines.map(({ label, value }) => `${label}: ${value}`);
+}

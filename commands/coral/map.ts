@@ -1,0 +1,93 @@
+import { z } from 'zod';
+import { check } from '../../core/corals/check.ts';
+import type { Finding, Scene } from '../../core/corals/scene.ts';
+import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
+import { tankMap } from '../../core/picture/tank-map.ts';
+import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { countWords, labelsOf, peopleCautions, problemsIn, ruleWords, sourcesOf } from './finding-words.ts';
+import { sceneOf } from './scene-of.ts';
+import { guessedCautions } from './spot-said.ts';
+import { tankInput, tankOption } from './tank-input.ts';
+
+/** Longer lists of what to move or watch, in characters, come as a file too. */
+const MOST_TOLD = 2000;
+
+export const mapCoralsCommand = defineCommand({
+  path: ['coral', 'map'],
+  summary: 'A picture of your tank from above and from the front: corals, reach, growth, conflicts, light',
+  example: '/coral map',
+  private: true,
+  options: z.strictObject({ tank: tankOption() }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    return mapAnswer(sceneOf(keep, tank, context.nowMs), tank.name, tankInput(keep, tank));
+  },
+});
+
+function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, string>>): Answer {
+  const { corals, light, flow } = scene;
+  const findings = check(scene);
+  const problems = problemsIn(findings);
+  const facts = troublesOf(scene, findings).map(factOf);
+  const isLong =
+    facts.reduce((sum, { label, value }) => sum + label.length + value.length + 14, 0) > MOST_TOLD;
+  return answer({
+    headline:
+      corals.length === 0
+        ? `${name} has no corals here yet: the map shows the empty glass.`
+        : `${name} from above and from the front: ${countWords(scene, findings)}.`,
+    read: [
+      `${corals.length} corals, ${light.length} light readings, flow ${flow ?? 'not said'}`,
+      ...(isLong ? ['all that is to move or to watch is in the file'] : []),
+    ],
+    facts,
+    steps: stepsFor(scene, problems),
+    cautions: [
+      ...peopleCautions(findings, labelsOf(scene)),
+      ...guessedCautions(scene),
+      ...(corals.some(({ rough }) => rough) ? [ROUGH] : []),
+      ...(corals.length === 0 ? [] : [DRAWN]),
+    ],
+    sources: sourcesOf(findings),
+    picture: { name: 'map', ...tankMap(scene, findings, name) },
+    ...(isLong ? { file: fileOf(problems) } : {}),
+    next: [
+      ...(problems.length === 0 ? [] : [{ label: 'Check them all', command: 'coral check', input: again }]),
+      ...(corals.length === 0 ? [] : [{ label: 'My corals', command: 'coral list', input: again }]),
+    ],
+  });
+}
+
+const ROUGH =
+  'A soft edge is a spot said in words: it can be off by a sixth of the tank. Give it in cm to be sure.';
+const DRAWN =
+  'Widths in a year are the high end of the guide, and reaches are those in still water: your own corals come first.';
+
+function factOf({ corals, verdict, rules }: Trouble): Fact {
+  return {
+    label: corals.map(({ label }) => label).join(' and '),
+    value: rules.map((rule) => ruleWords[rule]).join(', '),
+    verdict,
+  };
+}
+
+function stepsFor({ corals, light }: Scene, problems: readonly Finding[]): readonly string[] {
+  if (corals.length === 0) return ['Place one: /coral add coral:torch at:left, back, low size:3 heads'];
+  return [
+    ...(problems.length === 0 ? [] : ['See what would cure each, with the numbers: /coral check']),
+    ...(light.length === 0
+      ? ['Add light readings, and the map shows lines of equal PAR: /light measured']
+      : []),
+  ];
+}
+
+function fileOf(problems: readonly Finding[]): TextFile {
+  const lines = problems.map(
+    ({ verdict, rule, reason, cure }) =>
+      `${verdict} (${ruleWords[rule]}): ${reason}${cure === undefined ? '' : ` ${cure}`}`,
+  );
+  return { name: 'to-move-or-watch.txt', text: `${lines.join('\n')}\n` };
+}

@@ -1,0 +1,66 @@
+import type { Bases } from '../../core/corals/basis.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { pairRoom } from '../../core/corals/pair-room.ts';
+import type { AppliedRule } from '../../core/corals/pairs.ts';
+import { cm } from '../../core/corals/say.ts';
+import { spreads } from '../../core/corals/spreading.ts';
+import { based } from './guide-line.ts';
+
+/** How two kinds stand beside each other, and everything that rests on. Edge to edge at full stretch. */
+export interface PairSaid {
+  readonly names: string;
+  readonly verdict: 'keep apart' | 'watch' | 'may stand close' | 'nothing known against it';
+  readonly moveBelowCm: number;
+  readonly watchBelowCm: number;
+  readonly why: string;
+  readonly bases: readonly Bases[];
+}
+
+/** What is known of two kinds, worded for a line: their sting and reach, and soft beside stony. */
+export function pairSaid(a: CoralEntry, b: CoralEntry): PairSaid {
+  const { need, softBesideStony, moveBelowCm, watchBelowCm } = pairRoom(a, b);
+  const { rules, ally, disagree } = need.facts;
+  const spreading = a === b ? [] : [a, b].filter(spreads);
+  const told = [...rules, ...(softBesideStony === undefined ? [] : [softBesideStony])];
+  return {
+    names: `${a.names.common[0]} + ${b.names.common[0]}`,
+    verdict: verdictOf(
+      moveBelowCm,
+      spreading.length > 0 || watchBelowCm > 0,
+      ally !== undefined || rules.some(getOn),
+    ),
+    moveBelowCm,
+    watchBelowCm,
+    why: [
+      ...(moveBelowCm > 0 ? [`move below ${cm(moveBelowCm)}`] : []),
+      ...(watchBelowCm > 0 ? [`watch below ${cm(watchBelowCm)}`] : []),
+      ...(told.length === 0 && ally === undefined
+        ? [based('no rule for the two: from their reach', a.sting.reachBasis, b.sting.reachBasis)]
+        : told.map(ruleWords)),
+      ...(ally === undefined ? [] : [based(`lives beside ${ally.text}, ${ally.confidence}`, ally.basis)]),
+      ...spreading.map((entry) => `${entry.names.common[0]}: spreads over neighbours (from memory)`),
+      ...(disagree ? ['sources differ: the stronger warning is kept'] : []),
+    ].join('; '),
+    bases: [
+      ...told.flatMap(({ rule }) => [rule.effectBasis, rule.gapBasis]),
+      ...(ally === undefined ? [] : [ally.basis]),
+      a.sting.reachBasis,
+      b.sting.reachBasis,
+    ],
+  };
+}
+
+function ruleWords({ rule: { effect, note, effectBasis, gapCm, gapBasis } }: AppliedRule): string {
+  const what = based(note === undefined ? effect : `${effect}: ${note}`, effectBasis);
+  return `${what}, ${based(cm(gapCm), gapBasis)}`;
+}
+
+function getOn({ rule: { effect } }: AppliedRule): boolean {
+  return effect.endsWith('tolerated');
+}
+
+function verdictOf(moveBelowCm: number, watched: boolean, known: boolean): PairSaid['verdict'] {
+  if (moveBelowCm > 0) return 'keep apart';
+  if (known) return 'may stand close';
+  return watched ? 'watch' : 'nothing known against it';
+}

@@ -1,0 +1,120 @@
+import { z } from 'zod';
+import { inPpfdRange } from '../../core/light/band.ts';
+import { Problem } from '../../core/problem.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { readSpot } from '../../core/corals/spot.ts';
+import { answer, type Answer } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { guessedCautions, spotSaid, spotShort } from '../coral/spot-said.ts';
+import { boxOf, sceneOf } from '../coral/scene-of.ts';
+import { tankInput, tankOption } from '../coral/tank-input.ts';
+import type { Keep, Tank } from '../keep.ts';
+import { textOption } from '../options.ts';
+import type { NewLightPoint } from '../placed.ts';
+import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { pointsAnswer } from './points-answer.ts';
+import { removedAnswer } from './point-removed.ts';
+import { changedFacts } from './verdict-changes.ts';
+import { par } from './words.ts';
+
+export const measuredCommand = defineCommand({
+  path: ['light', 'measured'],
+  summary: 'Enter PAR readings by spot, see them all, or take one out; says what they change',
+  example: '/light measured at:left, back, low par:120',
+  private: true,
+  options: z.strictObject({
+    at: textOption('Where: "left, back, low" or 12 x 30 x 20 cm; several spots with ; between').optional(),
+    par: textOption('PAR read there; several in the same order: 120; 180', { max: 100 }).optional(),
+    remove: textOption('The number of a reading to take out', { max: 20 }).optional(),
+    tank: tankOption(),
+  }),
+  run: (input, context) => {
+    const keep = keepOf(context);
+    const tank = askedTank(keep, input.tank);
+    const again = tankInput(keep, tank);
+    if (input.remove !== undefined) return removedAnswer(keep, tank, input.remove, context.nowMs);
+    if (input.at === undefined && input.par === undefined) {
+      return pointsAnswer(keep, tank, again, context.nowMs);
+    }
+    return stored(keep, tank, askedPoints(keep, tank, input, context.nowMs), context.nowMs);
+  },
+});
+
+/** Spots and readings in the same order. @throws Problem where they do not match. */
+function askedPoints(
+  keep: Keep,
+  tank: Tank,
+  { at, par: read }: { readonly at?: string | undefined; readonly par?: string | undefined },
+  atMs: number,
+): readonly NewLightPoint[] {
+  if (at === undefined)
+    throw new Problem('Where was that read?', { field: 'at', hint: 'Such as "left, back, low".' });
+  if (read === undefined)
+    throw new Problem('How much PAR was it there?', { field: 'par', hint: 'Such as 120.' });
+  const spots = parts(at, /;/);
+  const values = parts(read, /[;,]|\s+(?=\d)/);
+  if (spots.length !== values.length) {
+    throw new Problem(`${spots.length} spots and ${values.length} readings: I need one reading a spot.`, {
+      field: 'par',
+      given: read,
+      hint: 'Several at once: at:left, back, sand; left, back, high par:80; 220',
+    });
+  }
+  const box = boxOf(keep, tank);
+  return spots.map((text, index) => ({
+    spot: readSpot(text, box, 'at').spot,
+    ppfd: readPpfd(values[index] ?? ''),
+    atMs,
+  }));
+}
+
+function parts(text: string, between: RegExp): readonly string[] {
+  return text
+    .split(between)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}
+
+function readPpfd(text: string): number {
+  return inPpfdRange('par', readQuantity('light', text, { field: 'par' }).value);
+}
+
+function stored(keep: Keep, tank: Tank, points: readonly NewLightPoint[], nowMs: number): Answer {
+  const before = sceneOf(keep, tank, nowMs);
+  const kept = keep.addLightPoints(tank.id, points);
+  const after = sceneOf(keep, tank, nowMs);
+  const changes = changedFacts(before, after);
+  const again = tankInput(keep, tank);
+  const [first] = kept;
+  const what =
+    first !== undefined && kept.length === 1
+      ? `${par(first.ppfd)} is kept as reading ${first.id} of ${tank.name}`
+      : `${kept.length} readings are kept for ${tank.name}`;
+  return answer({
+    headline: `${what}: ${changes.length === 0 ? "no coral's light verdict changes" : `the light verdict changes for ${changes.length === 1 ? 'one coral' : `${changes.length} corals`}`}.`,
+    read: kept.map(
+      ({ id, spot, ppfd }) => `reading ${id}: ${par(ppfd)}, ${spotSaid({ spot, rough: false }, after.box)}`,
+    ),
+    facts: changes,
+    steps: [
+      'A reading holds for the lamp setting it was taken at: measure again after you change the lamp, its height or its hours of dimming.',
+    ],
+    cautions: guessedCautions(after),
+    sources: ['practice'],
+    next: [
+      { label: 'All readings', command: 'light measured', input: again },
+      ...(after.corals.length === 0
+        ? []
+        : [{ label: 'Check my corals', command: 'coral check', input: again }]),
+      ...(first !== undefined && kept.length === 1
+        ? [
+            {
+              label: `Take it out again (${spotShort(first.spot)})`,
+              command: 'light measured',
+              input: { remove: String(first.id), ...again },
+            },
+          ]
+        : []),
+    ],
+  });
+}

@@ -1,0 +1,39 @@
+import { Problem } from '../../core/problem.ts';
+import { answer, type Answer } from '../answer.ts';
+import { sceneOf } from '../coral/scene-of.ts';
+import { spotShort } from '../coral/spot-said.ts';
+import { tankInput } from '../coral/tank-input.ts';
+import type { Keep, Tank } from '../keep.ts';
+import { changedFacts } from './verdict-changes.ts';
+import { par } from './words.ts';
+
+/** Takes a reading out; one button puts it back. @throws Problem when the tank has none of that number. */
+export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: number): Answer {
+  const id = /^#?(\d{1,15})$/.exec(given.trim())?.[1];
+  const point = keep.lightPoints(tank.id).find((one) => one.id === Number(id));
+  const again = tankInput(keep, tank);
+  if (point === undefined) {
+    throw new Problem(`${tank.name} has no light reading of that number.`, {
+      field: 'remove',
+      given,
+      hint: 'See them all with /light measured.',
+    });
+  }
+  const before = sceneOf(keep, tank, nowMs);
+  keep.removeLightPoint(tank.id, point.id);
+  const changes = changedFacts(before, sceneOf(keep, tank, nowMs));
+  const { spot, ppfd } = point;
+  return answer({
+    headline: `Reading ${point.id}, ${par(ppfd)}, is taken out of ${tank.name}.`,
+    read: [spotShort(spot)],
+    facts: changes,
+    next: [
+      {
+        label: 'Put it back',
+        command: 'light measured',
+        input: { at: spotShort(spot), par: String(ppfd), ...again },
+      },
+      { label: 'All readings', command: 'light measured', input: again },
+    ],
+  });
+}

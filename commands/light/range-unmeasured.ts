@@ -1,0 +1,111 @@
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { lampBand, type CoralLight, type LampBand, type LampStrength } from '../../core/corals/light-need.ts';
+import { inRange, Problem } from '../../core/problem.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { settingTable } from './range-plan.ts';
+import type { RangePart } from './range-view.ts';
+
+/** A lamp's setting, 1 to 100 %. */
+export function readSetting(given: string): number {
+  return inRange('setting', readQuantity('share', given, { field: 'setting' }).value, 1, 100, '%');
+}
+
+/**
+ * Without a reading: the range alone, or what the setting of such a lamp usually is. No PAR follows from it.
+ *
+ * @throws Problem asking for the class of the lamp where only its setting is known.
+ */
+export function unmeasuredPart(
+  entry: CoralEntry,
+  need: CoralLight,
+  settingPercent: number | undefined,
+  lamp: LampStrength | undefined,
+): RangePart {
+  if (lamp !== undefined) return lampPart(entry, need, settingPercent, lamp);
+  if (settingPercent !== undefined) {
+    throw new Problem(
+      'A setting alone says nothing: is the lamp a small or low-cost one, or a very strong one?',
+      {
+        field: 'lamp',
+        hint: 'A PAR reading at its spot is far better: reading:120 PAR.',
+        choices: ['small', 'very strong'],
+      },
+    );
+  }
+  const { lowPpfd, highPpfd, startPpfd, rangeBasis, weeks } = need;
+  const name = entry.names.common[0];
+  return {
+    headline: entry.photosynthetic
+      ? `${name}: begin near ${startPpfd} PAR, and go up within ${lowPpfd} to ${highPpfd} PAR over weeks (${rangeBasis}).`
+      : `${name} lives by food and needs no light; it is kept at up to ${highPpfd} PAR (${rangeBasis}).`,
+    read: ['no reading given'],
+    facts: [],
+    steps: [
+      ...(weeks > 0
+        ? [
+            `Raise by about ${need.raisePercentAWeek} % a week: about ${weeks} weeks to the middle of its range.`,
+          ]
+        : []),
+      'Borrow a PAR meter and give a reading with the lamp setting: then I can say where it stands today.',
+      'Without a meter give the lamp setting and its class (lamp:small or very strong), for a wide band.',
+    ],
+    working: [],
+    cautions: [],
+  };
+}
+
+function lampPart(
+  entry: CoralEntry,
+  need: CoralLight,
+  settingPercent: number | undefined,
+  lamp: LampStrength,
+): RangePart {
+  const band = lampBand(lamp);
+  const { lowPercent, highPercent, basis, doubt } = band;
+  const middle = (lowPercent + highPercent) / 2;
+  const from = settingPercent === undefined ? lowPercent : Math.min(settingPercent, lowPercent);
+  const table = entry.photosynthetic ? settingTable(from, middle, need.raisePercentAWeek) : undefined;
+  const stated = settingPercent === undefined ? undefined : `${fixed(settingPercent, 1)} %`;
+  return {
+    headline: `${headStart(stated, settingPercent, band)} A ${lamp} lamp usually runs at ${lowPercent} to ${highPercent} % over corals (${basis}): a wide band, and no PAR follows from it.`,
+    read: [
+      'no reading given, so nothing is measured',
+      `a ${lamp} lamp${stated === undefined ? '' : ` at ${stated}`}`,
+    ],
+    facts: [{ label: 'usual setting', value: `${lowPercent} to ${highPercent} % (${basis})` }],
+    ...(table === undefined ? {} : { table }),
+    steps: [
+      `A new ${entry.names.common[0]} begins with the lamp at ${fixed(from, 0)} %, ${placeWords(need)}.`,
+      'Go by the coral: open and of good colour for two weeks before each step; pale or shut, go back the same day.',
+      'Borrow a PAR meter before you go above the middle of the band.',
+    ],
+    working: [],
+    cautions: [
+      doubt,
+      'The lamp lights every coral below it: if only this one has too much, lower or shade this one instead.',
+    ],
+  };
+}
+
+function headStart(
+  stated: string | undefined,
+  settingPercent: number | undefined,
+  { lowPercent, highPercent }: LampBand,
+): string {
+  if (stated === undefined || settingPercent === undefined) return `Begin at ${lowPercent} %.`;
+  if (settingPercent > highPercent) {
+    return `${stated} is above the usual band: dim to ${lowPercent} % for a new coral today.`;
+  }
+  if (settingPercent < lowPercent) return `${stated} is below the usual band: go up slowly.`;
+  return `${stated} is within the usual band: begin at its low end, ${lowPercent} %.`;
+}
+
+/** Shade lovers low, the rest by their start: project rule. */
+function placeWords({ startPpfd }: CoralLight): string {
+  if (startPpfd <= DIM_START) return 'low in the tank or in half shade';
+  return startPpfd <= BRIGHT_START ? 'at low to middle height' : 'at middle height first, higher later';
+}
+
+const DIM_START = 75;
+const BRIGHT_START = 140;

@@ -1,0 +1,109 @@
+import { z } from 'zod';
+import { sourceCodes } from '../../core/corals/basis-sources.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { lightFor, type CoralLight, type LightSigns } from '../../core/corals/light-need.ts';
+import { origins, type Origin } from '../../core/corals/scene.ts';
+import { answer, type Fact } from '../answer.ts';
+import { defineCommand } from '../command.ts';
+import { askedKind, tellingName } from '../coral/asked-kind.ts';
+import { quantityOption, textOption } from '../options.ts';
+import { measuredPart } from './range-measured.ts';
+import { readSetting, unmeasuredPart } from './range-unmeasured.ts';
+import { hereFact, readingView, tankView } from './range-view.ts';
+import { readPar, TOO_MUCH_IS_COMMONER } from './words.ts';
+
+export const rangeCommand = defineCommand({
+  path: ['light', 'range'],
+  summary: 'How much light a coral wants, where it begins, and the raise week by week',
+  example: '/light range coral:torch origin:wild reading:180 PAR setting:60 %',
+  options: z.strictObject({
+    coral: textOption('A coral by any name', { suggest: 'coral', max: 80 }),
+    origin: z.enum(origins).describe('Where the piece grew: it sets how bright it begins').optional(),
+    reading: quantityOption('light', 'PAR measured at its spot, e.g. 120 PAR').optional(),
+    setting: quantityOption('share', 'The lamp setting now, e.g. 60 %').optional(),
+    lamp: z
+      .enum(['small', 'very strong'])
+      .describe('Without a meter: a small or low-cost lamp, or a very strong one')
+      .optional(),
+    at: textOption('A spot in your tank, for its light readings: "left, back, low"').optional(),
+  }),
+  run: (input, context) => {
+    const { entry, read } = askedKind(input.coral);
+    const origin = input.origin ?? 'unknown';
+    const need = lightFor(entry, origin);
+    const reading = input.reading === undefined ? undefined : readPar(input.reading, 'reading');
+    const place = input.at === undefined ? undefined : tankView(input.at, context);
+    const view = reading === undefined ? place : readingView(reading.value);
+    const setting = input.setting === undefined ? undefined : readSetting(input.setting);
+    const part =
+      view?.here === undefined
+        ? unmeasuredPart(entry, need, setting, input.lamp)
+        : measuredPart({ entry, origin, need, view, here: view.here, settingPercent: setting });
+    const coral = tellingName(entry);
+    return answer({
+      ...part,
+      read: [
+        ...read,
+        originRead(input.origin),
+        ...(place?.read ?? []),
+        ...part.read,
+        ...(reading?.notes ?? []),
+      ],
+      facts: [
+        ...needFacts(entry, need),
+        ...(place === undefined ? [] : [hereFact(place)]),
+        ...part.facts,
+        ...signFacts(need),
+      ],
+      cautions: [TOO_MUCH_IS_COMMONER, ...part.cautions, ...(place?.cautions ?? [])],
+      sources: sourceCodes(entry.light.basis, [{ kind: 'practice' }]),
+      next: [
+        ...(view?.here === undefined
+          ? [
+              {
+                label: 'With a PAR reading',
+                command: 'light range',
+                input: { coral, ...(input.origin === undefined ? {} : { origin: input.origin }) },
+                ask: ['reading', 'setting'],
+              },
+            ]
+          : []),
+        ...(input.at === undefined || place?.here !== undefined
+          ? []
+          : [
+              {
+                label: 'Enter a reading for that spot',
+                command: 'light measured',
+                input: { at: input.at },
+                ask: ['par'],
+              },
+            ]),
+        { label: `About ${entry.names.common[0]}`, command: 'coral about', input: { coral } },
+      ],
+    });
+  },
+});
+
+function originRead(origin: Origin | undefined): string {
+  return origin === undefined ? 'where it grew is not said, so it begins a little lower' : `grown: ${origin}`;
+}
+
+function needFacts(entry: CoralEntry, need: CoralLight): readonly Fact[] {
+  const { lowPpfd, highPpfd, startPpfd, rangeBasis, startBasis, why } = need;
+  return [
+    {
+      label: entry.photosynthetic ? 'range' : 'kept at, without needing it',
+      value: `${lowPpfd} to ${highPpfd} PAR (${rangeBasis})`,
+    },
+    { label: 'begins near', value: `${startPpfd} PAR (${startBasis}). ${why}` },
+  ];
+}
+
+/** Too much first: it is the commoner harm. */
+function signFacts({ tooMuch, tooLittle, signsBasis }: CoralLight): readonly Fact[] {
+  const words = ({ signs, action }: LightSigns): string => `${signs.join('; ')} (${signsBasis}). ${action}`;
+  return [
+    { label: 'signs of too much', value: words(tooMuch) },
+    { label: 'signs of too little', value: words(tooLittle) },
+  ];
+}

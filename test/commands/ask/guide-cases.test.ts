@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from '../../../commands/ask.ts';
+import { findCommand } from '../../../commands/index.ts';
+import { asked, askedOfGuide } from '../../corpus.ts';
+import { rendered } from '../coral/rendered.ts';
+import { textOf } from '../text.ts';
+
+type Question = keyof typeof askedOfGuide;
+
+/** What a right answer says and must not. Values of the guide: common practice or from memory, as it says beside each. */
+const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
+  'light range: wild, bright': [/too bright to begin with \(move\): 200 PAR/, /origin:wild/, /26 %|70 %/],
+  'light range: no meter': [/80 % is above the usual band: dim to 50 %/, /no PAR follows from it/],
+  'light range: strong lamp': [/35 % is within the usual band/, /30 to 40 %/],
+  'light range: maricultured': [/begin near 90 PAR/, /grown: maricultured/, /goes up more slowly/],
+  'light range: needs': [/Horn coral: begin near 160 PAR.*150 to 350 PAR/],
+  'light range: misspelt': [/Flowerpot coral: begin near 100 PAR/, /read as Flowerpot coral \(Goniopora/],
+  'light range: short': [/^Torch coral: begin near 100 PAR.*75 to 200 PAR/],
+  'light range: deep': [/180 PAR, and Deepwater acropora begins near 80/, /origin:deep/, /at about 22 %/],
+  'coral compare: vs': [/^Not together: keep \d+ cm or more between Torch coral and Duncan coral/],
+  'coral compare: difference': [/Toadstool leather and Colt coral/],
+  'coral compare: aggressive': [
+    /^Not together: keep \d+ cm or more between Torch coral and Zoas/,
+    /May hold palytoxin/,
+  ],
+  'coral compare: plain': [/spreads over the other/],
+  'coral growth: heads': [/^Torch coral, 9\.9 cm wide now/, /heads rest on: common practice/],
+  'coral growth: inches': [/^Duncan coral, 7\.6 cm wide now/],
+  'coral growth: how big': [/up to some 50 cm wide in a tank \(from memory\)/],
+  'coral growth: how fast': [
+    /^Zoas: 3 to 10 cm wider a year \(from memory\)/,
+    /palytoxin|Ranges, not promises/,
+  ],
+  'coral feed: pellets': [/^At most [\d.]+ mg\/L nitrate .* in 283\.9 L/, /not a reading/],
+  'coral feed: frozen': [/^At most .* from 5 g of frozen food, in 300 L/],
+  'coral feed: eats': [/it must be fed/],
+  'coral feed: must i': [/^Duncan coral: Eager feeder \(common practice\)/],
+  'coral suited: beginner': [/kinds fit \(first year of reefs, low flow\)/],
+  'coral suited: par': [/kinds fit \(first year of reefs, 80 PAR\)/],
+  'coral suited: sand': [/of 58 kinds fit \(on sand\)/],
+  'coral suited: soft': [/of 18 kinds fit \(first year of reefs\)/],
+  'coral suited: easy': [/kinds fit \(first year of reefs\)/],
+  'coral about: hardy': [/^Torch coral, keeping it: moderate \(common practice\)/],
+  'coral about: hard': [/^Flowerpot coral, keeping it: moderate/],
+  'coral about: toxic': [/^Zoas, people: May hold palytoxin.*poison centre/],
+  'coral about: sting': [/^Galaxy coral, sting: severe \(common practice\); reaches 10 to 30 cm/],
+  'coral about: flow': [/^Duncan coral, flow: medium \(common practice\)/],
+  'coral about: where': [/^Elegance coral, spot: on sand/],
+  'coral about: law': [/CITES Appendix II.*no legal advice/],
+  'coral about: older name': [/Dipsastraea/, /Favia.* is now Dipsastraea/],
+  'coral about: several': [/^Which gorgonian\? I do not guess/],
+  'coral about: misspelt': [/^Which hammer\? I do not guess/],
+  'coral about: beginners': [/^Bubble-tip anemone, keeping it: moderate/],
+  'coral about: info': [/^Galaxy coral \(Galaxea/],
+};
+
+describe.each(Object.entries(askedOfGuide))('%s', (name, question) => {
+  const given = ask(question, { nowMs: 0 });
+  const text = textOf(given);
+
+  it.each(expected[name as Question])('says %s', (pattern) => expect(text).toMatch(pattern));
+
+  it('fits a message and offers only commands there are', () => {
+    expect(rendered(given).issues).toEqual([]);
+    expect(text).not.toMatch(/undefined|NaN/);
+    for (const { command } of given.next) expect(findCommand(command.split(' ')), command).toBeDefined();
+  });
+
+  it('calls nothing wonderful, promises nothing and doses nothing', () =>
+    expect(text).not.toMatch(/guarantee|perfect|will colou?r up|\bdose \d|medicine/i));
+});
+
+describe('what is not for the guide', () => {
+  const NOT =
+    /kinds fit|a range, not one|: a wide band|to keep,|keeping it|At most .* nitrate|in a year, if|read as/;
+  it.each([
+    asked.G01,
+    asked.G03,
+    asked.C03,
+    asked.C05,
+    asked.A03,
+    'my toadstool is closed and waxy should i feed it',
+    'torch bleached since i put light at 60%',
+    'my hammer coral is dying what do i do',
+    'my duncan is not well, it is shrinking',
+    'how do i raise my heater to 26',
+    'power of my pump',
+    'tell me about alkalinity',
+    'what is a refractometer',
+    'what is kalk',
+    'what is a skimmer',
+    'tell me about dinos',
+    'care of fish',
+    'salinity info',
+    'whats a good salinity for corals',
+    'how much calcium does an acropora need',
+    'will my clownfish eat my coral',
+    'how fast does algae grow',
+    'how fast does my alk drop',
+    'feed my fish every 2 days',
+    'the water treats further months of range',
+    'another organic formula floating in the kitchen',
+    'where do i put the heater',
+    'is 300 par too much',
+    'light 50% gives 120 par want 200',
+    'from 100 par to 200 over what time',
+  ])('%s', (question) => {
+    try {
+      expect(textOf(ask(question, { nowMs: 0 }))).not.toMatch(NOT);
+    } catch (error) {
+      expect(error).toMatchObject({ name: 'Problem' });
+    }
+  });
+});

@@ -1,0 +1,232 @@
+import { describe, expect, it } from 'vitest';
+import { callId } from '../../bot/discord/asked/call.ts';
+import type { Answer, NextAction } from '../../commands/answer.ts';
+import { triageCommand } from '../../commands/triage.ts';
+import { groupIds } from '../../core/care/symptoms/group.ts';
+import { symptomCard, symptomIds, type SymptomId } from '../../core/care/symptoms/cards.ts';
+import { medicineDoses } from '../core/care/medicine.ts';
+import { twoPersons, type Person } from './coral/person.ts';
+import { CUT, rendered } from './coral/rendered.ts';
+import { problemOf, textOf } from './text.ts';
+
+const run = (input: Readonly<Record<string, string>>): Answer => triageCommand.run(input, { nowMs: 0 });
+
+const isCard = ({ headline, steps, next }: Answer): boolean =>
+  steps.length > 0 &&
+  !/Then tell me|What do you see|Which of these/.test(headline) &&
+  next.some(({ label }) => label === 'It is something else');
+
+/** The buttons that go deeper into triage. */
+const deeper = (given: Answer): readonly NextAction[] =>
+  given.next.filter(({ command, label }) => command === 'triage' && label !== 'It is something else');
+
+describe('the menus', () => {
+  it('end in a card within four questions, whichever way is taken', () => {
+    const reached = new Set<string>();
+    let cards = 0;
+    const walk = (input: Readonly<Record<string, string>>, asked: number): void => {
+      const given = run(input);
+      expect(given.next.length).toBeLessThanOrEqual(10);
+      for (const action of given.next) expect(callId(action), JSON.stringify(action)).toBeDefined();
+      if (isCard(given)) {
+        cards += 1;
+        reached.add(input['seen'] ?? '');
+        return;
+      }
+      expect(asked).toBeLessThan(4);
+      expect(rendered(given).issues).toEqual([]);
+      expect(rendered(given).text).not.toMatch(CUT);
+      expect(given.sources.length).toBeGreaterThan(0);
+      const onward = deeper(given);
+      expect(onward.length).toBeGreaterThan(0);
+      for (const action of onward) walk(action.input, asked + 1);
+    };
+    walk({}, 0);
+    expect([...reached].sort()).toEqual([...symptomIds].sort());
+    expect(cards).toBeGreaterThan(200);
+  });
+
+  it.each(groupIds)('%s opens by its word', (group) =>
+    expect(run({ seen: group }).headline).toMatch(/^Which of these/),
+  );
+
+  it('puts people and emergencies before everything', () =>
+    expect(run({}).next.slice(0, 2)).toMatchObject([
+      { input: { what: 'person hurt' } },
+      { command: 'urgent' },
+    ]));
+});
+
+describe.each(symptomIds)('the card: %s', (seen) => {
+  const skipped = run({ seen, one: 'not sure', two: 'not sure' });
+  const card = symptomCard(seen);
+
+  it('is shown whole on Discord, with first action, what not to do and when to stop', () => {
+    const { issues, text } = rendered(skipped);
+    expect(issues).toEqual([]);
+    expect(text).not.toMatch(CUT);
+    expect(skipped.headline).toBe(card.first);
+    expect(skipped.facts.length).toBeGreaterThanOrEqual(Object.keys(card.causes).length);
+    expect(skipped.cautions.length).toBe(card.never.length + 1);
+    expect(skipped.cautions.at(-1)).toBe(`Stop and ask: ${card.stop}`);
+    expect(medicineDoses(textOf(skipped))).toEqual([]);
+  });
+
+  it('changes its order or its first action by at least one answer', () => {
+    const [question] = card.questions;
+    const told = Object.keys(question?.choices ?? {}).map((one) =>
+      textOf(run({ seen, one, two: 'not sure' })),
+    );
+    expect(new Set([textOf(skipped), ...told]).size).toBeGreaterThan(1);
+  });
+});
+
+describe('typed', () => {
+  it.each([
+    ['polyps stay closed', 'polyps closed'],
+    ['Polyps stay closed', 'polyps closed'],
+    ['brown jelly on my torch', 'brown jelly'],
+    ['cyano on the sand', 'red slime'],
+    ['toadstool is shiny', 'waxy leather'],
+    ['fish gasping', 'fish gasping'],
+  ] as const)('%s', (seen, id) => expect(run({ seen }).read[0]).toBe(`seen: ${symptomCard(id).label}`));
+
+  it('offers what words can mean when they can mean several things', () =>
+    expect(
+      run({ seen: 'clownfish gasping with white spots' }).next.map(({ input }) => input['seen']),
+    ).toEqual(expect.arrayContaining(['fish gasping', 'fish spots'])));
+
+  it('says so when it does not know, and asks where', () => {
+    const given = run({ seen: 'it looks odd' });
+    expect(given.headline).toMatch(/do not know that from words/);
+    expect(given.next.length).toBe(10);
+  });
+
+  it.each(['metallic taste after cutting palys', 'numb lips', 'i feel dizzy since i scrubbed the rock'])(
+    'goes straight to the emergency of a person: %s',
+    (seen) => expect(run({ seen }).headline).toMatch(/^A person first/),
+  );
+
+  it('opens an emergency that is none of the symptoms', () =>
+    expect(run({ seen: 'power went out' }).headline).toMatch(/^Oxygen first/));
+
+  it('takes the word, the number, the words shown or part of them as an answer', () => {
+    const told = ['all', '1', 'all at once', 'all at'].map((one) =>
+      textOf(run({ seen: 'polyps closed', one, two: 'not sure' })),
+    );
+    expect(new Set(told).size).toBe(1);
+  });
+
+  it('asks again for an answer it does not know', () =>
+    expect(problemOf(() => run({ seen: 'polyps closed', one: 'perhaps' })).choices).toEqual([
+      'all',
+      'one',
+      'not sure',
+    ]));
+
+  it('moves the water up and says why when all are shut', () => {
+    const given = run({ seen: 'polyps closed', one: 'all', two: 'old' });
+    expect(given.facts[0]).toMatchObject({ label: '1. a shift of salinity or alkalinity' });
+    expect(given.facts[0]?.value).toMatch(/all at once speak for the water/);
+    expect(given.headline).toMatch(/^Check temperature, salinity/);
+  });
+});
+
+/** A member with a tank, after these lines. */
+function member(...lines: readonly string[]): Person {
+  const [one] = twoPersons();
+  for (const line of lines) one.say(line);
+  return one;
+}
+
+describe('with a tank', () => {
+  const closed = '/triage seen:polyps stay closed one:not sure two:not sure';
+
+  it('names a salinity of 30 in the log', () => {
+    const given = member('/log add readings:salinity 30 ppt').say(closed);
+    expect(given.facts[0]?.label).toBe('1. a shift of salinity or alkalinity');
+    expect(given.facts[0]?.value).toMatch(/your log: salinity 30 ppt on 2026-05-05/);
+  });
+
+  it('names a fall of 2 dKH within a week', () => {
+    const given = member('/log add readings:alk 9.2 at:2026-05-01', '/log add readings:alk 7.2').say(closed);
+    expect(given.facts[0]?.value).toMatch(/alkalinity went from 9\.2 dKH to 7\.2 dKH within a week/);
+  });
+
+  it('leaves steady water alone', () => {
+    const given = member('/log add readings:alk 8.4 sg 1.0264 25 C').say(closed);
+    expect(textOf(given)).not.toMatch(/your log:/);
+    expect(given.facts[0]?.label).toBe('1. a new coral settling');
+  });
+
+  it('does not judge by readings that are old, and says so', () => {
+    const given = member('/log add readings:salinity 30 ppt at:2026-04-01').say(closed);
+    expect(textOf(given)).not.toMatch(/your log:/);
+    expect(given.read.join(' ')).toMatch(/older than 14 days: salinity/);
+  });
+
+  it('names a coral that came three days ago, and a torch within reach', () => {
+    const given = member(
+      '/coral add coral:torch at:50 x 25 x 10 cm size:10 cm since:2025-01-01',
+      '/coral add coral:branching hammer at:62 x 25 x 10 cm size:8 cm since:2026-05-02',
+    ).say(closed);
+    expect(textOf(given)).toMatch(/came 3 days ago/);
+    expect(given.facts.find(({ label }) => label.includes('sting'))?.value).toMatch(
+      /your corals: .*[Tt]orch/,
+    );
+  });
+
+  it('looks at one coral only where it is named', () => {
+    const one = member(
+      '/coral add coral:torch at:20 x 25 x 10 cm size:10 cm since:2025-01-01',
+      '/coral add coral:branching hammer at:100 x 25 x 10 cm size:8 cm since:2026-05-02',
+    );
+    expect(textOf(one.say(`${closed} coral:torch`))).not.toMatch(/came 3 days ago/);
+    expect(textOf(one.say(`${closed} coral:branching hammer`))).toMatch(/came 3 days ago/);
+  });
+
+  it('warns of palytoxin first where the coral may hold it', () => {
+    const one = member('/coral add coral:zoas at:20 x 25 x 10 cm size:10 cm');
+    for (const line of ['/triage seen:white spots coral:1', '/triage seen:white spots coral:1 one:not sure'])
+      expect(one.say(line).cautions[0]).toMatch(/May hold palytoxin\. Wear gloves/);
+  });
+
+  it('keeps the coral along the questions', () => {
+    const one = member('/coral add coral:torch at:20 x 25 x 10 cm size:10 cm');
+    for (const { input } of deeper(one.say('/triage seen:polyps closed coral:torch')))
+      expect(input['coral']).toBe('torch');
+  });
+
+  it('works out the water change for its volume', () => {
+    const given = member().say('/triage seen:fish gasping one:all two:nothing');
+    // 120 x 50 x 46 cm = 276 L, less what the tank says of its contents: the tank's own number counts.
+    const [{ keep }] = [member()];
+    const net = keep.tankInUse()?.netVolumeL ?? 0;
+    const litres = /to ([\d.]+) L$/.exec(given.facts.at(-1)?.value ?? '')?.[1];
+    expect(Math.abs(Number(litres) / (net * 0.3) - 1)).toBeLessThan(0.01);
+  });
+
+  it('shows every card whole with a full log and full tank', () => {
+    const one = member(
+      '/log add readings:salinity 30 ppt alk 9.9 temp 29.5 C no3 0 po4 0 ammonia 0.5 nitrite 1 at:2026-05-01',
+      '/log add readings:salinity 32 ppt alk 6.5 temp 26 C no3 0 po4 0 ammonia 0.5 nitrite 1',
+      '/coral add coral:torch at:50 x 25 x 10 cm size:10 cm since:2026-05-01',
+      '/coral add coral:branching hammer at:62 x 25 x 10 cm size:8 cm since:2026-05-02',
+      '/coral add coral:galaxea at:70 x 25 x 10 cm size:8 cm since:2026-05-03',
+    );
+    const asSaid = (seen: SymptomId) => one.say(`/triage seen:${seen} one:not sure two:not sure`);
+    for (const seen of symptomIds) {
+      const { issues, text } = rendered(asSaid(seen));
+      expect(issues).toEqual([]);
+      for (const caution of asSaid(seen).cautions)
+        expect(text.replaceAll(/[\\\u200b]/g, '')).toContain(caution);
+    }
+  });
+
+  it('shows nothing of another member', () => {
+    const [one, other] = twoPersons();
+    one.say('/log add readings:salinity 30 ppt');
+    expect(textOf(other.say(closed))).not.toMatch(/30 ppt/);
+    expect(triageCommand.private).toBe(true);
+  });
+});
