@@ -3,6 +3,7 @@ import { Problem } from '../core/problem.ts';
 import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
 import type { Answer } from './answer.ts';
 import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
+import { bareRuleIntent, passedOnIntent } from './ask/claim.ts';
 import { convertIntent } from './ask/convert.ts';
 import { amountIntent, effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
@@ -15,7 +16,8 @@ import { overflowIntent } from './ask/overflow.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
 import { placementIntents } from './ask/placement.ts';
 import { ppbIntent } from './ask/ppb.ts';
-import { readingIntent, readingsIntent } from './ask/readings.ts';
+import { primerIntent } from './ask/primer.ts';
+import { readingIntent, readingsIntent, salinityJudgedIntent } from './ask/readings.ts';
 import {
   adjustIntent,
   conductivityIntent,
@@ -27,8 +29,11 @@ import { clockChangeIntent, howOftenIntent } from './ask/schedule.ts';
 import { remindIntent } from './ask/remind.ts';
 import { refusalIntent } from './ask/refusal.ts';
 import { swapIntent } from './ask/swap.ts';
+import { symptomIntents } from './ask/symptom.ts';
 import { questionIn, type Outcome } from './ask/talk.ts';
+import { thinIntent } from './ask/thin.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
+import { urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
 import { defineCommand, type Context } from './command.ts';
 import { textOption } from './options.ts';
@@ -37,12 +42,14 @@ import { textOption } from './options.ts';
 const intents: readonly Intent[] = [
   hurtIntent,
   refusalIntent,
+  urgentIntent,
   clockChangeIntent,
   howOftenIntent,
   remindIntent,
   ...placementIntents,
   overflowIntent,
   peroxideIntent,
+  passedOnIntent,
   swapIntent,
   netVolumeIntent,
   twoKitsIntent,
@@ -55,6 +62,7 @@ const intents: readonly Intent[] = [
   luxIntent,
   raiseLightIntent,
   hoursIntent,
+  ...symptomIntents,
   readingsIntent,
   useIntent,
   doseIntent,
@@ -64,12 +72,16 @@ const intents: readonly Intent[] = [
   conductivityIntent,
   adjustIntent,
   ppbIntent,
+  salinityJudgedIntent,
   salinityIntent,
   bandIntent,
   doneIntent,
   amountIntent,
   convertIntent,
   readingIntent,
+  bareRuleIntent,
+  primerIntent,
+  thinIntent,
 ];
 
 /**

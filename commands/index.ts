@@ -2,6 +2,7 @@ import { aboutCommand } from './about.ts';
 import { askCommand } from './ask.ts';
 import type { Command } from './command.ts';
 import { checkupCommand } from './checkup.ts';
+import { claimCommand } from './claim.ts';
 import { convertCommand } from './convert.ts';
 import { coralCommands } from './coral.ts';
 import { deskCommands } from './desk.ts';
@@ -10,14 +11,19 @@ import { helpCommand } from './help.ts';
 import { lightCommands } from './light.ts';
 import { logCommands } from './log.ts';
 import { mydataCommands } from './mydata.ts';
+import { primerCommand } from './primer.ts';
 import { remindCommands } from './remind.ts';
 import { salinityCommands } from './salinity.ts';
 import { tankCommands } from './tank.ts';
+import { triageCommand } from './triage.ts';
+import { urgentCommand } from './urgent.ts';
 import { waterchangeCommands } from './waterchange.ts';
 
 /** In the order help lists them. */
 const helped: readonly Command[] = [
   askCommand,
+  urgentCommand,
+  triageCommand,
   ...doseCommands,
   ...waterchangeCommands,
   ...salinityCommands,
@@ -30,6 +36,8 @@ const helped: readonly Command[] = [
   ...mydataCommands,
   ...deskCommands,
   convertCommand,
+  claimCommand,
+  primerCommand,
   aboutCommand,
 ];
 

@@ -12,6 +12,7 @@ const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly s
     packages: [
       'mathjs/number',
       'node:module',
+      'd3-contour',
       'd3-scale',
       'd3-shape',
       'temporal-polyfill',

@@ -1,3 +1,4 @@
+import { BLEACH_GAS, NO_MEDICINE } from '../../core/care/urgent/person.ts';
 import { answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -25,8 +26,7 @@ export const refusalIntent: Intent = (heard) => {
   if (!asksAmount) return undefined;
   if (says(heard, ...MEDICINES)) {
     return answer({
-      headline:
-        'I never give a dose of a medicine. Ask a vet who knows fish, and follow the label of the product.',
+      headline: NO_MEDICINE,
       steps: [
         'Test salinity, temperature, ammonia and pH first, and say here what they read: bad water looks like illness.',
         'Move a sick fish to a tank of its own for treatment: many medicines kill corals, shrimps and the filter.',
@@ -40,10 +40,7 @@ export const refusalIntent: Intent = (heard) => {
   return answer({
     headline: 'Not into a tank: I work out no amounts of bleach, lye or other disinfectants.',
     steps: ['To clean equipment follow the label, rinse well, and let it dry before it goes back.'],
-    cautions: [
-      'Never mix bleach with acid, vinegar or ammonia: the gas is poisonous. Never use it on zoanthids or live rock.',
-      'Gloves, eye protection, fresh air.',
-    ],
+    cautions: [`${BLEACH_GAS} Never use it on zoanthids or live rock.`, 'Gloves, eye protection, fresh air.'],
     sources: ['ghs', 'practice'],
   });
 };

@@ -1,0 +1,38 @@
+import type { Found } from '../../../core/care/symptoms/rank.ts';
+import type { Sign } from '../../../core/care/symptoms/sign.ts';
+import { readLogged } from '../../../core/log/value.ts';
+import type { Heard } from '../../../core/words/hear.ts';
+import type { Answer, Fact } from '../../answer.ts';
+import { judgedAnswer } from '../../checkup/judged.ts';
+import type { Context } from '../../command.ts';
+import { readingIntent } from '../readings.ts';
+import { levelNow } from './alarm.ts';
+
+/** Readings said beside a symptom, judged; undefined where none were. */
+export function waterSaid(heard: Heard, context: Context): Answer | undefined {
+  if (heard.said.length === 0) return undefined;
+  const judged = readingIntent(heard, context);
+  const salinity = levelNow(heard, 'salinity');
+  if (judged !== undefined || salinity === undefined) return judged;
+  const { value, notes } = readLogged('salinity', salinity, 'salinity');
+  return judgedAnswer({ values: [{ parameter: 'salinity', value }], read: notes });
+}
+
+/** What a judged reading of the sentence is a sign of, by its label and verdict. */
+const bySide: Readonly<Record<string, Readonly<Partial<Record<string, Sign>>>>> = {
+  salinity: { low: 'salinity off', high: 'salinity off', doubtful: 'salinity off' },
+  alkalinity: { low: 'alkalinity low', high: 'alkalinity high' },
+  temperature: { low: 'cold', high: 'hot' },
+  nitrate: { low: 'zero', high: 'rich' },
+  phosphate: { low: 'zero', high: 'rich' },
+  ammonia: { urgent: 'ammonia' },
+  nitrite: { high: 'nitrite' },
+};
+
+/** Signs in readings that were said and judged. */
+export function signsOfFacts(facts: readonly Fact[]): readonly Found[] {
+  return facts.flatMap(({ label, value, verdict = '' }): Found[] => {
+    const sign = bySide[label]?.[verdict];
+    return sign === undefined ? [] : [{ sign, text: `you said: ${label} ${value}` }];
+  });
+}

@@ -1,0 +1,33 @@
+import { urgentIn } from '../../core/care/urgent/find.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { tankVolume } from '../../core/words/tank-volume.ts';
+import { runWithDefaults } from '../defaults.ts';
+import { urgentCommand } from '../urgent.ts';
+import { typed } from './call.ts';
+import { alarmIn, levelNow, levelSaid, overdosed } from './care/alarm.ts';
+import type { Intent } from './intent.ts';
+
+/** Something is going wrong now: the card, with the volume and the reading that were said. */
+export const urgentIntent: Intent = (heard, context) => {
+  const what = urgentIn(heard.text) ?? alarmIn(heard);
+  if (what === undefined || (what === 'salinity crash' && isCompared(heard))) return undefined;
+  const of = what === 'overdose' ? overdosed(heard) : undefined;
+  const said = {
+    what,
+    of,
+    now: levelSaid(heard, what, of),
+    volume: tankVolume(heard)?.text,
+    temperature: levelNow(heard, 'temperature'),
+    salinity: levelNow(heard, 'salinity'),
+  };
+  const input = Object.fromEntries(
+    Object.entries(said).flatMap(([name, text]) => (text === undefined ? [] : [[name, text]])),
+  );
+  const given = runWithDefaults(urgentCommand, input, context);
+  return { ...given, read: [`your question as ${typed('urgent', input)}`, ...given.read] };
+};
+
+/** "1.024 instead of 1.025": fresh water that ran in has a sum of its own. */
+function isCompared({ said }: Heard): boolean {
+  return said.filter(({ parameter }) => parameter === 'salinity').length > 1;
+}

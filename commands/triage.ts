@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import { urgentIn } from '../core/care/urgent/find.ts';
+import { isPersonHurt } from '../core/care/urgent/person-words.ts';
+import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
+import { clean } from '../core/quantity/clean.ts';
+import type { Answer } from './answer.ts';
+import { defineCommand, type Context } from './command.ts';
+import { placedOption } from './coral/asked-placed.ts';
+import { quantityOption, textOption } from './options.ts';
+import { ANSWERS, nextQuestion, questionAnswer, wholeAnswer } from './triage/card-answer.ts';
+import { readChoice } from './triage/choice.ts';
+import { evidenceOf } from './triage/evidence.ts';
+import { groupMenu, symptomMenu, symptomsMenu, type Kept } from './triage/menu.ts';
+import { readSeen } from './triage/seen.ts';
+import { cardAnswer } from './urgent/card-answer.ts';
+
+interface TriageInput {
+  readonly seen?: string | undefined;
+  readonly one?: string | undefined;
+  readonly two?: string | undefined;
+  readonly coral?: string | undefined;
+  readonly volume?: string | undefined;
+}
+
+export const triageCommand = defineCommand({
+  path: ['triage'],
+  summary: 'Something looks wrong: a few questions, then likely causes and the first safe step',
+  example: '/triage seen:polyps stay closed',
+  private: true,
+  options: z.strictObject({
+    seen: textOption('What you see, in a few words; left out, you choose from a list').optional(),
+    one: textOption('Your answer to the first question, or: not sure').optional(),
+    two: textOption('Your answer to the second question, or: not sure').optional(),
+    coral: placedOption().optional(),
+    volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
+  }),
+  run: triage,
+});
+
+function triage(input: TriageInput, context: Context): Answer {
+  const { seen } = input;
+  const kept: Kept = input.coral === undefined ? {} : { coral: input.coral };
+  if (seen === undefined) return groupMenu(kept);
+  if (isPersonHurt(clean(seen))) return cardAnswer('person hurt', {});
+  const meant = readSeen(seen);
+  switch (meant.kind) {
+    case 'one':
+      return oneSymptom(meant.id, input, kept, context);
+    case 'several':
+      return symptomMenu(meant.ids, kept);
+    case 'group':
+      return symptomsMenu(meant.group, kept);
+    case 'none': {
+      const alarm = urgentIn(clean(seen));
+      return alarm === undefined ? groupMenu(kept, seen) : cardAnswer(alarm, { volume: input.volume });
+    }
+  }
+}
+
+/** Asks what is not answered yet, in order; then the whole card. */
+function oneSymptom(id: SymptomId, input: TriageInput, kept: Kept, context: Context): Answer {
+  const { questions } = symptomCard(id);
+  const given = ANSWERS.slice(0, questions.length).map((name) => input[name]);
+  const open = given.indexOf(undefined);
+  const texts = given.slice(0, open < 0 ? given.length : open).filter((text) => text !== undefined);
+  const asked = {
+    id,
+    answers: texts.map((text, place) => {
+      const question = questions[place];
+      return question === undefined ? undefined : readChoice(question, text, ANSWERS[place] ?? 'one');
+    }),
+    typed: Object.fromEntries(texts.map((text, place) => [ANSWERS[place] ?? 'one', text])),
+    kept,
+    evidence: evidenceOf(context, input.coral),
+    volume: input.volume,
+  };
+  const question = nextQuestion(asked);
+  return question === undefined ? wholeAnswer(asked) : questionAnswer(asked, question);
+}

@@ -1,0 +1,121 @@
+import type { Choice, Question } from '../../core/care/symptoms/card.ts';
+import { MOST_QUESTIONS } from '../../core/care/symptoms/card.ts';
+import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
+import { rank, type Ranked } from '../../core/care/symptoms/rank.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { urgentAction } from '../urgent/action.ts';
+import { percent, readWater } from '../waterchange/pour.ts';
+import { NOT_SURE } from './choice.ts';
+import type { Evidence } from './evidence.ts';
+import type { Kept } from './menu.ts';
+
+/** The names of the options that hold the answers, in order. */
+export const ANSWERS = ['one', 'two'] as const;
+
+/** What is known of one symptom: the answers so far, undefined where the member is not sure. */
+export interface Triage {
+  readonly id: SymptomId;
+  readonly answers: readonly (Choice | undefined)[];
+  /** The answers as typed, for the next button. */
+  readonly typed: Kept;
+  readonly kept: Kept;
+  readonly evidence: Evidence;
+  readonly volume?: string | undefined;
+}
+
+/** The question that comes next; undefined when all are answered. */
+export function nextQuestion({ id, answers }: Triage): Question | undefined {
+  return symptomCard(id).questions.slice(0, MOST_QUESTIONS)[answers.length];
+}
+
+/** One question with its choices, below the first safe action that holds whatever the answer. */
+export function questionAnswer(triage: Triage, { ask }: Question): Answer {
+  const { id, evidence } = triage;
+  const places = ranked(triage).slice(0, 3);
+  return answer({
+    headline: `${firstAction(triage)} Then tell me: ${ask}`,
+    read: [`seen: ${symptomCard(id).label}`, ...evidence.read],
+    facts: [{ label: 'in this order so far', value: places.map(({ cause }) => cause.name).join('; ') }],
+    cautions: evidence.hazards,
+    sources: ['practice'],
+    next: questionActions(triage),
+  });
+}
+
+/** Buttons for the open question, and one that skips what is left. */
+export function questionActions(triage: Triage): readonly NextAction[] {
+  const { id, answers, typed, kept } = triage;
+  const question = nextQuestion(triage);
+  const name = ANSWERS[answers.length];
+  if (question === undefined || name === undefined) return [];
+  const action = (label: string, more: Kept): NextAction => ({
+    label,
+    command: 'triage',
+    input: { seen: id, ...typed, ...more, ...kept },
+  });
+  const open = ANSWERS.slice(answers.length, symptomCard(id).questions.length);
+  const skipped = Object.fromEntries(open.map((each) => [each, NOT_SURE]));
+  return [
+    ...Object.entries(question.choices).map(([key, { label }]) => action(label, { [name]: key })),
+    action('Not sure', { [name]: NOT_SURE }),
+    ...(open.length > 1 ? [action('Skip the questions', skipped)] : []),
+  ];
+}
+
+/** The whole card: causes in order with why, steps, what not to do, when to ask. */
+export function wholeAnswer(triage: Triage): Answer {
+  const { id, answers, evidence } = triage;
+  const card = symptomCard(id);
+  return answer({
+    headline: firstAction(triage),
+    read: [
+      `seen: ${card.label}`,
+      ...answers.flatMap((given, place) =>
+        given === undefined ? [] : [`${card.questions[place]?.ask ?? ''} ${given.label}`],
+      ),
+      ...evidence.read,
+    ],
+    facts: [...ranked(triage).map(causeFact), ...changeFact(triage)],
+    steps: card.steps,
+    working: [
+      'Causes stand in the order that is common practice, moved by your answers and your tank. None is certain from words.',
+      ...(card.published ?? []),
+    ],
+    cautions: [...evidence.hazards, ...card.never, `Stop and ask: ${card.stop}`],
+    sources: card.sources,
+    next: along(triage),
+  });
+}
+
+function ranked({ id, answers, evidence }: Triage): readonly Ranked[] {
+  const given = answers.filter((each) => each !== undefined);
+  return rank(symptomCard(id), given, evidence.found);
+}
+
+/** An answer can put something before the card's own first action; the last such one counts. */
+function firstAction({ id, answers }: Triage): string {
+  return answers.findLast((given) => given?.first !== undefined)?.first ?? symptomCard(id).first;
+}
+
+function causeFact({ cause, reasons }: Ranked, place: number): Fact {
+  const why = reasons.length === 0 ? '' : ` (${reasons.join('; ')})`;
+  return { label: `${place + 1}. ${cause.name}`, value: `${cause.why}${why}` };
+}
+
+function changeFact({ id, volume }: Triage): readonly Fact[] {
+  const { change } = symptomCard(id);
+  if (change === undefined) return [];
+  const { part } = readWater(volume);
+  const [low, high] = change;
+  return [{ label: `a ${percent(low)} to ${percent(high)} change`, value: `${part(low)} to ${part(high)}` }];
+}
+
+function along({ id, kept, evidence }: Triage): readonly NextAction[] {
+  const { urgent } = symptomCard(id);
+  return [
+    ...(urgent === undefined ? [] : [urgentAction(urgent)]),
+    ...(evidence.hasTank ? [{ label: 'How my water stands', command: 'checkup', input: {} }] : []),
+    ...(evidence.hasCorals ? [{ label: 'How my corals stand', command: 'coral check', input: {} }] : []),
+    { label: 'It is something else', command: 'triage', input: kept },
+  ];
+}

@@ -1,0 +1,55 @@
+import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
+import { groupIds, groups, type GroupId } from '../../core/care/symptoms/group.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
+import { urgentAction } from '../urgent/action.ts';
+import { symptomsOf } from './seen.ts';
+
+/** Options that a button hands on as they are. */
+export type Kept = Readonly<Record<string, string>>;
+
+const EMERGENCY: NextAction = { label: 'Something is going wrong now', command: 'urgent', input: {} };
+/** Most buttons of a message, less the one for people. */
+const MOST_OFFERED = 9;
+
+/** The first menu: where is it seen? People first. */
+export function groupMenu(kept: Kept, notKnown?: string): Answer {
+  return answer({
+    headline:
+      notKnown === undefined
+        ? 'What do you see, and where? Anyone unwell after touching corals, rock or water comes first.'
+        : 'I do not know that from words. Where is it seen? Anyone unwell comes first.',
+    read: notKnown === undefined ? [] : [`seen: ${notKnown}`],
+    steps:
+      notKnown === undefined
+        ? []
+        : ['Post a clear photo by white light too: keepers see more than words say.'],
+    sources: ['practice'],
+    next: [
+      urgentAction('person hurt'),
+      EMERGENCY,
+      symptomAction('many at once', kept),
+      ...groupIds.map((group) => ({
+        label: groups[group],
+        command: 'triage',
+        input: { seen: group, ...kept },
+      })),
+    ],
+  });
+}
+
+/** What is seen within a group, or which of several the words can mean. */
+export function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
+  return answer({
+    headline: 'Which of these is nearest?',
+    sources: ['practice'],
+    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), urgentAction('person hurt')],
+  });
+}
+
+export function symptomsMenu(group: GroupId, kept: Kept): Answer {
+  return symptomMenu(symptomsOf(group), kept);
+}
+
+export function symptomAction(id: SymptomId, kept: Kept): NextAction {
+  return { label: symptomCard(id).label, command: 'triage', input: { seen: id, ...kept } };
+}

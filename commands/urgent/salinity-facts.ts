@@ -1,0 +1,59 @@
+import { evenDays, swapDays } from '../../core/change/day-plan.ts';
+import { drySaltToAddG, mixRange } from '../../core/change/salt.ts';
+import { fixed, mass } from '../../core/quantity/format.ts';
+import { readSalinity } from '../../core/water/salinity-reading.ts';
+import { densityKgM3 } from '../../core/water/seawater.ts';
+import { ppt, seawaterPpt } from '../salinity/print.ts';
+import { percent } from '../waterchange/pour.ts';
+import { fact, salinityOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
+
+/** Most a day, ppt, and how much stronger swap water is mixed: common practice and own choice, as /salinity adjust. */
+const PACE = 1;
+const STRONGER = 5;
+
+/** How far off, how many days back, and the first day's swap. */
+export function salinityNumbers(input: UrgentInput): Numbers {
+  const now = salinityOf(input);
+  const { volumeL, part, read, missing } = waterOf(input);
+  if (now === undefined)
+    return { read, facts: [], working: [], sources: [], missing: ['salinity', ...missing] };
+  const s = now.practicalSalinity;
+  const goal = input.goal === undefined ? undefined : readSalinity(input.goal, { field: 'goal' });
+  const goalS = goal?.practicalSalinity ?? seawaterPpt;
+  const told = [...read, `salinity ${ppt(s)}, back to ${ppt(goalS)}`, ...now.notes, ...(goal?.notes ?? [])];
+  if (Math.abs(s - goalS) <= PACE) {
+    const facts = [fact('salinity', `${ppt(s)} is no crash: give what it reads now`)];
+    return { read: told, facts, working: [], sources: [], missing: ['salinity'] };
+  }
+  const rising = s < goalS;
+  const sourceS = rising ? Math.min(goalS + STRONGER, mixRange.max) : 0;
+  const days = swapDays(s, evenDays(s, goalS, PACE), sourceS);
+  const first = days[0]?.fraction ?? 0;
+  const saltG = rising ? drySaltToAddG((volumeL * densityKgM3(s, 25)) / 1000, s, goalS) : 0;
+  const what = rising ? `salt water mixed to ${ppt(sourceS)}` : 'fresh water';
+  return {
+    read: told,
+    facts: [
+      fact('way back', `${days.length} days at about ${PACE} ppt a day (common practice)`),
+      fact('first day', `swap ${part(first)} of tank water for ${what}`),
+      ...(rising
+        ? [
+            fact(
+              'salt missing in all',
+              `${mass(saltG)} of dry salt, only ever as mixed water, never as powder`,
+            ),
+          ]
+        : [
+            fact(
+              'in one go it would be',
+              `${percent(1 - goalS / s)} of the water, ${part(1 - goalS / s)}: too much at once`,
+            ),
+          ]),
+    ],
+    working: [
+      `first day: (${fixed(s, 2)} - ${fixed(days[0]?.toS ?? goalS, 2)})/(${fixed(s, 2)} - ${fixed(sourceS, 1)}) = ${percent(first)}`,
+    ],
+    sources: ['mixing', 'practice'],
+    missing,
+  };
+}

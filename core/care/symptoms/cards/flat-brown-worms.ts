@@ -1,0 +1,40 @@
+import type { SymptomCard } from '../card.ts';
+
+export const flatBrownWorms: SymptomCard = {
+  group: 'pests',
+  label: 'Small flat brown worms on corals, rock or glass',
+  said: [[['flat ?worms?', 'planaria', '(?:red|brown|rust\\w*) (?:flat )?worms?', 'acoels?']]],
+  causes: {
+    harmless: { name: 'acoels in small numbers', why: 'they live off light and do little' },
+    bloom: { name: 'a bloom of acoels', why: 'they shade corals and eat their slime' },
+    eater: { name: 'flatworms that eat Acropora', why: 'clear and hidden, on Acropora only' },
+  },
+  questions: [
+    {
+      ask: 'Where, and how many?',
+      choices: {
+        few: { label: 'a few, on glass or rock', up: ['harmless'], because: 'a few on glass do little' },
+        many: {
+          label: 'everywhere, many',
+          up: ['bloom'],
+          down: ['harmless'],
+          because: 'many of them are a bloom',
+          first: 'Before any treatment: ask, and have carbon and a large volume of new water ready.',
+        },
+        acropora: { label: 'on Acropora only', up: ['eater'], because: 'only Acropora has them' },
+      },
+    },
+  ],
+  first: 'Suck them out with a thin hose into a filter sock, and feed less.',
+  steps: [
+    'Dip and look over new corals before they go in.',
+    'Suck out again every few days: numbers fall.',
+    'A treatment only with a plan: dying acoels can release toxins.',
+  ],
+  never: ['Do not treat a heavy bloom without carbon and water ready.'],
+  stop: 'A heavy bloom: ask experienced keepers before you treat.',
+  published: [
+    'acoels eat coral slime, shade, and tissue loss is recorded (published: Hoeksema & Farenzena 2012, authors from memory)',
+  ],
+  sources: ['practice', 'HoeksemaFarenzena2012'],
+};

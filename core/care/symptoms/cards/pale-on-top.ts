@@ -1,0 +1,46 @@
+import type { SymptomCard } from '../card.ts';
+import { CORAL } from '../words.ts';
+
+export const paleOnTop: SymptomCard = {
+  group: 'colour',
+  label: 'Pale or burnt only on the side to the lamp',
+  said: [
+    [
+      ['top', 'upper side', 'side (?:to|facing|towards?) the (?:lamp|light)', 'under the (?:lamp|light)'],
+      ['pale', 'white', 'burn(?:t|ed|ing)?', 'bleach(?:ed|ing)?', 'patch'],
+      CORAL,
+    ],
+  ],
+  causes: {
+    light: { name: 'too much light', why: 'only the lit side suffers', signs: ['bright'] },
+    moved: {
+      name: 'moved up, or brightened, too quickly',
+      why: 'a coral needs weeks to get used to more',
+      signs: ['new coral'],
+    },
+  },
+  questions: [
+    {
+      ask: 'Does the shaded side look normal?',
+      choices: {
+        yes: { label: 'yes, normal', up: ['light'], because: 'the shaded side is well, so it is the light' },
+        no: {
+          label: 'no, pale too',
+          up: ['moved'],
+          because: 'the shaded side is pale too: see "whole coral pale" as well',
+        },
+      },
+    },
+  ],
+  first: 'Move it lower or shade it, once, and leave it there.',
+  steps: [
+    'Come back up over three to four weeks (/light ramp).',
+    'Measure PAR at the spot, if somebody can lend a meter.',
+  ],
+  never: ['Do not move it again and again.'],
+  stop: 'Bare skeleton on the burnt patch: post a photo and ask.',
+  published: [
+    'getting used to new light: 3 to 5 days in a shade coral, more than 20 in an Acropora (published: DiPerna et al. 2018), within 21 days in another (published: Lohr 2019)',
+  ],
+  sources: ['practice', 'DiPerna2018', 'Lohr2019'],
+};

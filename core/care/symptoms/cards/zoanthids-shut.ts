@@ -1,0 +1,57 @@
+import { PALYTOXIN_BASIS } from '../../urgent/person.ts';
+import { palytoxinCaution } from '../../../corals/cautions.ts';
+import type { SymptomCard } from '../card.ts';
+
+export const zoanthidsShut: SymptomCard = {
+  group: 'shape',
+  label: 'Zoanthids closed, shrinking or with white bumps',
+  said: [
+    [
+      ['zoas?', 'zoanthids?', 'palys?', 'palythoa\\w*'],
+      [
+        'closed',
+        'shut',
+        "(?:not|won'?t|never|isn'?t|aren'?t|stopped) open(?:ing)?",
+        'shrink\\w*',
+        'melt(?:ing|ed)?',
+        'bumps?',
+        'pox',
+        'white spots?',
+        'disappear\\w*',
+        'dying',
+      ],
+    ],
+  ],
+  causes: {
+    pest: { name: 'pests: tiny slugs, snails or spiders', why: 'look between the polyps at night' },
+    algae: { name: 'algae or dirt between the polyps', why: 'it smothers them' },
+    pox: { name: 'pale bumps on the stalks', why: 'seen on new ones, cause not known', signs: ['new coral'] },
+    water: {
+      name: 'a swing of the water',
+      why: 'then others shut too',
+      signs: ['salinity off', 'salinity moved', 'alkalinity moved', 'hot', 'cold'],
+    },
+  },
+  questions: [
+    {
+      ask: 'What do you see on them?',
+      choices: {
+        slugs: { label: 'slugs, eggs or snails', up: ['pest'], because: 'you saw pests' },
+        bumps: { label: 'pale bumps', up: ['pox'], because: 'you saw bumps' },
+        algae: { label: 'algae', up: ['algae'], because: 'algae stand between them' },
+        nothing: { label: 'nothing', up: ['water'], because: 'nothing is on them' },
+      },
+    },
+  ],
+  first: 'Gloves and eye protection before you touch them; then look closely for slugs, eggs and bumps.',
+  steps: [
+    'Swish the rock gently in a tub of tank water, and a dip made for corals by its own label.',
+    'Pick algae off by hand, under water.',
+    'Test salinity and alkalinity.',
+  ],
+  never: [`${palytoxinCaution.text}.`],
+  stop: 'Any odd feeling in a person (metallic taste, numbness, fever, cough): stop, /urgent what:person hurt.',
+  published: [PALYTOXIN_BASIS],
+  sources: ['practice', 'CDC2015', 'Pelin2016', 'Schulz2019'],
+  urgent: 'person hurt',
+};

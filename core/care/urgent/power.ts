@@ -1,0 +1,64 @@
+import type { UrgentCard } from './card.ts';
+
+/** No power, no oxygen, or water where mains are. All of it common practice, no source. */
+export const powerCut: UrgentCard = {
+  label: 'Power cut',
+  first:
+    'Oxygen first: keep the surface moving from now on, with a battery air pump or by hand every 15 to 30 minutes.',
+  steps: [
+    'With dry hands unplug heater, lamps and pumps at the wall: power comes back without warning.',
+    'By hand: scoop a jug of tank water and pour it back from above, or stir the surface, for some minutes each time, at night too.',
+    'No feeding. Two to three days without light do no harm.',
+    'Keep the warmth: blankets round the sides, the top open for air. Above about 21 °C in the room there are hours. If it gets cold, float closed bottles of warm water.',
+    'Take out anything dead at once. Heavily stocked tanks and those full of Acropora fail first, within hours where the water stands still.',
+    'A closed canister filter goes foul: shut it off, and rinse it before it runs again.',
+    'When power is back: pumps first, then watch that skimmer and top-off do not overflow. Warm up slowly, test ammonia, lights at their usual hours.',
+  ],
+  never: [
+    'Do not dose anything and do not change a lot of water while it is cold.',
+    'Never run a generator, grill or stove indoors or near a window: the fumes kill people.',
+  ],
+  stop: 'Fish that gasp although the surface moves, or water that leaves 21 to 29 °C: ask here at once, and ask neighbours with power to take animals in.',
+  sources: ['practice'],
+};
+
+export const oxygenLoss: UrgentCard = {
+  label: 'Fish gasp (oxygen loss)',
+  first: 'Move the surface now: air stone in, a pump aimed up at the surface, lid off.',
+  steps: [
+    'Before your hands go in, unplug what you will touch, with dry hands.',
+    'Are the pumps running? Read the temperature: warm water holds less oxygen.',
+    'Open a window, and stop sprays, paint or smoke in the room.',
+    'Stop feeding, and stop dosing anything that bacteria eat (vinegar, sugar, alcohol).',
+    'Test ammonia, and look for something dead.',
+    'Change 20 to 30 % with matched, well aired water where ammonia or a poison is likely.',
+    'Look closely: one fish or all? Fine dust or spots on the skin point to a parasite (/triage).',
+  ],
+  never: [
+    'Do not put a medicine into a reef tank: many take oxygen or kill invertebrates.',
+    'Do not move gasping fish about with a net unless the other tank is ready.',
+  ],
+  stop: 'Still gasping half an hour after air and movement: ask a vet who knows fish, or experienced keepers, now.',
+  sources: ['practice'],
+};
+
+export const flood: UrgentCard = {
+  label: 'Water on the floor, mains',
+  first:
+    'Stay out of the wet: switch the power off at the breaker, from a dry place, before you touch water or plugs.',
+  steps: [
+    'Breaker out of reach or the panel wet: keep everybody away and call an electrician or your emergency number.',
+    'Stop the flow: a siphon ends when air gets into the hose, a running top-off when its supply is shut.',
+    'A cracked tank: draw the water into clean tubs, and move animals into them with tank water and an air stone.',
+    'Tell anyone living below.',
+    'Anything electric that got wet stays off until somebody qualified has checked it.',
+    'Replace what ran out with salt water of the same salinity and temperature, since salt left with it.',
+    'Then find out why: drip loops in every cable, a ground-fault breaker, a drilled air hole in the return line, a second stop on the top-off.',
+  ],
+  never: [
+    'Do not step into water near live sockets, and do not pull wet plugs.',
+    'Do not replace lost tank water with fresh water.',
+  ],
+  stop: 'A tingle from the water or the tank: hands off, everybody away, breaker off, electrician.',
+  sources: ['practice', 'mixing'],
+};

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { urgentCard, urgentIds } from '../../../../core/care/urgent/cards.ts';
+import { medicineDoses } from '../medicine.ts';
+
+/** Where hands go near mains and water: the plug or the breaker comes before the water. */
+const MAINS = [
+  'flood',
+  'burst heater',
+  'overheating',
+  'cold water',
+  'power cut',
+  'oxygen loss',
+  'overdose',
+  'shredded anemone',
+] as const;
+
+describe.each(urgentIds)('%s', (id) => {
+  const { first, steps, never, stop, sources, label } = urgentCard(id);
+
+  it('has a first action, ordered steps, what not to do and when to stop', () => {
+    for (const text of [first, stop, ...steps, ...never]) expect(text).toMatch(/^[A-Z].*[.?!]$/);
+    expect(steps.length).toBeGreaterThanOrEqual(5);
+    expect(never.length).toBeGreaterThan(0);
+    expect(sources.length).toBeGreaterThan(0);
+    expect(label.length).toBeLessThanOrEqual(40);
+  });
+
+  it('holds no dose of a medicine', () => expect(medicineDoses(JSON.stringify(urgentCard(id)))).toEqual([]));
+});
+
+describe('mains', () => {
+  it.each(MAINS)('%s: off before hands go in', (id) => {
+    const { first, steps } = urgentCard(id);
+    expect(`${first} ${steps[0] ?? ''}`).toMatch(/unplug|plug|breaker/i);
+  });
+});
+
+describe('the person', () => {
+  it('covers shock, palytoxin, eyes, caustics, swallowing and the poison centre, and treats nobody', () => {
+    const { first, steps, stop } = urgentCard('person hurt');
+    const text = [first, ...steps].join(' ');
+    for (const pattern of [
+      /emergency number or poison centre/,
+      /do not touch them/,
+      /breaker/,
+      /palytoxin/,
+      /[Mm]etallic/,
+      /In the eye/,
+      /Caustic/,
+      /do not make them vomit/,
+      /doctor/,
+    ])
+      expect(text).toMatch(pattern);
+    expect(stop).toMatch(/no treatment/);
+    expect(urgentIds[0]).toBe('person hurt');
+  });
+});
