@@ -1,7 +1,11 @@
 import { z } from 'zod';
-import { sources } from '../core/sources.ts';
+import { coralSources } from '../core/corals/sources.ts';
+import { sources, type SourceCode } from '../core/sources.ts';
 import { answer } from './answer.ts';
 import { defineCommand } from './command.ts';
+
+/** What the guide to corals rests on is named with each coral. */
+const codes = Object.keys(sources) as readonly SourceCode[];
 
 export const aboutCommand = defineCommand({
   path: ['about'],
@@ -16,6 +20,9 @@ export const aboutCommand = defineCommand({
         { label: 'water changes', value: '/waterchange: how much, how often, and when it is the wrong tool' },
         { label: 'salinity', value: '/salinity: convert, check the instrument, raise or lower safely' },
         { label: 'light', value: '/light: daily light, dimmer, raise plan, what lux can and cannot tell' },
+        { label: 'corals', value: '/coral: the guide, where yours stand, a map of the tank' },
+        { label: 'trouble', value: '/urgent: what to do first; /triage: what it may be' },
+        { label: 'cards', value: '/primer: short cards; /claim: a rule you were told, judged' },
         { label: 'units', value: '/convert' },
         {
           label: 'plain words',
@@ -34,6 +41,6 @@ export const aboutCommand = defineCommand({
         'Product labels, local rules, a vet and a doctor come before anything said here. No medicine doses are given.',
         'Unplug mains equipment before you put your hands in the water.',
       ],
-      sources: Object.keys(sources) as (keyof typeof sources)[],
+      sources: codes.filter((code) => !(code in coralSources)),
     }),
 });

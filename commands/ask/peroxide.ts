@@ -1,3 +1,4 @@
+import { H2O2_G_PER_ML, MOST_PERCENT } from '../../core/dosing/peroxide.ts';
 import { fixed, significant, volumeAsWritten } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { is } from '../../core/words/mention.ts';
@@ -8,15 +9,13 @@ import { says, type Intent } from './intent.ts';
 /** mL of 3 % peroxide per US gallon in the rule members pass on ("1:10"): forum use, no source. */
 const RULE_ML_PER_US_GALLON = 0.1;
 const US_GALLON_L = readQuantity('volume', '1 US gal', { field: 'volume' }).value;
-/** g H2O2 per mL of a 3 % solution by weight, density 1.01 g/mL (from memory). */
-const H2O2_G_PER_ML = 0.03 * 1.01;
 
 /** "1:10 peroxide, what is that for my tank": works the passed-on rule out and says why to be wary of it. */
 export const peroxideIntent: Intent = (heard) => {
   const named = says(heard, 'peroxide', 'h2o2');
   const implied = says(heard, '1:10') && says(heard, String.raw`3\s?%?`, 'bryopsis');
   if (!named && !implied) return undefined;
-  const strong = heard.mentions.find((m) => is(m, 'share') && m.value > 3.5);
+  const strong = heard.mentions.find((m) => is(m, 'share') && m.value > MOST_PERCENT);
   if (strong !== undefined) {
     return warned(
       `I work nothing out for ${strong.text} peroxide: solutions above 3 % burn skin and eyes, and a slip kills a tank.`,

@@ -9,7 +9,7 @@ import { readingIntent } from '../readings.ts';
 import { cmAndInches } from './lengths.ts';
 
 const SHUT = ['(?:stays?|staying|still|is|are|all|keeps?) (?:pulled in|closed|shut|retracted|tight|in)', 'pulled in', "(?:not|isnt|isn't|wont|won't|never|doesnt|doesn't) (?:be )?open(?:ing|ed)?(?: up)?", 'retracted', 'closed up'] as const; // prettier-ignore
-const NEW = ['new', 'just', 'yesterday', String.raw`(?:\d+|a|one|two|three|few|couple(?: of)?) (?:days?|weeks?) ago`, 'since', 'got'] as const; // prettier-ignore
+const NEW = ['new', 'just (?:got|bought|added|arrived|came|put)', 'since (?:yesterday|i (?:got|bought|added|put)|it (?:came|arrived)|(?:mon|tues|wednes|thurs|fri|satur|sun)day)', 'yesterday', String.raw`(?:\d+|a|one|two|three|few|couple(?: of)?) (?:days?|weeks?) ago`, 'got'] as const; // prettier-ignore
 
 /** A new coral that stays shut in water that reads well: leave it, look, and ask; nothing is ordered. */
 export const shutIntent: Intent = (heard, context) => {

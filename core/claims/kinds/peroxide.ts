@@ -1,16 +1,14 @@
+import { H2O2_G_PER_ML, MOST_PERCENT } from '../../dosing/peroxide.ts';
 import { fixed, significant, volume } from '../../quantity/format.ts';
 import { readQuantity } from '../../quantity/read.ts';
 import { is } from '../../words/mention.ts';
 import type { Recogniser } from '../claim.ts';
 
-/** g H2O2 per mL of a 3 % solution by weight; density 1.01 g/mL from memory. */
-const H2O2_G_PER_ML = 0.03 * 1.01;
-
 /** "1 ml of peroxide per 10 gal": worked out, not recommended. */
 export const peroxideByVolume: Recogniser = (heard) => {
   if (!/\b(?:peroxide|h2o2)\b/.test(heard.text)) return undefined;
   const [amount, base] = heard.mentions.filter((m) => is(m, 'volume'));
-  const strong = heard.mentions.some((m) => is(m, 'share') && m.value > 3.5);
+  const strong = heard.mentions.some((m) => is(m, 'share') && m.value > MOST_PERCENT);
   const ml = amount === undefined ? 0 : readQuantity('volume', amount.text, { field: 'rule' }).value * 1000;
   const litres = base === undefined ? 0 : readQuantity('volume', base.text, { field: 'rule' }).value;
   const isDose = ml > 0 && litres > 0 && ml <= 50 * litres;

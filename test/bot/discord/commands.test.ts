@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Store } from '../../../bot/store/open.ts';
+import { readCallId } from '../../../bot/discord/asked/call.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
@@ -114,9 +115,12 @@ describe('the real commands on Discord', () => {
     const { standIn } = club;
     expect(offered.size).toBeGreaterThan(0);
     for (const id of offered) {
-      expect((await standIn.component(id).reply).text).not.toMatch(
-        /Error [0-9a-f]{8}|no longer (?:works|here)/,
-      );
+      const pressed = standIn.component(id);
+      if (readCallId(id)?.ask !== undefined) {
+        expect(JSON.stringify(await pressed.modal)).toContain('"custom_id"');
+        continue;
+      }
+      expect((await pressed.reply).text).not.toMatch(/Error [0-9a-f]{8}|no longer (?:works|here)/);
     }
   });
 });
