@@ -3,7 +3,7 @@ import { symptomsIn } from '../../core/care/symptoms/find.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
-import { questionActions, wholeAnswer } from '../triage/card-answer.ts';
+import { nextQuestion, questionActions, wholeAnswer } from '../triage/card-answer.ts';
 import { evidenceOf } from '../triage/evidence.ts';
 import { symptomAction } from '../triage/menu.ts';
 import { typed } from './call.ts';
@@ -28,11 +28,16 @@ const lookIntent: Intent = (heard, context) => {
     volume: tankVolume(heard)?.text ?? volumeInUse(context),
   };
   const card = wholeAnswer(triage);
+  const asked = nextQuestion(triage);
   return {
     ...card,
     read: [`your question as ${typed('triage', { seen: id })}`, ...card.read, ...(water?.read ?? [])],
     facts: [...card.facts, ...(water?.facts ?? [])],
-    steps: [...card.steps, ...(water?.steps ?? [])],
+    steps: [
+      ...card.steps,
+      ...(water?.steps ?? []),
+      ...(asked === undefined ? [] : [`To narrow it down, choose below. ${asked.ask}`]),
+    ],
     cautions: [
       ...palytoxinCautions(coralsIn(heard.text).flatMap(({ entries }) => entries)),
       ...card.cautions,

@@ -18,19 +18,28 @@ export function againstSpan(claimed: number, { low, high }: Span): Verdict {
   return claimed >= low * (1 - ROUGHLY) && claimed <= high * (1 + ROUGHLY) ? 'roughly right' : 'wrong';
 }
 
-/** "21 % less", "606 % more", "as meant": what comes of it against what was meant. */
+/** From here on "times as much" says it plainer than per cent. */
+const TIMES = 2;
+
+/** "21 % less", "40 % more", "8.1 times as much", "as meant": what comes of it against what was meant. */
 export function against(real: number, meant: number): string {
-  const percent = (real / meant - 1) * 100;
+  const ratio = real / meant;
+  if (ratio >= TIMES) return `${timesOf(ratio)} times as much`;
+  const percent = (ratio - 1) * 100;
   if (Math.abs(percent) < 0.5) return 'as meant';
   return `${fixed(Math.abs(percent), Math.abs(percent) < 10 ? 1 : 0)} % ${percent < 0 ? 'less' : 'more'}`;
 }
 
-/** The same for a range: "606 to 782 % more". */
+/** The same for a range: "7.1 to 8.8 times as much", "10 to 21 % less". */
 export function spanAgainst({ low, high }: Span, meant: number): string {
   const [first, last] = [against(low, meant), against(high, meant)];
   if (first === last) return first;
-  const [side, other] = [first.slice(-4), last.slice(-4)];
-  return side === other && side !== 'eant'
-    ? `${first.replace(/ % \w+$/, '')} to ${last}`
-    : `${first} to ${last}`;
+  const unit = [' times as much', ' % less', ' % more'].find(
+    (end) => first.endsWith(end) && last.endsWith(end),
+  );
+  return unit === undefined ? `${first} to ${last}` : `${first.slice(0, -unit.length)} to ${last}`;
+}
+
+function timesOf(ratio: number): string {
+  return fixed(ratio, ratio < 10 ? 1 : 0);
 }

@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { REST } from 'discord.js';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { definitions } from '../../bot/discord/register/definition.ts';
+import { menus } from '../../bot/discord/menu/menus.ts';
+import { definitions, menuDefinitions } from '../../bot/discord/register/definition.ts';
 import { register } from '../../bot/discord/register/registration.ts';
 import { restOptions } from '../../bot/discord/rest.ts';
 import { commands } from '../../commands/index.ts';
@@ -22,7 +23,7 @@ beforeAll(async () => {
   built = build();
   standIn = await startStandIn({ waitMs: patience });
   const rest = new REST(restOptions(standIn.apiBase)).setToken(standIn.token);
-  await register(rest, definitions(commands), 'global', false);
+  await register(rest, [...definitions(commands), ...menuDefinitions(menus)], 'global', false);
 });
 
 afterAll(async () => {

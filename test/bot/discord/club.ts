@@ -78,11 +78,12 @@ export async function openClub(how: How = {}): Promise<Club> {
   return { standIn, bot: first, store, log, refusals, restart, close };
 }
 
+const now = (): number => nowMs;
+
 /** The desk of a bot over a store; its log is silent. */
 export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Partial<Desk>): Desk {
   const { keepFor, settingsOf, changeSettings } = store;
   const kept = { keepFor, settingsOf, changeSettings };
-  const now = (): number => nowMs;
   const alone = { turnOf: () => 'now' as const, ...openTalks(now) };
   return { log: openLog('silent'), nowMs: now, toPng: onePixel, ...alone, ...kept, ...how };
 }
