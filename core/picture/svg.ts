@@ -2,8 +2,8 @@ type Attributes = Readonly<Record<string, string | number>>;
 
 /** An SVG element: `tag('circle', { r: 4 })` -> `<circle r="4"/>`. Values are escaped, children are not. */
 export function tag(name: string, attributes: Attributes, ...children: readonly string[]): string {
-  const written = Object.entries(attributes).map(([key, value]) => ` ${key}="${attributeText(value)}"`);
-  const opening = `<${name}${written.join('')}`;
+  let opening = `<${name}`;
+  for (const key in attributes) opening += ` ${key}="${attributeText(attributes[key] ?? '')}"`;
   return children.length === 0 ? `${opening}/>` : `${opening}>${children.join('')}</${name}>`;
 }
 
@@ -25,11 +25,15 @@ export function words(text: string, { x, y, size, fill, anchor = 'start' }: Word
   return tag('text', { x, y, 'font-size': size, fill, 'text-anchor': anchor }, escapeText(text));
 }
 
+/** Letters that stand for themselves, with single spaces: most texts, and quickly told. */
+const PLAIN = /^(?:[!#-%(-;=?-~]| (?! ))*$/;
+
 /**
  * Text as XML character data. What XML 1.0 does not allow (control characters, lone surrogates, U+FFFE and U+FFFF) and
  * marks that turn the direction of writing are left out; line breaks become spaces.
  */
 export function escapeText(text: string): string {
+  if (PLAIN.test(text)) return text;
   return text
     .replace(/\s+/gu, ' ')
     .replace(/[\p{Cc}\p{Cs}\u202a-\u202e\u2066-\u2069\u200e\u200f\ufffd-\uffff]/gu, '')
@@ -48,8 +52,16 @@ const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[\u0020-\u024f]/, 0.64],
 ];
 
+/** Widths looked up once; a text can bring any letter, so not without end. */
+const MOST_KNOWN = 1000;
+const knownWidths = new Map<string, number>();
+
 function widthOf(character: string): number {
-  return WIDTHS.find(([group]) => group.test(character))?.[1] ?? 1.2;
+  const known = knownWidths.get(character);
+  if (known !== undefined) return known;
+  const width = WIDTHS.find(([group]) => group.test(character))?.[1] ?? 1.2;
+  if (knownWidths.size < MOST_KNOWN) knownWidths.set(character, width);
+  return width;
 }
 
 /** About how wide a text is at a font size: rather too wide than too narrow. */

@@ -20,8 +20,8 @@ export interface LightSlice {
 /** Lines are drawn no further than this from a reading, cm: there the mean of the few in reach jumps. Project rule. */
 const NEAR_CM = (2 / 3) * READING_RADIUS_CM;
 /** About so many points are worked out for a slice; fewer, but no less than `LEAST_CELLS`, where many readings are near. */
-const MOST_CELLS = 700;
-const LEAST_CELLS = 250;
+const MOST_CELLS = 420;
+const LEAST_CELLS = 200;
 
 /**
  * Lines of equal light in the cut that has the most readings near: marching squares over `lightAt` on a grid. Where no
