@@ -1,3 +1,4 @@
+import { counted } from '../core/quantity/format.ts';
 import { z } from 'zod';
 import { answer, type Answer, type Fact } from './answer.ts';
 import { defineCommand, type Command } from './command.ts';
@@ -71,10 +72,6 @@ function tanksOf(keep: Keep): readonly Fact[] {
     const additions = keep.additions(id, {}).length;
     return { label: name, value: `${counted(readings, 'reading')}, ${counted(additions, 'addition')}` };
   });
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }
 
 export const mydataCommands: readonly Command[] = [exportCommand, eraseCommand];

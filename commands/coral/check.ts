@@ -17,7 +17,7 @@ import {
   worstOf,
 } from './finding-words.ts';
 import { placementAnswer } from './placement-answer.ts';
-import { sceneOf } from './scene-of.ts';
+import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
 import { tankInput, tankOption } from './tank-input.ts';
 
@@ -61,7 +61,7 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
   const label = labelsOf(scene);
   return answer({
     headline: `${name}: ${countWords(scene, findings)}.`,
-    read: [`${corals.length} corals, ${scene.light.length} light readings, flow ${scene.flow ?? 'not said'}`],
+    read: [sceneWords(scene)],
     facts: [
       ...problems.slice(0, MOST_TOLD).map(factOf),
       ...(problems.length > MOST_TOLD

@@ -7,7 +7,7 @@ import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { countWords, labelsOf, peopleCautions, problemsIn, ruleWords, sourcesOf } from './finding-words.ts';
-import { sceneOf } from './scene-of.ts';
+import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
 import { tankInput, tankOption } from './tank-input.ts';
 
@@ -28,7 +28,7 @@ export const mapCoralsCommand = defineCommand({
 });
 
 function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, string>>): Answer {
-  const { corals, light, flow } = scene;
+  const { corals } = scene;
   const findings = check(scene);
   const problems = problemsIn(findings);
   const facts = troublesOf(scene, findings).map(factOf);
@@ -39,10 +39,7 @@ function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, st
       corals.length === 0
         ? `${name} has no corals here yet: the map shows the empty glass.`
         : `${name} from above and from the front: ${countWords(scene, findings)}.`,
-    read: [
-      `${corals.length} corals, ${light.length} light readings, flow ${flow ?? 'not said'}`,
-      ...(isLong ? ['all that is to move or to watch is in the file'] : []),
-    ],
+    read: [sceneWords(scene), ...(isLong ? ['all that is to move or to watch is in the file'] : [])],
     facts,
     steps: stepsFor(scene, problems),
     cautions: [

@@ -1,3 +1,4 @@
+import { counted } from '../../core/quantity/format.ts';
 import { coralById } from '../../core/corals/coral-list.ts';
 import { guessedBox } from '../../core/corals/guessed-box.ts';
 import type { Box, LightPoint, Placed, Scene } from '../../core/corals/scene.ts';
@@ -62,4 +63,9 @@ function lightPointOf({ id, spot, ppfd, atMs }: KeptLightPoint): LightPoint {
 
 function daysSince(day: string, nowMs: number): number {
   return Math.max(0, Math.floor((nowMs - Date.parse(`${day}T00:00:00Z`)) / DAY_MS));
+}
+
+/** "3 corals, 1 light reading, flow not said". */
+export function sceneWords({ corals, light, flow }: Scene): string {
+  return `${counted(corals.length, 'coral')}, ${counted(light.length, 'light reading')}, flow ${flow ?? 'not said'}`;
 }

@@ -1,3 +1,4 @@
+import { counted } from '../../core/quantity/format.ts';
 import { z } from 'zod';
 import { COLUMNS, MOST_ROWS, readRows, type BadLine, type ReadRow } from '../../core/log/rows.ts';
 import { printed } from '../../core/log/value.ts';
@@ -36,7 +37,7 @@ export const importCommand = defineCommand({
     const times = fresh.map(({ atMs }) => atMs).sort((a, b) => a - b);
     const [first, last] = [times[0], times.at(-1)];
     return answer({
-      headline: `${counted(count)} of ${input.file.name} logged for ${tank.name}${known.length === 0 ? '' : `; ${counted(known.length)} passed over, because there is one of that time already`}.`,
+      headline: `${counted(count, 'reading')} of ${input.file.name} logged for ${tank.name}${known.length === 0 ? '' : `; ${counted(known.length, 'reading')} passed over, because there is one of that time already`}.`,
       read: [
         ...(first === undefined || last === undefined
           ? []
@@ -63,10 +64,6 @@ export const importCommand = defineCommand({
 
 /** Most lines named one by one. */
 const NAMED = 10;
-
-function counted(count: number): string {
-  return `${count} ${count === 1 ? 'reading' : 'readings'}`;
-}
 
 interface Sorted {
   readonly fresh: readonly ReadRow[];

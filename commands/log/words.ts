@@ -1,4 +1,4 @@
-import { fixed } from '../../core/quantity/format.ts';
+import { counted, fixed } from '../../core/quantity/format.ts';
 import { localTime } from '../../core/words/when.ts';
 import type { Context } from '../command.ts';
 
@@ -13,10 +13,6 @@ export function spanWords(ms: number): string {
   if (hours < 36) return counted(Math.round(hours), 'hour');
   const days = hours / 24;
   return days < 10 ? counted(Number(fixed(days, 1)), 'day') : counted(Math.round(days), 'day');
-}
-
-function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
 /** "2026-01-03 18:00", by the asker's clock. */

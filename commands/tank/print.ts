@@ -1,5 +1,5 @@
 import { shownIn } from '../../core/log/value.ts';
-import { fixed, toUnit, volumeAsWritten } from '../../core/quantity/format.ts';
+import { counted, fixed, toUnit, volumeAsWritten } from '../../core/quantity/format.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
 import { targetFor, type TankKind } from '../../core/water/targets.ts';
 import type { PreferredUnits, TankProfile } from '../keep.ts';
@@ -68,12 +68,8 @@ export function ageWords(startedOn: string, nowMs: number): string {
   const early = now.getUTCDate() < start.getUTCDate() ? 1 : 0;
   const months =
     (now.getUTCFullYear() - start.getUTCFullYear()) * 12 + now.getUTCMonth() - start.getUTCMonth() - early;
-  if (months < 2) return plural(Math.max(0, Math.floor((nowMs - start.getTime()) / 86_400_000)), 'day');
+  if (months < 2) return counted(Math.max(0, Math.floor((nowMs - start.getTime()) / 86_400_000)), 'day');
   const years = Math.floor(months / 12);
-  const rest = months % 12 === 0 ? [] : [plural(months % 12, 'month')];
-  return [...(years === 0 ? [] : [plural(years, 'year')]), ...rest].join(' ');
-}
-
-function plural(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
+  const rest = months % 12 === 0 ? [] : [counted(months % 12, 'month')];
+  return [...(years === 0 ? [] : [counted(years, 'year')]), ...rest].join(' ');
 }

@@ -1,3 +1,4 @@
+import { counted } from '../quantity/format.ts';
 import type { Scene } from '../corals/scene.ts';
 import { MOST_ALT } from './alt.ts';
 import { countOf, troubleWords, type Shown, type Trouble } from './tank-map-shown.ts';
@@ -37,5 +38,5 @@ function withTroubles(head: string, troubles: readonly Trouble[]): string {
 }
 
 function count(number: number, what: string): string {
-  return `${number === 0 ? 'no' : number} ${what}${number === 1 ? '' : 's'}`;
+  return number === 0 ? `no ${what}s` : counted(number, what);
 }

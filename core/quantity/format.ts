@@ -16,6 +16,11 @@ export function fixed(value: number, decimals: number): string {
   return Number.isFinite(value) ? trimZeros(value.toFixed(decimals)) : 'unknown';
 }
 
+/** "1 reading", "0 readings", "2.5 days": a count with its word. */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
 function trimZeros(text: string): string {
   const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
   return trimmed === '-0' ? '0' : trimmed;
