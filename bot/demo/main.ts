@@ -10,6 +10,7 @@ import { roomFile } from '../store/files.ts';
 import { openStore } from '../store/open.ts';
 import { openRoom } from '../terminal/room.ts';
 import { club, fillTank } from './club.ts';
+import { fillCorals } from './corals.ts';
 import { talk } from './talk.ts';
 
 /** The demo ends at this moment, so that it prints the same on every day. */
@@ -19,6 +20,8 @@ const dataDir = mkdtempSync(join(tmpdir(), 'sumpside-demo-'));
 const log = openLog('warn');
 const store = openStore({ file: roomFile(dataDir), nowMs: () => NOW_MS, log });
 for (const tank of club) fillTank(store.keepFor(tank.personId), tank, NOW_MS);
+const keep = store.keepFor('local');
+for (const { id } of keep.tanks()) fillCorals(keep, id, NOW_MS);
 process.stdout.write(`An invented club of ${club.length} tanks and a year of readings, in ${dataDir}\n\n`);
 await openRoom({
   input: Readable.from(talk.map((line) => `${line}\n`)),
@@ -27,7 +30,7 @@ await openRoom({
   ask,
   nowMs: () => NOW_MS,
   zone: 'UTC',
-  keep: store.keepFor('local'),
+  keep,
   dataDir,
   toPng,
   reportFailure: (error) => logFailure(log, error, 'the demo failed'),

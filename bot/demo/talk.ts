@@ -8,6 +8,10 @@ export const talk: readonly string[] = [
   '/log add readings:430/8.3/1320 sg 1.0262 25.4c no3 9 po4 .05 note:after the water change',
   '/checkup',
   'nitrate 20, 15% a week, how many to 8',
+  '/coral check',
+  '/coral map',
+  'how much light for a new acan',
+  'my zoas wont open since yesterday',
   '/tank share',
   '/mydata export',
 ];

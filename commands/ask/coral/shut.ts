@@ -9,7 +9,7 @@ import { readingIntent } from '../readings.ts';
 import { cmAndInches } from './lengths.ts';
 
 const SHUT = ['(?:stays?|staying|still|is|are|all|keeps?) (?:pulled in|closed|shut|retracted|tight|in)', 'pulled in', "(?:not|isnt|isn't|wont|won't|never|doesnt|doesn't) (?:be )?open(?:ing|ed)?(?: up)?", 'retracted', 'closed up'] as const; // prettier-ignore
-const NEW = ['new', 'just (?:got|bought|added|arrived|came|put)', 'since (?:yesterday|i (?:got|bought|added|put)|it (?:came|arrived)|(?:mon|tues|wednes|thurs|fri|satur|sun)day)', 'yesterday', String.raw`(?:\d+|a|one|two|three|few|couple(?: of)?) (?:days?|weeks?) ago`, 'got'] as const; // prettier-ignore
+const NEW = ['new', 'got', 'bought', 'added', 'received', 'picked up', 'arrived', 'came', 'introduced', 'placed'] as const; // prettier-ignore
 
 /** A new coral that stays shut in water that reads well: leave it, look, and ask; nothing is ordered. */
 export const shutIntent: Intent = (heard, context) => {
@@ -22,7 +22,7 @@ export const shutIntent: Intent = (heard, context) => {
   if (water?.facts.some(({ verdict }) => verdict !== undefined && verdict !== 'fine')) return undefined;
   const { light, flow } = entry;
   return answer({
-    headline: `Leave it alone first: a new ${named.name} often takes days to two weeks to open.${water === undefined ? '' : ` Water: ${lower(water.headline)}`}`,
+    headline: `Leave it alone first: a new piece often takes days to two weeks to open.${water === undefined ? '' : ` Water: ${lower(water.headline)}`}`,
     read: [
       `${named.name} as ${name}${named.entries.length > 1 ? ' or its near kin' : ''}, new and shut`,
       ...(water?.read ?? []),

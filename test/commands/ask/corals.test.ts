@@ -70,3 +70,11 @@ describe('a salinity that is asked to be judged', () => {
     expect(text).not.toMatch(/density at 25/);
   });
 });
+
+describe('a coral that is shut', () => {
+  it('is taken for new only where it came lately', () => {
+    expect(headline('got a duncan 3 days ago stays closed')).toMatch(/^Leave it alone first/);
+    expect(headline('my duncan is closed since the water change')).not.toMatch(/new piece/);
+    expect(headline('my zoas wont open since yesterday')).not.toMatch(/new piece/);
+  });
+});
