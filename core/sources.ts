@@ -1,10 +1,5 @@
 import { coralSources } from './corals/sources.ts';
-
-/** Where a number comes from. `kind` keeps published values apart from habit and from memory. */
-export interface Source {
-  readonly title: string;
-  readonly kind: 'published' | 'standard' | 'practice' | 'memory' | 'project';
-}
+import type { Source } from './source.ts';
 
 /** Every source cited by `core`: code to full reference. An answer carries codes, a renderer prints titles. */
 export const sources = {

@@ -67,6 +67,10 @@ describe.each(pages)('%s', (page) => {
   });
 });
 
+function typedIn(lines: readonly string[]): readonly string[] {
+  return lines.filter((line) => line.startsWith('> ')).map((line) => line.slice(2));
+}
+
 /**
  * The blocks of the language "room", typed one after the other into one store: a line after "> " is typed, every other
  * line must be shown after it, in this order; "..." stands for lines left out.
@@ -75,9 +79,6 @@ describe('the tour in README.md', () => {
   const tour = blocks(readFileSync('README.md', 'utf8'), 'room').map((block) =>
     block.split('\n').filter((line) => line.trim() !== '...' && line.trim() !== ''),
   );
-  const typedIn = (lines: readonly string[]): readonly string[] =>
-    lines.filter((line) => line.startsWith('> ')).map((line) => line.slice(2));
-
   it('is long enough to be one, and each step shows something', () => {
     expect(tour.flatMap(typedIn).length).toBeGreaterThanOrEqual(10);
     for (const lines of tour)

@@ -1,4 +1,4 @@
-import type { Source } from '../sources.ts';
+import type { Source } from '../source.ts';
 
 /** A source of the coral guide: where to find it, and how much of it was read for this project. */
 export interface CoralSource extends Source {
