@@ -4,7 +4,6 @@ import { Problem } from '../core/problem.ts';
 import { compileSooner } from './compile-sooner.ts';
 import { loadEnvFile, readConfig } from './config.ts';
 import type { Config } from './config.ts';
-import { backUpDaily } from './daily-backup.ts';
 import { beat, heartbeatFile } from './heartbeat.ts';
 import { logFailure, openLog } from './log.ts';
 import type { Logger } from './log.ts';
@@ -13,6 +12,7 @@ import type { Store } from './store/open.ts';
 import { LOCAL_PERSON } from './store/people.ts';
 import { openTalks } from './talks.ts';
 import { openTurns } from './turns.ts';
+import { keepUp } from './upkeep.ts';
 
 /** Settings that must be put right first (sysexits.h: EX_CONFIG): a supervisor should not start the bot again. */
 const exitConfig = 78;
@@ -41,7 +41,7 @@ async function openDiscord(token: string, config: Config, log: Logger): Promise<
   });
   await bot.start();
   beat(heartbeatFile(config.dataDir), { isWell: bot.isConnected, nowMs: Date.now, log });
-  backUpDaily(store, Date.now, log);
+  keepUp(store, Date.now, log);
 }
 
 async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {

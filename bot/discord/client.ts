@@ -21,7 +21,7 @@ export interface BotParts extends Desk {
   /** Discord will not have this bot as it is; it will not try again by itself. */
   readonly onRefused: (problem: Problem) => void;
   /** Hears which servers the bot is put into and taken out of. */
-  readonly servers?: Pick<Servers, 'serverLeft' | 'serverJoined' | 'forgetServersLeftBefore'>;
+  readonly servers?: Pick<Servers, 'serverLeft' | 'serverJoined' | 'onlyServers'>;
   /** Sends reminders from the first login until the bot stops. */
   readonly loop?: Loop;
 }
@@ -37,7 +37,6 @@ export interface Bot {
 
 const drainMs = 5000;
 const closeMs = 3000;
-const keptMs = 30 * 24 * 60 * 60 * 1000;
 
 /** The bot on Discord, not yet started. */
 export function createBot(parts: BotParts): Bot {
@@ -105,13 +104,11 @@ function createClient(apiBase: string): Client {
   });
 }
 
-/** What a server set is kept for a while after the bot has left it. */
+/** Which servers the bot is in; it may have been put out of one while it was not connected. */
 function followServers(client: Client, servers: NonNullable<BotParts['servers']>, nowMs: () => number): void {
   client.on(Events.GuildCreate, ({ id }) => servers.serverJoined(id));
-  client.on(Events.GuildDelete, ({ id }) => {
-    servers.serverLeft(id, nowMs());
-    servers.forgetServersLeftBefore(nowMs() - keptMs);
-  });
+  client.on(Events.GuildDelete, ({ id }) => servers.serverLeft(id, nowMs()));
+  client.on(Events.ClientReady, ({ guilds }) => servers.onlyServers([...guilds.cache.keys()], nowMs()));
 }
 
 function onInteraction(desk: Desk, drafts: Drafts, interaction: Interaction): Promise<void> | undefined {

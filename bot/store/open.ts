@@ -17,6 +17,9 @@ export interface StoreOptions {
   readonly log?: Logger | undefined;
 }
 
+/** What a server set is kept for so long after the bot has left it. */
+const SERVER_KEPT_MS = 30 * 24 * 60 * 60 * 1000;
+
 export interface Store extends Servers {
   /** What is kept of one person: a Discord id, or `LOCAL_PERSON` in the terminal room. */
   readonly keepFor: (personId: string) => Keep;
@@ -27,10 +30,10 @@ export interface Store extends Servers {
   /** Resolves with the path of the copy. A store in memory has none. */
   readonly backupNow: () => Promise<string>;
   /**
-   * To be called every so often: removes what is over, and makes the day's copy (UTC) if it is not there; a store in
-   * memory makes none.
+   * To be called every so often: removes what is over, and makes the day's copy (UTC) if it is not there, with its path;
+   * a store in memory makes none.
    */
-  readonly backupWhenDue: (nowMs: number) => Promise<string | undefined>;
+  readonly upkeep: (nowMs: number) => Promise<string | undefined>;
   /** A copy under way is given up and rejects. */
   readonly close: () => void;
 }
@@ -59,8 +62,9 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
           if (inMemory) throw new Error('a store in memory has no backup');
           return backups.now(nowMs());
         },
-        backupWhenDue: async (dueMs) => {
+        upkeep: async (dueMs) => {
           tables.shownTanks.forgetOver();
+          tables.servers.forgetServersLeftBefore(dueMs - SERVER_KEPT_MS);
           return inMemory ? undefined : backups.whenDue(dueMs);
         },
         close: () => void db.close(),

@@ -77,7 +77,7 @@ describe('a backup', () => {
   it('is made once when asked for twice at the same time', async () => {
     const { store } = filled(newFile());
     expect(
-      new Set(await Promise.all([store.backupNow(), store.backupWhenDue(NOW_MS), store.backupNow()])).size,
+      new Set(await Promise.all([store.backupNow(), store.upkeep(NOW_MS), store.backupNow()])).size,
     ).toBe(1);
   });
 
@@ -106,7 +106,7 @@ describe('a backup', () => {
   it('is not made of a store in memory', async () => {
     const store = opened();
     await expect(store.backupNow()).rejects.toThrow('in memory');
-    expect(await store.backupWhenDue(NOW_MS)).toBeUndefined();
+    expect(await store.upkeep(NOW_MS)).toBeUndefined();
   });
 });
 
@@ -116,7 +116,7 @@ describe('the daily backup', () => {
     const store = opened(file);
     const made: (string | undefined)[] = [];
     for (let hour = 0; hour < 24 * 12; hour += 4)
-      made.push(await store.backupWhenDue(NOW_MS + hour * (DAY_MS / 24)));
+      made.push(await store.upkeep(NOW_MS + hour * (DAY_MS / 24)));
     expect(made.filter((path) => path !== undefined)).toHaveLength(13);
     expect(backupsOf(file)).toHaveLength(BACKUPS_KEPT);
     expect([backupsOf(file)[0], backupsOf(file).at(-1)]).toEqual([
@@ -140,9 +140,9 @@ describe('the daily backup', () => {
     const early = 'sumpside-2026-03-14-from-version-1.sqlite';
     const late = 'sumpside-2026-03-21-from-version-2.sqlite';
     for (const name of [...others, early, late]) writeFileSync(join(dirname(file), 'backups', name), '');
-    for (let day = 1; day < BACKUPS_KEPT; day++) await store.backupWhenDue(NOW_MS + day * DAY_MS);
+    for (let day = 1; day < BACKUPS_KEPT; day++) await store.upkeep(NOW_MS + day * DAY_MS);
     expect(backupsOf(file)).toEqual(expect.arrayContaining([...others, early, late]));
-    for (let day = BACKUPS_KEPT; day < 10; day++) await store.backupWhenDue(NOW_MS + day * DAY_MS);
+    for (let day = BACKUPS_KEPT; day < 10; day++) await store.upkeep(NOW_MS + day * DAY_MS);
     expect(backupsOf(file)).toEqual(expect.arrayContaining([...others, late]));
     expect(backupsOf(file)).not.toContain(early);
     expect(backupsOf(file)).toHaveLength(BACKUPS_KEPT + others.length + 1);

@@ -39,6 +39,26 @@ describe("a server's settings", () => {
     expect(raw(file, (db) => db.prepare('SELECT id FROM server').pluck().all())).toEqual([OTHER]);
   });
 
+  it('are forgotten by the upkeep 30 days after the bot left, also where it left unnoticed', async () => {
+    const store = opened();
+    for (const id of [CLUB, OTHER]) store.changeSettings(id, loud);
+    store.onlyServers([OTHER], NOW_MS);
+    store.onlyServers([OTHER], NOW_MS + 5 * DAY_MS);
+    await store.upkeep(NOW_MS + 30 * DAY_MS);
+    expect(store.settingsOf(CLUB)).toEqual(loud);
+    await store.upkeep(NOW_MS + 30 * DAY_MS + 1);
+    expect([store.settingsOf(CLUB), store.settingsOf(OTHER)]).toEqual([quietSettings, loud]);
+  });
+
+  it('stay when the bot is found to be back', async () => {
+    const store = opened();
+    store.changeSettings(CLUB, loud);
+    store.serverLeft(CLUB, NOW_MS);
+    store.onlyServers([CLUB], NOW_MS + DAY_MS);
+    await store.upkeep(NOW_MS + 100 * DAY_MS);
+    expect(store.settingsOf(CLUB)).toEqual(loud);
+  });
+
   it('come back to life when they are changed again', () => {
     const store = opened();
     store.changeSettings(CLUB, loud);

@@ -137,10 +137,10 @@ describe('a helper of whom nothing else is kept', () => {
     const { clock, store, ada, reef } = club();
     ada.showTo(reef, DAN);
     clock.nowMs += SHOWN_MS - 1;
-    await store.backupWhenDue(clock.nowMs);
+    await store.upkeep(clock.nowMs);
     expect(store.personCount()).toBe(2);
     clock.nowMs += 1;
-    await store.backupWhenDue(clock.nowMs);
+    await store.upkeep(clock.nowMs);
     expect(store.personCount()).toBe(1);
   });
 

@@ -2,18 +2,18 @@ import { logFailure } from './log.ts';
 import type { Logger } from './log.ts';
 import type { Store } from './store/open.ts';
 
-/** Much less than a day, so that a day is not missed; the store itself knows whether a copy is due. */
+/** Much less than a day, so that a day is not missed; the store itself knows what is due. */
 const oftenMs = 15 * 60 * 1000;
 
-/** Makes the copy of the day now and then, for as long as the process lives. It keeps no process alive. */
-export function backUpDaily(
-  store: Pick<Store, 'backupWhenDue'>,
+/** Has the store tidied and copied now and then, for as long as the process lives. It keeps no process alive. */
+export function keepUp(
+  store: Pick<Store, 'upkeep'>,
   nowMs: () => number,
   log: Logger,
   everyMs = oftenMs,
 ): { readonly stop: () => void } {
   const look = (): void => {
-    store.backupWhenDue(nowMs()).catch((error: unknown) => logFailure(log, error, 'no backup was made'));
+    store.upkeep(nowMs()).catch((error: unknown) => logFailure(log, error, 'no backup was made'));
   };
   look();
   const timer = setInterval(look, everyMs).unref();

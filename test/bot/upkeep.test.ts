@@ -2,10 +2,10 @@ import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { backUpDaily } from '../../bot/daily-backup.ts';
 import { openLog } from '../../bot/log.ts';
 import { memberFile } from '../../bot/store/files.ts';
 import { openStore } from '../../bot/store/open.ts';
+import { keepUp } from '../../bot/upkeep.ts';
 
 let folder: string;
 
@@ -29,7 +29,7 @@ describe('the daily backup', () => {
     let now = Date.UTC(2025, 2, 14, 23);
     const nowMs = (): number => now;
     const store = openStore({ file: memberFile(folder), nowMs });
-    const backups = backUpDaily(store, nowMs, openLog('silent'), 5);
+    const backups = keepUp(store, nowMs, openLog('silent'), 5);
     await vi.waitFor(() => expect(copies()).toEqual(['sumpside-2025-03-14.sqlite']));
     now += 3_600_000;
     await vi.waitFor(() =>
@@ -44,7 +44,7 @@ describe('the daily backup', () => {
     const log = openLog('error', { write: (line) => void lines.push(line) });
     const store = openStore({ file: memberFile(folder), nowMs: () => 0 });
     store.close();
-    const backups = backUpDaily(store, () => 0, log, 5);
+    const backups = keepUp(store, () => 0, log, 5);
     await vi.waitFor(() => expect(lines.length).toBeGreaterThan(1));
     backups.stop();
     expect(lines[0]).toMatch(/"errorId":"[0-9a-f]{8}".*no backup was made/);
