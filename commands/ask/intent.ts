@@ -5,9 +5,17 @@ import type { Context } from '../command.ts';
 /** One kind of question: answers it, or undefined when the sentence is not of that kind. */
 export type Intent = (heard: Heard, context: Context) => Answer | undefined;
 
-/** Whether any of the words occurs as a whole word; words may be patterns. */
+/** The words of intents are fixed, so each list is compiled once. */
+const compiled = new Map<string, RegExp>();
+
+/** Whether any of the words occurs as a whole word; words may be patterns. They are fixed texts, never a member's. */
 export function says(heard: Heard, ...words: readonly string[]): boolean {
-  return new RegExp(String.raw`(?<![a-z0-9])(?:${words.join('|')})(?![a-z0-9])`).test(heard.text);
+  const list = words.join('|');
+  const known = compiled.get(list);
+  if (known !== undefined) return known.test(heard.text);
+  const pattern = new RegExp(String.raw`(?<![a-z0-9])(?:${list})(?![a-z0-9])`);
+  compiled.set(list, pattern);
+  return pattern.test(heard.text);
 }
 
 /** Whether others may read the answer: on a server, where no tank in use makes an answer in plain words private. */
