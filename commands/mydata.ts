@@ -24,8 +24,8 @@ const exportCommand = defineCommand({
     const all = keep.exportAll();
     const wide = JSON.stringify(all, null, 2);
     const text = wide.length > WIDE_FILE ? JSON.stringify(all) : wide;
-    const facts = tanksOf(keep);
-    const none = facts.length === 0 ? ' You have no tank here.' : '';
+    const facts = keptOf(keep);
+    const none = keep.tanks().length === 0 ? ' You have no tank here.' : '';
     return answer({
       headline: `Everything kept of you is in the file.${none}`,
       facts,
@@ -44,7 +44,7 @@ const eraseCommand = defineCommand({
   }),
   run: ({ sure }, context) => {
     const keep = keepOf(context);
-    const facts = tanksOf(keep);
+    const facts = keptOf(keep);
     if (sure === undefined && facts.length > 0) return asked(facts);
     keep.eraseAll();
     return facts.length > 0 ? erased(facts) : answer({ headline: NOTHING });
@@ -65,13 +65,31 @@ function erased(facts: readonly Fact[]): Answer {
   return answer({ headline: 'Everything kept of you is removed.', facts, cautions: [BACKUPS] });
 }
 
-/** One line a tank with what hangs on it. */
-function tanksOf(keep: Keep): readonly Fact[] {
-  return keep.tanks().map(({ id, name }) => {
-    const readings = keep.readings(id, {}).length;
-    const additions = keep.additions(id, {}).length;
-    return { label: name, value: `${counted(readings, 'reading')}, ${counted(additions, 'addition')}` };
-  });
+/** What is kept: one line a tank with what hangs on it, then the rest. */
+function keptOf(keep: Keep): readonly Fact[] {
+  const zone = keep.zone();
+  return [
+    ...keep.tanks().map(({ id, name }) => ({ label: name, value: hangingOn(keep, id) })),
+    ...countFact('reminders', keep.reminders()),
+    ...countFact('hand-overs', keep.handOvers()),
+    ...countFact('tanks shown to you', keep.shownToMe()),
+    ...(zone === undefined ? [] : [{ label: 'time zone', value: zone }]),
+  ];
+}
+
+function hangingOn(keep: Keep, tankId: number): string {
+  const corals = keep.corals(tankId).length;
+  const points = keep.lightPoints(tankId).length;
+  return [
+    counted(keep.readings(tankId, {}).length, 'reading'),
+    counted(keep.additions(tankId, {}).length, 'addition'),
+    ...(corals === 0 ? [] : [counted(corals, 'coral')]),
+    ...(points === 0 ? [] : [counted(points, 'light reading')]),
+  ].join(', ');
+}
+
+function countFact(label: string, all: readonly unknown[]): readonly Fact[] {
+  return all.length === 0 ? [] : [{ label, value: String(all.length) }];
 }
 
 export const mydataCommands: readonly Command[] = [exportCommand, eraseCommand];

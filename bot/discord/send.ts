@@ -71,8 +71,8 @@ function ephemeral({ body, files }: Rendered): Rendered {
 }
 
 /**
- * Answers a message and tells the id of the reply; where the bot may not speak, only the log knows. It pings nobody unless
- * the writer of the message is to hear of it.
+ * Answers a message and tells the id of the reply; where the bot may not speak, only the log knows, and where it may not
+ * attach files a picture is told in words. It pings nobody unless the writer of the message is to hear of it.
  */
 export async function replyToMessage(
   desk: Desk,
@@ -86,7 +86,12 @@ export async function replyToMessage(
     const mentions = pingsAuthor ? { allowed_mentions: { parse: [], replied_user: true } } : {};
     sentId = await replyTo(message, { body: { ...body, ...mentions }, files });
   };
-  await deliver(desk.log, await drawn(desk, answer), send, ids);
+  const sendOrTell = (what: Rendered): Promise<void> =>
+    send(what).catch((error: unknown) => {
+      if (what.files.length === 0 || !mayNot(error)) throw error;
+      return send(render(answer));
+    });
+  await deliver(desk.log, await drawn(desk, answer), sendOrTell, ids);
   return sentId;
 }
 
@@ -130,6 +135,10 @@ async function deliver(
 
 function wasRefused(error: unknown): boolean {
   return error instanceof DiscordAPIError && refusedForm.has(error.code);
+}
+
+function mayNot(error: unknown): boolean {
+  return error instanceof DiscordAPIError && error.code === RESTJSONErrorCodes.MissingPermissions;
 }
 
 function idsOf({ id, user }: Answerable): Ids {

@@ -118,6 +118,28 @@ describe('what is kept', () => {
   });
 });
 
+describe('a bot that is started again in the middle of a talk', () => {
+  it('still has the tank and its buttons, and no longer the talk', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'sumpside-main-'));
+    const env = { DATA_DIR: join(folder, 'var') };
+    const first = await startReady(env);
+    const made = { name: 'Lagoon', volume: '251.7 L', kind: 'mixed' };
+    expect((await standIn.slash('tank', made, { subcommand: 'new' }).reply).text).toContain('Lagoon is kept');
+    const asked = await standIn.directMessage('raise alk 7.2 to 8.4 with soda ash').reply;
+    expect(asked.text).toContain('in 251.7 L');
+    first.process.kill('SIGTERM');
+    expect(await first.exit).toBe(0);
+
+    const second = await startReady(env);
+    expect((await standIn.directMessage('and with baking soda?').reply).text).not.toContain('251.7');
+    const held = standIn.component('run:tank show?tank=Lagoon');
+    expect((await held.reply).text).toContain('Lagoon: 251.7 L');
+    second.process.kill('SIGTERM');
+    expect(await second.exit).toBe(0);
+    rmSync(folder, { recursive: true, force: true });
+  });
+});
+
 describe('main with a token', () => {
   it('answers on Discord and ends cleanly on SIGTERM, the answer under way included', async () => {
     const bot = await startReady();

@@ -89,6 +89,40 @@ describe('/mydata erase', () => {
     expect(store.personCount()).toBe(1);
   });
 
+  it('asks too where there are reminders but no tank', () => {
+    const zone = 'Asia/Tokyo';
+    keep.addReminder(
+      {
+        text: 'change filter floss',
+        parameters: [],
+        zone,
+        anchor: '2026-03-14 09:00',
+        rule: { every: 'days', count: 1 },
+        place: { kind: 'direct' },
+      },
+      { nextMs: 1 },
+    );
+    keep.setZone(zone);
+    const asked = run('erase');
+    expect(asked.headline).toContain('Nothing is removed yet.');
+    expect(textOf(asked)).toMatch(/reminders: 1[^]*time zone: Asia\/Tokyo/);
+    expect(keep.reminders()).toHaveLength(1);
+    expect(run('erase', { sure: 'yes' }).headline).toBe('Everything kept of you is removed.');
+    expect(store.personCount()).toBe(0);
+  });
+
+  it('counts the corals and the light readings of a tank', () => {
+    addTank();
+    const tankId = keep.tanks()[0]?.id ?? 0;
+    const spot = { xCm: 1, yCm: 2, zCm: 3 };
+    const coral = { coralId: 'torch-coral', spot, rough: false, diameterCm: 9, origin: 'unknown' } as const;
+    keep.addCoral(tankId, coral);
+    keep.addLightPoints(tankId, [{ spot, ppfd: 120, atMs: 0 }]);
+    expect(run('export').facts).toEqual([
+      { label: 'Lagoon', value: '2 readings, 1 addition, 1 coral, 1 light reading' },
+    ]);
+  });
+
   it('takes away the id too where the tanks are gone already', () => {
     addTank();
     for (const { id } of keep.tanks()) keep.removeTank(id);

@@ -20,8 +20,8 @@ export function mayWriteIn(channel: Channel, rights: Rights | null, isHere: bool
 }
 
 /**
- * What the bot needs to answer a message, and to look whether a reminder has arrived. Pictures and files only go out in
- * private answers, for which Discord asks no permission.
+ * What the bot needs to answer a message, and to look whether a reminder has arrived. Without Attach Files the picture of
+ * an answer is told in words.
  */
 export function lackedIn(channel: Channel, rights: Rights | null): readonly string[] {
   const inPosts = writing(channel) === SendMessagesInThreads;

@@ -22,17 +22,21 @@ export interface Drafts {
 
 export function openDrafts(nowMs: () => number): Drafts {
   const kept = new Map<string, { readonly draft: Draft; readonly atMs: number }>();
+  const forgetOld = (): void => {
+    for (const [old, { atMs }] of kept) {
+      if (nowMs() - atMs <= KEPT_MS) return;
+      kept.delete(old);
+    }
+  };
   return {
     put: (id, draft) => {
+      forgetOld();
       kept.set(id, { draft, atMs: nowMs() });
       const [oldest] = kept.keys();
       if (kept.size > MOST_DRAFTS && oldest !== undefined) kept.delete(oldest);
     },
     take: (id, helperId) => {
-      for (const [old, { atMs }] of kept) {
-        if (nowMs() - atMs <= KEPT_MS) break;
-        kept.delete(old);
-      }
+      forgetOld();
       const draft = kept.get(id)?.draft;
       if (draft?.helperId !== helperId) return undefined;
       kept.delete(id);

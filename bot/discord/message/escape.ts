@@ -6,12 +6,12 @@ const atStart = /^(?:#|[-+](?=[#\s])|\d+(?=[.)]\s))/;
 const colons = /:(?=\/\/|[A-Za-z][\w~-]*:)/g;
 /** What Discord reads as a mention; a zero-width space after the @ keeps the look and ends the meaning. */
 const mentions = /@(?=everyone|here|[!&\d])/gi;
-/** Control characters, line breaks and marks that turn the direction of text. */
-const invisible = /[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]+/gu;
+/** Control characters, line breaks and marks that turn the direction of text, and so the order of numbers after them. */
+const invisible = /[\p{Cc}\p{Zl}\p{Zp}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]+/gu;
 
 /** Most lines hold nothing the patterns above could find; one look tells. */
 const harmless =
-  /^(?![-+#\s]|\d+[.)]\s)(?:[^\\*_~|`<>[\]:@\p{Cc}\u2028-\u202e\u2066-\u2069]|:(?= ))*(?<!\s)$/u;
+  /^(?![-+#\s]|\d+[.)]\s)(?:[^\\*_~|`<>[\]:@\p{Cc}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]|:(?= ))*(?<!\s)$/u;
 
 /** One line of plain text, written so that Discord shows it exactly as it is. */
 export function escapeText(text: string): string {

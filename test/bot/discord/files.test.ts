@@ -1,3 +1,4 @@
+import { PermissionFlagsBits } from 'discord.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { toPng } from '../../../bot/png.ts';
 import { MAX_FILE } from '../../../commands/options.ts';
@@ -5,6 +6,7 @@ import { everyComponent } from '../../discord/standin/component.ts';
 import type { InteractionHandle } from '../../discord/standin/interaction-handle.ts';
 import type { Sent } from '../../discord/standin/message.ts';
 import type { GivenFile } from '../../discord/standin/slash-options.ts';
+import { channelIds, denying } from '../../discord/standin/world.ts';
 import { openClub } from './club.ts';
 import type { Club } from './club.ts';
 import { alt, drawing, fileCommands } from './demo-files.ts';
@@ -60,6 +62,18 @@ describe('a picture', () => {
     const told = await standIn.mention('draw').reply;
     expect(told.files.map(({ name }) => name)).toEqual(['alk-trend.png']);
     expect(componentOf(told, 12)).toBeDefined();
+  });
+
+  it('is told in words where the bot may attach no files', async () => {
+    const { channels } = club.standIn.world;
+    const before = channels.get(channelIds.numbers) ?? {};
+    const overwrites = [denying(PermissionFlagsBits.AttachFiles)];
+    channels.set(channelIds.numbers, { ...before, permission_overwrites: overwrites });
+    const told = await club.standIn.mention('draw', { channelId: channelIds.numbers }).reply;
+    channels.set(channelIds.numbers, before);
+    expect(told.files).toEqual([]);
+    expect(told.text).toContain('Test again.');
+    expect(told.text).toContain(alt);
   });
 
   it('that cannot be drawn leaves the answer, with the alt text, and an id in the log', async () => {

@@ -24,6 +24,8 @@ const table: readonly (readonly [string, string])[] = [
   ['back\\slash', String.raw`back\\slash`],
   ['one\ntwo\r\n# three\u2028four', 'one two # three four'],
   ['right\u202eto left', 'right to left'],
+  ['torch\u200f: 20, 30 cm', 'torch : 20, 30 cm'],
+  ['a\u061cb\u200ec', 'a b c'],
 ];
 
 /** Ordinary sentences stay as they are. */

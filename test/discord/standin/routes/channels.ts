@@ -67,6 +67,8 @@ function writing(call: Call, act: (call: Call) => Reply): Reply {
     const people = list(channel['recipients']).map((each) => text(record(each)['id']));
     const alone = people.length > 0 && [...people, userIds.bot].some((id) => left.has(id));
     if (alone) return refuse(403, 50278, 'Cannot send messages to this user due to having no mutual guilds');
+    const noFiles = call.files.length > 0 && denies(channel, PermissionFlagsBits.AttachFiles);
+    if (noFiles) return refuse(403, 50013, 'Missing Permissions');
     if (people.some((id) => closed.has(id))) return refuse(403, 50007, 'Cannot send messages to this user');
     return act(call);
   });
