@@ -1,7 +1,26 @@
 import { isPersonHurt } from '../../core/care/urgent/person-words.ts';
+import { answer } from '../answer.ts';
 import { cardAnswer } from '../urgent/card-answer.ts';
-import type { Intent } from './intent.ts';
+import { says, type Intent } from './intent.ts';
+
+const DESPAIR = [
+  'kill(?:ing)? my ?self', 'end(?:ing)? my (?:own )?life', 'suicid(?:e|al)', '(?:hurt|harm|cut)(?:ing)? my ?self on purpose', 'self[- ]harm',
+  "(?:do ?n'?t|do not) want to (?:live|be alive)(?: any ?more)?",
+] as const; // prettier-ignore
+
+/** Somebody may be about to harm themselves: people who can help, and nothing of tanks. */
+const despair = answer({
+  headline:
+    'You matter more than any tank. Please call your emergency number or a crisis line now, or somebody you trust.',
+  steps: [
+    'In danger this minute? Call the emergency number and stay on the line.',
+    'Do not stay alone with it: go to somebody, or ask them to come.',
+  ],
+  cautions: ['I am only a program for aquariums and cannot help with this. People can, and they want to.'],
+});
 
 /** Somebody is hurt: people first, no arithmetic. */
-export const hurtIntent: Intent = (heard) =>
-  isPersonHurt(heard.text) ? cardAnswer('person hurt', {}) : undefined;
+export const hurtIntent: Intent = (heard) => {
+  if (says(heard, ...DESPAIR)) return despair;
+  return isPersonHurt(heard.text) ? cardAnswer('person hurt', {}) : undefined;
+};

@@ -2,8 +2,10 @@ import { aboutIntent } from './coral/about.ts';
 import { anemonePumpIntent } from './coral/anemone-pump.ts';
 import { compareIntent } from './coral/compare.ts';
 import { feedingAddsIntent, feedsIntent } from './coral/feeds.ts';
+import { groupLightIntent, softBesideStonyIntent } from './coral/groups.ts';
 import { growsIntent } from './coral/grows.ts';
 import { lightForIntent } from './coral/light-for.ts';
+import { mineIntent } from './coral/mine.ts';
 import { pairIntent } from './coral/pair.ts';
 import { coralParIntent } from './coral/par.ts';
 import { plateIntent } from './coral/plate.ts';
@@ -12,8 +14,10 @@ import { shutIntent } from './coral/shut.ts';
 import { stretchIntent } from './coral/stretch.ts';
 import { whichIntent } from './coral/which.ts';
 import type { Intent } from './intent.ts';
+import { longerDayIntent, luxOfParIntent, newLampIntent, settingIntent, usualDayIntent } from './lamp.ts';
 
 const intents: readonly Intent[] = [
+  mineIntent,
   anemonePumpIntent,
   spreadingIntent,
   plateIntent,
@@ -28,7 +32,14 @@ const intents: readonly Intent[] = [
   feedingAddsIntent,
   feedsIntent,
   whichIntent,
+  softBesideStonyIntent,
+  groupLightIntent,
   aboutIntent,
+  luxOfParIntent,
+  longerDayIntent,
+  usualDayIntent,
+  settingIntent,
+  newLampIntent,
 ];
 
 /**

@@ -1,4 +1,7 @@
+import { urgentIn } from '../../core/care/urgent/find.ts';
 import { BLEACH_GAS, NO_MEDICINE } from '../../core/care/urgent/person.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -6,25 +9,37 @@ const MEDICINES = [
   'medicine', 'medication', 'medicate', 'meds?', 'antibiotics?', 'dewormer', String.raw`\w+(?:mycin|cycline|cillin|floxacin|dazole|quantel|mectin)`,
   'copper', 'formalin', 'malachite', 'methylene blue', 'chloroquine', 'iodine dip', 'potassium permanganate',
 ]; // prettier-ignore
-const DISINFECTANTS = ['bleach', 'chlorine', 'ammonia solution', 'caustic soda', 'lye', 'sodium hydroxide'];
+const DISINFECTANTS = [
+  'bleach',
+  'chlorine',
+  'ammonia solution',
+  'caustic soda',
+  'lye',
+  'sodium hydroxide',
+  'acid',
+  'muriatic',
+  'ph (?:down|minus)',
+];
+
+/** Words that ask for an amount. */
+export const AMOUNT_WORDS = [
+  'how much',
+  'how many',
+  'dose',
+  'dosing',
+  'dosage',
+  'add',
+  'mg',
+  'ml',
+  'grams?',
+  'drops?',
+  'amount',
+] as const;
 
 /** Medicine doses and disinfectants in a tank: no number, and who to ask instead. */
 export const refusalIntent: Intent = (heard) => {
-  const asksAmount = says(
-    heard,
-    'how much',
-    'how many',
-    'dose',
-    'dosing',
-    'dosage',
-    'add',
-    'mg',
-    'ml',
-    'grams?',
-    'drops?',
-  );
-  if (!asksAmount) return undefined;
-  if (says(heard, ...MEDICINES)) {
+  const asksAmount = says(heard, ...AMOUNT_WORDS);
+  if (says(heard, ...MEDICINES) && (asksAmount || isTerse(heard))) {
     return answer({
       headline: NO_MEDICINE,
       steps: [
@@ -36,11 +51,27 @@ export const refusalIntent: Intent = (heard) => {
       sources: ['practice'],
     });
   }
+  const isGas =
+    says(heard, 'bleach', 'chlorine') &&
+    says(heard, 'vinegar', 'acid', 'ammonia') &&
+    says(heard, 'mix(?:ed|ing)?');
+  if ((!asksAmount && !isGas && !isTerse(heard)) || urgentIn(heard.text) === 'bleach or spray')
+    return undefined;
   if (!says(heard, ...DISINFECTANTS)) return undefined;
   return answer({
-    headline: 'Not into a tank: I work out no amounts of bleach, lye or other disinfectants.',
+    headline: isGas
+      ? `No. ${BLEACH_GAS}`
+      : 'Not into a tank: I work out no amounts of bleach, lye, acids or disinfectants.',
     steps: ['To clean equipment follow the label, rinse well, and let it dry before it goes back.'],
     cautions: [`${BLEACH_GAS} Never use it on zoanthids or live rock.`, 'Gloves, eye protection, fresh air.'],
     sources: ['ghs', 'practice'],
   });
 };
+
+/** Words of a question that is hardly more than two names. */
+const MOST_TERSE = 8;
+
+/** "fenbendazole for hydroids 40g": an amount is asked without the word. */
+function isTerse(heard: Heard): boolean {
+  return tankVolume(heard) !== undefined && heard.text.split(' ').length <= MOST_TERSE;
+}

@@ -4,7 +4,7 @@ import { tankVolume } from '../../core/words/tank-volume.ts';
 import { runWithDefaults } from '../defaults.ts';
 import { urgentCommand } from '../urgent.ts';
 import { typed } from './call.ts';
-import { alarmIn, levelNow, levelSaid, overdosed } from './care/alarm.ts';
+import { alarmIn, isBeyondScale, levelNow, levelSaid, overdosed } from './care/alarm.ts';
 import type { Intent } from './intent.ts';
 
 /** Something is going wrong now: the card, with the volume and the reading that were said. */
@@ -12,20 +12,31 @@ export const urgentIntent: Intent = (heard, context) => {
   const what = urgentIn(heard.text) ?? alarmIn(heard);
   if (what === undefined || (what === 'salinity crash' && isCompared(heard))) return undefined;
   const of = what === 'overdose' ? overdosed(heard) : undefined;
+  const salinity = levelNow(heard, 'salinity');
   const said = {
     what,
     of,
     now: levelSaid(heard, what, of),
     volume: tankVolume(heard)?.text,
     temperature: levelNow(heard, 'temperature'),
-    salinity: levelNow(heard, 'salinity'),
+    salinity: salinity === undefined || isBeyondScale(salinity) ? undefined : onScale(salinity),
   };
   const input = Object.fromEntries(
     Object.entries(said).flatMap(([name, text]) => (text === undefined ? [] : [[name, text]])),
   );
   const given = runWithDefaults(urgentCommand, input, context);
-  return { ...given, read: [`your question as ${typed('urgent', input)}`, ...given.read] };
+  const beyond =
+    salinity !== undefined && isBeyondScale(salinity)
+      ? [`${salinity}: more salt than the scales go. Measure again; if it is true, ask at once`]
+      : [];
+  return { ...given, read: [`your question as ${typed('urgent', input)}`, ...beyond, ...given.read] };
 };
+
+/** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */
+function onScale(text: string): string {
+  const isPpt = /^\d{2}(?:[.,]\d+)?$/.test(text) && Number.parseFloat(text) <= 42;
+  return isPpt ? `${text} ppt` : text;
+}
 
 /** "1.024 instead of 1.025": fresh water that ran in has a sum of its own. */
 function isCompared({ said }: Heard): boolean {

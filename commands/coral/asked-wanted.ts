@@ -7,9 +7,10 @@ import type { CoralGroup } from '../../core/corals/kind.ts';
 import type { FlowBand } from '../../core/corals/entry.ts';
 import { lightAt, READING_RADIUS_CM } from '../../core/corals/par-field.ts';
 import type { Context } from '../command.ts';
+import type { Tank } from '../keep.ts';
 import { readPar, par } from '../light/words.ts';
 import { askedTank } from '../tank/asked-tank.ts';
-import { sceneOf } from './scene-of.ts';
+import { daysSince, sceneOf } from './scene-of.ts';
 import { guessedCautions, spotSaid } from './spot-said.ts';
 
 export interface WantedInput {
@@ -32,8 +33,12 @@ export interface AskedWanted {
 
 /** @throws Problem where a spot is named without a tank, or a tank that is not theirs. */
 export function askedWanted(input: WantedInput, context: Context): AskedWanted {
-  const { level, at, flow, ground, kind } = input;
-  const scene = ownScene(input, context);
+  const { at, flow, ground, kind } = input;
+  const tank = ownTank(input, context);
+  const scene =
+    tank === undefined || context.keep === undefined ? undefined : sceneOf(context.keep, tank, context.nowMs);
+  const isYoung = input.level === undefined && isYoungTank(tank, context.nowMs);
+  const level = isYoung ? 'first year' : input.level;
   const reading = input.par === undefined ? undefined : readPar(input.par, 'par');
   if (at !== undefined && scene === undefined) {
     throw new Problem('A spot is in a tank, and none of yours is in use.', {
@@ -60,13 +65,14 @@ export function askedWanted(input: WantedInput, context: Context): AskedWanted {
       place,
     },
     conditions: [
-      ...(level === undefined ? [] : [levelWords[level]]),
+      ...(isYoung ? ['a young tank'] : level === undefined ? [] : [levelWords[level]]),
       ...(at === undefined || scene === undefined || place === undefined ? [] : [spotSaid(place, scene.box)]),
       ...(reading === undefined ? [] : [par(reading.value)]),
       ...(flow === undefined ? [] : [`${flow} flow`]),
       ...(ground === undefined ? [] : [`on ${ground}`]),
     ],
     read: [
+      ...(isYoung ? [`your tank runs since ${tank?.startedOn}: judged like a first year of reefs`] : []),
       ...(scene === undefined ? ['no tank, so size and neighbours are not judged'] : tankRead(scene)),
       ...(reading?.notes ?? []),
       ...lightRead(scene, place, reading?.value),
@@ -82,9 +88,16 @@ const levelWords: Readonly<Record<Level, string>> = {
 };
 
 /** The tank named, else the one in use; none is no fault. */
-function ownScene({ tank }: WantedInput, { keep, nowMs }: Context): Scene | undefined {
+function ownTank({ tank }: WantedInput, { keep }: Context): Tank | undefined {
   if (keep === undefined || (tank === undefined && keep.tankInUse() === undefined)) return undefined;
-  return sceneOf(keep, askedTank(keep, tank), nowMs);
+  return askedTank(keep, tank);
+}
+
+/** Before so many days only what a first year may keep is offered: project rule, half a year. */
+const YOUNG_DAYS = 183;
+
+function isYoungTank(tank: Tank | undefined, nowMs: number): boolean {
+  return tank?.startedOn !== undefined && daysSince(tank.startedOn, nowMs) < YOUNG_DAYS;
 }
 
 /** A spot of the tank; a reading given now counts there before those that are kept. */

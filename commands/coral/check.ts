@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { check } from '../../core/corals/check.ts';
+import { fewestMoves, type Mover } from '../../core/corals/fewest-moves.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { defineCommand } from '../command.ts';
@@ -15,6 +16,7 @@ import {
   problemsIn,
   sourcesOf,
   worstOf,
+  type LabelOf,
 } from './finding-words.ts';
 import { placementAnswer } from './placement-answer.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
@@ -24,6 +26,7 @@ import { tankInput, tankOption } from './tank-input.ts';
 /** So many findings are told of a whole tank, and so many changes. */
 const MOST_TOLD = 12;
 const MOST_STEPS = 6;
+const MOST_MOVERS = 3;
 
 export const checkCoralsCommand = defineCommand({
   path: ['coral', 'check'],
@@ -59,6 +62,7 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
   const findings = check(scene);
   const problems = problemsIn(findings);
   const label = labelsOf(scene);
+  const movers = fewestMoves(findings);
   return answer({
     headline: `${name}: ${countWords(scene, findings)}.`,
     read: [sceneWords(scene)],
@@ -70,12 +74,12 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
       ...settledFact(scene, findings),
       ...findings.filter(({ rule }) => rule === 'law').map(factOf),
     ],
-    steps: curesOf(findings, label).slice(0, MOST_STEPS),
+    steps: [...fewestStep(movers, label), ...curesOf(findings, label).slice(0, MOST_STEPS)],
     working: basisLines(problems),
     cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
     sources: sourcesOf(findings),
     next: [
-      ...worst(findings).map((id): NextAction => ({
+      ...movers.slice(0, MOST_MOVERS).map(({ id }): NextAction => ({
         label: `Better spots for ${label(id)}`,
         command: 'coral check',
         input: { coral: String(id), ...again },
@@ -94,10 +98,12 @@ function settledFact({ corals }: Scene, findings: readonly Finding[]): readonly 
   ];
 }
 
-/** The corals at risk in the worst findings; three at most. */
-function worst(findings: readonly Finding[]): readonly number[] {
-  const atRisk = findings
-    .filter(({ verdict }) => verdict === 'move')
-    .flatMap(({ corals }) => corals[0] ?? []);
-  return [...new Set(atRisk)].slice(0, 3);
+/** Which few corals to move, where one of them is the cause of several findings. */
+function fewestStep(movers: readonly Mover[], labelOf: LabelOf): readonly string[] {
+  const [first] = movers;
+  if (first === undefined || first.cures < 2) return [];
+  const named = movers.slice(0, MOST_MOVERS).map(({ id, cures }) => `${labelOf(id)} (part of ${cures})`);
+  return [
+    `Begin with the fewest moves: ${named.join(', then ')}. Ask for better spots below, and check again after each.`,
+  ];
 }

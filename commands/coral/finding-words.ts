@@ -1,3 +1,4 @@
+import { CARBON } from '../../core/corals/rules/chemistry.ts';
 import type { Finding, Scene, Verdict } from '../../core/corals/scene.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import type { Fact } from '../answer.ts';
@@ -40,12 +41,35 @@ export function labelsOf({ corals }: Scene): LabelOf {
   return (id) => labels.get(id) ?? String(id);
 }
 
-/** The smallest change that cures each problem, the worst first, each said once. */
+/** The smallest change that cures each problem, the worst first, each said once; of two gaps for a pair the wider. */
 export function curesOf(findings: readonly Finding[], labelOf: LabelOf): readonly string[] {
-  const cures = problemsIn(findings).flatMap(({ corals, cure }) =>
-    cure === undefined ? [] : [`${corals.map(labelOf).join(' and ')}: ${cure}`],
-  );
+  const problems = problemsIn(findings);
+  const ofCorals = new Map<string, Finding[]>();
+  for (const one of problems) ofCorals.set(keyOf(one), [...(ofCorals.get(keyOf(one)) ?? []), one]);
+  const cures = problems.flatMap((one) => {
+    const { corals, cure } = one;
+    const others = ofCorals.get(keyOf(one)) ?? [];
+    if (cure === undefined || others.some((other) => outdoes(other, one))) return [];
+    const carbon = others.some((other) => other.rule === 'chemistry' && outdoes(one, other));
+    return [`${corals.map(labelOf).join(' and ')}: ${cure}${carbon ? ` ${CARBON}` : ''}`];
+  });
   return [...new Set(cures)];
+}
+
+/** The same for findings about the same corals, in whatever order. */
+function keyOf({ corals }: Finding): string {
+  return [...corals].sort((a, b) => a - b).join();
+}
+
+/** Of two findings about one pair: whether the gap that the first asks for answers the second as well. */
+function outdoes(wider: Finding, narrower: Finding): boolean {
+  const isSure = wider.verdict === 'move' || wider.rule === 'chemistry';
+  if (wider === narrower || !isSure || wider.apartCm === undefined) return false;
+  if (narrower.apartCm === undefined) return narrower.rule === 'growth' && narrower.verdict === 'watch';
+  return (
+    wider.apartCm > narrower.apartCm ||
+    (wider.apartCm === narrower.apartCm && wider.rule === 'chemistry' && narrower.rule !== 'chemistry')
+  );
 }
 
 /** What each rule's findings rest on, one line a rule. */

@@ -31,7 +31,7 @@ export const moveCoralCommand = defineCommand({
     if (entry === undefined || (input.at === undefined && input.size === undefined)) {
       throw new Problem('Where does it stand now, or how wide is it?', {
         field: 'at',
-        hint: 'Such as at:left, back, low or size:12 cm.',
+        hint: `Such as at:left, back, low or size:12 cm. Better spots: /coral check coral:${id}`,
       });
     }
     const box = boxOf(keep, tank);

@@ -61,7 +61,8 @@ function lightPointOf({ id, spot, ppfd, atMs }: KeptLightPoint): LightPoint {
   return { ...spot, id, ppfd, atMs };
 }
 
-function daysSince(day: string, nowMs: number): number {
+/** Whole days since an ISO date; 0 for one to come. */
+export function daysSince(day: string, nowMs: number): number {
   return Math.max(0, Math.floor((nowMs - Date.parse(`${day}T00:00:00Z`)) / DAY_MS));
 }
 

@@ -49,7 +49,7 @@ export const suitedCommand = defineCommand({
     const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
     const shown = [...wished, ...told, ...unfit].map(({ entry }) => entry);
     return answer({
-      headline: headline(fitting, asked),
+      headline: `${wishWords(wished)}${headline(fitting, asked)}`,
       read: [...asked.read, ...unread(input.wish), 'tried as a small tank-grown piece, new today'],
       facts: [
         ...wished.map(suitsFact),
@@ -72,13 +72,30 @@ const HONEST =
   'Fits means that nothing here speaks against it, not that it will live: water, care and the piece itself decide. Demanding ones are left out for less experience on purpose (project rule).';
 
 function headline(fitting: readonly Suits[], { conditions, wanted }: AskedWanted): string {
-  const where =
-    conditions.length === 0 ? 'with nothing said of spot or experience' : `(${conditions.join(', ')})`;
+  const where = `(${conditions.join(', ')})`;
   const of = corals.filter(({ group }) => wanted.group === undefined || group === wanted.group).length;
   if (fitting.length === 0)
-    return `None of the ${of} kinds I know fits ${where}; the nearest misses are below.`;
+    return `None of the ${of} kinds I know fits${conditions.length === 0 ? '' : ` ${where}`}; the nearest misses are below.`;
   const first = fitting.slice(0, 3).map(({ entry }) => entry.names.common[0]);
+  if (conditions.length === 0)
+    return `Nothing is said of light, spot or experience, so nearly all stay open; the easiest to begin with: ${first.join(', ')}.`;
   return `${fitting.length} of ${of} kinds fit ${where}: look first at ${first.join(', ')}.`;
+}
+
+/** What was wished for comes first: "Does not fit: Staghorn acropora. Fits: Zoas. " */
+function wishWords(wished: readonly Suits[]): string {
+  return (
+    listed(
+      'Does not fit',
+      wished.filter((one) => !fits(one)),
+    ) + listed('Fits', wished.filter(fits))
+  );
+}
+
+function listed(word: string, some: readonly Suits[]): string {
+  if (some.length === 0) return '';
+  const names = some.slice(0, MOST_OF_A_NAME).map(({ entry }) => entry.names.common[0]);
+  return `${word}: ${names.join(', ')}${some.length > names.length ? ' and more' : ''}. `;
 }
 
 function fits({ against }: Suits): boolean {

@@ -28,7 +28,8 @@ export function measuredPart(measured: Measured): RangePart {
   const asNew = judgedThere(view, entry, origin, 0);
   const asSettled = judgedThere(view, entry, origin, undefined);
   const isBright = asNew.why !== 'fits' && asNew.why !== 'too little';
-  const settingOf = settingPercent === undefined ? undefined : settingFor({ ppfd, settingPercent });
+  const settingOf =
+    settingPercent === undefined || !entry.photosynthetic ? undefined : settingFor({ ppfd, settingPercent });
   const beginPpfd = isBright ? Math.min(ppfd, need.startPpfd) : ppfd;
   const plan = entry.photosynthetic ? raisePlan(need, beginPpfd, settingOf) : undefined;
   return {
@@ -46,7 +47,7 @@ export function measuredPart(measured: Measured): RangePart {
     steps: [...todaySteps(measured, isBright, settingOf), ...planSteps(measured, plan)],
     working: workingOf(measured),
     cautions: [
-      ...(settingPercent === undefined ? [] : [ROUGHLY]),
+      ...(settingOf === undefined ? [] : [ROUGHLY]),
       'The lamp lights every coral below it: if only this one has too much, lower or shade this one instead.',
     ],
   };
@@ -67,15 +68,19 @@ function headline(
   }
   const toStart =
     settingOf === undefined ? '' : ` The lamp at about ${settingOf(need.startPpfd)} gives that.`;
-  if (why === 'too little') return `Too dim today (${verdict}): ${par(ppfd)}, and ${wants}. Go up slowly.`;
+  if (why === 'too little') {
+    const isLampAtEnd = settingPercent !== undefined && (100 * ppfd) / settingPercent < need.startPpfd;
+    const how = isLampAtEnd ? 'The lamp gives no more there: move it up in steps.' : 'Go up slowly.';
+    return `Too dim today (${verdict}): ${par(ppfd)}, and ${wants}. ${how}`;
+  }
   if (why === 'fits') return `It fits (${verdict}): ${par(ppfd)}, and ${wants}.`;
   const dim = settingPercent === undefined ? ' Dim, shade or lower it today.' : toStart;
   return `For a new piece ${whyWords[why]} (${verdict}): ${par(ppfd)}, and ${wants}.${dim}`;
 }
 
 /** The setting that gives the start value, and how far the lamp can go there. */
-function startFacts({ need, here: { ppfd }, settingPercent }: Measured): readonly Fact[] {
-  if (settingPercent === undefined) return [];
+function startFacts({ entry, need, here: { ppfd }, settingPercent }: Measured): readonly Fact[] {
+  if (settingPercent === undefined || !entry.photosynthetic) return [];
   const found = dimmerSetting({ ppfd, settingPercent }, need.startPpfd);
   const full = `full power gives about ${par(found.ppfdAtFull)} here`;
   return [
@@ -89,17 +94,20 @@ function startFacts({ need, here: { ppfd }, settingPercent }: Measured): readonl
 }
 
 function todaySteps(
-  { need, here: { ppfd } }: Measured,
+  { entry, need, here: { ppfd } }: Measured,
   isBright: boolean,
   settingOf: ((ppfd: number) => string) | undefined,
 ): readonly string[] {
   if (!isBright) return [];
+  if (!entry.photosynthetic) return [need.tooMuch.action];
   const share = fixed((1 - need.startPpfd / ppfd) * 100, 0);
   const how =
     settingOf === undefined
-      ? `Take about ${share} % of the light away for a new piece today`
-      : `For a new piece dim to about ${settingOf(need.startPpfd)} today`;
-  return [`${how}, or find a spot that reads ${par(need.startPpfd)}. Less light needs no ramp.`];
+      ? `take about ${share} % of the light away today`
+      : `dim to about ${settingOf(need.startPpfd)} today`;
+  return [
+    `A new piece: find a spot that reads ${par(need.startPpfd)}, or shade it. Where nothing else under the lamp needs more, ${how}. Less light needs no ramp.`,
+  ];
 }
 
 function planSteps({ need, entry }: Measured, plan: RaisePlan | undefined): readonly string[] {
@@ -111,8 +119,8 @@ function planSteps({ need, entry }: Measured, plan: RaisePlan | undefined): read
   ];
 }
 
-function workingOf({ need, here: { ppfd }, settingPercent }: Measured): readonly string[] {
-  if (settingPercent === undefined) return [];
+function workingOf({ entry, need, here: { ppfd }, settingPercent }: Measured): readonly string[] {
+  if (settingPercent === undefined || !entry.photosynthetic) return [];
   const at = fixed(settingPercent, 1);
   return [
     `${at} % x ${need.startPpfd} PAR / ${fixed(ppfd, 0)} PAR = ${fixed((settingPercent * need.startPpfd) / ppfd, 1)} %, light taken to go with the setting`,

@@ -22,8 +22,8 @@ export function unmeasuredPart(
   settingPercent: number | undefined,
   lamp: LampStrength | undefined,
 ): RangePart {
-  if (lamp !== undefined) return lampPart(entry, need, settingPercent, lamp);
-  if (settingPercent !== undefined) {
+  if (lamp !== undefined && entry.photosynthetic) return lampPart(entry, need, settingPercent, lamp);
+  if (settingPercent !== undefined && entry.photosynthetic) {
     throw new Problem(
       'A setting alone says nothing: is the lamp a small or low-cost one, or a very strong one?',
       {
@@ -47,13 +47,17 @@ export function unmeasuredPart(
             `Raise by about ${need.raisePercentAWeek} % a week: about ${weeks} weeks to the middle of its range.`,
           ]
         : []),
-      'Borrow a PAR meter and give a reading with the lamp setting: then I can say where it stands today.',
-      'Without a meter give the lamp setting and its class (lamp:small or very strong), for a wide band.',
+      ...(entry.photosynthetic ? METER_STEPS : [`${need.tooMuch.action} Mind its food (/coral feed).`]),
     ],
     working: [],
     cautions: [],
   };
 }
+
+const METER_STEPS = [
+  'Borrow a PAR meter and give a reading with the lamp setting: then I can say where it stands today.',
+  'Without a meter give the lamp setting and its class (lamp:small or very strong), for a wide band.',
+] as const;
 
 function lampPart(
   entry: CoralEntry,
@@ -65,7 +69,7 @@ function lampPart(
   const { lowPercent, highPercent, basis, doubt } = band;
   const middle = (lowPercent + highPercent) / 2;
   const from = settingPercent === undefined ? lowPercent : Math.min(settingPercent, lowPercent);
-  const table = entry.photosynthetic ? settingTable(from, middle, need.raisePercentAWeek) : undefined;
+  const table = settingTable(from, middle, need.raisePercentAWeek);
   const stated = settingPercent === undefined ? undefined : `${fixed(settingPercent, 1)} %`;
   return {
     headline: `${headStart(stated, settingPercent, band)} A ${lamp} lamp usually runs at ${lowPercent} to ${highPercent} % over corals (${basis}): a wide band, and no PAR follows from it.`,

@@ -44,7 +44,7 @@ export const rangeCommand = defineCommand({
       ...part,
       read: [
         ...read,
-        originRead(input.origin),
+        ...(entry.photosynthetic ? [originRead(input.origin)] : []),
         ...(place?.read ?? []),
         ...part.read,
         ...(reading?.notes ?? []),
@@ -55,7 +55,11 @@ export const rangeCommand = defineCommand({
         ...part.facts,
         ...signFacts(need),
       ],
-      cautions: [TOO_MUCH_IS_COMMONER, ...part.cautions, ...(place?.cautions ?? [])],
+      cautions: [
+        ...(entry.photosynthetic ? [TOO_MUCH_IS_COMMONER] : []),
+        ...part.cautions,
+        ...(place?.cautions ?? []),
+      ],
       sources: sourceCodes(entry.light.basis, [{ kind: 'practice' }]),
       next: [
         ...(view?.here === undefined
@@ -95,7 +99,9 @@ function needFacts(entry: CoralEntry, need: CoralLight): readonly Fact[] {
       label: entry.photosynthetic ? 'range' : 'kept at, without needing it',
       value: `${lowPpfd} to ${highPpfd} PAR (${rangeBasis})`,
     },
-    { label: 'begins near', value: `${startPpfd} PAR (${startBasis}). ${why}` },
+    ...(entry.photosynthetic
+      ? [{ label: 'begins near', value: `${startPpfd} PAR (${startBasis}). ${why}` }]
+      : []),
   ];
 }
 

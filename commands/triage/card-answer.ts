@@ -33,7 +33,7 @@ export function questionAnswer(triage: Triage, { ask }: Question): Answer {
   const { id, evidence } = triage;
   const places = ranked(triage).slice(0, 3);
   return answer({
-    headline: `${firstAction(triage)} Then tell me: ${ask}`,
+    headline: `${firstActions(triage)[0]} Then tell me: ${ask}`,
     read: [`seen: ${symptomCard(id).label}`, ...evidence.read],
     facts: [{ label: 'in this order so far', value: places.map(({ cause }) => cause.name).join('; ') }],
     cautions: evidence.hazards,
@@ -66,8 +66,9 @@ export function questionActions(triage: Triage): readonly NextAction[] {
 export function wholeAnswer(triage: Triage): Answer {
   const { id, answers, evidence } = triage;
   const card = symptomCard(id);
+  const [first, ...then] = firstActions(triage);
   return answer({
-    headline: firstAction(triage),
+    headline: first,
     read: [
       `seen: ${card.label}`,
       ...answers.flatMap((given, place) =>
@@ -76,7 +77,7 @@ export function wholeAnswer(triage: Triage): Answer {
       ...evidence.read,
     ],
     facts: [...ranked(triage).map(causeFact), ...changeFact(triage)],
-    steps: card.steps,
+    steps: [...then, ...card.steps],
     working: [
       'Causes stand in the order that is common practice, moved by your answers and your tank. None is certain from words.',
       ...(card.published ?? []),
@@ -92,9 +93,13 @@ function ranked({ id, answers, evidence }: Triage): readonly Ranked[] {
   return rank(symptomCard(id), given, evidence.found);
 }
 
-/** An answer can put something before the card's own first action; the last such one counts. */
-function firstAction({ id, answers }: Triage): string {
-  return answers.findLast((given) => given?.first !== undefined)?.first ?? symptomCard(id).first;
+/** What comes first: what the answers put there, the last one foremost, then the card's own unless one replaces it. */
+function firstActions({ id, answers }: Triage): readonly [string, ...string[]] {
+  const own = symptomCard(id).first;
+  const given = answers.filter((each) => each?.first !== undefined).toReversed();
+  const firsts = given.flatMap((each) => each?.first ?? []);
+  const [first, ...more] = given.some((each) => each?.replaces === true) ? firsts : [...firsts, own];
+  return [first ?? own, ...more];
 }
 
 function causeFact({ cause, reasons }: Ranked, place: number): Fact {

@@ -99,7 +99,7 @@ export function ammoniaNumbers(input: UrgentInput): Numbers {
         ? []
         : [
             fact(
-              `under ${shownMgL(AMMONIA_KIT)}`,
+              `down to ${shownMgL(AMMONIA_KIT)}`,
               `after ${count.whole} ${count.whole === 1 ? 'change' : 'changes'} of a half, if nothing makes more`,
             ),
           ]),

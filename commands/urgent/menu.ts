@@ -6,16 +6,22 @@ import { urgentAction } from './action.ts';
 /** Opens a second menu: a message holds ten buttons. */
 export const SOMETHING_GOT_IN = 'something got in';
 
-const gotIn: readonly UrgentId[] = ['burst heater', 'bleach or spray', 'shredded anemone'];
+const gotIn: readonly UrgentId[] = [
+  'overdose',
+  'out of the water',
+  'burst heater',
+  'bleach or spray',
+  'shredded anemone',
+];
 const direct: readonly UrgentId[] = [
   'person hurt',
+  'fire or sparks',
   'power cut',
   'oxygen loss',
   'flood',
   'overheating',
   'cold water',
   'ammonia',
-  'overdose',
   'salinity crash',
 ];
 
@@ -28,14 +34,14 @@ export function menuAnswer(): Answer {
     sources: ['practice'],
     next: [
       ...direct.map(urgentAction),
-      { label: 'Something broke or got in', command: 'urgent', input: { what: SOMETHING_GOT_IN } },
+      { label: 'Something broke, got in or out', command: 'urgent', input: { what: SOMETHING_GOT_IN } },
     ],
   });
 }
 
 export function somethingGotIn(): Answer {
   return answer({
-    headline: 'Plugs out before your hands go in. What got into the water?',
+    headline: 'Plugs out before your hands go in. What broke, got in or got out?',
     cautions: [personHurt.stop],
     sources: ['practice'],
     next: [...gotIn, 'person hurt' as const].map(urgentAction),

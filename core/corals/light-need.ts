@@ -94,9 +94,14 @@ const tooLittle: LightSigns = {
   action:
     'Go up by about 10 % a week, or one step higher at a time. Never from the sand to the top in one go.',
 };
-const darkLiving: LightSigns = {
-  signs: ['algae settle on it'],
-  action: 'It does not live by light: feed it instead.',
+/** Those that live by food: light harms them by the algae that settle on them. */
+const darkTooMuch: LightSigns = {
+  signs: ['algae settle on it', 'it opens only when the lamp is off'],
+  action: 'Shade it, or move it under an overhang; the lamp stays as the others need it.',
+};
+const darkTooLittle: LightSigns = {
+  signs: ['none: it does not live by light'],
+  action: 'Thin flesh and closed polyps are hunger: feed it.',
 };
 
 /** Practice for all signs and steps. */
@@ -119,8 +124,8 @@ export function lightFor(entry: CoralEntry, origin: Origin): CoralLight {
     raisePercentAWeek: pace.raisePercentAWeek,
     weeks: goesUp ? rampPlan(startPpfd, middlePpfd, pace.raisePercentAWeek).weeks : 0,
     why: pace.why,
-    tooMuch,
-    tooLittle: entry.photosynthetic ? tooLittle : darkLiving,
+    tooMuch: entry.photosynthetic ? tooMuch : darkTooMuch,
+    tooLittle: entry.photosynthetic ? tooLittle : darkTooLittle,
     rangeBasis: basisName(basis),
     startBasis: basisName(basis, [pace.basis]),
     signsBasis: basisWords(practice),

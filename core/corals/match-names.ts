@@ -1,5 +1,6 @@
 import { corals } from './coral-list.ts';
 import type { CoralEntry } from './entry.ts';
+import { areVague } from './name-words.ts';
 import { indexedNames, wordsOf, type IndexedName, type NameKind } from './name-index.ts';
 
 /** The corals that answer to these words, the best first, and the old name by which a coral was met, if it was. */
@@ -19,7 +20,9 @@ export function matchNames(words: readonly string[]): Matches {
   const alone = only(holders);
   const met = new Map(whole.filter(isOldOnly).map((name) => [name.entry, name]));
   if (alone !== undefined && whole.some(isFormal) && !shared(words, alone)) return { entries: [alone], met };
-  const loose = corals.filter((entry) => words.every((word) => wordsOf.get(entry)?.has(word)));
+  const loose = areVague(words)
+    ? []
+    : corals.filter((entry) => words.every((word) => wordsOf.get(entry)?.has(word)));
   const inOneName = new Set(
     indexedNames
       .filter((name) => name.kind !== 'misspelt' && words.every((word) => name.words.includes(word)))

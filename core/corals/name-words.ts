@@ -12,6 +12,21 @@ const TRIMMINGS = new Set(
   ),
 );
 
+/**
+ * Words of a name that fit many corals: alone they name none ("orange", "rose coral", "rock"). The last two are species
+ * in several genera, not all of them in the guide.
+ */
+const VAGUE = new Set(
+  'rose rock sand mini micro open smooth great hairy fuzzy spiny mat bird eye deepwater nps elegan robusta'.split(
+    ' ',
+  ),
+);
+
+/** Whether words can name a coral only as its whole name, not as a part of one. */
+export function areVague(words: readonly string[]): boolean {
+  return words.every((word) => TRIMMINGS.has(word) || VAGUE.has(word));
+}
+
 /** A text as plain words: lower case, no accents or punctuation, each word without its plural s. */
 export function nameWords(text: string): readonly string[] {
   return text
@@ -21,6 +36,7 @@ export function nameWords(text: string): readonly string[] {
     .replace(/['\u2019`]/g, '')
     .split(/[^a-z0-9]+/)
     .filter((word) => word !== '')
+    .map((word) => word.replace(/(?<=^[a-z]{3,})corals?$/, ''))
     .map((word) => (word.length > 3 ? word.replace(/s$/, '') : word));
 }
 

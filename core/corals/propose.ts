@@ -29,6 +29,10 @@ const MOST = 3;
 const LOOKED_AT = 6;
 /** A neighbour that grows too near within a year counts as so many cm of a missing gap. */
 const GROWING = 4;
+/** Where other spots have a reading, one without counts as this part off in light. */
+const UNREAD = 1;
+/** A height that does not fit counts so many times its part of the water. */
+const HEIGHT_COUNTS = 8;
 /** Two proposals are this part of the length apart, or they are one. */
 const APART = 1 / 5;
 
@@ -48,12 +52,12 @@ export function propose(scene: Scene, id: number): Proposals {
 
 /**
  * Up to three spots for a coral, in the scene already or not, over a grid of the box: on the ground it wants, clear of
- * the others, in fitting light where that is known. No spot with a 'move' finding is named. Where the rock stands is not
- * known, so a height is a wish. Its present spot only breaks ties.
+ * the others, in fitting light where that is known. No spot with a 'move' finding is named. Where the rock stands is only
+ * thought (`spotGrid`), so a height is a wish. Its present spot only breaks ties.
  */
 export function spotsFor(scene: Scene, coral: Placed): Proposals {
   const others = scene.corals.filter(({ id }) => id !== coral.id);
-  const tried = spotGrid(scene.box, coral)
+  const tried = spotGrid(scene.box, coral, others)
     .map((spot) => ranked(scene, { ...coral, spot, rough: false }, coral.spot, others))
     .sort((a, b) => Number(a.hopeless) - Number(b.hopeless) || a.penalty - b.penalty);
   const good: (Proposal & { readonly penalty: number })[] = [];
@@ -97,7 +101,11 @@ function ranked(scene: Scene, moved: Placed, was: Spot, others: readonly Placed[
     tight += Math.max(0, need.watchBelowCm - gap.cm) + (monthsToTrouble(pair) === undefined ? 0 : GROWING);
   }
   const { verdict, here, need } = judgeLight(scene, moved);
-  const off = here === undefined ? heightOff(scene, moved) : Math.abs(here.ppfd / need.startPpfd - 1);
+  const unread = scene.light.length > 0 ? UNREAD : 0;
+  const off =
+    here === undefined
+      ? unread + HEIGHT_COUNTS * heightOff(scene, moved)
+      : Math.abs(here.ppfd / need.startPpfd - 1);
   const light = { move: 100, watch: 20, settled: 0 }[verdict] + 5 * off;
   const way = apartCm(moved.spot, was) / scene.box.lengthCm;
   return { moved, hopeless: short > 0 || verdict === 'move', penalty: 10 * short + tight + light + way };

@@ -92,6 +92,8 @@ export interface Finding {
   readonly basis: string;
   /** The smallest change that would cure it; absent for what is settled. */
   readonly cure?: string | undefined;
+  /** The gap that cure asks for between the two of a pair, cm. */
+  readonly apartCm?: number | undefined;
   /** How bad, for the order inside a verdict: larger is worse. */
   readonly weight: number;
 }

@@ -31,7 +31,7 @@ const TRIED_ID = -1;
 /** Beyond every reach and a year of growth, cm: those further off have nothing to say. */
 const FARTHEST_CM = 90;
 
-/** What the placement check says of a new, small, tank-grown piece at the spot. Too dim speaks against it here. */
+/** What the placement check says of a new, small, tank-grown piece at the spot. Too dim or too bright speaks against it. */
 export function placeSays(entry: CoralEntry, { scene, spot, rough, untold }: Place): readonly Said[] {
   const tried: Placed = {
     id: TRIED_ID,
@@ -44,11 +44,12 @@ export function placeSays(entry: CoralEntry, { scene, spot, rough, untold }: Pla
     daysHere: 0,
   };
   const near = scene.corals.filter((other) => distanceCm(tried, other) < FARTHEST_CM);
-  const isDim = judgeLight(scene, tried).why === 'too little';
+  const { why } = judgeLight(scene, tried);
+  const isOff = why === 'too little' || why === 'too much';
   return problemsOf({ ...scene, corals: [...near, tried] }, tried)
     .filter(({ verdict, rule }) => verdict !== 'settled' && !untold.includes(rule))
     .map((finding) => {
-      const against = finding.verdict === 'move' || (isDim && finding.rule === 'light');
+      const against = finding.verdict === 'move' || (isOff && finding.rule === 'light');
       return (against ? no : mind)(shortly(finding, tried, scene));
     });
 }

@@ -65,7 +65,8 @@ function sorted(entry: CoralEntry, found: readonly Said[]): Suits {
 
 /**
  * Project rule: the first year easy ones only, no anemones, none with a severe sting, a foot that walks or a need to be
- * fed; some years all but the demanding. Hardiness, and that anemones wait, are common practice.
+ * fed; some years all but the demanding. Hardiness, that anemones wait and that small-polyp corals want steady alkalinity
+ * are common practice.
  */
 function experience(entry: CoralEntry, { level }: Wanted): readonly Said[] {
   if (level === undefined || level === 'many years') return [];
@@ -84,6 +85,9 @@ function experience(entry: CoralEntry, { level }: Wanted): readonly Said[] {
       : []),
     ...(moves.value === 'walks' ? [no('it walks, into others and into pumps')] : []),
     ...(photosynthetic ? [] : [no('it lives by being fed, which loads a young tank')]),
+    ...(group === 'small-polyp'
+      ? [mind('stony: only once alkalinity holds steady, tested every few days')]
+      : []),
   ];
 }
 

@@ -98,7 +98,7 @@ export function roomBetween(): PrimerPicture {
       486,
       coral(146, 46, 112, 74),
       coral(488, 58, 134, 96),
-      rule(146, y, 488, y, palette.ink, 2),
+      rule(192, y, 430, y, palette.ink, 2),
       label('gap', { x: 306, y: y - 14, anchor: 'middle' }),
       key(0, tag('circle', { cx: LEFT + 23, cy: 378, r: 12, fill: palette.reading }), 'the coral today'),
       key(1, dash(1, { stroke: palette.ink, 'stroke-dasharray': '3 7' }), 'its size in a year'),

@@ -130,6 +130,22 @@ describe('typed', () => {
     expect(given.facts[0]?.value).toMatch(/all at once speak for the water/);
     expect(given.headline).toMatch(/^Check temperature, salinity/);
   });
+
+  it('keeps what comes first by the card and by each answer, the last foremost', () => {
+    const { headline, steps } = run({ seen: 'cloudy', one: 'dosed', two: 'fast' });
+    expect(headline).toMatch(/^Oxygen first/);
+    expect(steps.slice(0, 2)).toEqual([
+      'Stop all dosing now.',
+      'Move the surface more, with an air stone too, and stop dosing and feeding.',
+    ]);
+  });
+
+  it('drops what would be wrong after the answer', () => {
+    const rot = run({ seen: 'waxy leather', one: 'yes', two: 'no' });
+    expect([rot.headline, ...rot.steps].join(' ')).not.toMatch(/Most likely it is shedding/);
+    const fast = run({ seen: 'base recedes', one: 'centimetre', two: 'white' });
+    expect([fast.headline, ...fast.steps].join(' ')).not.toMatch(/before you touch the coral/);
+  });
 });
 
 /** A member with a tank, after these lines. */

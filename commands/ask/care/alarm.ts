@@ -1,5 +1,6 @@
 import type { UrgentId } from '../../../core/care/urgent/cards.ts';
 import { readLogged } from '../../../core/log/value.ts';
+import { Problem } from '../../../core/problem.ts';
 import type { LoggableId } from '../../../core/water/loggable.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
@@ -8,28 +9,83 @@ import { levelIn } from './cycle-log.ts';
 /** Readings that cannot wait: °C, practical salinity, mg/L in all. Common practice, no source. */
 const TOO_HOT_C = 29;
 const TOO_COLD_C = 20;
+/** Said calmly it is an emergency all the same, °C. */
+const DEADLY_C = { hot: 31, cold: 18 } as const;
 const TOO_FRESH = 28;
 const AMMONIA_MG_L = 0.5;
+const ALKALINITY_DKH = 14;
+const PH = 8.7;
+/** More than this the scales are not defined for: PSS-78 ends at 42. */
+const TOO_SALT = 42;
 /** A pasted line of more readings than this is judged as a line. */
 const FEW = 2;
 
-const DISTRESS = ['help', 'what (?:do|should|can) (?:i|we) do', 'what now', 'emergency', 'urgent', 'now', 'asap', 'quick(?:ly)?', 'dying', 'rising', 'dropp(?:ed|ing)', 'gasp\\w*', 'woke up', 'came home', 'just (?:saw|found|noticed)', 'panic\\w*'] as const; // prettier-ignore
-const ELSEWHERE = ['mix(?:ed|ing)?', 'bin', 'bucket', 'batch', 'hypo\\w*', 'brackish', 'cycl\\w*', 'fishless', 'room', 'lamp', 'sensor'] as const; // prettier-ignore
+/** "dropped to 17 C": where it is now, not where it should go. */
+const MOVED = String.raw`(?:dropp?ed|fell|crashed|plummeted|went|got|shot up|jumped|climbed|rose|spiked|(?:is )?(?:down|up)) (?:way |up |down )?to`;
+const DISTRESS = ['help', 'what (?:do|should|can) (?:i|we) do', 'what now', 'emergency', 'urgent', 'now', 'asap', 'quick(?:ly)?', 'dying', 'rising', 'dropp(?:ed|ing)', 'gasp\\w*', 'overnight', 'this morning', 'while (?:i|we) (?:was|were)', 'suddenly', 'climbing', 'falling', 'woke up', 'came home', MOVED, 'just (?:saw|found|noticed)', 'panic\\w*'] as const; // prettier-ignore
+const OF_TANK = [
+  'tank',
+  'water',
+  'reef',
+  'aquarium',
+  'temp(?:erature)?',
+  'heater',
+  'sump',
+  'display',
+] as const;
+const ASKING = ['^(?:is|are) (?:\\w+ ){0,3}(?:\\d+|too)', 'too (?:hot|cold|warm) for', 'can (?:i|corals?|fish|they|you|a)', 'how', 'ok(?:ay)?', 'should', 'bottles?', 'treat\\w*', 'survive'] as const; // prettier-ignore
+const ELSEWHERE = ['mix(?:ed|ing)?', 'bin', 'bucket', 'batch', 'hypo\\w*', 'brackish', 'cycl\\w*', 'fishless', 'room', 'lamp', 'sensor', 'quarantine', 'qt', 'hospital', 'hatch\\w*'] as const; // prettier-ignore
 
 /** An emergency by its number, where the words sound alarmed and the number is of the tank. */
 export function alarmIn(heard: Heard): UrgentId | undefined {
-  if (heard.mentions.length === 0 || heard.said.length > FEW) return undefined;
-  if (heard.said.some(({ role }) => role === 'goal' || role === 'fresh' || role === 'step')) return undefined;
-  if (!says(heard, ...DISTRESS) || says(heard, ...ELSEWHERE)) return undefined;
+  if (heard.said.length > FEW) return undefined;
+  const isMove = heard.said.length === 1 && says(heard, MOVED);
+  const isPlan = heard.said.some(
+    ({ role }) => (role === 'goal' && !isMove) || role === 'fresh' || role === 'step',
+  );
+  if (isPlan || says(heard, ...ELSEWHERE)) return undefined;
   const value = (id: LoggableId): number | undefined => {
-    const text = readingSaid(heard, id);
-    return text === undefined ? undefined : readLogged(id, text, id).value;
+    const text = isMove || id === 'temperature' ? levelNow(heard, id) : readingSaid(heard, id);
+    return text === undefined ? undefined : valueOf(id, text);
   };
   const tempC = value('temperature');
+  if (tempC !== undefined && isDeadly(tempC) && says(heard, ...OF_TANK) && !says(heard, ...ASKING))
+    return tempC > TOO_HOT_C ? 'overheating' : 'cold water';
+  if (!says(heard, ...DISTRESS)) return undefined;
   if (tempC !== undefined && tempC >= TOO_HOT_C) return 'overheating';
   if (tempC !== undefined && tempC <= TOO_COLD_C) return 'cold water';
   if ((levelIn('ammonia', heard.text) ?? 0) >= AMMONIA_MG_L) return 'ammonia';
-  return (value('salinity') ?? TOO_FRESH + 1) <= TOO_FRESH ? 'salinity crash' : undefined;
+  if ((value('alkalinity') ?? 0) >= ALKALINITY_DKH || (value('ph') ?? 0) >= PH) return 'overdose';
+  const salinity = value('salinity') ?? TOO_FRESH + 1;
+  return salinity <= TOO_FRESH || salinity > TOO_SALT ? 'salinity crash' : undefined;
+}
+
+function isDeadly(tempC: number): boolean {
+  return (tempC >= DEADLY_C.hot && tempC < 45) || (tempC <= DEADLY_C.cold && tempC > 0);
+}
+
+/** A reading as a number; salt beyond every scale counts as more than `TOO_SALT`, other unclear ones are none. */
+function valueOf(id: LoggableId, text: string): number | undefined {
+  try {
+    return readLogged(id, text, id).value;
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return id === 'salinity' && isBeyondScale(text) ? TOO_SALT + 1 : undefined;
+  }
+}
+
+/** "1.040", "45 ppt": salt above what specific gravity and practical salinity are defined for. */
+export function isBeyondScale(text: string): boolean {
+  const number = Number.parseFloat(text.replace(',', '.'));
+  return (number > 1.0316 && number < 1.1) || (number > TOO_SALT && number < 100 && !/m?s/.test(text));
+}
+
+/** "86 degrees" without a letter: from 60 up it can only be °F, below that °C. */
+function degreesSaid(text: string): string | undefined {
+  const [, number = ''] =
+    /(?<![\d.])(\d{2}(?:\.\d)?) ?(?:degrees?|deg|°)(?! ?(?:k?h|[cf])(?![a-z]))(?![a-z])/.exec(text) ?? [];
+  if (number === '') return undefined;
+  return `${number} ${Number(number) >= 60 ? 'F' : 'C'}`;
 }
 
 /** The one number said of it as it is now; undefined for none, or where more than one was said. */
@@ -41,20 +97,26 @@ function readingSaid(heard: Heard, id: LoggableId): string | undefined {
 /** The same where it is certain that it is a reading: "crashed to 1.016", "overdosed to 14". */
 export function levelNow(heard: Heard, id: LoggableId): string | undefined {
   const said = heard.said.filter(({ parameter, role }) => parameter === id && role !== 'before');
-  return readingSaid(heard, id) ?? (said.length === 1 ? said[0]?.mention.text : undefined);
+  const text = readingSaid(heard, id) ?? (said.length === 1 ? said[0]?.mention.text : undefined);
+  return id === 'temperature' ? (text ?? degreesSaid(heard.text)) : text;
 }
 
 export type Overdosed = 'alkalinity' | 'limewater' | 'calcium';
 
 export function overdosed(heard: Heard): Overdosed {
   if (says(heard, 'kalk\\w*', 'lime ?water', 'lime')) return 'limewater';
+  if (says(heard, 'ph') && !says(heard, 'alk\\w*', 'd?kh', 'calcium')) return 'limewater';
   const isCalcium = says(heard, 'calcium', 'ca') && !says(heard, 'alk\\w*', 'd?kh');
   return isCalcium ? 'calcium' : 'alkalinity';
 }
 
 /** What ammonia or the overdosed one reads. */
 export function levelSaid(heard: Heard, what: UrgentId, of: Overdosed | undefined): string | undefined {
-  if (what === 'overdose') return levelNow(heard, of === 'calcium' ? 'calcium' : 'alkalinity');
+  if (what === 'overdose') {
+    const id = of === 'calcium' ? 'calcium' : 'alkalinity';
+    const text = levelNow(heard, id);
+    return text === undefined || valueOf(id, text) === undefined ? undefined : text;
+  }
   const mgL = what === 'ammonia' ? levelIn('ammonia', heard.text) : undefined;
   return mgL === undefined ? undefined : `${mgL} mg/L`;
 }

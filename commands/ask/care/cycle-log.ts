@@ -29,7 +29,7 @@ export function cycleLog(text: string): readonly CycleTest[] {
 /** "amm 4.0", "ammonia: 0", "no2 = zero". */
 export function levelIn(id: keyof typeof NAMES, part: string): number | undefined {
   const found = new RegExp(
-    String.raw`(?<![a-z0-9])(?:${NAMES[id]})\s*(?:is|at|was|reads|of|=|:)?\s*~?${NUMBER}(?![\d])`,
+    String.raw`(?<![a-z0-9])(?:${NAMES[id]})(?:\s*(?:levels?|is|at|was|reads?|reading|went|up|now|to|of|about|=|:))*\s*~?${NUMBER}(?![\d])`,
   ).exec(part)?.[1];
   if (found === undefined) return undefined;
   return /\d/.test(found) ? Number(found.replace(',', '.')) : 0;

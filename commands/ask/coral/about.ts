@@ -12,8 +12,14 @@ import { isTrouble, oneCoral, onlyEntry } from './named.ts';
 /** What a question can be after, the particular first. */
 interface Facet {
   readonly words: readonly string[];
+  /** With one of these it is after something else. */
+  readonly not?: readonly string[];
   readonly lines: (entry: CoralEntry) => readonly GuideLine[];
 }
+
+/** "toxic to my sps": not to people. */
+const TO_CORALS =
+  '(?:toxic|poison(?:ous)?|dangerous|harm(?:s|ful)?) (?:to|for) (?:my |the |other |some |any )*(?:sps|lps|corals?|acros?|stonies|stony|neighbou?rs?)';
 
 const facets: readonly Facet[] = [
   {
@@ -26,6 +32,7 @@ const facets: readonly Facet[] = [
       'palytoxin',
       'gloves',
     ],
+    not: [TO_CORALS],
     lines: peopleLines,
   },
   {
@@ -42,6 +49,7 @@ const facets: readonly Facet[] = [
       'how far',
       'peaceful',
       'reach',
+      TO_CORALS,
     ],
     lines: (entry) => [stingLine(entry), roomLine(entry)],
   },
@@ -70,10 +78,14 @@ const ABOUT = ['tell me', 'care', 'info(?:rmation)?', 'what(?: is|s|\'s|\u2019s)
 /** "tell me about gonis", "is a torch a hardy coral", "how much flow for a duncan": the guide, what was asked first. */
 export const aboutIntent: Intent = (heard, context) => {
   if (heard.mentions.length > 0) return undefined;
-  const facet = facets.find(({ words }) => says(heard, ...words));
-  if (facet === undefined && !says(heard, ...ABOUT)) return undefined;
+  if (!facets.some(({ words }) => says(heard, ...words)) && !says(heard, ...ABOUT)) return undefined;
   const named = oneCoral(heard) ?? misspelt(heard);
   if (named === undefined) return undefined;
+  const around = { ...heard, text: heard.text.replace(named.name, ' ') };
+  const facet = facets.find(
+    ({ words, not = [] }) => says(around, ...words) && !(not.length > 0 && says(around, ...not)),
+  );
+  if (facet === undefined && !says(around, ...ABOUT)) return undefined;
   const whole = call('coral about', { coral: named.name }, context);
   const entry = onlyEntry(named);
   if (facet === undefined || entry === undefined) return whole;

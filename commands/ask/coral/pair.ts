@@ -12,7 +12,7 @@ import { cmAndInches, lengthIn } from './lengths.ts';
 import { chemistryFacts, spreadFact } from './pair-facts.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
-const BESIDE = ['next to', '(?:cm|in|inch|inches) (?:away )?from', 'away from', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?'] as const; // prettier-ignore
+const BESIDE = ['next to', '(?:cm|in|inch|inches) (?:away )?from', 'away from', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?', 'same rock', 'how far'] as const; // prettier-ignore
 
 /** "Can torch and hammer sit next to each other?": what is known of the two, and how much room they want. */
 export const pairIntent: Intent = (heard) => {

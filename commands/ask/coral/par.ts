@@ -4,24 +4,31 @@ import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
 import { is, type Mention } from '../../../core/words/mention.ts';
 import { answer, type Fact } from '../../answer.ts';
 import { fullName } from '../../coral/asked-kind.ts';
+import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
-const ASKS = ['what par', 'which par', 'how much (?:par|light)', 'how bright', '(?:par|light) (?:for|do|does)', 'too (?:much|bright|dim|high|low|little|strong)', 'enough'] as const; // prettier-ignore
+const ASKS = ['what par', 'which par', 'how much (?:par|light)', 'how bright', '(?:par|light) (?:for|do|does)', 'lighting for', 'too? (?:much|bright|dim|strong)', 'too (?:high|low|little)', 'enough', 'acclimat(?:e|ing|ion)'] as const; // prettier-ignore
+/** Asked of one reading: is it all right? */
+const OK = ['ok(?:ay)?', 'good', 'fine', 'safe', 'right', 'alright'] as const;
 
 /** "zoas: what par? I get 60 on the sand and 250 up top": the range of the coral, and each reading against its start. */
-export const coralParIntent: Intent = (heard) => {
-  if (!says(heard, ...ASKS) || !says(heard, 'par', 'light', 'ppfd', 'bright', 'dim')) return undefined;
-  if (heard.mentions.some((m) => is(m, 'illuminance'))) return undefined;
+export const coralParIntent: Intent = (heard, context) => {
+  const asksOne = says(heard, ...OK) && heard.mentions.some((m) => is(m, 'light'));
+  if (!asksOne && !says(heard, ...ASKS)) return undefined;
+  if (!says(heard, 'par', 'light(?:ing)?', 'ppfd', 'bright', 'dim')) return undefined;
+  if (heard.mentions.some((m) => is(m, 'illuminance') || is(m, 'share'))) return undefined;
   const [named] = coralsIn(heard.text);
   if (named === undefined) return undefined;
   const { entries } = named;
   const need = needOf(entries);
   const readings = heard.mentions.filter(isReading);
+  if (entries.every(({ photosynthetic }) => !photosynthetic))
+    return call('light range', { coral: named.name, reading: readings[0]?.text }, context);
   const { lowPpfd, highPpfd, startPpfd } = need;
   const middle = Math.round((lowPpfd + highPpfd) / 20) * 10;
   return answer({
-    headline: `${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). Begin at the low end, near ${startPpfd}, and go up over weeks.`,
+    headline: `${onlyVerdict(readings, need)}${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). Begin at the low end, near ${startPpfd}, and go up over weeks.`,
     read: [
       `${named.name} as ${entries.map(fullName).join(', or ')}`,
       ...readings.map(({ text }) => `${text} as PAR at a spot`),
@@ -72,19 +79,29 @@ function isReading(mention: Mention): boolean {
   return (is(mention, 'light') || is(mention, 'bare')) && mention.value >= 5 && mention.value <= 2500;
 }
 
+function judged(mention: Mention, need: CoralLight): Fact {
+  return {
+    label: `at ${mention.text}`,
+    value: `${Math.round(mention.value)} PAR`,
+    verdict: verdictOf(mention, need),
+  };
+}
+
 /** A new piece at twice its start value is too bright at once: project rule. */
-function judged({ text, value }: Mention, { lowPpfd, highPpfd, startPpfd }: CoralLight): Fact {
-  const verdict =
-    value > highPpfd
-      ? 'too bright'
-      : value >= 2 * startPpfd
-        ? 'too much for a new piece'
-        : value > 1.25 * startPpfd
-          ? 'bright for a new piece'
-          : value < lowPpfd
-            ? 'too dim to grow'
-            : 'a place to begin';
-  return { label: `at ${text}`, value: `${Math.round(value)} PAR`, verdict };
+function verdictOf({ value }: Mention, { lowPpfd, highPpfd, startPpfd }: CoralLight): string {
+  if (value > highPpfd) return 'too bright';
+  if (value >= 2 * startPpfd) return 'too much for a new piece';
+  if (value > 1.25 * startPpfd) return 'bright for a new piece';
+  return value < lowPpfd ? 'too dim to grow' : 'a place to begin';
+}
+
+/** "300 PAR is too bright. " where one reading is asked about. */
+function onlyVerdict(readings: readonly Mention[], need: CoralLight): string {
+  const [one, other] = readings;
+  if (one === undefined || other !== undefined) return '';
+  const verdict = verdictOf(one, need);
+  const settled = verdict.endsWith(' for a new piece') ? ', within the range of a settled one' : '';
+  return `${Math.round(one.value)} PAR is ${verdict}${settled}. `;
 }
 
 function between(readings: readonly Mention[], { startPpfd }: CoralLight): readonly string[] {

@@ -1,18 +1,26 @@
 import { CLEAR_OF_MAT_CM } from '../../../core/corals/spreading.ts';
 import { palytoxinCaution } from '../../../core/corals/cautions.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
+import type { Heard } from '../../../core/words/hear.ts';
 import { answer } from '../../answer.ts';
 import { says, type Intent } from '../intent.ts';
 
-/** Zoanthids beside each other, or being cut: room, and palytoxin before that. */
+const ZOAS =
+  '(?:off )?(?:the |my |these |those |some |all )*(?:zoas?|palys?|palythoas?|zoanthids?|polyps|colony|rock)';
+const HARSH = ['scrub(?:bed|bing|s)?', 'boil(?:ed|ing|s)?', 'microwav(?:e|ed|ing)', 'bleach (?:the|my|a|it|them|dip|bath)', '(?:in|with|use|using) bleach', 'pressure ?wash(?:ed|ing)?', 'steam(?:ing)?', 'bake', 'oven', 'scrap(?:e|ed|ing)', `(?:kill|get(?:ting)? rid of) ${ZOAS}`] as const; // prettier-ignore
+const CUT = ['cut(?:ting|s)?', 'scissors', '(?:to|i|you|how|safely|and|&) frag', 'fragging', 'glu(?:e|ed|ing)', 'blade', 'scalpel', 'bone cutters?', 'split(?:ting)?'] as const; // prettier-ignore
+const BESIDE = ['side by side', 'stings?', 'next to', 'together', 'touch(?:ing)?'] as const;
+
+const OTHER_ANIMALS = ['clams?', 'tridacna', 'anemones?', 'nems?', 'fish', 'shrimps?', 'sponges?'] as const;
+
+/** Zoanthids beside each other, being cut, or to be got rid of: palytoxin before all else. */
 export const zoanthidsIntent: Intent = (heard) => {
-  const handled = says(heard, 'cut(?:ting|s)?', 'scissors', 'frag(?:s|ging)?', 'glu(?:e|ed|ing)', 'scrub(?:bing)?', 'boil(?:ing)?', 'side by side', 'stings?', 'next to', 'together', 'blade', 'scalpel', 'bone cutters?'); // prettier-ignore
-  if (!handled) return undefined;
+  const headline = zoanthidsHeadline(heard);
+  if (headline === undefined) return undefined;
   const zoas = coralsIn(heard.text).some(({ entries }) => entries.some(({ group }) => group === 'zoanthid'));
   if (!zoas) return undefined;
   return answer({
-    headline:
-      'Mostly yes: zoanthids seldom sting each other, they grow over each other. Mind the palytoxin first when you cut them.',
+    headline,
     steps: [
       'Not in the kitchen: outside or in a room with open windows, away from food, children and pets.',
       'Gloves and eye protection before you touch them, and a face shield if water can spray. Cut under water or keep them wet, and let nothing spray.',
@@ -28,8 +36,20 @@ export const zoanthidsIntent: Intent = (heard) => {
   });
 };
 
+/** Harm first: what sprays or heats the toxin, then cutting, then room. */
+function zoanthidsHeadline(heard: Heard): string | undefined {
+  const beside = says(heard, ...BESIDE);
+  if (says(heard, ...HARSH))
+    return 'No heat, bleach, dry scrubbing or spray: that puts palytoxin into the air you breathe. Keep the rock wet, and lift it out whole, with gloves and eye protection.';
+  if (says(heard, ...CUT) && !beside && !says(heard, 'lights?', 'par'))
+    return 'Gloves and eye protection first, and keep them wet: zoanthids may hold palytoxin. Then cut through the mat between the polyps, not through a polyp.';
+  return beside && !says(heard, ...OTHER_ANIMALS)
+    ? 'Mostly yes: zoanthids seldom sting each other, they grow over each other. Mind the palytoxin first when you cut them.'
+    : undefined;
+}
+
 const POLYPS = ['polyps?', 'xenia', 'gsp', 'star polyps?', 'clove', 'fluffy', 'fuzzy', 'zoas?', 'mats?', 'anthelia'] as const; // prettier-ignore
-const SMOTHER = ['smother(?:s|ed|ing)?', 'overgr(?:ow|ows|ew|own|owing)', 'tak(?:e|es|ing) over', 'scrap(?:e|ed|ing)', 'invad(?:e|es|ed|ing)'] as const; // prettier-ignore
+const SMOTHER = ['smother(?:s|ed|ing)?', 'overgr(?:ow|ows|ew|own|owing)', 'tak(?:e|es|ing) over', 'scrap(?:e|ed|ing)', 'invad(?:e|es|ed|ing)', '(?:is|are|its) everywhere', '(?:kill|remove|get(?:ting)? rid of|stop) (?:off )?(?:the |my |all )*(?:xenia|gsp|green star polyps?|star polyps?|clove polyps?|anthelia)'] as const; // prettier-ignore
 
 /** Pests and algae that want another answer. */
 const OTHERS = ['aiptasia', 'majanos?', 'algae', 'cyano\\w*', 'slime', 'bryopsis', 'hydroids?', 'vermetids?'] as const; // prettier-ignore

@@ -3,6 +3,7 @@ import type { Heard } from '../../../core/words/hear.ts';
 import { is } from '../../../core/words/mention.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
+import { gentleAnswer } from './gentle.ts';
 import { isTrouble } from './named.ts';
 
 const KINDS = '(?:corals?|softies|lps|sps|zoas?|mushrooms?|anemones?|frags?)';
@@ -13,16 +14,25 @@ const WHICH = [
   `${KINDS} (?:for|suited to) (?:a |my |the )?(?:beginners?|newbies?|first tank|nano|low light|shady|sand)`,
 ] as const;
 
+const MAY = ['can i (?:keep|have|add|get|put|try|buy)', 'should i (?:add|get|put|buy)', '(?:too (?:new|young|soon|early)|ready|okay?) for', 'good to add'] as const; // prettier-ignore
+/** A tank that has not run for long, as members say it. */
+const YOUNG = ['(?:new|young|fresh|freshly cycled) (?:tank|reef|nano|setup|system)', String.raw`(?:\d+|one|two|three|four|five|six|a|few|couple)(?: of)?[ -]?(?:days?|weeks?|wks?|months?|mos?)[ -]old`, 'months? old', 'just cycled'] as const; // prettier-ignore
+const GENTLE = ["(?:dont|don't|do not|wont|won't|doesnt|doesn't|not) sting", '(?:non|least|not|less)[ -]?(?:stinging|aggressive)', 'peaceful'] as const; // prettier-ignore
+
 /** "which coral for a beginner, low flow on the sand": what fits, from what the sentence says of the spot. */
 export const whichIntent: Intent = (heard, context) => {
-  if (heard.said.length > 0 || isTrouble(heard) || !says(heard, ...WHICH)) return undefined;
+  if (heard.said.length > 0 || isTrouble(heard)) return undefined;
   const wish = coralsIn(heard.text).map(({ name }) => name);
-  if (wish.length > 0 && !says(heard, 'which', 'what', 'suggest', 'recommend')) return undefined;
-  return call(
+  const forYoung = wish.length > 0 && says(heard, ...MAY) && says(heard, ...YOUNG);
+  if (!forYoung && !says(heard, ...WHICH)) return undefined;
+  if (!forYoung && wish.length > 0 && !says(heard, 'which', 'what', 'suggest', 'recommend')) return undefined;
+  if (wish.length === 0 && says(heard, ...GENTLE)) return gentleAnswer();
+  const band = lightBandOf(heard);
+  const given = call(
     'coral suited',
     {
       level: levelOf(heard),
-      par: heard.mentions.find((m) => is(m, 'light'))?.text,
+      par: heard.mentions.find((m) => is(m, 'light'))?.text ?? band?.par,
       flow: flowOf(heard),
       ground: says(heard, 'on (?:the |my )?rocks?')
         ? 'rock'
@@ -34,7 +44,18 @@ export const whichIntent: Intent = (heard, context) => {
     },
     context,
   );
+  return band === undefined ? given : { ...given, read: [...given.read, band.read] };
 };
+
+/** The middle of low light (50 to 100 PAR), and a value of high light (above 200): common practice. */
+function lightBandOf(heard: Heard): { readonly par: string; readonly read: string } | undefined {
+  if (heard.mentions.some((m) => is(m, 'light'))) return undefined;
+  if (says(heard, '(?:low|little|weak|dim|poor)[ -]?(?:light(?:ing)?|par)', 'shade', 'shady', 'dark'))
+    return { par: '75 PAR', read: 'low light taken as 75 PAR, the middle of 50 to 100 (common practice)' };
+  return says(heard, '(?:high|strong|bright)[ -]?(?:light(?:ing)?|par)')
+    ? { par: '250 PAR', read: 'high light taken as 250 PAR; it is all above 200 (common practice)' }
+    : undefined;
+}
 
 function levelOf(heard: Heard): string | undefined {
   if (
@@ -50,6 +71,7 @@ function levelOf(heard: Heard): string | undefined {
       'just started',
       'eas(?:y|iest)',
       'hard(?:y|iest)',
+      ...YOUNG,
     )
   ) {
     return 'first year';

@@ -52,6 +52,8 @@ export interface Choice {
   readonly because: string;
   /** Goes before the card's own first action. */
   readonly first?: string;
+  /** Where the card's own first action would then be wrong. */
+  readonly replaces?: true;
 }
 
 /** Questions of one card at most: with the group and the symptom four in all. */

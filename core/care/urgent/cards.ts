@@ -1,13 +1,15 @@
 import type { UrgentCard } from './card.ts';
 import { ammonia, overdose, salinityCrash } from './chemistry.ts';
+import { outOfTheWater } from './out-of-water.ts';
 import { personHurt } from './person.ts';
 import { bleachOrSpray, burstHeater, shreddedAnemone } from './poison.ts';
-import { flood, oxygenLoss, powerCut } from './power.ts';
+import { fireOrSparks, flood, oxygenLoss, powerCut } from './power.ts';
 import { coldWater, overheating } from './warmth.ts';
 
 /** Every emergency by the words of the option, people first. */
 export const urgentCards = {
   'person hurt': personHurt,
+  'fire or sparks': fireOrSparks,
   'power cut': powerCut,
   'oxygen loss': oxygenLoss,
   flood,
@@ -18,6 +20,7 @@ export const urgentCards = {
   'salinity crash': salinityCrash,
   'burst heater': burstHeater,
   'bleach or spray': bleachOrSpray,
+  'out of the water': outOfTheWater,
   'shredded anemone': shreddedAnemone,
 } as const satisfies Record<string, UrgentCard>;
 

@@ -54,7 +54,7 @@ export const salinityCrash: UrgentCard = {
   steps: [
     'Water above its usual mark: fresh water ran in. Leave the top-off off and let it evaporate again, as long as it is only a little off.',
     'Far too low: raise it with swaps of stronger salt water, at most about 1 ppt a day, half of that for delicate corals.',
-    'Far too high: swap tank water for fresh water, poured slowly where the flow is strong.',
+    'Far too high: swap tank water for fresh (RO) water as warm as the tank, poured slowly where the flow is strong.',
     'Keep temperature the same, the surface moving, and feed little.',
     'Leave calcium, magnesium and alkalinity alone until salinity is right: they move with it.',
     'Find out why: a top-off that ran on or ran dry, a leak refilled with fresh water, a wrong mix, the instrument.',

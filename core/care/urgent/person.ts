@@ -29,12 +29,15 @@ export const personHurt: UrgentCard = {
     'A person first: call your emergency number or poison centre now if anyone is hurt, short of breath, numb or unwell.',
   steps: [
     'Electric shock: do not touch them or the water. Switch off at the breaker, then help. Every shock is seen by a doctor.',
+    'Does not wake up or does not breathe: call, put the phone on loudspeaker, and do what they tell you.',
     `Ill after zoanthids, rock or slime (${PALYTOXIN_SIGNS}): out of the room, fresh air, others and pets out too. Rinse eyes and skin. Tell the doctor it may be palytoxin. Signs can come hours later. Do not go back in to clean.`,
-    'In the eye: rinse with plenty of clean water at once, lids open, take contact lenses out, keep rinsing for many minutes, and get medical help.',
+    'In the eye: rinse with plenty of clean water at once, lids open, contact lenses out if that is easy, keep rinsing for many minutes, and get medical help.',
     'Caustic powder or solution on the skin: brush dry powder off, take off what is wet with it, rinse with plenty of water for a long time. Nothing sour to balance it.',
     'Swallowed: rinse the mouth, do not make them vomit, and call the poison centre with the label in hand.',
-    'Breathed in fumes or spray: out into fresh air, and call.',
-    'A cut or sting that swells, reddens or comes with fever: a doctor the same day. Say it was in salt water.',
+    'Breathed in fumes, smoke or spray, or a headache while a generator or grill runs: everybody out into fresh air, and call from there.',
+    'Stung, bitten or spined: call the poison centre now for a lionfish, stonefish, ray, cone snail, octopus or jellyfish, for a swollen face or trouble breathing. Leave a deep spine in.',
+    'Heavy bleeding: press hard on it with a clean cloth, and call. A cut that swells, reddens or comes with fever: a doctor the same day. Say it was in salt water.',
+    'A pet that licked, ate or drank something, or fell ill: a vet or animal poison line now, with the label. Do not make it vomit.',
   ],
   never: [
     'Do not wait for an answer here, and do not wait until it passes.',

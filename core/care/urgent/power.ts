@@ -1,6 +1,26 @@
 import type { UrgentCard } from './card.ts';
 
-/** No power, no oxygen, or water where mains are. All of it common practice, no source. */
+/** No power, no oxygen, fire, or water where mains are. All of it common practice, no source. */
+export const fireOrSparks: UrgentCard = {
+  label: 'Fire, smoke or sparks',
+  first:
+    'People first: if anything burns or smokes, get everybody out and call the fire service. Power off at the breaker only if the way there is safe.',
+  steps: [
+    'Sparks, a hot plug or a burning smell without flames: breaker off, from a dry place, before you touch a plug or the water.',
+    'Breaker out of reach or the panel wet: keep everybody away and call an electrician or the fire service.',
+    'Power off and no smoke: unplug with dry hands. What was wet, scorched or melted is never plugged in again.',
+    'Smoke breathed in, a burn or a shock: medical help (/urgent what:person hurt).',
+    'A battery air pump, or scooping by hand, keeps the tank until an electrician has checked socket and cables (/urgent what:power cut).',
+    'Soot, melted plastic or extinguisher powder in the water: fresh carbon and a large matched change (/urgent what:bleach or spray).',
+  ],
+  never: [
+    'No water on anything electric that burns.',
+    'Do not go back in for animals, and do not plug it in again to try it.',
+  ],
+  stop: 'Flames, smoke that goes on, or a breaker that trips again: fire service or electrician. The tank waits.',
+  sources: ['practice'],
+};
+
 export const powerCut: UrgentCard = {
   label: 'Power cut',
   first:

@@ -196,7 +196,7 @@ export const acroporas: readonly CoralEntry[] = [
     tags: [],
     names: {
       common: ['Corymbose acropora', 'Bushy acro'],
-      hobby: ['acro', 'millepora acro', 'tenuis', 'millepora'],
+      hobby: ['acro', 'millepora acro', 'tenuis', 'millepora', 'milli'],
       misspelt: ['millipora', 'milepora', 'tenius'],
       basis: [practice],
     },

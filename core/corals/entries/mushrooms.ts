@@ -261,7 +261,7 @@ export const mushrooms: readonly CoralEntry[] = [
     tags: [],
     names: {
       common: ['Yuma mushroom'],
-      hobby: ['yuma', 'ricordea yuma'],
+      hobby: ['yuma', 'ricordea yuma', 'ric'],
       misspelt: ['youma', 'riccordea yuma'],
       basis: [practice],
     },

@@ -90,7 +90,7 @@ export const singlePolyps: readonly CoralEntry[] = [
     names: {
       common: ['Scoly', 'Australian doughnut coral', 'Saucer coral'],
       hobby: ['scoly', 'scolymia', 'aussie scoly'],
-      misspelt: ['scolly', 'scolymea', 'skolymia'],
+      misspelt: ['scolly', 'scolymea', 'skolymia', 'donut coral'],
       basis: [practice],
     },
     scientific: {
@@ -228,7 +228,7 @@ export const singlePolyps: readonly CoralEntry[] = [
     names: {
       common: ['Button coral', 'Cat-eye coral', 'Doughnut coral'],
       hobby: ['cynarina', 'meat coral', 'tooth coral'],
-      misspelt: ['cynerina', 'cinarina'],
+      misspelt: ['cynerina', 'cinarina', 'donut coral'],
       basis: [practice],
     },
     scientific: {

@@ -5,6 +5,9 @@ import { cm, missingCm } from '../say.ts';
 import type { Finding, Verdict } from '../scene.ts';
 import type { StandingPair } from './pair.ts';
 
+/** What helps besides room: common practice. */
+export const CARBON = 'Run activated carbon and change it often.';
+
 /**
  * Soft beside stony: within 10 cm most corals were interacting to the harm of one or both (Griffith 1997). In contact the
  * soft side usually loses (Dai 1990), yet soft corals overgrow stony ones too (Griffith 1997): both are told.
@@ -28,7 +31,8 @@ export function chemistryFinding({ one, other, gap }: StandingPair): Finding | u
       'neighbours harmed each other, by chemicals or overgrowth; in contact the soft side usually loses, so the ' +
       'sources differ on who wins.',
     basis: basisWords(applied.rule.effectBasis, applied.rule.gapBasis),
-    cure: `${missingCm(gapCm - gap.cm)} further apart: at least to ${cm(gapCm)}. Run activated carbon and change it often.`,
+    cure: `${missingCm(gapCm - gap.cm)} further apart: at least to ${cm(gapCm)}. ${CARBON}`,
+    apartCm: gapCm,
     weight: verdict === 'move' ? 55 + (gapCm - gap.cm) : 22 + (gapCm - gap.cm),
   };
 }

@@ -47,7 +47,9 @@ export function lightFindings(scene: Scene, coral: Placed): readonly Finding[] {
   if (judged.verdict === 'settled') return [];
   const { need, why } = judged;
   const cures: Partial<Record<LightJudged['why'], string>> = {
-    'too much': `Lower it or dim the lamp until it gets ${need.highPpfd} PAR or less; begin near ${need.startPpfd}.`,
+    'too much': coral.entry.photosynthetic
+      ? `Lower it or dim the lamp until it gets ${need.highPpfd} PAR or less; begin near ${need.startPpfd}.`
+      : need.tooMuch.action,
     'too much to begin': `Begin near ${need.startPpfd} PAR and go up by about ${need.raisePercentAWeek} % a week.`,
     'perhaps too much': `Measure at the coral; ${need.highPpfd} PAR is the most.`,
     'too little': `Raise it in steps, or brighten by about ${need.raisePercentAWeek} % a week, to ${need.startPpfd} PAR first. Not to the top in one go.`,

@@ -2,6 +2,7 @@ import type { Potency } from '../entry.ts';
 import { cm, missingCm } from '../say.ts';
 import type { Finding, Placed, Verdict } from '../scene.ts';
 import type { StandingPair } from './pair.ts';
+import { stingReach } from '../sting-reach.ts';
 import { stingBasis, stingReason } from './sting-words.ts';
 
 const strength: Readonly<Record<Potency, number>> = { none: 0, mild: 1, moderate: 2, strong: 3, severe: 4 };
@@ -22,8 +23,8 @@ export function stingFinding(pair: StandingPair): Finding | undefined {
     corals: [victim.id, attacker.id],
     reason: stingReason(pair, victim, attacker),
     basis: stingBasis(pair),
-    ...(verdict === 'settled' ? {} : { cure: cureWords(pair, verdict, goalCm, attacker) }),
-    weight: weightOf(verdict, attacker, Math.max(0, goalCm - gap.cm)),
+    ...(verdict === 'settled' ? {} : { cure: cureWords(pair, verdict, goalCm, attacker), apartCm: goalCm }),
+    weight: weightOf(pair, verdict, attacker, Math.max(0, goalCm - gap.cm)),
   };
 }
 
@@ -37,8 +38,11 @@ function stingVerdict({ gap, need }: StandingPair): Verdict | undefined {
   return ally !== undefined || rules.some(({ rule }) => rule.effect === 'tolerated') ? 'settled' : undefined;
 }
 
-function weightOf(verdict: Verdict, attacker: Placed, missing: number): number {
-  const base = { settled: 0, watch: 20, move: 60 }[verdict];
+/** Out of reach in still water, so only the flow may carry it there: after all that is near. */
+function weightOf(pair: StandingPair, verdict: Verdict, attacker: Placed, missing: number): number {
+  const { one, other, gap } = pair;
+  const isFar = gap.lowCm >= Math.max(stingReach(one.entry).highCm, stingReach(other.entry).highCm);
+  const base = { settled: 0, watch: isFar ? -10 : 20, move: 60 }[verdict];
   return base + 6 * strength[attacker.entry.sting.potency] + Math.min(15, missing / 2);
 }
 

@@ -34,6 +34,7 @@ export function walkingPairFinding({ one, other, gap }: StandingPair): Finding |
       : `${walker.label}: can let go and settle elsewhere, and ${neighbour.label} is ${about}${cm(gap.cm)} off.`,
     basis: basisWords(walker.entry.moves.basis, plate ? roomBasis : driftBasis),
     cure: `${missingCm(roomCm - gap.cm)} further apart: at least to ${cm(roomCm)}. Look where it is every few days.`,
+    apartCm: roomCm,
     weight: plate ? 18 : 10,
   };
 }

@@ -225,6 +225,27 @@ describe('/coral check and list', () => {
     ).toEqual(['2', '3']);
   });
 
+  // Horn coral is kept 15 cm from everything (common practice, no source).
+  it('names the one coral that is the cause, first', () => {
+    const [{ say }] = twoPersons();
+    say('/coral add coral:hydnophora at:60 x 30 x 20 cm size:6 cm');
+    for (const at of ['50 x 30 x 20 cm', '70 x 30 x 20 cm', '60 x 42 x 20 cm'])
+      say(`/coral add coral:favites at:${at} size:5 cm`);
+    const given = say('/coral check');
+    expect(given.steps[0]).toMatch(/^Begin with the fewest moves: Horn coral \(part of 3\)/);
+    expect(given.next[0]).toMatchObject({ label: 'Better spots for Horn coral', input: { coral: '1' } });
+  });
+
+  // Soft beside stony 10 cm (Griffith 1997); the reach of the torch asks for as much.
+  it('asks once for the gap of a pair, with the carbon', () => {
+    const [{ say }] = twoPersons();
+    say('/coral add coral:torch at:60 x 30 x 20 cm size:10 cm');
+    const { steps } = say('/coral add coral:toadstool at:75 x 30 x 20 cm size:10 cm');
+    const apart = steps.filter((step) => /further apart/.test(step));
+    expect(apart).toEqual([expect.stringMatching(/5 cm further apart: at least to 10 cm\. .*carbon/)]);
+    expect(steps.join(' ')).not.toMatch(/Leave more room now/);
+  });
+
   it('lists each with its spot and its verdict', () => {
     const { say } = reef();
     expect(say('/coral list').table?.rows.map((row) => [row[0], row[1], row[2], row.at(-1)])).toEqual([

@@ -39,6 +39,23 @@ describe('without a tank', () => {
     expect(none.facts.every(({ verdict }) => verdict === 'does not fit')).toBe(true);
   });
 
+  it('offers nothing that wants shade for a bright spot, easy ones first and anemones after corals', () => {
+    const bright = ask({ level: 'many years', par: '300 PAR', flow: 'high', wish: 'sun coral' });
+    expect(bright.facts[0]).toMatchObject({ label: 'Sun coral', verdict: 'does not fit' });
+    expect(textOf(bright)).not.toMatch(/Carnation/);
+    const open = ask({});
+    expect(open.headline).toMatch(/^Nothing is said of light, spot or experience/);
+    expect(open.headline).not.toMatch(/anemone/);
+    for (const { value } of open.facts.slice(0, 8)) expect(value).toMatch(/^easy/);
+  });
+
+  it('says to a beginner what a small-polyp coral wants', () => {
+    const { facts } = ask({ level: 'first year', kind: 'small-polyp' });
+    const fit = facts.filter(({ verdict }) => verdict?.startsWith('fits'));
+    expect(fit.length).toBeGreaterThan(0);
+    expect(fit.every(({ value }) => value.includes('alkalinity holds steady'))).toBe(true);
+  });
+
   it('does not take a spot without a tank', () =>
     expect(problemOf(() => ask({ at: 'left, back, low' })).hint).toMatch(/tank new/));
 
@@ -113,4 +130,16 @@ it('fits a message whatever is asked', () => {
       }
     }
   }
+});
+
+it('judges a tank younger than half a year like a first year, unless told otherwise', () => {
+  const [{ say }] = twoPersons();
+  say('/tank edit started:2026-03-01');
+  const given = say('/coral suited wish:staghorn');
+  expect(given.headline).toMatch(/\(a young tank\)/);
+  expect(given.read.join()).toMatch(/runs since 2026-03-01/);
+  expect(given.facts[0]?.verdict).toBe('does not fit');
+  expect(say('/coral suited level:many years wish:staghorn').facts[0]?.verdict).toMatch(/^fits/);
+  say('/tank edit started:2024-03-01');
+  expect(say('/coral suited wish:staghorn').headline).not.toMatch(/young/);
 });

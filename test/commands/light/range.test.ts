@@ -64,6 +64,26 @@ describe('with a reading', () => {
     expect(given.table).toBeUndefined();
     expect(given.headline).toMatch(/lives by food and needs no light/);
   });
+
+  // A lamp dimmed for one that needs no light would leave all others in the dark (common practice, no source).
+  it('dims no lamp for what lives by food, and names its own signs', () => {
+    for (const input of [{ reading: '250 PAR', setting: '50 %' }, { lamp: 'small' }, {}]) {
+      const text = textOf(range({ coral: 'sun coral', ...input }));
+      expect(text).not.toMatch(/dim to|bleaches|stretch|begins near|setting for/i);
+      expect(text).toMatch(/algae settle on it.*overhang/);
+      expect(text).toMatch(/feed/);
+    }
+  });
+
+  it('puts a better spot before a dimmed lamp', () => {
+    const [first] = range({ coral: 'torch', reading: '400 PAR', setting: '80 %' }).steps;
+    expect(first).toMatch(/^A new piece: find a spot that reads 100 PAR.* nothing else under the lamp/);
+  });
+
+  it('sends up where the lamp is at its end', () => {
+    const { headline } = range({ coral: 'acan lord', reading: '80 PAR', setting: '100 %' });
+    expect(headline).toMatch(/The lamp gives no more there: move it up in steps\.$/);
+  });
 });
 
 describe('without a meter', () => {

@@ -75,6 +75,8 @@ const one: readonly (readonly [string, string])[] = [
   ['palys', 'palythoa'],
   ['ricordia yuma', 'ricordea-yuma'],
   ['BTA', 'bubble-tip-anemone'],
+  ['suncoral', 'sun-coral'],
+  ['milli', 'acropora-corymbose'],
   ['bubble tip anenome', 'bubble-tip-anemone'],
   ['bubbletip nem', 'bubble-tip-anemone'],
   ['rose bubble tip anenome', 'bubble-tip-anemone'],
@@ -113,6 +115,9 @@ const several: readonly (readonly [string, readonly string[]])[] = [
   ['gorgonian', ['gorgonian-photosynthetic', 'gorgonian-nonphotosynthetic']],
   ['carpet anenome', ['carpet-anemone', 'mini-carpet-anemone']],
   ['nephthea', ['tree-coral-litophyton', 'kenya-tree']],
+  ['nem', ['bubble-tip-anemone', 'carpet-anemone']],
+  ['rics', ['ricordea-florida', 'ricordea-yuma']],
+  ['donut coral', ['cynarina', 'scolymia-australis']],
 ];
 
 it.each(several)('"%s" is offered as several', (text, ids) => {
@@ -120,6 +125,19 @@ it.each(several)('"%s" is offered as several', (text, ids) => {
   expect(found.kind).toBe('several');
   expect(leadsTo(text)).toEqual(expect.arrayContaining([...ids]));
 });
+
+/** Colours and other words that many corals share: no coral is taken by one of them alone. */
+it.each([
+  'rose coral',
+  'orange coral',
+  'pink',
+  'white coral',
+  'neon',
+  'aussie',
+  'rock',
+  'elegans',
+  'robusta',
+])('"%s" is no name', (text) => expect(findCorals(text).kind).toBe('none'));
 
 describe('every name in the guide', () => {
   const names = corals.flatMap(({ id, names: { common, hobby, misspelt }, scientific }) =>

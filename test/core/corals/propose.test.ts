@@ -63,5 +63,25 @@ describe('propose', () => {
     }
   });
 
+  // Rock rises to the back, or stands under corals that live on it: project rule.
+  it('names no spot in open water at the front glass', () => {
+    const nano = { lengthCm: 120, widthCm: 50, heightCm: 46 };
+    const others = [
+      placed(1, 'torch-coral', spot(20, 30, 20)),
+      placed(3, 'montipora-plating', spot(60, 40, 35)),
+    ];
+    const scene = sceneOf([...others, placed(2, 'hammer-coral-branching', spot(36, 30, 20))], { box: nano });
+    const { spots } = propose(scene, 2);
+    expect(spots.length).toBeGreaterThan(0);
+    for (const { spot: at } of spots) {
+      const third = Math.min(2, Math.floor((3 * at.yCm) / 50));
+      const isUnder = others.some(
+        (o) => o.spot.zCm >= at.zCm && Math.hypot(o.spot.xCm - at.xCm, o.spot.yCm - at.yCm) <= 12,
+      );
+      expect(isUnder || at.zCm <= Math.ceil(((third + 1) / 4) * 46)).toBe(true);
+      expect(Math.min(at.yCm, 50 - at.yCm)).toBeGreaterThanOrEqual(6);
+    }
+  });
+
   it('asks for a coral of the scene', () => expect(() => propose(sceneOf([]), 1)).toThrow(Problem));
 });

@@ -19,6 +19,7 @@ export const featherOrBubbles: SymptomCard = {
   ],
   first: 'Take the rock out and pick it off outside the tank.',
   steps: [
+    'Zoanthids on that rock? Gloves and eye protection, keep it wet, no scrubbing: some hold palytoxin.',
     'Lift bubbles off whole, with their foot.',
     'Rinse the rock in tank water before it goes back.',
     'Look every week for what grows again.',

@@ -17,7 +17,10 @@ export const fishSpots: SymptomCard = {
         'powder\\w*',
       ],
     ],
-    [['marine ich', 'velvet disease']],
+    [
+      ['marine ich', 'velvet'],
+      ['tank', 'fish', 'disease', 'ich', 'have', 'got', 'caught'],
+    ],
   ],
   causes: {
     ich: { name: 'marine ich', why: 'spots like grains of salt, coming and going' },

@@ -19,6 +19,7 @@ export const glassAnemones: SymptomCard = {
   ],
   first: 'Do not scrape it: treat each where it sits, or take its rock out.',
   steps: [
+    'Eye protection and gloves: a poked one can squirt, and zoanthids beside it may hold palytoxin.',
     'A product made for it, by its own label, one at a time, pumps off.',
     'An animal that eats them, if it suits the tank and its corals.',
     'Look for the next ones every week.',

@@ -9,7 +9,7 @@ export const greenHair: SymptomCard = {
         'hair algae',
         'gha',
         'turf algae',
-        'green (?:hair|fuzz|turf|grass)',
+        'green (?:hair|fuzz|turf|grass|algae)',
         'algae (?:everywhere|outbreak|taking over|bloom|problem)',
       ],
     ],

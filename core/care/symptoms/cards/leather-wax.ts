@@ -55,6 +55,7 @@ export const leatherWax: SymptomCard = {
           up: ['rot'],
           because: 'soft, dark or smelling flesh rots',
           first: 'Photograph it now, and cut away or lift out what rots.',
+          replaces: true,
         },
       },
     },

@@ -8,7 +8,7 @@ export const polypsClosed: SymptomCard = {
     [
       [
         '(?:stays?|staying|still|is|are|all|keeps?|been|polyps) (?:closed|shut|retracted)',
-        "(?:not|isn'?t|aren'?t|wo ?n'?t|never|does ?n'?t|do ?n'?t|no longer|stopped) (?:be )?(?:open(?:ing|ed)?|extend(?:ing|ed)?|come out)(?: up)?",
+        "(?:not|isn'?t|aren'?t|wo ?n'?t|never|does ?n'?t|do ?n'?t|no longer|stopped|have ?n'?t|has ?n'?t) (?:be )?(?:open(?:ing|ed)?|extend(?:ing|ed)?|come out)(?: up)?",
         'closed (?:up|for|since)',
         '(?:no|poor) (?:polyp )?extension',
         'polyps? (?:stay|are|is|all)? ?(?:closed|shut|in)',

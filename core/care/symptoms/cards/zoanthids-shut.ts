@@ -11,7 +11,7 @@ export const zoanthidsShut: SymptomCard = {
       [
         'closed',
         'shut',
-        "(?:not|won'?t|never|isn'?t|aren'?t|stopped) open(?:ing)?",
+        "(?:not|wo ?n'?t|never|is ?n'?t|are ?n'?t|stopped|do ?n'?t|have ?n'?t|has ?n'?t) open(?:ing|ed)?",
         'shrink\\w*',
         'melt(?:ing|ed)?',
         'bumps?',

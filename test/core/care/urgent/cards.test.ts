@@ -4,6 +4,8 @@ import { medicineDoses } from '../medicine.ts';
 
 /** Where hands go near mains and water: the plug or the breaker comes before the water. */
 const MAINS = [
+  'fire or sparks',
+  'out of the water',
   'flood',
   'burst heater',
   'overheating',
@@ -49,9 +51,23 @@ describe('the person', () => {
       /Caustic/,
       /do not make them vomit/,
       /doctor/,
+      /does not breathe: call/,
+      /generator/,
+      /Stung, bitten/,
+      /[Bb]leeding/,
+      /pet .* vet or animal poison line/,
     ])
       expect(text).toMatch(pattern);
     expect(stop).toMatch(/no treatment/);
     expect(urgentIds[0]).toBe('person hurt');
+  });
+});
+
+describe('fire', () => {
+  it('gets people out before anything else, and never with water', () => {
+    const { first, never } = urgentCard('fire or sparks');
+    expect(first).toMatch(/^People first: .*everybody out.*fire service/);
+    expect(never.join(' ')).toMatch(/No water on anything electric/);
+    expect(never.join(' ')).toMatch(/Do not go back in for animals/);
   });
 });

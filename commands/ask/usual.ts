@@ -1,0 +1,67 @@
+import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { followsSalinity, usualRange } from '../../core/water/assess.ts';
+import { salinityNames } from '../../core/log/value.ts';
+import { answer } from '../answer.ts';
+import { aimWords, rangeNamesOf, rangesOf } from '../log/ranges.ts';
+import { says, type Intent } from './intent.ts';
+
+const ASKS =
+  /^(?:(?:hi|hey|hello|so|ok|and)[,.!]*\s+)*(?:what(?:'s| is|s| are| should| do)?|where|which|how high|how low|normal|ideal|good|best|recommended|usual|safe|target)\b/;
+const WISH = ['should', 'normal', 'ideal', 'good', 'best', 'right', 'recommended', 'usual', 'safe', 'supposed', 'target', 'range', 'aim', 'keep'] as const; // prettier-ignore
+const ALL = ['parameters?', 'params?', 'numbers', 'levels', 'values', 'water chemistry', 'readings'] as const;
+const MAIN = ['salinity', 'temperature', 'alkalinity', 'calcium', 'magnesium', 'nitrate', 'phosphate', 'ph', 'ammonia'] as const; // prettier-ignore
+/** Longer sentences ask something particular. */
+const MOST_WORDS = 12;
+/** Where a number belongs to something else than the tank. */
+const ELSEWHERE = ['coral food', 'dose', 'doser', 'dosing', 'raise', 'lower', 'kit', 'test kit', 'brand', 'salt', 'light', 'par', 'flow', 'quarantine', 'qt', 'cycl\\w*'] as const; // prettier-ignore
+
+/** The same on other scales: 24 to 27 °C; S 35 at 25 °C (fm83, SG as in core/water). */
+const BESIDE: Readonly<Partial<Record<LoggableId, string>>> = {
+  temperature: '24 to 27 °C is 75 to 81 °F',
+  salinity: '35 ppt is specific gravity 1.0264 at 25 °C, 53 mS/cm (/salinity convert for others)',
+};
+const POISON = 'Ammonia that a kit can see with animals in is a reason to act today (/urgent what:ammonia).';
+
+/** "what should my alk be", "normal nitrate": where reefs are usually kept, or the aim of the tank in use. */
+export const usualIntent: Intent = (heard, { keep }) => {
+  const isLong = heard.text.split(' ').length > MOST_WORDS;
+  if (heard.mentions.length > 0 || isLong || !ASKS.test(heard.text)) return undefined;
+  if (!says(heard, ...WISH) || says(heard, ...ELSEWHERE)) return undefined;
+  const named: readonly LoggableId[] = [
+    ...(says(heard, ...salinityNames) ? (['salinity'] as const) : []),
+    ...heard.parameters,
+  ];
+  const ids = named.length === 0 && says(heard, ...ALL) ? MAIN : named;
+  const [first] = ids;
+  if (first === undefined) return undefined;
+  const tank = keep?.tankInUse();
+  const words = (id: LoggableId): string =>
+    tank === undefined
+      ? aimWords(id, usualRange(id), 'usual', {})
+      : aimWords(id, rangesOf(tank)(id), rangeNamesOf(tank)(id), tank.units);
+  const one = ids.length === 1;
+  const name = loggable(first).label;
+  return answer({
+    headline: one
+      ? `${name.charAt(0).toUpperCase()}${name.slice(1)} in a reef tank: ${words(first)}.`
+      : 'Where reef tanks are usually kept; steady counts for more than the exact number.',
+    facts: [
+      ...(one ? [] : ids.map((id) => ({ label: loggable(id).label, value: words(id) }))),
+      ...ids.flatMap((id) =>
+        id in BESIDE ? [{ label: `${loggable(id).label} on other scales`, value: BESIDE[id] ?? '' }] : [],
+      ),
+    ],
+    steps: [
+      ...(ids.some((id) => id === 'ammonia' || id === 'nitrite') ? [POISON] : []),
+      ...(one && name === 'ammonia'
+        ? []
+        : [
+            'Steady counts for more than the exact number. Corals open and growing a little outside it? Change nothing in a hurry.',
+          ]),
+      ...(ids.some(followsSalinity) ? ['Salinity first: the ions follow it.'] : []),
+    ],
+    cautions: ['Ranges are common practice, not law: keepers differ.'],
+    sources: ids.includes('salinity') ? ['practice', 'fm83', 'cs80'] : ['practice'],
+    next: [{ label: 'Check my readings', command: 'checkup', input: {}, ask: ['readings'] }],
+  });
+};

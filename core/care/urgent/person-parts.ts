@@ -1,0 +1,27 @@
+/** Words the ways of `person-words.ts` are built from: patterns of a cleaned text, joined by `|`. */
+
+const FAMILY = String.raw`(?:wife|husband|partner|spouse|kids?|sons?|daughter|child|children|toddler|baby|mum|mom|mother|dad|father|brother|sister|girlfriend|boyfriend|friend|flatmate|roommate|neighbou?r|grand(?:son|daughter|ma|pa|mother|father)|(?:mother|father|brother|sister) in law|nephew|niece|cousin|uncle|aunt|guest|boy|girl|family|\d year old)`;
+
+/** Anybody in the house who is no animal of the tank. */
+export const PERSON = String.raw`(?:i|i'?m|i'?ve|we|he|she|me|myself|him|us|(?:my|our|the|a|whole) ${FAMILY}|${FAMILY}|someone|somebody|everyone (?:here|at home|in the (?:house|family)))`;
+/** The same without those that a fish can be called, too. */
+export const SURE_PERSON = String.raw`(?:i|i'?m|i'?ve|we|me|myself|us|${FAMILY}|someone|somebody)`;
+
+export const BODY = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|knuckles?|wrists?|palms?|arms?|forearms?|elbows?|skin|face|mouth|lips?|tongue|throat|nose|eye(?:s|balls?|lids?)?|feet|foot|toes?|legs?|knees?|chest|neck|head)`;
+const SIDE = String.raw`(?:left |right |both |whole |entire |index |middle |ring )?`;
+/** A part of a person's body: "my left hand". */
+export const MY_BODY = String.raw`(?:my|his|her|their|our|(?:my |the )?(?:son|daughter|wife|husband|kid|child|friend|partner)'?s) ${SIDE}${BODY}`;
+export const ON_BODY = String.raw`(?:on|in|into|over|up|down|through) (?:${MY_BODY}|(?:the |a )?${SIDE}${BODY}|me|him|us|myself|(?:my|our) (?:\w+ )?${FAMILY})`;
+
+/** Animals of a tank that fall ill, bite or swallow themselves. */
+export const ANIMAL = String.raw`(?:fish|clown\w*|anemone|nem|bta|coral|torch|hammer|plate|tang|eel|crab|shrimp|acan|scoly|star|starfish|wrasse|goby|grouper|blenny|damsel|puffer|anthias|angel\w*|chromis|snail|urchin|cucumber|lionfish|seahorse)`;
+/** Animals whose sting, bite or spine a doctor wants to know of. */
+export const VENOMOUS = String.raw`(?:lion ?fish|scorpion ?fish|stone ?fish|sting ?ray|stingray|rabbit ?fish|fox ?face|weever|toad ?fish|moray|eel|octopus|cone snail|jelly ?fish|urchin|bristle ?worms?|fire ?worms?|fire coral|hydroids?|anemone|nem|bta|aiptasia|coral|crown of thorns)`;
+export const PET = String.raw`(?:dog|puppy|pup|cat|kitten|parrot|ferret|rabbit|hamster)`;
+
+export const CAUSTIC = String.raw`(?:(?:muriatic |hydrochloric |strong )?acid|muriatic|caustic(?: soda)?|lye|sodium hydroxide|bleach|chlorine|peroxide|kalk\w*|lime|lime ?water|calcium (?:chloride|hydroxide|oxide)|soda ash|ammonia|formalin|reagents?|super ?glue|glue|epoxy|copper|iodine)`;
+
+/** What only people tell of themselves. */
+export const FELT = String.raw`(?:fever\w*|fainted|passed out|(?:feel|feels|feeling|felt) (?:\w+ )?(?:awful|terrible|horrible|rough|like (?:crap|hell|death))|chills?|headaches?|nause\w*|dizz\w*|light ?headed|tight chest|chest (?:is |feels |got )?(?:tight\w*|pains?|hurt\w*)|chest|flu|flu like symptoms|throat (?:is )?(?:closing|tight\w*|swell\w*|burn\w*)|blisters?|(?:can'?t|cannot) feel (?:my|his|her)|eyelids? (?:is |are )?(?:swollen|red|sore)|(?:muscles?|joints?) (?:pains?|cramps?|ach\w*|sore|weak\w*|hurt\w*)|(?:short(?:ness)?|out) of breath|(?:trouble|difficulty|hard) (?:to )?breath\w*|wheez\w*|heart (?:is )?(?:racing|pounding)|palpitations|sweating|(?:weird|strange|odd|funny|bad) taste|rash|hives|sore throat|(?:burning|sore|red|itchy|painful|watery|swollen) eyes?|eyes? (?:are |is |feels? )?(?:burn\w*|sore|red|itch\w*|pain\w*|water(?:ing|y)|swollen|swelling))`;
+/** What came before it. */
+export const HANDLED = String.raw`(?:fragg(?:ed|ing)|frags?|cut(?:ting)?|scrub(?:bed|bing)?|scrap(?:ed|ing)|steam(?:ed|ing)|microwav\w*|pressure wash\w*|glu(?:ed|ing)|bit(?:ing|ten)?|boil(?:ed|ing)?|handl(?:ed|ing)|touch(?:ed|ing)|mov(?:ed|ing)|clean(?:ed|ing)|brush(?:ed|ing)|zoas?|zoanthids?|palys?|palythoas?|palytoxin|rocks?|dinos?|dinoflagellates|new corals?|fumes?|bleach|acid|generator|sprayed|dip(?:ped|ping))`;

@@ -1,0 +1,4 @@
+/** Words several emergencies are said with, patterns of whole words. */
+export const TANK = ['tank', 'sump', 'water', 'reef', 'aquarium', 'display', 'temp(?:erature)?'] as const;
+export const FISH = ['fish(?:es)?', 'clown(?:s|fish)?', 'tangs?', 'goby', 'wrasses?', 'everything', 'everyone', 'they'] as const; // prettier-ignore
+export const DOSED = ['alk\\w*', 'd?kh', 'lime ?water', 'lime', 'kalk\\w*', 'calcium', 'ca', 'soda ash', 'baking soda', 'bicarb\\w*', 'two[- ]part', 'dos(?:er|ing pump)', 'carbonate'] as const; // prettier-ignore

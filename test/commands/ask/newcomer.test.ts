@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from '../../../commands/ask.ts';
+import { findCommand } from '../../../commands/index.ts';
+import { optionsOf } from '../../../commands/options.ts';
+import { rendered } from '../coral/rendered.ts';
+import { textOf } from '../text.ts';
+
+const told = (question: string) => ask(question, { nowMs: 0 });
+
+describe('what newcomers type first', () => {
+  it.each([
+    ['hi', /^Hello!/],
+    ['help', /^Hello!/],
+    ['what is this', /^Hello!/],
+    ['are you a bot', /^Hello! I am a bot/],
+    ['how do i start', /^Welcome!/],
+    ["i'm new", /^Welcome!/],
+    ['i want a reef tank', /^Welcome!/],
+    ['how do i set up a reef tank', /^Welcome!/],
+    ['thanks', /^You are welcome/],
+    ['ok thanks that helped', /^You are welcome/],
+    ['lol', /^All right/],
+    ['is my tank ok?', /^Tell me what it reads/],
+    ['what do i do now', /^Tell me what it reads/],
+    ['🐠', /no pictures and no links/],
+    ['https://example.com/tank.jpg', /no pictures and no links/],
+    ['?', /words and numbers/],
+    ['hola, mi coral esta muriendo', /only English/],
+    ['mein fisch stirbt, hilfe', /only English/],
+    ['помогите рыба умирает', /only English/],
+    ['my tank sucks', /^Change nothing big/],
+  ])('%s', (question, pattern) => {
+    const given = told(question);
+    expect(given.headline).toMatch(pattern);
+    expect(rendered(given).issues).toEqual([]);
+    expect(textOf(given).split('\n').length).toBeLessThan(40);
+    for (const { command: name, input, ask: fields = [] } of given.next) {
+      const command = findCommand([name]) ?? expect.unreachable(name);
+      expect(optionsOf(command.options).map((option) => option.name)).toEqual(
+        expect.arrayContaining([...Object.keys(input), ...fields]),
+      );
+    }
+  });
+
+  it.each([
+    'hi how much salt for 20 gallons',
+    'ok so raise alk 7.2 to 8.4 in 75 gal with soda ash',
+    'what should i do now my fish is dying',
+    'where do i begin with dosing alk',
+    'hello my torch is closed',
+    'thanks, now my clownfish is gasping',
+    'how do i start dosing',
+  ])('is not mistaken for a greeting: %s', (question) =>
+    expect(told(question).headline).not.toMatch(/^(?:Hello|Welcome|You are welcome|All right|Tell me what)/),
+  );
+});
+
+/** Ranges: common practice, no source. 35 ppt is 1.0264 (25/25) by EOS-80 and 53.1 mS/cm by PSS-78. */
+describe('where a number should be', () => {
+  it.each([
+    ['what should my alk be', /^Alkalinity in a reef tank: usual 7 to 11 dKH/],
+    ['what temp should my tank be', /^Temperature in a reef tank: usual 24 to 27 °C/],
+    ['what is a good salinity', /^Salinity in a reef tank: usual 33 to 36 ppt/],
+    ['normal calcium level', /^Calcium in a reef tank: usual 400 to 450 mg\/L/],
+    ['what is a safe ammonia level', /^Ammonia in a reef tank: usual none/],
+    ['what should my parameters be', /^Where reef tanks are usually kept/],
+  ])('%s', (question, pattern) => {
+    expect(told(question).headline).toMatch(pattern);
+    expect(rendered(told(question)).issues).toEqual([]);
+  });
+
+  it('gives specific gravity beside ppt, and °F beside °C', () => {
+    expect(textOf(told('what should my salinity be'))).toMatch(
+      /specific gravity 1\.0264 at 25 °C, 53 mS\/cm/,
+    );
+    expect(textOf(told('ideal temp for a reef'))).toMatch(/75 to 81 °F/);
+  });
+
+  it('says no calm word of ammonia', () => {
+    const text = textOf(told('what is a safe ammonia level'));
+    expect(text).toMatch(/reason to act today/);
+    expect(text).not.toMatch(/Change nothing in a hurry/);
+  });
+
+  it.each(['how do i raise alk', 'what salt is best', 'what alk dose is safe for 75 gal'])(
+    'leaves other questions alone: %s',
+    (question) => expect(told(question).headline).not.toMatch(/in a reef tank: |usually kept/),
+  );
+});
