@@ -1,5 +1,6 @@
 import { CARBON } from '../../core/corals/rules/chemistry.ts';
 import type { Finding, Scene, Verdict } from '../../core/corals/scene.ts';
+import { fewOf } from '../../core/corals/say.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import type { Fact } from '../answer.ts';
 
@@ -81,7 +82,7 @@ export function basisLines(findings: readonly Finding[]): readonly string[] {
   });
 }
 
-/** Harm to people, one line for all corals it is said of. */
+/** Harm to people, palytoxin first; one line for all corals it is said of, of whom few are named: the words must stay. */
 export function peopleCautions(findings: readonly Finding[], labelOf: LabelOf): readonly string[] {
   const told = new Map<string, string[]>();
   for (const { rule, corals, reason } of findings) {
@@ -90,7 +91,12 @@ export function peopleCautions(findings: readonly Finding[], labelOf: LabelOf): 
     const text = reason.slice(label.length + 2);
     told.set(text, [...(told.get(text) ?? []), label]);
   }
-  return [...told].map(([text, labels]) => `${labels.join(', ')}: ${text}`);
+  const lines = [...told].map(([text, labels]) => `${fewOf(labels)}: ${text}`);
+  return [...lines.filter(isPalytoxin), ...lines.filter((line) => !isPalytoxin(line))];
+}
+
+function isPalytoxin(line: string): boolean {
+  return line.includes('palytoxin');
 }
 
 /** The source codes of the texts; published ones are named in the text itself. */

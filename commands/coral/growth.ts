@@ -43,7 +43,7 @@ export const growthCommand = defineCommand({
         ...(heads === undefined
           ? []
           : [
-              'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and do not fit each other: read them apart.',
+              'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and fit each other for a year at most: read them apart.',
             ]),
       ],
       sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),

@@ -1,5 +1,6 @@
 import { palytoxinCaution } from '../../core/corals/cautions.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
+import { fewOf } from '../../core/corals/say.ts';
 import { based, basedStatement, type GuideLine } from './guide-line.ts';
 
 /** Harm to people, palytoxin before all else; one line a coral and kind of harm. */
@@ -11,7 +12,7 @@ export function hazardLines(entries: readonly CoralEntry[]): readonly GuideLine[
 function palytoxinLines(entries: readonly CoralEntry[]): readonly GuideLine[] {
   const holders = entries.filter(({ hazard }) => hazard?.palytoxin === true);
   if (holders.length === 0) return [];
-  const label = holders.map(({ names }) => names.common[0]).join(', ');
+  const label = fewOf(holders.map(({ names }) => names.common[0]));
   const { text, basis } = palytoxinCaution;
   return [{ label, value: based(`${text}.`, basis), bases: [basis] }];
 }

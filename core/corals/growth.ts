@@ -2,6 +2,7 @@ import { inRange } from '../problem.ts';
 import { basisWords } from './basis-words.ts';
 import type { Bases } from './basis.ts';
 import type { CoralEntry } from './entry.ts';
+import { widthOfHeads } from './heads.ts';
 import type { Placed } from './scene.ts';
 
 /** Further ahead than this nothing is said, months: project rule. */
@@ -13,20 +14,42 @@ export interface GrowthRange {
   readonly basis: string;
 }
 
+const headsBasis: Bases = [
+  { kind: 'practice', note: 'one or two heads become about six in the first year, then roughly exponential' },
+];
+/** Six heads from two and six heads from one: how many times over in a year. */
+const HEADS_A_YEAR = { low: 3, high: 6 } as const;
+
+/** Heads of one or two after the first year. */
+const FIRST_YEAR_HEADS = 6;
+
 /** How much wider a colony gets in a year, cm of diameter. */
 interface Widening {
   readonly lowCm: number;
   readonly highCm: number;
+  /** In the first year: more for a piece of one or two heads, which becomes about six. */
+  readonly firstYearHighCm: number;
 }
 
 /**
  * Growth of the diameter, cm per year. A recalled range is taken as diameter. The published wild values mix diameter
  * with growth of one edge or branch, so there the low end is taken as diameter and the high end as an edge: twice that
- * in diameter. Published 4 to 15.3 -> 4 to 30.6; recalled 2 to 5 -> 2 to 5.
+ * in diameter. Published 4 to 15.3 -> 4 to 30.6; recalled 2 to 5 -> 2 to 5. A branching torch or the like of one or two
+ * heads may reach the width of six in its first year: 10 cm at 2 to 5 a year, two heads of 9.9 cm -> 17.1 cm.
  */
-function widening({ growth }: CoralEntry): Widening {
+function widening(entry: CoralEntry, diameterCm: number): Widening {
+  const { growth } = entry;
   const edges = growth.range === 'recalled' ? 1 : 2;
-  return { lowCm: growth.lowCmPerYear, highCm: growth.highCmPerYear * edges };
+  const highCm = growth.highCmPerYear * edges;
+  const isSmall = growsByHeads(entry) && diameterCm <= widthOfHeads(entry, 2).diameterCm;
+  const sixHeadsCm = isSmall ? widthOfHeads(entry, FIRST_YEAR_HEADS).diameterCm - diameterCm : 0;
+  return { lowCm: growth.lowCmPerYear, highCm, firstYearHighCm: Math.max(highCm, sixHeadsCm) };
+}
+
+/** Branching torches, hammers, frogspawns and octospawns. */
+function growsByHeads({ tags, form }: CoralEntry): boolean {
+  const euphylliid = tags.some((tag) => ['torch', 'hammer', 'frogspawn', 'octospawn'].includes(tag));
+  return euphylliid && form.kinds.includes('branching');
 }
 
 /**
@@ -37,22 +60,17 @@ function widening({ growth }: CoralEntry): Widening {
  */
 export function diameterAfter(entry: CoralEntry, diameterCm: number, months: number): GrowthRange {
   const years = inRange('months', months, 0, LONGEST_MONTHS, 'months') / 12;
-  const { lowCm, highCm } = widening(entry);
+  const { lowCm, highCm, firstYearHighCm } = widening(entry, diameterCm);
+  const byHeads = firstYearHighCm > highCm;
   const most = Math.max(diameterCm, entry.size.practicalMaxCm);
   return {
     low: Math.min(most, diameterCm + lowCm * years),
-    high: Math.min(most, diameterCm + highCm * years),
-    basis: basisWords(entry.growth.basis, [
+    high: Math.min(most, diameterCm + firstYearHighCm * Math.min(1, years) + highCm * Math.max(0, years - 1)),
+    basis: basisWords(entry.growth.basis, ...(byHeads ? [headsBasis] : []), [
       { kind: 'project rule', note: 'straight line to its usual width' },
     ]),
   };
 }
-
-const headsBasis: Bases = [
-  { kind: 'practice', note: 'one or two heads become about six in the first year, then roughly exponential' },
-];
-/** Six heads from two and six heads from one: how many times over in a year. */
-const HEADS_A_YEAR = { low: 3, high: 6 } as const;
 
 /**
  * Heads of a branching torch, hammer, frogspawn or octospawn after `months`, as a range; undefined for other kinds. One
@@ -60,8 +78,7 @@ const HEADS_A_YEAR = { low: 3, high: 6 } as const;
  * head -> 3 to 6 in a year, 2 heads -> 6 to 12. Doubt: after two years food and room set the pace, so it runs high.
  */
 export function headsAfter(entry: CoralEntry, heads: number, months: number): GrowthRange | undefined {
-  const euphylliid = entry.tags.some((tag) => ['torch', 'hammer', 'frogspawn', 'octospawn'].includes(tag));
-  if (!euphylliid || !entry.form.kinds.includes('branching')) return undefined;
+  if (!growsByHeads(entry)) return undefined;
   const years = inRange('months', months, 0, LONGEST_MONTHS, 'months') / 12;
   const now = inRange('heads', heads, 1, 200, 'heads');
   return {
@@ -85,14 +102,14 @@ export interface Months {
 export function monthsUntil(a: Placed, b: Placed, gapCm: number, untilCm = 0): Months | undefined {
   const toClose = gapCm - untilCm;
   if (toClose <= 0) return { soonest: 0, latest: 0 };
-  const soonest = monthsAt(toClose, edgeOf(a, 'highCm'), edgeOf(b, 'highCm'));
+  const soonest = monthsAt(toClose, edgeOf(a, 'firstYearHighCm'), edgeOf(b, 'firstYearHighCm'));
   if (soonest === undefined) return undefined;
   return { soonest, latest: monthsAt(toClose, edgeOf(a, 'lowCm'), edgeOf(b, 'lowCm')) };
 }
 
 /** The most an edge moves out in a year, cm. */
-export function fastestEdgeCmPerYear(entry: CoralEntry): number {
-  return widening(entry).highCm / 2;
+export function fastestEdgeCmPerYear({ entry, diameterCm }: Placed): number {
+  return widening(entry, diameterCm).firstYearHighCm / 2;
 }
 
 /** How fast an edge moves out, cm per month, and how far it will before the coral has its usual width. */
@@ -103,7 +120,7 @@ interface Edge {
 
 function edgeOf({ entry, diameterCm }: Placed, end: keyof Widening): Edge {
   return {
-    cmPerMonth: widening(entry)[end] / 24,
+    cmPerMonth: widening(entry, diameterCm)[end] / 24,
     roomCm: Math.max(0, entry.size.practicalMaxCm - diameterCm) / 2,
   };
 }

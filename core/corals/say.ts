@@ -33,3 +33,9 @@ export function missingCm(value: number): string {
 function amount(value: number): string {
   return fixed(value, value < 20 ? 1 : 0);
 }
+
+/** The first few of many names: "Zoas, Palys, Toadstool leather, Duncan and 21 more". */
+export function fewOf(names: readonly string[], most = 4): string {
+  const more = names.length - most;
+  return more <= 0 ? names.join(', ') : `${names.slice(0, most).join(', ')} and ${more} more`;
+}

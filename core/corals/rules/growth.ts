@@ -84,8 +84,8 @@ export function monthsToTrouble({ one, other, gap, need }: StandingPair): Months
   return months !== undefined && months.soonest <= AHEAD_MONTHS ? months : undefined;
 }
 
-function inAYearCm({ entry }: Placed): number {
-  return fastestEdgeCmPerYear(entry);
+function inAYearCm(coral: Placed): number {
+  return fastestEdgeCmPerYear(coral);
 }
 
 function walks({ entry }: Placed): boolean {

@@ -34,8 +34,12 @@ describe('headsAfter', () => {
 describe('diameterAfter', () => {
   it.each([
     // Recalled 2 to 5 cm a year.
-    ['torch-coral', 5, 12, 7, 10],
-    ['torch-coral', 5, 6, 6, 7.5],
+    ['torch-coral', 10, 12, 12, 15],
+    ['torch-coral', 10, 6, 11, 12.5],
+    ['hammer-coral-wall', 5, 12, 6, 8],
+    // One or two heads become about six in the first year (common practice); a head is 7 cm wide (from memory): 17.15 cm.
+    ['torch-coral', 5, 12, 7, 17.146428],
+    ['torch-coral', 9.8994, 24, 13.8994, 22.146428],
     // Never beyond the usual width of 40 cm, nor below what it is.
     ['torch-coral', 38, 12, 40, 40],
     ['torch-coral', 50, 12, 50, 50],

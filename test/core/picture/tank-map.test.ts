@@ -75,8 +75,8 @@ describe('a coral', () => {
   });
 
   it('has its width in a year dotted, at the high end, and none when it has its usual width', () => {
-    const frag = placed(1, 'torch-coral', spot(60, 25, 10), { diameterCm: 5 });
-    const grown = placed(2, 'torch-coral', spot(20, 25, 10), { diameterCm: 200 });
+    const frag = placed(1, 'duncan-coral', spot(60, 25, 10), { diameterCm: 5 });
+    const grown = placed(2, 'duncan-coral', spot(20, 25, 10), { diameterCm: 200 });
     const { growth } = frag.entry;
     const svg = drawn(sceneOf([frag, grown], { box: { lengthCm: 400, widthCm: 300, heightCm: 60 } }));
     const [look, ...rings] = elements(groupOf(viewOf(svg, 'above'), 'year'));
