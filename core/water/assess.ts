@@ -22,7 +22,12 @@ export interface Judged {
 export interface Value {
   readonly parameter: LoggableId;
   readonly value: number;
+  /** When it was tested; readings without it are of one time. */
+  readonly atMs?: number;
 }
+
+/** Readings further apart were not taken in the same water: project rule. */
+const SAME_WATER_MS = 24 * 60 * 60 * 1000;
 
 /** Where a reading should lie, in the parameter's own unit. */
 export type RangeOf = (id: LoggableId) => readonly [number, number];
@@ -104,7 +109,7 @@ export function followsSalinity(id: LoggableId): boolean {
 /**
  * Judges readings against where they can be believed and where they should be (`rangeOf`; the usual ranges where left
  * out). Where a salinity among them is low or high but believable, an ion that follows it is judged at S = 35,
- * x 35/S, so that low salinity is not read as low calcium. 560 mg/L calcium at S 31.9 -> 614 at 35, doubtful.
+ * x 35/S, so that low salinity is not read as low calcium, if both were tested within a day. 560 mg/L calcium at S 31.9 -> 614 at 35, doubtful.
  *
  * Ammonia that a kit can see is urgent whatever else is off. The result is in the order to act in: urgent, doubtful,
  * then what is low or high by `ACT_ORDER`, then what is at the edge, then the rest.
@@ -119,13 +124,19 @@ export function judge(readings: readonly Value[], rangeOf: RangeOf = usualRange)
   ];
   const rank = ({ verdict, parameter: id }: Judged): number =>
     order.findIndex((verdicts) => verdicts.includes(verdict)) * ACT_ORDER.length + ACT_ORDER.indexOf(id);
-  const salinity = readings.find(
-    (reading) => reading.parameter === 'salinity' && isPlausible(reading),
-  )?.value;
-  const off = salinity !== undefined && !isNear(salinity, rangeOf('salinity'));
+  const salinity = readings.find((reading) => reading.parameter === 'salinity' && isPlausible(reading));
+  const isOff = salinity !== undefined && !isNear(salinity.value, rangeOf('salinity'));
+  const known = isOff ? salinity : undefined;
   return readings
-    .map((reading) => judgeOne(reading, rangeOf(reading.parameter), off ? salinity : undefined))
+    .map((reading) =>
+      judgeOne(reading, rangeOf(reading.parameter), sameWater(reading, known) ? known?.value : undefined),
+    )
     .sort((a, b) => rank(a) - rank(b));
+}
+
+function sameWater(one: Value, other: Value | undefined): boolean {
+  if (one.atMs === undefined || other?.atMs === undefined) return true;
+  return Math.abs(one.atMs - other.atMs) <= SAME_WATER_MS;
 }
 
 /** `salinity` only where it is off. */

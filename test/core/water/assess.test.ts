@@ -34,6 +34,18 @@ describe('judge', () => {
     expect(judge([{ parameter: 'calcium', value: 375 }])[0]?.verdict).toBe('low');
   });
 
+  it('does not scale an ion by a salinity of another day', () => {
+    const dayMs = 24 * 60 * 60 * 1000;
+    const magnesium = (atMs: number) =>
+      judge([
+        { parameter: 'magnesium', value: 1350, atMs },
+        { parameter: 'salinity', value: 31, atMs: 6 * dayMs },
+      ]).find(({ parameter }) => parameter === 'magnesium');
+    expect(magnesium(0)).toMatchObject({ verdict: 'fine' });
+    expect(magnesium(0)?.at35).toBeUndefined();
+    expect(magnesium(5 * dayMs)?.at35).toBeCloseTo((1350 * 35) / 31, 6);
+  });
+
   it('does not scale what does not follow salinity, nor by a salinity it doubts', () => {
     const nitrate = { parameter: 'nitrate', value: 8 } as const;
     const range = usualRange('nitrate');
