@@ -1,6 +1,7 @@
 import type { Command } from '../../commands/command.ts';
 import { beginnings } from '../../commands/help/beginnings.ts';
 import { optionWords } from '../../commands/help/option-words.ts';
+import { subjects } from '../../commands/help/subjects.ts';
 import { commandNamed, commandsUnder, nameOf } from '../../commands/named.ts';
 import { isIdKind, optionsOf, type Option } from '../../commands/options.ts';
 import { offeredHere, unknownCommand } from './name.ts';
@@ -28,15 +29,24 @@ function firstScreen(commands: readonly Command[], style: Style): string {
   const typing = [
     'Ask in plain words, or type a command: a slash, its name, then each option as name:value, in any order.',
     'A value runs to the next option name with a colon, so it may hold spaces. Write units with numbers: 75 gal, 8.3 dKH.',
-    'Where a reply lists [1], [2], ..., type the number alone. Tab completes. /help and a command name shows its options.',
+    'Where a reply lists [1], [2], ..., type the number alone. Tab completes. /help and a word shows its commands, /help and a command its options.',
     '/quit or Ctrl-D leaves.',
   ];
   return page([
     ...strong(wrap('How to type', style.width), style),
     ...list(typing, style),
     ...section('Examples', beginnings.map(toCopy), style),
-    ...section('Commands', summaries(offeredHere(commands), style), style),
+    ...section('Commands', subjectLines(offeredHere(commands), style), style),
   ]);
+}
+
+/** One line a first word; /help and the word lists what is under it. */
+function subjectLines(commands: readonly Command[], style: Style): string[] {
+  const words = [...new Set(commands.map(({ path }) => path[0]))];
+  return table(
+    words.map((word) => [`/${word}`, subjects[word] ?? commandsUnder(word, commands)[0]?.summary ?? '']),
+    style,
+  );
 }
 
 function summaries(commands: readonly Command[], style: Style): string[] {
