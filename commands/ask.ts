@@ -1,10 +1,16 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
+import { goesOn } from '../core/words/goes-on.ts';
 import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
 import type { Answer } from './answer.ts';
+import { accidentIntent } from './ask/accident.ts';
+import { batchIntent } from './ask/batch.ts';
+import { disagreeIntent } from './ask/disagree.ts';
+import { byLabelIntent } from './ask/by-label.ts';
 import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
 import { bareRuleIntent, passedOnIntent } from './ask/claim.ts';
 import { convertIntent } from './ask/convert.ts';
+import { dailyIntent } from './ask/daily.ts';
 import { amountIntent, effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
 import { hurtIntent } from './ask/hurt.ts';
@@ -12,6 +18,7 @@ import type { Intent } from './ask/intent.ts';
 import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/light.ts';
 import { lost } from './ask/lost.ts';
 import { netVolumeIntent } from './ask/net-volume.ts';
+import { newcomerIntent } from './ask/newcomer.ts';
 import { overflowIntent } from './ask/overflow.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
 import { placementIntents } from './ask/placement.ts';
@@ -28,6 +35,7 @@ import {
 import { clockChangeIntent, howOftenIntent } from './ask/schedule.ts';
 import { remindIntent } from './ask/remind.ts';
 import { refusalIntent } from './ask/refusal.ts';
+import { solutionIntent } from './ask/solution.ts';
 import { swapIntent } from './ask/swap.ts';
 import { symptomIntents } from './ask/symptom.ts';
 import { questionIn, type Outcome } from './ask/talk.ts';
@@ -35,6 +43,7 @@ import { thinIntent } from './ask/thin.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
 import { urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
+import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Context } from './command.ts';
 import { textOption } from './options.ts';
 
@@ -42,6 +51,7 @@ import { textOption } from './options.ts';
 const intents: readonly Intent[] = [
   hurtIntent,
   refusalIntent,
+  accidentIntent,
   urgentIntent,
   clockChangeIntent,
   howOftenIntent,
@@ -63,13 +73,18 @@ const intents: readonly Intent[] = [
   raiseLightIntent,
   hoursIntent,
   ...symptomIntents,
+  byLabelIntent,
   readingsIntent,
   useIntent,
+  dailyIntent,
+  solutionIntent,
   doseIntent,
   effectIntent,
   changeIntent,
   mixIntent,
   conductivityIntent,
+  disagreeIntent,
+  batchIntent,
   adjustIntent,
   ppbIntent,
   salinityJudgedIntent,
@@ -80,7 +95,9 @@ const intents: readonly Intent[] = [
   convertIntent,
   readingIntent,
   bareRuleIntent,
+  usualIntent,
   primerIntent,
+  newcomerIntent,
   thinIntent,
 ];
 
@@ -100,7 +117,7 @@ export function ask(text: string, context: Context): Answer {
   const { talk } = context;
   if (talk === undefined) return answered(text, context);
   const question = questionIn(talk, text, (tried) => outcomeOf(tried, context));
-  talk.remember(question);
+  if (talk.before === undefined || !goesOn(text) || isUnderstood(question, context)) talk.remember(question);
   const given = answered(question, context);
   return question === text
     ? given
@@ -120,11 +137,18 @@ function intended(heard: Heard, context: Context): Answer | undefined {
   return undefined;
 }
 
+/** What goes on from nothing that is understood leaves the question before it to be gone on with. */
+function isUnderstood(question: string, context: Context): boolean {
+  return outcomeOf(question, context).kind !== 'lost';
+}
+
 function outcomeOf(text: string, context: Context): Outcome {
   try {
-    return intended(hear(text), context) === undefined ? 'lost' : 'answered';
+    const found = intended(hear(text), context);
+    if (found === undefined) return { kind: 'lost', text: '' };
+    return { kind: 'answered', text: JSON.stringify({ ...found, read: [] }) };
   } catch (error) {
-    if (error instanceof Problem) return 'asked back';
+    if (error instanceof Problem) return { kind: 'asked back', text: error.message };
     throw error;
   }
 }

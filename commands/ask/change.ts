@@ -1,8 +1,10 @@
+import { significant } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Heard, Said } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { rateDays } from '../../core/words/roles.ts';
-import { tankVolume } from '../../core/words/tank-volume.ts';
+import { isTankSize, tankVolume } from '../../core/words/tank-volume.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -64,7 +66,12 @@ export const changeIntent: Intent = (heard, context) => {
 /** "I did a 10 gallon change on my 55, nitrate was 40": what it should read now. */
 export const doneIntent: Intent = (heard, context) => {
   const amount = heard.mentions.find(
-    (m) => is(m, 'volume') && /^\s*(?:water ?change|wc|change|swap)/.test(heard.text.slice(m.end)),
+    (m) =>
+      isTankSize(m) &&
+      (/^\s*(?:water ?change|wc|change|swap)/.test(heard.text.slice(m.end)) ||
+        /\b(?:water ?change|wc|changed?|swap(?:ped)?)(?: (?:of|is|was|about))?\s*$/.test(
+          heard.text.slice(0, m.start),
+        )),
   );
   const share = amount === undefined ? shareOf(heard)?.text : undefined;
   const now = heard.said.find(
@@ -77,12 +84,16 @@ export const doneIntent: Intent = (heard, context) => {
     !says(heard, ...CHANGE)
   )
     return undefined;
+  const tank = tankVolume(heard);
+  const other = heard.mentions.find((m) => m !== amount && isTankSize(m));
   const input = {
     of: now.parameter,
     now: now.mention.text,
     amount: amount?.text,
     share,
-    volume: tankVolume(heard)?.text,
+    volume: tank?.mention === amount ? other?.text : tank?.text,
+    fresh: heard.said.find(({ parameter, role }) => parameter === now.parameter && role === 'fresh')?.mention
+      .text,
   };
   return call('waterchange once', input, context);
 };
@@ -112,12 +123,29 @@ function falling(heard: Heard): Falling | undefined {
 /** The share of water changed, and how often where it is said. */
 function shareOf(heard: Heard): { text: string; every: string | undefined } | undefined {
   const mention = heard.mentions.find((m) => is(m, 'share'));
-  if (mention === undefined) return undefined;
+  if (mention === undefined) return litresOf(heard);
   const tail = heard.text.slice(mention.end, mention.end + 40);
   const days =
     rateDays(tail) ??
     (/^\s*(?:each|every|on)\s+(?:mon|tues|wednes|thurs|fri|satur|sun)day/.test(tail) ? 7 : undefined);
   return { text: mention.text, every: days === undefined ? undefined : `${days} days` };
+}
+
+/** "10 gal a week on 60 gal": the share from two volumes. */
+function litresOf(heard: Heard): { text: string; every: string } | undefined {
+  const tank = tankVolume(heard);
+  const changed = heard.mentions.find(
+    (m) => isTankSize(m) && rateDays(heard.text.slice(m.end)) !== undefined,
+  );
+  const days = changed === undefined ? undefined : rateDays(heard.text.slice(changed.end));
+  if (tank === undefined || changed === undefined || days === undefined || changed === tank.mention)
+    return undefined;
+  const share = (100 * litres(changed.text)) / litres(tank.text);
+  return share > 0 && share < 100 ? { text: `${significant(share, 4)} %`, every: `${days} days` } : undefined;
+}
+
+function litres(text: string): number {
+  return readQuantity('volume', text, { field: 'volume' }).value;
 }
 
 function periodName(days: number | undefined): string {

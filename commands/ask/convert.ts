@@ -3,6 +3,9 @@ import { parameter } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { Context } from '../command.ts';
 import { call } from './call.ts';
+import { definitionOf } from '../../core/quantity/unit.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import type { Mention } from '../../core/words/mention.ts';
 import { says, type Intent } from './intent.ts';
 
 const BOX =
@@ -14,14 +17,42 @@ export const convertIntent: Intent = (heard, context) => {
   if (box !== undefined) return call('convert', { amount: box }, context);
   const [only, more] = heard.mentions.filter(({ kinds }) => !kinds.includes('bare'));
   if (only === undefined || more !== undefined) return undefined;
-  if (!says(heard, 'convert', 'in', 'to', 'how many', 'how much is', 'whats', "what's", 'what is', 'equals?'))
-    return undefined;
+  if (!says(heard, 'convert') && !namesUnit(heard, only) && !asksNothingElse(heard, only)) return undefined;
   const [named] = heard.parameters;
   return attempt(
     { amount: only.text, of: named === undefined ? undefined : parameter(named).label },
     context,
   );
 };
+
+/** "in litres", "to meq/l", "how many gallons": another unit of the same kind. */
+function namesUnit({ text }: Heard, mention: Mention): boolean {
+  const rest = `${text.slice(0, mention.start)} | ${text.slice(mention.end)}`;
+  const names = mention.kinds
+    .filter((kind) => kind !== 'bare' && kind !== 'salinity')
+    .flatMap((kind) => definitionOf(kind).units)
+    .flatMap(({ symbol, names: others }) => [symbol.toLowerCase(), ...others])
+    .filter((name) => name !== '')
+    .map((name) => name.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&'));
+  const unit = new RegExp(
+    String.raw`(?:\b(?:in|to|into|as|how many|how much)|= ?\??) (?:${names.join('|')})(?![a-z0-9])`,
+  );
+  return unit.test(rest);
+}
+
+/** "whats 8.5 dkh", "how much is 75 gal?". */
+function asksNothingElse({ text }: Heard, { start, end }: Mention): boolean {
+  const rest = `${text.slice(0, start)} ${text.slice(end)}`;
+  return (
+    /\b(?:how much is|what'?s|what is|equals?)\b/.test(rest) &&
+    !/[a-z]{2}/.test(
+      rest.replaceAll(
+        /\b(?:how|much|is|what|what's|whats|equals?|to|in|of|alk|alkalinity|kh|please|pls)\b/g,
+        ' ',
+      ),
+    )
+  );
+}
 
 /** A value that cannot be converted is no reason to fail: another reading of the sentence may fit. */
 function attempt(input: { amount: string; of: string | undefined }, context: Context): Answer | undefined {

@@ -1,6 +1,6 @@
 import { findCompound } from '../../core/dosing/compound.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import type { Heard, Said } from '../../core/words/hear.ts';
+import type { Heard } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
@@ -8,23 +8,17 @@ import { call } from './call.ts';
 import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
 import { withRemarks } from './remarks.ts';
+import { wanted, type Wanted } from './wanted.ts';
 
-/** Parameters a dose can raise. */
-const DOSED: readonly ParameterId[] = [
-  'alkalinity',
-  'calcium',
-  'magnesium',
-  'potassium',
-  'strontium',
-  'bromide',
-  'iodine',
-  'nitrate',
-  'phosphate',
-];
+/** "I added 20 g and it went from 7.4 to 8.1": it is in already, so no dose from the one to the other. */
+const DONE =
+  /\b(?:added|dosed|put in|put)\b[^.!?]*\b(?:went|rose|jumped|climbed|came up|moved|is now)\b|\bafter (?:adding|dosing|i (?:added|dosed|put))\b/;
 
 /** "raise alk 7.2 to 8.4 in 75 gal with soda ash". */
 export const doseIntent: Intent = (heard, context) => {
-  const change = wanted(heard);
+  const done = DONE.test(heard.text) ? effect(heard, context) : undefined;
+  if (done !== undefined) return done;
+  const [change, ...rest] = wanted(heard);
   if (change === undefined) return undefined;
   const compound = compoundFor(heard, change.of);
   const input = {
@@ -34,54 +28,30 @@ export const doseIntent: Intent = (heard, context) => {
     with: compound,
     volume: tankVolume(heard)?.text,
   };
-  const given = withRemarks(heard, call('dose amount', input, context));
+  const given = withOthers(heard, rest, withRemarks(heard, call('dose amount', input, context)));
   const others = effect(heard, context);
   if (others === undefined) return given;
-  return { ...given, facts: [...given.facts, { label: 'The amount you name', value: others.headline }] };
+  const facts = [...given.facts, { label: 'The amount you name', value: others.headline }];
+  const short = heard.mentions.find(({ text }) => /^[\d.,]+ ?g$/.test(text));
+  if (input.volume !== undefined || short === undefined) return { ...given, facts };
+  const step = `If ${short.text} is the tank and not the powder, write it as gallons: "${short.text.replace(/ ?g$/, '')} gal".`;
+  return { ...given, facts, steps: [step, ...given.steps] };
 };
 
-interface Wanted {
-  readonly of: ParameterId;
-  /** Undefined where only a rise was said: goal is then "+2 dKH". */
-  readonly now: string | undefined;
-  readonly goal: string;
-}
-
-/** A bare number in the unit answers are given in. */
-function withUnit(text: string, id: ParameterId): string {
-  return /^[\d.,]+$/.test(text) ? `${text} ${parameter(id).unit}` : text;
-}
-
-/** The first parameter said with a lower and a higher number, the higher one to be reached. */
-function wanted(heard: Heard): Wanted | undefined {
-  for (const id of DOSED) {
-    const said = heard.said.filter((each) => each.parameter === id);
-    const step = said.find(({ role }) => role === 'step');
-    if (step !== undefined && says(heard, 'raise', 'bump', 'up', 'increase', 'add', 'go up')) {
-      return { of: id, now: undefined, goal: `+${withUnit(step.mention.text, id)}` };
-    }
-    const pair = fell(heard, said) ?? towards(said);
-    if (pair !== undefined && pair.goal.mention.value > pair.now.mention.value) {
-      return { of: id, now: pair.now.mention.text, goal: pair.goal.mention.text };
-    }
-  }
-  return undefined;
-}
-
-/** "fell 9.3 -> 7.5": the second number is the reading, the first where it should be. */
-function fell(heard: Heard, said: readonly Said[]): { now: Said; goal: Said } | undefined {
-  const [first, second] = said;
-  if (first === undefined || second === undefined || second.mention.value >= first.mention.value)
-    return undefined;
-  const lead = heard.text.slice(Math.max(0, first.mention.start - 24), first.mention.start);
-  const sank = /\b(?:fell|dropped|crashed|sank|slid|went down|went from|is down)\b/.test(lead);
-  return sank ? { now: second, goal: first } : undefined;
-}
-
-function towards(said: readonly Said[]): { now: Said; goal: Said } | undefined {
-  const goal = said.findLast(({ role }) => role === 'goal');
-  const now = said.find(({ role }) => role === 'plain' || role === 'before');
-  return goal === undefined || now === undefined ? undefined : { now, goal };
+/** What else was asked: said, and one press away, since each dose is an answer of its own. */
+function withOthers(heard: Heard, rest: readonly Wanted[], given: Answer): Answer {
+  const volume = tankVolume(heard)?.text;
+  if (rest.length === 0) return given;
+  const named = rest.map(
+    ({ of, now, goal }) => `${parameter(of).label} ${now === undefined ? '' : `${now} to `}${goal}`,
+  );
+  const next = rest.map(({ of, now, goal }, index) => {
+    const found = { of, now, goal, with: compoundFor(heard, of), volume };
+    const said = Object.entries(found).filter((entry): entry is [string, string] => entry[1] !== undefined);
+    return { label: `And ${named[index] ?? ''}`, command: 'dose amount', input: Object.fromEntries(said) };
+  });
+  const step = `This is for one of them: ${named.join(' and ')} is a dose of its own. Choose it below, and add them well apart.`;
+  return { ...given, steps: [step, ...given.steps], next: [...given.next, ...next] };
 }
 
 /** The named compound that raises the parameter; a name with several forms counts if one of them does. */

@@ -20,6 +20,7 @@ export const effectIntent: Intent = (heard, context) => {
     'added',
     'adding',
     'put',
+    'after (?:adding|dosing)',
   );
   return asks ? effect(heard, context) : undefined;
 };

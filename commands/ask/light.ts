@@ -26,7 +26,9 @@ export const hoursIntent: Intent = (heard, context) => {
   const par = heard.mentions.find((m) => is(m, 'light'));
   if (par === undefined || !says(heard, String.raw`(?:\d+ ?)?(?:h|hrs?|hours?)`, 'photoperiod', 'long'))
     return undefined;
-  return call('light hours', { reading: par.text }, context);
+  const hours = heard.text.match(/\b\d{1,2}(?:\.\d+)? ?(?:h|hrs?|hours?)\b/g) ?? [];
+  const isOne = hours.length === 1 && !/\d ?(?:-|to|or|\/) ?\d/.test(heard.text);
+  return call('light hours', { reading: par.text, hours: isOne ? hours[0] : undefined }, context);
 };
 
 /** "50 % gives 120 par, want 200" or "from 100 par to 200": the lamp setting, or the raise week by week. */

@@ -1,6 +1,8 @@
 import type { Heard } from '../../core/words/hear.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import { is, type MentionKind } from '../../core/words/mention.ts';
+import { compoundsFor } from '../../core/dosing/compound.ts';
+import { isTankSize } from '../../core/words/tank-volume.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 
@@ -25,11 +27,16 @@ function offersFor(heard: Heard): readonly string[] {
     heard.mentions.find((one) => kinds.some((kind) => is(one, kind)))?.text;
   const [named] = heard.parameters;
   const name = named === undefined ? undefined : parameter(named).label;
+  const isUndosed = named !== undefined && compoundsFor(named).length === 0;
   const reading = heard.said[0]?.mention.text;
-  const volume = first('volume');
+  const volume = heard.mentions.find(isTankSize)?.text;
   const [coral] = coralsIn(heard.text);
   const offers = [
+    named !== undefined &&
+      isUndosed &&
+      `${name}: say what it reads, "${name} ${reading ?? '...'}", and I say how that stands and what to do.`,
     name !== undefined &&
+      !isUndosed &&
       `${name}: say what it reads, where it should be and how much water: "${name} ${reading ?? '...'}, want ..., ${volume ?? '75 gal'}".`,
     first('salinity') !== undefined &&
       `${first('salinity')}: say where you want it: "salinity ${first('salinity')}, want 35 ppt, ${volume ?? '55 gal'}".`,

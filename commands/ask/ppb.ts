@@ -11,7 +11,9 @@ export const ppbIntent: Intent = (heard) => {
   if (mention === undefined || heard.said.length > 1) return undefined;
   const asP = readQuantity('phosphate', `${mention.value} ppb P`, { field: 'amount' });
   const asPo4 = readQuantity('phosphate', `${mention.value} ppb PO4`, { field: 'amount' });
-  const saysP = mention.text.replace(/ppb$/, '').endsWith('p');
+  const saysP =
+    /\bp$|phosphorus$/.test(mention.text) ||
+    /^\s*(?:of\s+)?(?:phosphorus|p)\b/.test(heard.text.slice(mention.end));
   const { target } = parameter('phosphate');
   const main = saysP ? asP : asPo4;
   const range = `${target[0]} to ${target[1]} mg/L`;

@@ -1,13 +1,27 @@
 import { readLogged } from '../../core/log/value.ts';
 import { judge, type Value } from '../../core/water/assess.ts';
 import type { LoggableId } from '../../core/water/loggable.ts';
-import type { Heard } from '../../core/words/hear.ts';
-import type { Answer } from '../answer.ts';
+import type { Heard, Said } from '../../core/words/hear.ts';
+import { answer, type Answer } from '../answer.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
 import { says, type Intent } from './intent.ts';
 
 /** How many readings make a line of readings rather than a question about one of them. */
 const LINE = 4;
+
+/** What nothing is dosed for: asked to be moved, it is judged, and the answer says what moves it. */
+const UNDOSED: ReadonlySet<string> = new Set(['ph', 'temperature', 'ammonia', 'nitrite']);
+const PH_BY_AIR =
+  'Nothing is dosed for pH alone: fresh air in the room, more movement of the surface and a sound alkalinity lift it; it is lowest before the lights come on. A steady 7.8 to 8.4 needs nothing.';
+
+/** Ammonia put in on purpose, to start a filter: no reading of a tank with animals. */
+const FISHLESS = [
+  'fishless',
+  'ammonium chloride',
+  'dose ammonia',
+  'dosing ammonia',
+  'start (?:a |the |my )?cycle',
+];
 
 /** A pasted line of readings: each judged, the doubtful first, then what to do, often nothing. */
 export const readingsIntent: Intent = (heard) => judged(heard, LINE);
@@ -28,20 +42,39 @@ export const salinityJudgedIntent: Intent = (heard) =>
     'normal',
     'bad',
     'safe',
+    'good',
+    'wrong',
+    'problem',
+    'dead',
+    'dying',
+    'died',
+    'sick',
   )
     ? judged(heard, 1, true)
     : undefined;
 
 function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | undefined {
-  if (heard.said.some(({ role }) => role === 'goal' || role === 'step')) return undefined;
+  const wished = heard.said.filter(({ role }) => role === 'goal' || role === 'step');
+  if (wished.some(({ parameter: id }) => !UNDOSED.has(id))) return undefined;
   const values = firstOfEach(heard);
+  if (values.every(({ parameter: id }) => id === 'ammonia') && says(heard, ...FISHLESS)) return undefined;
+  if (values.length === 0 && heard.said.some(isPhWish))
+    return answer({ headline: PH_BY_AIR, sources: ['practice'] });
   const onlySalinity = values.every(({ parameter: id }) => id === 'salinity');
   if (values.length < fewest || (onlySalinity && !salinityAlone)) return undefined;
   return judgedAnswer({
     values,
     read: values.flatMap(({ notes }) => notes),
-    steps: ageSteps(heard, values),
+    steps: [
+      ...(wished.some(({ parameter: id }) => id === 'ph') ? [PH_BY_AIR] : []),
+      ...ageSteps(heard, values),
+    ],
   });
+}
+
+/** "raise pH .2": no water reads that, so it is how far. */
+function isPhWish({ parameter: id, mention, role }: Pick<Said, 'parameter' | 'mention' | 'role'>): boolean {
+  return id === 'ph' && (mention.value < 2 || role === 'goal' || role === 'step');
 }
 
 interface NotedValue extends Value {
@@ -52,6 +85,7 @@ interface NotedValue extends Value {
 function firstOfEach(heard: Heard): NotedValue[] {
   const seen = new Map<LoggableId, NotedValue>();
   for (const { parameter: id, mention, role } of heard.said) {
+    if (role === 'goal' || role === 'step' || isPhWish({ parameter: id, mention, role })) continue;
     if (seen.has(id) || (id !== 'salinity' && (role === 'rise' || role === 'use'))) continue;
     seen.set(id, { parameter: id, ...readLogged(id, mention.text, id) });
   }

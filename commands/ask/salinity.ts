@@ -5,24 +5,35 @@ import { tankVolume } from '../../core/words/tank-volume.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
+/** "1.027 on the 35 ppt fluid", "1.028 with cal fluid": what the standard shows stands before it. */
+const ON_STANDARD =
+  /^\s*(?:on|in|with|for|at|using)\s+(?:the |my |a )?(?:35\s*ppt\s*)?(?:cal\w* |ref\w* |test )?(?:fluid|standard|solution)/;
+
 /** "refractometer 1.026, the 35 ppt fluid reads 1.028": what the tank really is. */
 export const instrumentIntent: Intent = (heard, context) => {
   if (!says(heard, 'cal(?:ibration)? ?(?:fluid|solution)?', 'calibrat\\w+', 'standard', 'fluid'))
     return undefined;
-  const standard = reading(
-    heard,
-    /\b(?:fluid|standard|solution|it)\b[^.!?]{0,30}\b(?:reads?|shows?|says|is)\b/,
-  );
-  const tank = reading(heard, /\b(?:refract\w*|refractometer|tank|tank water|probe|meter)\b/, standard);
+  const standard =
+    heard.mentions.find((m) => isGravity(m) && ON_STANDARD.test(heard.text.slice(m.end))) ??
+    reading(
+      heard,
+      /\b(?:fluid|standard|solution|it)\b(?![^.!?]*\b(?:tank|sample|display)\b)[^.!?]{0,30}\b(?:reads?|shows?|says|is)\b/,
+    );
+  const tank =
+    reading(heard, /\b(?:tank|sample|display)\b/, standard) ??
+    reading(heard, /\b(?:refract\w*|refractometer|probe|meter)\b/, standard);
   if (standard === undefined || tank === undefined) return undefined;
   return call('salinity check', { reading: tank.text, standard: standard.text }, context);
 };
 
+function isGravity(mention: Mention): boolean {
+  return is(mention, 'salinity') && mention.value < 2;
+}
+
 /** The salinity written in a gravity whose lead names an instrument or the standard. */
 function reading(heard: Heard, lead: RegExp, not?: Mention): Mention | undefined {
   return heard.mentions.find(
-    (m, index) =>
-      m !== not && is(m, 'salinity') && m.value < 2 && lead.test(leadOf(heard.text, heard.mentions, index)),
+    (m, index) => m !== not && isGravity(m) && lead.test(leadOf(heard.text, heard.mentions, index)),
   );
 }
 
@@ -38,19 +49,41 @@ export const conductivityIntent: Intent = (heard, context) => {
 export const mixIntent: Intent = (heard, context) => {
   const salt = says(heard, 'salt', 'mix', 'mixing', 'cups?');
   const asks = says(heard, 'how much salt', 'cups?', 'grams', 'kg', 'lbs?', 'new batch');
-  const volume = tankVolume(heard);
-  if (volume === undefined || !salt || !asks) return undefined;
-  const goal = heard.said.find(({ parameter }) => parameter === 'salinity');
+  const tank = tankVolume(heard);
+  const levels = heard.said.filter(({ parameter }) => parameter === 'salinity');
+  if (!salt || !asks || heard.compounds.length > 0 || levels.length > 1) return undefined;
+  const perLitre = /\b(?:per|a|each) (?:litre|liter|l|gallon|gal)\b/.exec(heard.text)?.[0];
+  const batch = tank?.text ?? (perLitre === undefined ? undefined : `1 ${perLitre.replace(/^\w+ /, '')}`);
+  if (batch === undefined) return undefined;
+  const [goal] = levels;
   const amount = heard.mentions.find(
     (m) => /cups?$/.test(m.text) || (is(m, 'mass') && !is(m, 'volume')),
   )?.text;
-  return call('salinity mix', { volume: volume.text, goal: goal?.mention.text, amount }, context);
+  return call('salinity mix', { volume: batch, goal: goal?.mention.text, amount }, context);
 };
 
+const MOVES = [
+  'to',
+  'raise',
+  'lower',
+  'bring',
+  'down',
+  'up',
+  'drop',
+  'increase',
+  'reduce',
+  'get',
+  'from',
+  'should be',
+  'how much',
+  'how many',
+];
 /** "1.030, 55 gal, want 1.026": one swap and a day plan. */
 export const adjustIntent: Intent = (heard, context) => {
   const said = heard.said.filter(({ parameter }) => parameter === 'salinity');
-  const goal = said.find(({ role }) => role === 'goal') ?? (said.length === 2 ? said[1] : undefined);
+  const goal =
+    said.find(({ role }) => role === 'goal') ??
+    (said.length === 2 && says(heard, ...MOVES) ? said[1] : undefined);
   const now = said.find((s) => s !== goal && s.role !== 'goal');
   if (goal === undefined || now === undefined) return undefined;
   const input = { now: now.mention.text, goal: goal.mention.text, volume: tankVolume(heard)?.text };

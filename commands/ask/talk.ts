@@ -1,4 +1,6 @@
-import { followedUp, goesOn } from '../../core/words/follow-up.ts';
+import { followedUp } from '../../core/words/follow-up.ts';
+import { hear } from '../../core/words/hear.ts';
+import { tankVolume } from '../../core/words/tank-volume.ts';
 
 /** What the same member asked in the same place shortly before, and where what they ask now is put down. */
 export interface Talk {
@@ -6,22 +8,32 @@ export interface Talk {
   readonly remember: (question: string) => void;
 }
 
-/** How a question came out: answered, asked back, or not understood. */
-export type Outcome = 'answered' | 'asked back' | 'lost';
+/** How a question came out: answered, asked back, or not understood; and all that was said, to compare. */
+export interface Outcome {
+  readonly kind: 'answered' | 'asked back' | 'lost';
+  readonly text: string;
+}
+
+const RANK: readonly Outcome['kind'][] = ['lost', 'asked back', 'answered'];
 
 /**
  * The question a sentence asks in a talk: itself, or, where it begins as one that goes on, the earlier one with what is
- * new put in, if the two together are understood at least as well.
+ * new put in, if the two together are understood at least as well and what is new changes the answer.
  */
 export function questionIn(
   { before }: Pick<Talk, 'before'>,
   text: string,
   outcomeOf: (question: string) => Outcome,
 ): string {
-  if (before === undefined || !goesOn(text)) return text;
-  const together = followedUp(before, text);
-  if (together === undefined) return text;
-  const rank: readonly Outcome[] = ['lost', 'asked back', 'answered'];
+  const together = before === undefined ? undefined : followedUp(before, text);
+  if (before === undefined || together === undefined) return text;
   const [one, both] = [outcomeOf(text), outcomeOf(together)];
-  return both !== 'lost' && rank.indexOf(both) >= rank.indexOf(one) ? together : text;
+  if (both.kind === 'lost' || RANK.indexOf(both.kind) < RANK.indexOf(one.kind)) return text;
+  return both.text === outcomeOf(before).text && !namesWater(text) ? text : together;
+}
+
+/** A volume or a compound counts for the next question even where this answer does not need it. */
+function namesWater(text: string): boolean {
+  const heard = hear(text);
+  return heard.compounds.length > 0 || tankVolume(heard) !== undefined;
 }

@@ -14,7 +14,10 @@ const NOT = String.raw`(?:not|isn'?t|aren'?t|won'?t|never|don'?t|doesn'?t|stoppe
 
 const TROUBLE = [
   'dying', 'dies', 'died', String.raw`bleach(?:ed|es|ing)`, 'crash(?:ed|es|ing)?', 'fading', String.raw`melt(?:ed|s|ing)?`, 'rotting',
-  'receding', 'recession', 'peeling', 'shrinking', 'shrivell?ing', 'drooping', 'wilting', 'struggling', 'suffering', 'declining', 'losing',
+  'receding', 'recession', 'peeling', 'shrinking', 'shrivell?ing', 'drooping', 'wilting', 'struggling', 'suffering', 'declining', 'sucks', 'losing', String.raw`disintegrat\w*`, 'gaping', 'detached', 'upside ?down', 'gasping',
+  String.raw`(?:lying|laying|lays|lies|swim(?:s|ming)?|float(?:s|ing)?) (?:on (?:its|his|her|their|the) (?:side|back)|weird(?:ly)?|funny|in circles|sideways|head ?(?:up|down)|at the bottom)`,
+  String.raw`(?:won'?t|wo ?nt|not|stopped|does ?n'?t|is ?n'?t|never|refus\w*) (?:eat|eating|to eat)`, String.raw`smells? (?:\w+ )?(?:bad|awful|terrible|rotten|foul|off|like (?:rotten )?eggs?|fishy)`,
+  String.raw`fell (?:on|over)`, String.raw`(?:got|was|being|been) stung`,
   String.raw`${IS} (?:${STATES.join('|')})(?! to\b)`,
   String.raw`${NOT} (?:(?:look(?:ing)?|do(?:ing)?|be(?:ing)?) )?(?:so |very |too |all that )?(?:good|right|well|great|happy|healthy|open(?:ing|ed)?|thriving|growing|eating)`,
   String.raw`(?:have|having|has|got|with|some|my|more|big) (?:a |an |some |big |many )*(?:problems?|issues?|trouble)`,
@@ -23,7 +26,7 @@ const TROUBLE = [
 const ANIMALS = [
   'tank', 'reef', 'aquarium', 'system', 'nano', 'corals?', 'sps', 'lps', 'softies', 'frags?', 'colon(?:y|ies)',
   'anemones?', 'nems?', 'polyps?', 'zoas?', 'fish(?:es)?', 'shrimps?', 'snails?', 'clams?', 'urchins?', 'crabs?',
-  'invert(?:s|ebrates)?', 'animals?', 'livestock', 'everything', 'all of (?:them|it)', 'things?',
+  'invert(?:s|ebrates)?', 'animals?', 'livestock', String.raw`clown\w*`, 'tangs?', String.raw`(?:sea )?star ?fish`, 'mandarin', 'seahorses?', 'water', 'everything', 'all of (?:them|it)', 'things?',
 ]; // prettier-ignore
 
 /** Trouble with nothing to work with: no number, no event. First do no harm, then what to tell. Common practice, no source. */

@@ -22,9 +22,11 @@ const ASKS = [
 export const useIntent: Intent = (heard, context) => {
   const pair = falling(heard);
   const over = heard.mentions.find((m) => is(m, 'days') && rateDays(heard.text.slice(m.end)) === undefined);
-  if (pair === undefined || over === undefined || !says(heard, ...ASKS)) return undefined;
+  if (pair === undefined || !says(heard, ...ASKS)) return undefined;
   const [before, now] = pair;
-  const input = { of: before.parameter, before: before.mention.text, now: now.mention.text, over: over.text };
+  const days = over?.text ?? weekdaysBetween(heard, before, now);
+  if (days === undefined) return undefined;
+  const input = { of: before.parameter, before: before.mention.text, now: now.mention.text, over: days };
   return call('dose use', { ...input, volume: tankVolume(heard)?.text }, context);
 };
 
@@ -38,4 +40,22 @@ function falling(heard: Heard): readonly [Said, Said] | undefined {
     if (now.mention.value < before.mention.value) return [before, now];
   }
   return undefined;
+}
+
+const WEEKDAYS = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'];
+const BEHIND = /^\s*(?:d?kh\s*)?(?:on |last |this )*(sun|mon|tue|wed|thu|fri|sat)(?:s|nes|rs|ur)?(?:day)?\b/;
+const AHEAD =
+  /\b(sun|mon|tue|wed|thu|fri|sat)(?:s|nes|rs|ur)?(?:day)?(?: it)?(?: (?:was|is|reads?|at))*\s*[:=]?\s*$/;
+
+/** "8.4 mon and 7.9 wed", "monday 8.4, wednesday 7.9": the days from one to the next, within a week. */
+function weekdaysBetween({ text }: Heard, before: Said, now: Said): string | undefined {
+  const pattern = [BEHIND, AHEAD].find((one) => [before, now].every((said) => dayAt(text, said, one) >= 0));
+  if (pattern === undefined) return undefined;
+  const days = (dayAt(text, now, pattern) - dayAt(text, before, pattern) + 7) % 7;
+  return days === 0 ? undefined : `${days} days`;
+}
+
+function dayAt(text: string, { mention }: Said, pattern: RegExp): number {
+  const beside = pattern === BEHIND ? text.slice(mention.end) : text.slice(0, mention.start);
+  return WEEKDAYS.indexOf(pattern.exec(beside)?.[1] ?? '');
 }

@@ -1,6 +1,6 @@
 import { Problem } from '../../core/problem.ts';
 import { fromUnit } from '../../core/quantity/format.ts';
-import { readAlike, readQuantity } from '../../core/quantity/read.ts';
+import { readAlike, readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { asWritten, inOwnUnit, shown } from './asked.ts';
 
@@ -48,6 +48,7 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
     },
   );
   if (from === undefined || to === undefined) throw new Error('readAlike lost a reading');
+  if (id === 'alkalinity') notTaken(now, from, to);
   return {
     now: from.value,
     goal: to.value,
@@ -58,6 +59,28 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
       ...new Set([...from.notes, ...to.notes]),
     ],
   };
+}
+
+/** dKH: below this a bare number is as well meq/L, where it would be a usual reading: 3.2 meq/L is 9 dKH. */
+const MAY_BE_MEQ = 4.5;
+
+/** "3.2, want 8": a dying tank in dKH, a good one in meq/L, so the unit is asked and not taken from the goal. */
+function notTaken(given: string, from: Quantity, to: Quantity): void {
+  if (
+    !/^[\d.,\s]+$/.test(given) ||
+    from.unit !== 'dKH' ||
+    from.written > MAY_BE_MEQ ||
+    to.written <= MAY_BE_MEQ
+  )
+    return;
+  throw new Problem(
+    `Is ${given.trim()} in dKH or in meq/L? As meq/L it is ${shown('alkalinity', from.written)}.`,
+    {
+      field: 'now',
+      given: given.trim(),
+      choices: [`${given.trim()} dKH`, `${given.trim()} meq/L`],
+    },
+  );
 }
 
 /** Range a reading can be believed in, canonical units. */

@@ -53,7 +53,7 @@ export function useAnswer(
 }
 
 /** Grams a day that replace the use, for each compound dosed for it. */
-function replacements(id: ParameterId, perDay: number, water: AskedWater): readonly Fact[] {
+export function replacements(id: ParameterId, perDay: number, water: AskedWater): readonly Fact[] {
   const rise = id === 'alkalinity' ? meqLFromDkh(perDay) : perDay;
   const forms = compoundsFor(id).filter(
     (compound: Compound) => hazard(compound.hazard).signal !== 'Danger' && compound.water !== 10,

@@ -35,7 +35,8 @@ export interface ReadOptions {
 export function readQuantity(kind: QuantityKind, text: string, options: ReadOptions): Quantity {
   const cleaned = clean(text).replace(/^(?:~|≈|=|about |approx\.? |approximately |ca\.? )+\s*/, '');
   if (cleaned === '') throw unreadable(kind, text, options.field);
-  if (!hasAmbiguousComma(cleaned)) return readStyled(kind, cleaned, text, options, 'decimal');
+  if (!hasAmbiguousComma(cleaned))
+    return asThousands(kind, cleaned, text, options) ?? readStyled(kind, cleaned, text, options, 'decimal');
   return settleComma(kind, cleaned, text, options);
 }
 
@@ -68,6 +69,27 @@ function attempt(read: () => Quantity): Quantity | Problem {
     if (error instanceof Problem) return error;
     throw error;
   }
+}
+
+/** "1.350" of magnesium, as written where the point marks thousands: only where 1.35 cannot be believed and 1350 can. */
+function asThousands(
+  kind: QuantityKind,
+  cleaned: string,
+  text: string,
+  options: ReadOptions,
+): Quantity | undefined {
+  const [low, high] = options.plausible ?? [];
+  if (low === undefined || high === undefined || !/^[1-9]\.\d{3}(?!\d)/.test(cleaned)) return undefined;
+  const isIn = ({ value }: Quantity): boolean => value >= low && value <= high;
+  const [decimal, thousands] = [cleaned, cleaned.replace('.', '')].map((each) =>
+    attempt(() => readStyled(kind, each, text, options, 'decimal')),
+  );
+  if (decimal === undefined || decimal instanceof Problem || isIn(decimal)) return undefined;
+  if (thousands === undefined || thousands instanceof Problem || !isIn(thousands)) return undefined;
+  return {
+    ...thousands,
+    notes: [...thousands.notes, `read ${text.trim()} as ${thousands.written} ${thousands.unit}`],
+  };
 }
 
 function settleComma(kind: QuantityKind, cleaned: string, text: string, options: ReadOptions): Quantity {

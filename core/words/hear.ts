@@ -1,7 +1,7 @@
 import { clean } from '../quantity/clean.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
 import { is, mentions, type Mention } from './mention.ts';
-import { compoundsIn, parametersIn, type Named } from './names.ts';
+import { compoundsIn, parametersIn, raisedBy, type Named } from './names.ts';
 import { leadOf, rateDays, roleOf, tailOf, type Role } from './roles.ts';
 
 /** A number that was said of one parameter. */
@@ -30,15 +30,20 @@ export const MAX_WORDS_LENGTH = 2000;
 
 /** Takes a text apart. Pure and linear in the text's length. */
 export function hear(text: string): Heard {
-  const cleaned = withTriplets(clean(text).slice(0, MAX_WORDS_LENGTH));
+  const cleaned = withNutrientsAsElement(withTriplets(clean(text).slice(0, MAX_WORDS_LENGTH)));
   const found = mentions(cleaned);
   const named = compoundsIn(cleaned);
-  const params = parametersIn(cleaned, [...named, ...found]);
+  const params = [...parametersIn(cleaned, [...named, ...found]), ...found.flatMap(byUnit)].sort(
+    (a, b) => a.start - b.start,
+  );
   return {
     given: text,
     text: cleaned,
     mentions: found,
-    said: found.flatMap((mention, index) => saidOf(cleaned, found, index, mention, params)),
+    said: [
+      ...found.flatMap((mention, index) => saidOf(cleaned, found, index, mention, params)),
+      ...impliedBy(named, cleaned, found, params),
+    ],
     parameters: [...new Set(params.map(({ name }) => name))],
     compounds: named,
   };
@@ -63,6 +68,20 @@ function withTriplets(text: string): string {
   );
 }
 
+/**
+ * "no3-n 2.5 ppm", "po4-p is 0.03": a meter that counts only the nitrogen or the phosphorus, named before the number. The
+ * name becomes the unit, since 1 mg/L NO3-N is 4.43 mg/L NO3 and 1 mg/L PO4-P is 3.07 mg/L PO4 (IUPAC 2021).
+ */
+function withNutrientsAsElement(text: string): string {
+  return text.replace(
+    /\b(?:(?<n>no3-n|nitrate-n|nitrate nitrogen)|po4-p|phosphate-p)\s*(?:is|at|of|=|:|reads)?\s*(?<number>\d+(?:[.,]\d+)?|[.,]\d+)\s*(?<unit>ppm|ppb|mg\/l|µg\/l|ug\/l)?(?![\w/-])/g,
+    (_, ...found: readonly unknown[]) => {
+      const { n, number, unit = 'ppm' } = found.at(-1) as Record<'n' | 'number' | 'unit', string | undefined>;
+      return n === undefined ? `phosphate ${number} ${unit} po4-p` : `nitrate ${number} ${unit} no3-n`;
+    },
+  );
+}
+
 function saidOf(
   text: string,
   all: readonly Mention[],
@@ -77,6 +96,42 @@ function saidOf(
   return [{ parameter: about, mention, role: roleOf(lead, tail), everyDays: rateDays(tail) }];
 }
 
+/** "100 ppm nitrate", "8 dkh": a unit that names the parameter. */
+function byUnit({ kinds, start, end }: Mention): readonly Named<ParameterId>[] {
+  const [only, more] = kinds;
+  const isName = only === 'nitrate' || only === 'phosphate' || only === 'alkalinity';
+  return isName && more === undefined ? [{ name: only, start, end }] : [];
+}
+
+/**
+ * "how much soda ash from 7 to 8", "7.5 up to 8.5 dkh": with a goal and no parameter named before them, bare numbers that
+ * can be read of it belong to the one the salt is dosed for or the unit says.
+ */
+function impliedBy(
+  named: readonly Named<string>[],
+  text: string,
+  all: readonly Mention[],
+  params: readonly Named<ParameterId>[],
+): readonly Said[] {
+  const ids = new Set(
+    params.length > 0 ? params.map(({ name }) => name) : named.flatMap(({ name }) => raisedBy(name)),
+  );
+  const [id] = ids;
+  const from = params[0]?.start ?? text.length;
+  if (id === undefined || ids.size > 1) return [];
+  const [low, high] = parameter(id).plausible;
+  const roles = all.map((_, index) => roleOf(leadOf(text, all, index), tailOf(text, all, index)));
+  const isAsked = all.some(
+    (mention, index) => roles[index] === 'goal' && (is(mention, 'bare') || is(mention, parameter(id).kind)),
+  );
+  return all.flatMap((mention, index): readonly Said[] => {
+    const isOf = is(mention, 'bare') && mention.value >= low && mention.value <= high && mention.start < from;
+    return isAsked && isOf
+      ? [{ parameter: id, mention, role: roles[index] ?? 'plain', everyDays: undefined }]
+      : [];
+  });
+}
+
 /** The parameter a number belongs to: by its unit, by a name just behind it, else by the last name before it. */
 function ownerOf(
   text: string,
@@ -87,7 +142,8 @@ function ownerOf(
   if (is(mention, 'salinity') || /\b(?:salinity|sg|gravity)\s*(?:is|at|of|=|:)?\s*$/.test(lead))
     return 'salinity';
   if (mention.kinds.length === 1 && is(mention, 'temperature')) return 'temperature';
-  if (mention.kinds.length === 1 && is(mention, 'alkalinity')) return 'alkalinity';
+  const [unit] = byUnit(mention);
+  if (unit !== undefined) return unit.name;
   const behind = params.find(
     (p) => p.start >= mention.end && /^\s*(?:of\s+)?$/.test(text.slice(mention.end, p.start)),
   );
@@ -101,10 +157,14 @@ function ownerOf(
 
 /** "salinity 38 ppt want 35": a bare number of that size after a salinity. */
 function mayBeSalinity(text: string, { value, start }: Mention): boolean {
-  return value >= 28 && value <= 42 && /\b(?:salinity|ppt|psu)\b/.test(text.slice(0, start));
+  return (
+    value >= 28 && value <= 42 && /\b(?:salinity|ppt|psu|refract\w*|hydromet\w*)\b/.test(text.slice(0, start))
+  );
 }
 
-/** Whether the mention's unit can belong to the parameter; a bare number always can. */
+/** Whether the mention's unit can belong to the parameter; a bare number always can, and ppm of ammonia is a concentration. */
 function fits(mention: Mention, id: ParameterId): boolean {
-  return is(mention, 'bare') || is(mention, parameter(id).kind);
+  const { kind } = parameter(id);
+  const isMassPerLitre = (kind === 'ammonia' || kind === 'nitrite') && is(mention, 'concentration');
+  return is(mention, 'bare') || is(mention, kind) || isMassPerLitre;
 }

@@ -1,4 +1,4 @@
-import { compounds } from '../dosing/compound.ts';
+import { compounds, findCompound } from '../dosing/compound.ts';
 import { parameter, parameterIds, type ParameterId } from '../water/parameter.ts';
 
 /** A name found in free text and where it stands. */
@@ -32,6 +32,24 @@ export function compoundsIn(text: string): Named<string>[] {
     start: match.index,
     end: match.index + match[0].length,
   }));
+}
+
+/** What a compound of that name is dosed for, in any of its forms. */
+export function raisedBy(word: string): readonly ParameterId[] {
+  const found = findCompound(word);
+  if (found === undefined) return [];
+  return 'raises' in found ? found.raises : found.flatMap((form) => form.raises);
+}
+
+/** "dihydrate" alone: a form of the salt that was spoken of, which only calcium chloride has several of. */
+const FORM = /(?<![a-z0-9])(anhydrous|dihydrate|hexahydrate)(?![a-z0-9])/;
+
+/** Calcium chloride in the form a text names without naming the salt. */
+export function formIn(text: string): Named<string> | undefined {
+  const match = FORM.exec(text);
+  if (match === null || compoundsIn(text).length > 0) return undefined;
+  const [form] = match;
+  return { name: `calcium chloride ${form}`, start: match.index, end: match.index + form.length };
 }
 
 /** One-letter and everyday words are no parameter names in a sentence. */

@@ -5,13 +5,24 @@ export type Role = 'goal' | 'before' | 'fresh' | 'rise' | 'use' | 'step' | 'plai
 
 const GOAL =
   /(?:\b(?:to|want(?:ed|s)?|goal|target|aim(?:ing)?|hit(?:ting)?|till?|until|reach|or under|or below|back)\b|->|=>|→)(?:\s+(?:it|its|is|be|to|for|at|or|under|about|around|get|back|like|the|a|raise))*\s*[:=~]*\s*$/;
+/** "want kh 9", "goal for alk is 8.5": what is wanted is named between the wish and its number. */
+const WISH_OF =
+  /\b(?:want(?:ed|s)?|needs?|goal|target|aim(?:ing)?|till?|until|reach)(?:\s+(?:it|my|our|the|a|an|for|of|at|is))*\s+(?:alk|alkalinity|d?kh|ca|calc|calcium|mg|mag|magnesium|no3|nitrates?|po4|phosphates?|salinity|sg)(?:\s+(?:of|at|to|be|is|around|about))*\s*[:=~]*\s*$/;
+const NEED = /\bneed(?:ed|s)?(?:\s+(?:it|to|be|get|at|about|around|up))*\s*$/;
+/** "8.5 is my goal". */
+const GOAL_TAIL = /^\s*(?:is |as )?(?:my|the|our|a) (?:goal|target|aim)\b/;
 const OR_LESS = /^\s*or (?:under|below|less|lower)\b/;
 const BEFORE = /\b(?:used to be|was|were|before|usually|normally|from)\s*(?:at|about|around)?\s*$/;
 const FRESH = /\b(?:salt|mix|new water|fresh water|salt ?water|comes out|mixes)\b[^.!?]{0,24}$/;
 const RISE = /\b(?:climbs?|rises?|goes up|creeps? up|increases?|up)\s*(?:by|about|around)?\s*$/;
-const USE = /\b(?:eats?|uses?|using|consum\w*|drops?|demand|takes|loses?)\s*(?:by|about|around|of|up)?\s*$/;
+const USE =
+  /\b(?:eats?|uses?|using|consum\w*|drop(?:s|ping)?|fall(?:s|ing)?|goes down|going down|demand|takes|los(?:es?|ing))\s*(?:(?:by|about|around|of|up|is|roughly|~)\s*)*(?:(?:alk|alkalinity|calcium|magnesium)\s*)?$/;
 const STEP = /\bby\s*(?:about|around|some)?\s*$/;
-const RATE = /^\s*(?:\/|per|a|each|every|p\/)\s*(day|d\b|week|wk|month)/;
+/** "a 1.5 dkh bump", "2 dkh higher": how far, not where. */
+const STEP_TAIL =
+  /^\s*(?:of )?(?:(?:a|alk|alkalinity|ca|calcium|mg|magnesium) )?(?:bump|boost|rise|raise|increase|jump|higher|more(?! or less))\b/;
+const RATE =
+  /^\s*(?:(?:of )?(?:alk|alkalinity|calcium|magnesium|nitrate)\s*)?(?:\/|per|a|each|every|p\/)\s*(day|d\b|week|wk|month)/;
 
 const DAYS: Readonly<Record<string, number>> = { day: 1, d: 1, week: 7, wk: 7, month: 30.4375 };
 
@@ -21,9 +32,12 @@ export function roleOf(lead: string, tail: string): Role {
   if (rate && RISE.test(lead)) return 'rise';
   if (rate && USE.test(lead)) return 'use';
   if (FRESH.test(lead)) return 'fresh';
-  if (STEP.test(lead)) return 'step';
+  if (STEP.test(lead) || STEP_TAIL.test(tail)) return 'step';
   if (BEFORE.test(lead)) return 'before';
-  return GOAL.test(lead) || OR_LESS.test(tail) ? 'goal' : 'plain';
+  return [GOAL, WISH_OF, NEED].some((wish) => wish.test(lead)) ||
+    [OR_LESS, GOAL_TAIL].some((wish) => wish.test(tail))
+    ? 'goal'
+    : 'plain';
 }
 
 /** Days in "a week", "/day", "per month" right behind a mention, or undefined. */

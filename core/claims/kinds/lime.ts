@@ -26,6 +26,9 @@ function perLitre(gL: { readonly low: number; readonly high: number }): (waterL:
   };
 }
 
+/** As full as the figures themselves are sure: 1.5 g per litre is what is called saturated. */
+const NEARLY = 0.97;
+
 /** "kalk at 2 tsp per gallon": how much of it dissolves. */
 export const limeByVolume: Recogniser = (heard) => {
   const lime = saltsIn(heard).find(({ forms: [form] }) => form.hazard === 'lime');
@@ -39,7 +42,8 @@ export const limeByVolume: Recogniser = (heard) => {
   const gL = { low: grams.low / litres, high: grams.high / litres };
   const most = saturationGL();
   const dissolved = { low: Math.min(gL.low, most.low), high: Math.min(gL.high, most.high) };
-  const verdict: Verdict = gL.low > most.high ? 'wrong' : gL.high < most.low ? 'depends' : 'roughly right';
+  const verdict: Verdict =
+    gL.low > most.high ? 'wrong' : gL.high < most.low * NEARLY ? 'depends' : 'roughly right';
   const says = {
     wrong: `more than can dissolve: the rest settles and makes nothing stronger`,
     depends: 'weaker than saturated, so all of it dissolves; whether that is enough your daily use says',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../../commands/ask.ts';
+import { NOW_MS, twoPersons } from '../coral/person.ts';
 import { textOf } from '../text.ts';
 
 const headline = (question: string): string => ask(question, { nowMs: 0 }).headline;
@@ -77,4 +78,95 @@ describe('a coral that is shut', () => {
     expect(headline('my duncan is closed since the water change')).not.toMatch(/new piece/);
     expect(headline('my zoas wont open since yesterday')).not.toMatch(/new piece/);
   });
+});
+
+describe('palytoxin before all else', () => {
+  it.each([
+    ['can i boil rock with palys to kill them', /^No heat, bleach/],
+    ['how do i get rid of my palys', /^No heat, bleach/],
+    ['how to frag zoas safely', /^Gloves and eye protection first/],
+    ['can i glue zoas next to palys', /^Mostly yes/],
+  ])('%s', (question, pattern) => {
+    expect(headline(question)).toMatch(pattern);
+    expect(textOf(ask(question, { nowMs: 0 }))).toMatch(/palytoxin/);
+  });
+
+  it.each(['why are my zoas bleaching', 'what is killing my zoas', 'baking soda for my zoa tank?'])(
+    '%s is no question of that',
+    (question) => expect(headline(question)).not.toMatch(/^No heat|^Gloves|^Mostly yes/),
+  );
+});
+
+describe('light of one coral', () => {
+  // Ranges: common practice and from memory, no source.
+  it.each([
+    ['is 150 par ok for hammer', /^150 PAR is bright for a new piece/],
+    ['par 400 too much for montipora?', /^400 PAR is too bright\. /],
+    ['is 30 par enough for zoas', /^30 PAR is too dim to grow\. Zoas/],
+    ['how long acclimate new staghorn to 500 par', /^500 PAR is too bright/],
+    ['how much light for a sun coral', /lives by food and needs no light/],
+    ['what is the lighting for rock flower anemone', /^Rock flower anemone: a range/],
+  ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
+});
+
+describe('what fits', () => {
+  it.each([
+    ['what corals can i keep with low light', /\(75 PAR\)/],
+    ['what coral for a new tank 2 months old', /first year/],
+    ['can i keep acros in my 6 month old tank', /first year/],
+    ['what corals dont sting', /^No coral is safe with all others/],
+  ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
+
+  it('says of the coral asked for why it does not fit a young tank', () => {
+    const { facts } = ask('can i keep a staghorn in my 2 month old tank', { nowMs: 0 });
+    expect(facts[0]).toMatchObject({ label: 'Staghorn acropora', verdict: 'does not fit' });
+  });
+});
+
+it('answers of a coral what harms corals, not people', () => {
+  expect(headline('is galaxea harmful to other corals')).toMatch(/^Galaxy coral, sting:/);
+  expect(headline('is kenya tree toxic to sps')).toMatch(/^One tank, not one rock/);
+  expect(headline('is kenya tree toxic')).toMatch(/^Kenya tree coral, people:/);
+});
+
+it('knows an anemone in a pump, however shortly said', () => {
+  expect(headline('anemone in the pump help')).toMatch(/^Yes, the rest of the tank/);
+  expect(headline('can i keep a bta in the pump section')).not.toMatch(/^Yes, the rest/);
+});
+
+it('takes no rock for xenia that is everywhere', () => {
+  expect(headline('xenia is everywhere how do i kill it')).toMatch(/^Do not scrape them/);
+});
+
+describe('one member asks for their corals', () => {
+  it.each([
+    ['check my corals', 'Lagoon: 1 settled.'],
+    ['where are my corals', 'Lagoon has one coral.'],
+    ['show me the map', 'Lagoon from above and from the front: 1 settled.'],
+  ])('%s', (question, expected) => {
+    const [{ keep, say }] = twoPersons();
+    say('/coral add coral:duncan at:left, back, low size:5 cm');
+    expect(ask(question, { nowMs: NOW_MS, keep }).headline).toBe(expected);
+    expect(ask(question, { nowMs: NOW_MS }).headline).toMatch(/did not find/);
+  });
+});
+
+describe('kinds of corals', () => {
+  // Griffith 1997: within 10 cm of a soft coral most corals were interacting to the harm of one or both.
+  it.each([
+    ['can i mix softies and sps', /^One tank, not one rock: keep 10 cm/],
+    ['do leathers kill sps', /^One tank, not one rock/],
+    ['torch and hammer same rock', /^Not touching: .*20 cm/],
+    // 50 to 200, just over 100 a safe start: common practice, no source.
+    ['how much par for lps', /^Large-polyp stony corals: most live at 50 to 200 PAR, and begin near 100/],
+    ['lps at 250 par ok?', /^250 PAR is too bright for most of them/],
+    ['is 250 par to much for a torch?', /^250 PAR is too bright/],
+    ['clam next to zoas', /did not find/],
+    ['what sps can i keep at 300 par', /of 19 kinds/],
+  ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
+
+  it('puts what was wished for into the first line', () =>
+    expect(headline('can i keep acros in my 6 month old tank')).toMatch(
+      /^Does not fit: Staghorn acropora, /,
+    ));
 });

@@ -34,6 +34,18 @@ describe('a question that goes on from the one before', () => {
     );
   });
 
+  it('keeps the question where what came between was not understood or changed nothing', () => {
+    for (const between of ['over 4 days', 'and 25 % water change?', 'no its litres'])
+      expect(talk(dose, between, "it's 60 gallons")).toContain('in 60 gallons with soda ash');
+    expect(talk(dose, 'over 4 days')).not.toMatch(/ g of /);
+  });
+
+  it('answers another question in a talk by itself', () => {
+    const own = 'and how much salt for 20 gallons?';
+    expect(talk(dose, own)).toBe(talk(own));
+    expect(talk(dose, 'and calcium 380 to 420')).not.toMatch(/alkalinity from/);
+  });
+
   it('leaves a question of its own alone', () => {
     const own = 'nitrate 80, 55 gal, 20 % a week, how many to 10';
     expect(talk(dose, own)).toBe(talk(own));
@@ -43,7 +55,7 @@ describe('a question that goes on from the one before', () => {
 
 describe('what is not understood', () => {
   it.each([
-    ['hello there', /did not find a question/],
+    ['the blue one over there', /did not find a question/],
     ['what about 40 % then', /I saw 40 %/],
     ['the thing with 12 of those', /I saw 12/],
   ])('%s', (line, says) => {

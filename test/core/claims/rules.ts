@@ -29,6 +29,13 @@ export const rules: readonly (readonly [rule: string, kind: string, verdict: Ver
   ['20 g of epsom salt per 100 L raises magnesium by 20 ppm', 'dose and rise', 'right', /19\.7 mg\/L/],
   ['1.63 g of potassium nitrate per 100 L raises nitrate by 5 ppm', 'dose and rise', 'wrong', /10 mg\/L/],
   ['1 tsp soda ash per 50 gal', 'dose by volume', 'depends', /0\.75 to 1\.5 dKH/],
+  // Bates 1956: 0.0203 mol/L x 74.09 = 1.504 g/L at 25 °C.
+  [
+    '1.5 g of kalk per litre is saturated',
+    'lime by volume',
+    'roughly right',
+    /about as much as can dissolve/,
+  ],
   // (105.9875 / 2) / 84.0058 = 0.6308.
   ['soda ash is twice as strong as baking soda', 'strength of two salts', 'wrong', /1\.585 times.*0\.631 g/],
   ['soda ash is 1.6 times as strong as baking soda', 'strength of two salts', 'right', /1\.585/],

@@ -75,6 +75,12 @@ describe('ambiguity is asked back', () => {
     expect(found.notes.join()).toContain('1350');
   });
 
+  it('reads 1.350 as thousands only where 1.35 cannot be believed', () => {
+    expect(read('concentration', '1.350', { plausible: [800, 1800] })).toBe(1350);
+    expect(read('concentration', '1.350', { plausible: [1, 25] })).toBe(1.35);
+    expect(read('concentration', '1.35', { plausible: [800, 1800] })).toBe(1.35);
+  });
+
   it('gives a bare number the unit its partner has', () => {
     const [now, goal] = readAlike('alkalinity', [
       { text: '5.1', field: 'now' },

@@ -30,6 +30,22 @@ describe('what was said of which parameter', () => {
     expect(heard.said.map((s) => `${s.parameter} ${s.mention.text} ${s.role}`)).toEqual(expected);
   });
 
+  it.each([
+    ['want kh 9, its 7.4 now', ['alkalinity 9 goal', 'alkalinity 7.4 plain']],
+    ['alk 7 need 8.5', ['alkalinity 7 plain', 'alkalinity 8.5 goal']],
+    ['alk is 7, 8 is my goal', ['alkalinity 7 plain', 'alkalinity 8 goal']],
+    ['need to raise alk 7 to 8', ['alkalinity 7 plain', 'alkalinity 8 goal']],
+    ['a 1.5 dkh bump', ['alkalinity 1.5 dkh step']],
+    ['alk 8 more or less', ['alkalinity 8 plain']],
+    ['soda ash from 7 to 8', ['alkalinity 7 before', 'alkalinity 8 goal']],
+    ['100 ppm nitrate to 20', ['nitrate 100 ppm nitrate plain', 'nitrate 20 goal']],
+    ['no3-n 2.5', ['nitrate 2.5 ppm no3-n plain']],
+    ['ammonia 1 ppm', ['ammonia 1 ppm plain']],
+    ['20 g soda ash in 75 gal', []],
+  ])('%s', (text, expected) => {
+    expect(hear(text).said.map((s) => `${s.parameter} ${s.mention.text} ${s.role}`)).toEqual(expected);
+  });
+
   it('reads a triplet in either order by magnitude', () => {
     for (const text of ['450/9.5/1350', '9.5/450/1350']) {
       expect(hear(text).said.map((s) => `${s.parameter} ${s.mention.value}`)).toEqual([
@@ -66,6 +82,9 @@ describe('the volume of the tank', () => {
     [asked.A16, '150g'],
     [asked.B01, '55g'],
     [asked.B07, '55 gal'],
+    ['120g, prob 95 net, mg 1180', '95 g'],
+    ['10 gal a week on 60 gal', '60 gal'],
+    ['75 gal tank, alk is 7 water is clear', '75 gal'],
     ['dose 14 tsp and 120 ml', undefined],
     ['100 g of baking soda', undefined],
   ];

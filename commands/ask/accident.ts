@@ -1,0 +1,51 @@
+import { raisedBy } from '../../core/words/names.ts';
+import { tankVolume } from '../../core/words/tank-volume.ts';
+import type { Answer } from '../answer.ts';
+import { runWithDefaults } from '../defaults.ts';
+import { urgentCommand } from '../urgent.ts';
+import { overdosed } from './care/alarm.ts';
+import { effect } from './effect.ts';
+import { says, type Intent } from './intent.ts';
+
+const ACCIDENT = [
+  'by (?:accident|mistake)', 'on accident', 'accident(?:al)?l?y', 'mistakenly', 'o+ps', 'whoops', 'messed up', 'screwed up',
+] as const; // prettier-ignore
+const PUT_IN = [
+  'added',
+  'adding',
+  'dosed',
+  'put',
+  'poured',
+  'dumped',
+  'tipped',
+  'spilled',
+  'doubled',
+  'went in',
+] as const;
+
+/** "I added 3 tablespoons of baking soda to 60 gal by accident": it is in, so first aid, and what it did. */
+export const accidentIntent: Intent = (heard, context) => {
+  if (!says(heard, ...ACCIDENT) || !says(heard, ...PUT_IN)) return undefined;
+  const raised = new Set(heard.compounds.flatMap(({ name }) => raisedBy(name)));
+  const done = effect(heard, context);
+  if (!raised.has('alkalinity') && !raised.has('calcium')) return done && { ...done, steps: IT_IS_IN };
+  const volume = tankVolume(heard)?.text;
+  const input = { what: 'overdose', of: overdosed(heard), ...(volume === undefined ? {} : { volume }) };
+  const card = runWithDefaults(urgentCommand, input, context);
+  return done === undefined ? card : withEffect(card, done);
+};
+
+const IT_IS_IN = [
+  'It is in: add nothing more of anything, and do not add a second salt against it.',
+  'Test now and again tomorrow; change a moderate part of the water if it reads far too high or animals suffer.',
+];
+
+function withEffect(card: Answer, done: Answer): Answer {
+  return {
+    ...card,
+    read: [...done.read, ...card.read],
+    facts: [{ label: 'what went in', value: done.headline }, ...card.facts],
+    working: [...done.working, ...card.working],
+    sources: [...new Set([...card.sources, ...done.sources])],
+  };
+}

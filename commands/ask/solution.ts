@@ -1,0 +1,75 @@
+import { findCompound } from '../../core/dosing/compound.ts';
+import { amountG } from '../../core/dosing/dose.ts';
+import { solutionMl, strengthGL } from '../../core/dosing/solution.ts';
+import { mass, volume } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { parameter } from '../../core/water/parameter.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { is, type Mention } from '../../core/words/mention.ts';
+import { askedChange } from '../dose/change.ts';
+import { shown } from '../dose/asked.ts';
+import { call } from './call.ts';
+import { says, type Intent } from './intent.ts';
+
+/** "500 g soda ash in 1 gal, how many ml for 1 dkh in 100 gal": a stock solution and the millilitres of it. */
+export const solutionIntent: Intent = (heard, context) => {
+  if (
+    !says(
+      heard,
+      'how many ml',
+      'how much ml',
+      'how many milli\\w+',
+      'mls?',
+      'solution',
+      'stock',
+      'how strong',
+      'per ml',
+    )
+  )
+    return undefined;
+  const found = findCompound(heard.compounds[0]?.name ?? '');
+  const powder = heard.mentions.find((m) => is(m, 'mass') && !/^[\d.,]+\s*mg$/.test(m.text));
+  const made = powder === undefined ? undefined : waterOf(heard, powder);
+  if (found === undefined || powder === undefined || made === undefined) return undefined;
+  const [id] = 'name' in found ? found.raises : [];
+  const rise =
+    id === undefined
+      ? undefined
+      : heard.mentions.find((m) => m !== powder && is(m, parameter(id).kind) && !is(m, 'volume'));
+  const goal = rise === undefined ? undefined : `+${rise.text}`;
+  const input = { with: heard.compounds[0]?.name, amount: powder.text, volume: made.text, goal };
+  const given = call('dose solution', input, context);
+  const tank = heard.mentions.find(
+    (m) => m !== made && m !== powder && is(m, 'volume') && !m.text.endsWith('ml'),
+  );
+  if (!('name' in found) || id === undefined || goal === undefined || tank === undefined) return given;
+  const tankL = readQuantity('volume', tank.text, { field: 'volume' }).value;
+  const up = askedChange(id, undefined, goal).rise;
+  const grams = amountG(found, id, up, tankL);
+  const gL = strengthGL(litresOrGrams('mass', powder), litresOrGrams('volume', made));
+  const { pace, unit, label } = parameter(id);
+  return {
+    ...given,
+    headline: `${volume(solutionMl(grams, gL) / 1000)} of that solution (${mass(grams)} of powder) moves ${label} up by ${shown(id, up)} in ${volume(tankL)}. ${given.headline}`,
+    steps: [
+      ...(pace === undefined
+        ? []
+        : [`At most ${pace.most} ${unit} a day (common practice), in several parts; retest before more.`]),
+      ...given.steps,
+    ],
+  };
+};
+
+/** The volume the powder is dissolved in: the next one behind it, "in 1 gal", "into 2 L", "per litre". */
+function waterOf({ text, mentions }: Heard, powder: Mention): Mention | undefined {
+  return mentions.find(
+    (m) =>
+      m.start > powder.end &&
+      is(m, 'volume') &&
+      /\b(?:in|into|per|to|with|of)\s*(?:a |the )?$/.test(text.slice(powder.end, m.start)),
+  );
+}
+
+function litresOrGrams(kind: 'mass' | 'volume', { text }: Mention): number {
+  return readQuantity(kind, text, { field: kind === 'mass' ? 'amount' : 'volume' }).value;
+}

@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from '../../../commands/ask.ts';
+import { Problem } from '../../../core/problem.ts';
+import { faults } from '../../cases/case.ts';
+import { textOf } from '../text.ts';
+
+function said(question: string): string {
+  try {
+    return textOf(ask(question, { nowMs: 0 }));
+  } catch (error) {
+    if (error instanceof Problem) return [error.message, ...error.choices].join('\n');
+    throw error;
+  }
+}
+
+/**
+ * Weights IUPAC 2021: 1 dKH in 100 L = 1.890 g Na2CO3 = 2.996 g NaHCO3; Ca 36.11 % of CaCl2, 27.26 % of CaCl2.2H2O.
+ * 1 US gal = 3.785412 L (NIST Handbook 44). Dilution: after n changes of share f, (1 - f)^n is left.
+ */
+describe('what is worked out', () => {
+  it.each([
+    [
+      'want kh 9, its 7.4 now, tank is 130 L, baking soda',
+      /([\d.]+) g of sodium bicarbonate/,
+      1.6 * 1.3 * 2.996,
+    ],
+    ['alk 7 need 8.5 in 55 gal, soda ash', /([\d.]+) g of sodium carbonate/, 1.5 * 2.082 * 1.89],
+    [
+      'I need a 1.5 dkh bump on 120 gallons w/ soda ash',
+      /([\d.]+) g of sodium carbonate/,
+      1.5 * 4.5425 * 1.89,
+    ],
+    [
+      'how much baking soda for 2dkh in a 40 gal tank',
+      /([\d.]+) g of sodium bicarbonate/,
+      2 * 1.5142 * 2.996,
+    ],
+    ['raise alk 1.5 dkh in 75 gal with soda ash', /([\d.]+) g of sodium carbonate/, 1.5 * 2.8391 * 1.89],
+    [
+      'how much soda ash to go from 7 to 8.5 in 75 gal',
+      /([\d.]+) g of sodium carbonate/,
+      1.5 * 2.8391 * 1.89,
+    ],
+    ['from 7.5 up to 8.5 dkh in 284l with bicarb', /([\d.]+) g of sodium bicarbonate/, 2.84 * 2.996],
+    [
+      'add 30 ppm ca to 100 gallons calcium chloride dihydrate',
+      /([\d.]+) g of calcium/,
+      (0.03 * 378.54) / 0.2726,
+    ],
+    [
+      'tank uses 1.2 dkh a day 100 gal how much soda ash daily',
+      /([\d.]+) g of sodium carbonate/,
+      1.2 * 3.7854 * 1.89,
+    ],
+    [
+      'my calcium drops 15 ppm a week in 300 liters, how much calcium chloride dihydrate',
+      /([\d.]+) g of calcium/,
+      (0.015 * 300) / 7 / 0.2726,
+    ],
+    ['alk 8.4 mon and 7.9 wed how much does it use a day 75 gal', /about ([\d.]+) dKH/, 0.25],
+    [
+      '500g soda ash in 1 gal how many ml for 1 dkh in 100 gal',
+      /([\d.]+) mL of that solution/,
+      (3.7854 * 1.89) / (500 / 3785.4),
+    ],
+    [
+      '300 g calcium chloride dihydrate in 2 L, how many ml raises 20 ppm in 75 gal',
+      /([\d.]+) mL of that/,
+      (0.02 * 283.9) / 0.2726 / 0.15,
+    ],
+    [
+      '100 ppm nitrate 75g how many 30% changes to 20',
+      /^(\d+) changes of 30 %/,
+      Math.ceil(Math.log(0.2) / Math.log(0.7)),
+    ],
+    [
+      'how long till nitrate 5 if i do 10 gal a week on 60 gal starting at 40',
+      /^(\d+) changes of 16\.7 %/,
+      Math.ceil(Math.log(5 / 40) / Math.log(5 / 6)),
+    ],
+    [
+      'alk in my new salt is 11 my tank is 7.5, 20% water change what will alk be',
+      /to ([\d.]+) dKH/,
+      7.5 + 0.2 * 3.5,
+    ],
+    ['no3-n 2.5 ppm is what nitrate', /nitrate: ([\d.]+) mg/, 2.5 * (62.004 / 14.007)],
+    ['18 ppb phosphorus?', /is ([\d.]+) mg\/L phosphate/, 0.018 * 3.066],
+    ['how many grams salt per liter for 35ppt', /Weigh in ([\d.]+) g/, 36],
+    ['120g, prob 95 net, mg 1180 -> 1300, epsom', /([\d.]+) g of magnesium/, (0.12 * 359.6) / 0.0986],
+    ['alk is 7, 8 is my goal, 50 gal, soda ash', /([\d.]+) g of sodium/, 1.893 * 1.89],
+    ['tank holds 250l, water change 50 l no3 25 what after', /to ([\d.]+) mg/, 20],
+    ['wc 30 gal of 100 gal, ca 380, salt has 440', /to ([\d.]+) mg/, 380 + 0.3 * 60],
+    ['refractometer reads 1.027 on 35ppt fluid, tank reads 1.025', /about ([\d.]+) ppt/, 32.4],
+    // PSS-78 / EOS-80 at 25/25: 1.023 = 30.54, 1.026 = 34.51, 1.030 = 39.78 ppt.
+    [
+      'new salt mix reads 1.023 in 32 gallon trash can how much more salt for 1.026',
+      /about ([\d.]+) g/,
+      3.97 * 121.13,
+    ],
+    ['40 gal mixed at 1.030 how much ro to get 1.026', /add ([\d.]+) L/, (39.78 / 34.51 - 1) * 151.4],
+    ['40 gal mixed at 1.030 how much ro to get 1.026', /swap ([\d.]+) L/, (1 - 34.51 / 39.78) * 151.4],
+  ])('%s', (question, at, value) => {
+    expect(faults(said(question), { values: [{ at, value }], says: [], never: [] })).toEqual([]);
+  });
+});
+
+/** No answer to another question: what must be said, and what must not. */
+describe('what is not taken for something else', () => {
+  it.each([
+    ['how much salt do i add to a 55 gallon to go from 1.022 to 1.025', /swap/, /Weigh in/],
+    ['1 cup epsom in 100 gal', /not what you want/, /salt mix/],
+    ['how much epsom salt for 50 gallons', /not what you want/, /salt mix/],
+    ['refractometer 1.026 hydrometer says 1.023 which one is right', /Change nothing/, /swap/],
+    ['my refractometer says 34 but hydrometer 1.023', /3\.5 ppt apart/, /swap/],
+    ['my sg is 1.021 dead snails', /salinity low/, /mS\/cm/],
+    ['my alk is 3.2 want 8, 100 L soda ash', /3\.2 meq\/L/, /\d g of sodium/],
+    ['raise alk 8 in 75 gal soda ash', /read now/, /usual range/],
+    ['raise ph from 7.8 to 8.2 in 100 gal', /Nothing is dosed for pH/, / g of /],
+    ['temp 84 want 78', /temperature high/, /not what you want/],
+    ['alk 7 to 8, ca 400 to 440, 75 gal, soda ash', /And calcium 400 to 440/, /calcium from/],
+    ['alk 7 want 8.5 55g soda ash', /write it as gallons/, /in 208/],
+    [
+      'i added 3 tablespoons of baking soda to 60 gal by accident',
+      /Stop everything that adds it/,
+      /spread it over/,
+    ],
+    ['oops added 2 cups of kalk to sump 120 gal', /Stop everything that adds it/, /salt mix/],
+    [
+      'i added 20g baking soda to 75 gal and alk went from 7.4 to 8.1',
+      /raises alkalinity by 2\.35/,
+      /Dissolve/,
+    ],
+    ['my alk is 8.1 after dosing 20 g of baking soda yesterday 75 gal was 7.4', /2\.35/, /above the goal/],
+    ['how do i dose ammonia to start cycle 2ppm in 40 gal', /ammonia/, /Urgent/],
+    ['how much acid to lower alk by 2 dkh in 75 gal', /no amounts of/, / g of /],
+    ['sodium hydroxide for alk 100 l 1 dkh', /no amounts of/, /hard to believe/],
+    ['alk keeps dropping 1 dkh a day 90 gal', /To replace 1 dKH/, /hard to believe/],
+    ['raise nitrate 5 ppm in 100 gal with kno3', /read now/, /usual range/],
+    ['how much buffer to raise ph .2', /Nothing is dosed for pH/, /hard to believe/],
+    ['how much vodka to dose in 100 gal', /no amount of a carbon source/, /378/],
+    ['lugols how many drops 50 gal', /no amount/, /189/],
+    ['gfo how many grams for po4 0.25 to 0.05 100 gal', /no amount/, /water change alone/],
+    ['fenbendazole for hydroids 40g', /never give a dose of a medicine/, /soda ash/],
+    ['part 1, how many grams for 2l', /not what you want/, /2000 mL/],
+  ])('%s', (question, says, never) => {
+    expect(faults(said(question), { values: [], says: [says], never: [never] })).toEqual([]);
+  });
+});
