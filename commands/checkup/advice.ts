@@ -1,6 +1,6 @@
 import { fixed } from '../../core/quantity/format.ts';
 import { printed, type OwnUnits } from '../../core/log/value.ts';
-import type { Judged } from '../../core/water/assess.ts';
+import { BEARABLE_C, type Judged } from '../../core/water/assess.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
 
 /** What to do about a reading that is off, after "it is below (above) 7 dKH: ". Common practice, no source. */
@@ -58,7 +58,7 @@ export function stepFor(judged: Judged, units: OwnUnits): string {
   const { parameter: id, value, verdict, range } = judged;
   const { label, resolution } = loggable(id);
   const named = `${label} ${printed(id, value, units)}`;
-  if (verdict === 'urgent') return ammoniaStep(named);
+  if (verdict === 'urgent') return id === 'temperature' ? temperatureStep(named, value) : ammoniaStep(named);
   if (verdict === 'doubtful') return doubt(judged, units);
   const side = verdict === 'low' ? 'low' : 'high';
   const bound = side === 'low' ? range[0] : range[1];
@@ -86,6 +86,13 @@ function salinityStep(side: 'low' | 'high', [low, high]: readonly [number, numbe
       ? ' Fresh water that came in by mistake (a top-off that ran on) only has to evaporate again: keep the top-off off and add no salt for that.'
       : '';
   return `Check the salinity instrument, then ${way} slowly towards ${fixed(aim, 1)}, at most 1 ppt (0.001) a day, before any other correction: it moves calcium and magnesium with it.${spilt}`;
+}
+
+/** The emergency cards have the order, and how fast it may go back. */
+function temperatureStep(named: string, tempC: number): string {
+  const [what, why] =
+    tempC > BEARABLE_C[1] ? ['overheating', 'heater off at the wall'] : ['cold water', 'heater looked at'];
+  return `${named}: check it with a second thermometer now. If it is confirmed: ${why}, surface moved strongly, and /urgent what:${what} for the rest.`;
 }
 
 /** Common practice; no medicine and no dose of a conditioner: its own label says that. */

@@ -104,8 +104,11 @@ function edgeCautions(judged: readonly Judged[]): readonly string[] {
 
 function urgentCautions(judged: readonly Judged[]): readonly string[] {
   if (!judged.some(({ verdict }) => verdict === 'urgent')) return [];
+  const isAmmonia = judged.some(({ parameter: id, verdict }) => id === 'ammonia' && verdict === 'urgent');
   return [
-    'Ammonia harms gills within hours, the more the higher the pH. Fish gasping or lying down: ask a vet who knows fish; I name no medicine and no dose of one.',
+    isAmmonia
+      ? 'Ammonia harms gills within hours, the more the higher the pH. Fish gasping or lying down: ask a vet who knows fish; I name no medicine and no dose of one.'
+      : 'Fish gasping or lying down: ask a vet who knows fish; I name no medicine and no dose of one.',
     'Switch off at the wall what you work on before your hands go into the water.',
   ];
 }

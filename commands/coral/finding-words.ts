@@ -1,23 +1,9 @@
 import { CARBON } from '../../core/corals/rules/chemistry.ts';
 import type { Finding, Scene, Verdict } from '../../core/corals/scene.ts';
+import { ruleWords } from '../../core/corals/rule-words.ts';
 import { fewOf } from '../../core/corals/say.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import type { Fact } from '../answer.ts';
-
-export const ruleWords: Readonly<Record<Finding['rule'], string>> = {
-  light: 'light',
-  flow: 'flow',
-  ground: 'sand or rock',
-  sting: 'sting',
-  growth: 'growth',
-  shade: 'shade',
-  walking: 'walking',
-  pump: 'pump guards',
-  chemistry: 'soft beside stony',
-  people: 'people',
-  law: 'law',
-  room: 'room',
-};
 
 /** Findings are sorted: the first decides. */
 export function verdictOf(findings: readonly Finding[]): Verdict {

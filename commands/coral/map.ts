@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleWords } from '../../core/corals/rule-words.ts';
 import { check } from '../../core/corals/check.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
@@ -6,7 +7,7 @@ import { tankMap } from '../../core/picture/tank-map.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
-import { countWords, labelsOf, peopleCautions, problemsIn, ruleWords, sourcesOf } from './finding-words.ts';
+import { countWords, labelsOf, peopleCautions, problemsIn, sourcesOf } from './finding-words.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
 import { tankInput, tankOption } from './tank-input.ts';

@@ -1,3 +1,4 @@
+import { ruleWords } from '../../core/corals/rule-words.ts';
 import { checkOne, coralIn } from '../../core/corals/check.ts';
 import { propose, type Proposals } from '../../core/corals/propose.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
@@ -9,7 +10,6 @@ import {
   labelsOf,
   peopleCautions,
   problemsIn,
-  ruleWords,
   sourcesOf,
   verdictOf,
 } from './finding-words.ts';

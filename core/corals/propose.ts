@@ -1,5 +1,6 @@
 import { coralIn, problemsOf } from './check.ts';
 import { nearest } from './room.ts';
+import { ruleWords } from './rule-words.ts';
 import { monthsToTrouble } from './rules/growth.ts';
 import { judgeLight } from './rules/light.ts';
 import { standingPair } from './rules/pair.ts';
@@ -125,7 +126,7 @@ function reasons(scene: Scene, coral: Placed, watch: readonly Finding[]): string
       : `light ${parRange(here.lowPpfd, here.highPpfd)}, ${cm(here.nearestCm)} from a reading`;
   const room =
     near === undefined ? 'Nothing else near' : `Nearest: ${near.coral.label}, ${cm(near.gapCm)} off`;
-  const left = [...new Set(watch.map(({ rule }) => rule))];
+  const left = [...new Set(watch.map(({ rule }) => ruleWords[rule]))];
   const still = left.length === 0 ? 'nothing to watch' : `still to watch: ${left.join(', ')}`;
   return `${room}; ${light}; ${still}.`;
 }

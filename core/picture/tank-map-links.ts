@@ -1,3 +1,4 @@
+import { ruleWords } from '../corals/rule-words.ts';
 import { tag } from './svg.ts';
 import { badge, badgeSize, verdictColours } from './tank-map-badge.ts';
 import type { Room } from './tank-map-room.ts';
@@ -49,7 +50,7 @@ export function linkWords(
   const parts: string[] = [];
   for (const { from, to, verdict, rules } of pairs) {
     if (parts.length === MOST_WORDS) break;
-    const words = rules.join(', ');
+    const words = rules.map((rule) => ruleWords[rule]).join(', ');
     const { width, height } = badgeSize(words);
     const middle = room.take(width, height, alongLine(from, to));
     if (middle !== undefined) parts.push(badge(verdict, words, middle));

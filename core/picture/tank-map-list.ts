@@ -1,3 +1,4 @@
+import { ruleWords } from '../corals/rule-words.ts';
 import { palette } from './palette.ts';
 import { cutTo, tag, textWidth, words } from './svg.ts';
 import { badge, badgeSize, SMALL } from './tank-map-badge.ts';
@@ -31,7 +32,10 @@ export function list(shown: readonly Shown[], top: number): string {
     const left = PAD + Math.floor(i / rows) * (width + BETWEEN);
     const y = top + (i % rows) * ROW + ROW / 2;
     const place = { y: y + 8, size: SMALL, fill: palette.ink };
-    const said = columns > 1 || rules.length === 0 ? verdict : `${verdict}: ${rules.join(', ')}`;
+    const said =
+      columns > 1 || rules.length === 0
+        ? verdict
+        : `${verdict}: ${rules.map((rule) => ruleWords[rule]).join(', ')}`;
     const saidShort = cutTo(width / 2, said, SMALL);
     const room = width - numberWidth - textWidth(saidShort, SMALL) - 24;
     return [

@@ -1,3 +1,4 @@
+import { ruleWords } from '../corals/rule-words.ts';
 import { diameterAfter } from '../corals/growth.ts';
 import type { Finding, Placed, Scene, Verdict } from '../corals/scene.ts';
 import { stingReach } from '../corals/sting-reach.ts';
@@ -66,7 +67,7 @@ export function troublesOf({ corals }: Scene, findings: readonly Finding[]): rea
 
 /** "Torch coral and Plate coral (sting, growth)". */
 export function troubleWords({ corals, rules }: Trouble): string {
-  return `${corals.map(({ label }) => label).join(' and ')} (${rules.join(', ')})`;
+  return `${corals.map(({ label }) => label).join(' and ')} (${rules.map((rule) => ruleWords[rule]).join(', ')})`;
 }
 
 /** "3 to move, 1 to watch, 8 settled", and nothing of what there is none of. */

@@ -79,6 +79,9 @@ const ACT_ORDER: readonly LoggableId[] = [
   'iodine',
 ];
 
+/** °C beyond which most reef animals are harmed within a day: common practice, no source. */
+export const BEARABLE_C = [20, 31] as const;
+
 const EPSILON = 1e-9;
 
 /** Whether there is something to do about a reading. */
@@ -111,7 +114,7 @@ export function followsSalinity(id: LoggableId): boolean {
  * out). Where a salinity among them is low or high but believable, an ion that follows it is judged at S = 35,
  * x 35/S, so that low salinity is not read as low calcium, if both were tested within a day. 560 mg/L calcium at S 31.9 -> 614 at 35, doubtful.
  *
- * Ammonia that a kit can see is urgent whatever else is off. The result is in the order to act in: urgent, doubtful,
+ * Ammonia that a kit can see is urgent whatever else is off, and so is a temperature outside `BEARABLE_C`. The result is in the order to act in: urgent, doubtful,
  * then what is low or high by `ACT_ORDER`, then what is at the edge, then the rest.
  */
 export function judge(readings: readonly Value[], rangeOf: RangeOf = usualRange): Judged[] {
@@ -125,8 +128,8 @@ export function judge(readings: readonly Value[], rangeOf: RangeOf = usualRange)
   const rank = ({ verdict, parameter: id }: Judged): number =>
     order.findIndex((verdicts) => verdicts.includes(verdict)) * ACT_ORDER.length + ACT_ORDER.indexOf(id);
   const salinity = readings.find((reading) => reading.parameter === 'salinity' && isPlausible(reading));
-  const isOff = salinity !== undefined && !isNear(salinity.value, rangeOf('salinity'));
-  const known = isOff ? salinity : undefined;
+  const near = salinity === undefined || isNear(salinity.value, rangeOf('salinity'));
+  const known = near ? undefined : salinity;
   return readings
     .map((reading) =>
       judgeOne(reading, rangeOf(reading.parameter), sameWater(reading, known) ? known?.value : undefined),
@@ -153,6 +156,7 @@ function judgeOne(
 function verdictOf(id: LoggableId, value: number, range: readonly [number, number]): Verdict {
   if (!isInside(value, plausibleRange(id))) return 'doubtful';
   if (id === 'ammonia' && value >= parameter(id).kitResolution - EPSILON) return 'urgent';
+  if (id === 'temperature' && !isInside(value, BEARABLE_C)) return 'urgent';
   if (isInside(value, range)) return 'fine';
   if (id === 'salinity' && isNear(value, range)) return 'at the edge';
   return value < range[0] ? 'low' : 'high';

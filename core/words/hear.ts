@@ -139,6 +139,7 @@ function ownerOf(
   lead: string,
   params: readonly Named<ParameterId>[],
 ): ParameterId | 'salinity' | undefined {
+  if (is(mention, 'bare') && /\b(?:day|week|month|hour|hr)\s*#?\s*$/.test(lead)) return undefined;
   if (is(mention, 'salinity') || /\b(?:salinity|sg|gravity)\s*(?:is|at|of|=|:)?\s*$/.test(lead))
     return 'salinity';
   if (mention.kinds.length === 1 && is(mention, 'temperature')) return 'temperature';

@@ -18,7 +18,7 @@ describe('the first screen', () => {
     const words = new Set(commands.filter(({ managers }) => !managers).map(({ path }) => path[0]));
     const screen = helpPage(undefined, commands, style);
     for (const word of words) {
-      const [only] = commands.filter(({ path }) => path[0] === word);
+      const only = commands.find(({ path }) => path[0] === word);
       const about = (subjects[word] ?? only?.summary ?? '').slice(0, 30);
       expect(screen).toContain(`  /${word} `);
       expect(screen).toContain(about);

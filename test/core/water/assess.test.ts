@@ -34,6 +34,18 @@ describe('judge', () => {
     expect(judge([{ parameter: 'calcium', value: 375 }])[0]?.verdict).toBe('low');
   });
 
+  it.each([
+    [33, 'urgent'],
+    [31, 'high'],
+    [26, 'fine'],
+    [20, 'low'],
+    [18, 'urgent'],
+    [12, 'doubtful'],
+  ] as const)('calls %d °C %s', (value, verdict) => {
+    // Common practice, no source: harm within a day above 31 and below 20.
+    expect(judge([{ parameter: 'temperature', value }])[0]?.verdict).toBe(verdict);
+  });
+
   it('does not scale an ion by a salinity of another day', () => {
     const dayMs = 24 * 60 * 60 * 1000;
     const magnesium = (atMs: number) =>

@@ -92,3 +92,11 @@ describe('the volume of the tank', () => {
     expect(tankVolume(hear(text))?.text).toBe(expected);
   });
 });
+
+it('does not take the day of a log for a reading', () => {
+  const { said } = hear('ammonia at 2 ppm day 5, nitrite 1 ppm on day 12');
+  expect(said.map(({ parameter, mention }) => [parameter, mention.value])).toEqual([
+    ['ammonia', 2],
+    ['nitrite', 1],
+  ]);
+});
