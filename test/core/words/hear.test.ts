@@ -94,8 +94,8 @@ describe('the volume of the tank', () => {
 });
 
 it('does not take the day of a log for a reading', () => {
-  const { said } = hear('ammonia at 2 ppm day 5, nitrite 1 ppm on day 12');
-  expect(said.map(({ parameter, mention }) => [parameter, mention.value])).toEqual([
+  const heard = hear('ammonia at 2 ppm day 5, nitrite 1 ppm on day 12');
+  expect(heard.said.map(({ parameter, mention }) => [parameter, mention.value])).toEqual([
     ['ammonia', 2],
     ['nitrite', 1],
   ]);
