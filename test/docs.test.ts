@@ -2,6 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../commands/index.ts';
+import { primers } from '../core/care/primers/cards.ts';
+import { corals } from '../core/corals/coral-list.ts';
 import { readLine } from '../bot/terminal/read.ts';
 import { room } from './bot/terminal/a-room.ts';
 
@@ -105,4 +107,10 @@ it('every line to type in README.md is read', () => {
   const typed = blocks(readFileSync('README.md', 'utf8'), '').flatMap((block) => block.trimEnd().split('\n'));
   for (const line of typed.filter((one) => one.startsWith('/')))
     expect(() => readLine(line, commands), line).not.toThrow();
+});
+
+it('README.md counts corals and cards as they are', () => {
+  const text = readFileSync('README.md', 'utf8');
+  expect(text).toContain(`the guide, ${corals.length} kinds`);
+  expect(text).toContain(`${primers.length} short cards`);
 });
