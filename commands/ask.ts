@@ -7,9 +7,11 @@ import { accidentIntent } from './ask/accident.ts';
 import { batchIntent } from './ask/batch.ts';
 import { disagreeIntent } from './ask/disagree.ts';
 import { byLabelIntent } from './ask/by-label.ts';
+import { changesSumIntent } from './ask/changes-sum.ts';
 import { changeIntent, doneIntent, dripIntent, routineIntent } from './ask/change.ts';
 import { bareRuleIntent, passedOnIntent } from './ask/claim.ts';
 import { convertIntent } from './ask/convert.ts';
+import { darkIntent } from './ask/dark.ts';
 import { dailyIntent } from './ask/daily.ts';
 import { amountIntent, effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
@@ -20,6 +22,7 @@ import { lost } from './ask/lost.ts';
 import { netVolumeIntent } from './ask/net-volume.ts';
 import { newcomerIntent } from './ask/newcomer.ts';
 import { overflowIntent } from './ask/overflow.ts';
+import { paceIntent } from './ask/pace.ts';
 import { peroxideIntent } from './ask/peroxide.ts';
 import { placementIntents } from './ask/placement.ts';
 import { ppbIntent } from './ask/ppb.ts';
@@ -56,6 +59,7 @@ const intents: readonly Intent[] = [
   clockChangeIntent,
   howOftenIntent,
   remindIntent,
+  darkIntent,
   ...placementIntents,
   overflowIntent,
   peroxideIntent,
@@ -78,9 +82,11 @@ const intents: readonly Intent[] = [
   useIntent,
   dailyIntent,
   solutionIntent,
+  paceIntent,
   doseIntent,
   effectIntent,
   changeIntent,
+  changesSumIntent,
   mixIntent,
   conductivityIntent,
   disagreeIntent,

@@ -77,11 +77,13 @@ export const doneIntent: Intent = (heard, context) => {
   const now = heard.said.find(
     ({ parameter, role }) => parameter !== 'salinity' && (role === 'plain' || role === 'before'),
   );
+  const fresh = heard.said.find(({ parameter, role }) => parameter === now?.parameter && role === 'fresh')
+    ?.mention.text;
   if (
     now === undefined ||
     now.parameter === 'temperature' ||
     (amount ?? share) === undefined ||
-    !says(heard, ...CHANGE)
+    !(says(heard, ...CHANGE, 'i (?:do|did)') || fresh !== undefined)
   )
     return undefined;
   const tank = tankVolume(heard);
@@ -92,8 +94,7 @@ export const doneIntent: Intent = (heard, context) => {
     amount: amount?.text,
     share,
     volume: tank?.mention === amount ? other?.text : tank?.text,
-    fresh: heard.said.find(({ parameter, role }) => parameter === now.parameter && role === 'fresh')?.mention
-      .text,
+    fresh,
   };
   return call('waterchange once', input, context);
 };

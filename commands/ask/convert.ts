@@ -5,7 +5,7 @@ import type { Context } from '../command.ts';
 import { call } from './call.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import type { Heard } from '../../core/words/hear.ts';
-import type { Mention } from '../../core/words/mention.ts';
+import { is, type Mention } from '../../core/words/mention.ts';
 import { says, type Intent } from './intent.ts';
 
 const BOX =
@@ -15,6 +15,8 @@ const BOX =
 export const convertIntent: Intent = (heard, context) => {
   const box = BOX.exec(heard.text)?.[0];
   if (box !== undefined) return call('convert', { amount: box }, context);
+  const turned = unitsFirst(heard.text) ?? bareOf(heard);
+  if (turned !== undefined) return attempt(turned, context);
   const [only, more] = heard.mentions.filter(({ kinds }) => !kinds.includes('bare'));
   if (only === undefined || more !== undefined) return undefined;
   if (!says(heard, 'convert') && !namesUnit(heard, only) && !asksNothingElse(heard, only)) return undefined;
@@ -24,6 +26,34 @@ export const convertIntent: Intent = (heard, context) => {
     context,
   );
 };
+
+const ALK = String.raw`(?:dkh|kh|meq(?:\/l)?|ppm(?: caco3)?)`;
+const UNITS = String.raw`(?:${ALK}|mg\/l|ppb(?: (?:p|po4))?|gal(?:lon)?s?|lit(?:er|re)s?|l|ml|oz|f|c|fahrenheit|celsius|inch(?:es)?|in|cm|lbs?|kg|g|grams?|ppt|sg|ms\/cm)`;
+const UNITS_FIRST = new RegExp(
+  String.raw`^(?:can (?:you|u) |pls |please |what is |whats )?(?:convert )?(${UNITS}) (?:to|in|into|2) ${UNITS}\s*[?:=,]?\s*(?:for |of )?(\d+(?:\.\d+)?|\.\d+)\s*\??$`,
+);
+
+/** "dkh to ppm 9", "convert f to c 78": the number behind both units belongs to the first. */
+function unitsFirst(text: string): { amount: string; of: string | undefined } | undefined {
+  const [, unit, number] = UNITS_FIRST.exec(text.trim()) ?? [];
+  if (unit === undefined || number === undefined) return undefined;
+  const of = new RegExp(`^${ALK}$`).test(unit) ? parameter('alkalinity').label : undefined;
+  return { amount: `${number} ${unit}`, of };
+}
+
+/** "po4 .08 in ppb": the one number, without a unit, of a parameter whose other unit is asked. */
+function bareOf(heard: Heard): { amount: string; of: string } | undefined {
+  const [only, more] = heard.said;
+  const alone = heard.mentions.length === 1 && more === undefined;
+  if (!alone || only === undefined || only.parameter === 'salinity' || only.role !== 'plain')
+    return undefined;
+  const { kind, unit, label } = parameter(only.parameter);
+  const { mention } = only;
+  if (kind === 'concentration' || /\b(?:in|to) (?:mg\/l|mgl)\b/.test(heard.text)) return undefined;
+  if (kind !== 'alkalinity' && /\b(?:in|to) ppm\b/.test(heard.text)) return undefined;
+  if (!is(mention, 'bare') || !namesUnit(heard, { ...mention, kinds: [kind] })) return undefined;
+  return { amount: `${mention.text} ${unit}`, of: label };
+}
 
 /** "in litres", "to meq/l", "how many gallons": another unit of the same kind. */
 function namesUnit({ text }: Heard, mention: Mention): boolean {

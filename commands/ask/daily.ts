@@ -2,14 +2,14 @@ import { findCompound } from '../../core/dosing/compound.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { significant } from '../../core/quantity/format.ts';
-import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answer } from '../answer.ts';
 import { askedWater, inOwnUnit } from '../dose/asked.ts';
 import { replacements } from '../dose/use-answer.ts';
 import type { Intent } from './intent.ts';
+import { waterSaid } from './tank-in-use.ts';
 
 /** "the tank uses 1.2 dkh a day, how much soda ash daily": what replaces a use that is known. */
-export const dailyIntent: Intent = (heard) => {
+export const dailyIntent: Intent = (heard, context) => {
   const use = heard.said.find(({ role, everyDays }) => role === 'use' && everyDays !== undefined);
   if (use === undefined || use.parameter === 'salinity' || use.everyDays === undefined) return undefined;
   if (heard.said.some(({ role }) => role === 'goal')) return undefined;
@@ -17,7 +17,8 @@ export const dailyIntent: Intent = (heard) => {
   const { kind, unit, label, pace } = parameter(id);
   const read = readQuantity(kind, use.mention.text, { field: 'use', fallback: unit });
   const perDay = inOwnUnit(id, read.value) / use.everyDays;
-  const water = askedWater(tankVolume(heard)?.text);
+  const tank = waterSaid(heard, context);
+  const water = askedWater(tank.text);
   const named = heard.compounds.flatMap(({ name }) => formsOf(name));
   const all = replacements(id, perDay, water);
   const masses = all.filter(({ label: of }) => named.some((name) => of.startsWith(name)));
@@ -27,7 +28,7 @@ export const dailyIntent: Intent = (heard) => {
   const most = pace?.most ?? perDay;
   return answer({
     headline: `To replace ${asked}: ${facts.map((one) => `${one.value.replace(` ${water.where}`, '')} of ${one.label}`).join(', or ')}, ${water.where}.`,
-    read: [`a use of ${asked}, as you say it`, ...read.notes, ...water.read],
+    read: [`a use of ${asked}, as you say it`, ...read.notes, ...tank.read, ...water.read],
     facts,
     steps: [
       'This only holds the level where it is. What is missing already is a dose of its own (/dose amount).',

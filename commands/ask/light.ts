@@ -1,9 +1,11 @@
 import { bandEdgesPpfd, largePolypPpfd, lightBand } from '../../core/light/band.ts';
 import type { Heard } from '../../core/words/hear.ts';
+import { coralsIn } from '../../core/words/corals.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { roleOf, leadOf } from '../../core/words/roles.ts';
 import { answer } from '../answer.ts';
 import { call } from './call.ts';
+import { coralParAnswer } from './coral/par.ts';
 import { says, type Intent } from './intent.ts';
 
 /** "phone says 9000 lux under my blue led, what PAR is that?" */
@@ -35,6 +37,10 @@ export const hoursIntent: Intent = (heard, context) => {
 export const raiseLightIntent: Intent = (heard, context) => {
   const [reading, second] = heard.mentions.filter((m) => is(m, 'light'));
   if (reading === undefined) return undefined;
+  const from =
+    second === undefined ? heard.mentions.find((m) => is(m, 'bare') && isFrom(heard, m)) : undefined;
+  if (from !== undefined && from.start < reading.start && from.value < reading.value)
+    return call('light ramp', { now: `${from.text} PAR`, goal: reading.text }, context);
   const goal = second ?? heard.mentions.find((m) => is(m, 'bare') && isGoal(heard, m));
   if (goal === undefined) return undefined;
   const target = is(goal, 'light') ? goal.text : `${goal.text} PAR`;
@@ -43,15 +49,21 @@ export const raiseLightIntent: Intent = (heard, context) => {
   return call('light ramp', { now: reading.text, goal: target }, context);
 };
 
+function isFrom(heard: Heard, mention: Mention): boolean {
+  return /\bfrom\s*(?:about |around )?$/.test(heard.text.slice(0, mention.start));
+}
+
 function isGoal(heard: Heard, mention: Mention): boolean {
   const index = heard.mentions.indexOf(mention);
   return roleOf(leadOf(heard.text, heard.mentions, index), '') === 'goal';
 }
 
 /** "is 300 par too much?": which band that is, and what it depends on. */
-export const bandIntent: Intent = (heard) => {
+export const bandIntent: Intent = (heard, context) => {
   const par = heard.mentions.find((m) => is(m, 'light'));
   if (par === undefined) return undefined;
+  const ofCoral = coralsIn(heard.text).length === 1 ? coralParAnswer(heard, context) : undefined;
+  if (ofCoral !== undefined) return ofCoral;
   const { low, high, start } = largePolypPpfd;
   return answer({
     headline: `${par.value} PAR is ${lightBand(par.value)} light. Whether it is too much depends on the coral and on what it is used to.`,

@@ -10,6 +10,7 @@ import { pairIntent } from './coral/pair.ts';
 import { coralParIntent } from './coral/par.ts';
 import { plateIntent } from './coral/plate.ts';
 import { spreadingIntent, zoanthidsIntent } from './coral/polyps.ts';
+import { shadeIntent } from './coral/shade.ts';
 import { shutIntent } from './coral/shut.ts';
 import { stretchIntent } from './coral/stretch.ts';
 import { whichIntent } from './coral/which.ts';
@@ -23,6 +24,7 @@ const intents: readonly Intent[] = [
   plateIntent,
   shutIntent,
   compareIntent,
+  shadeIntent,
   pairIntent,
   stretchIntent,
   zoanthidsIntent,

@@ -3,7 +3,7 @@ import { cardAnswer } from '../primer/card-answer.ts';
 import type { Intent } from './intent.ts';
 
 const ASKS =
-  /^(?:(?:hi|hey|hello|so|ok|please|pls|can (?:you|someone|anyone|somebody)|could (?:you|someone|anyone)|i'm new|im new|noob question|newbie question|quick question)[,.:!]*\s+)*(?:(?:please|pls)\s+)?(?:what(?:'s| is|s| are| does)|whats|explain|tell (?:me|us) about|how (?:do|does|to|should|can|long)|why (?:is|are|does|do|should)|show (?:me )?(?:the )?card|card (?:on|for|about)|primer (?:on|for|about)|info (?:on|about)|anything on)\b|^(?:is|are) (?:\w+ ){1,4}(?:dangerous|toxic|poisonous|harmful|caustic|safe)\b/;
+  /^(?:(?:hi|hey|hello|so|ok|please|pls|can (?:you|someone|anyone|somebody)|could (?:you|someone|anyone)|i'm new|im new|noob question|newbie question|quick question)[,.:!]*\s+)*(?:(?:please|pls)\s+)?(?:what(?:'s| is|s| are| does)|whats|wat(?:'?s| is)|eli5|define|explain|tell (?:me|us) about|how (?:do|does|to|should|can|long|often (?:do|should) (?:i|we|you))|why (?:is|are|does|do|should)|show (?:me )?(?:the )?card|card (?:on|for|about)|primer (?:on|for|about)|info (?:on|about)|anything on)\b|^(?:is|are) (?:\w+ ){1,4}(?:dangerous|toxic|poisonous|harmful|caustic|safe)\b/;
 /** Longer sentences ask something particular. */
 const MOST_WORDS = 14;
 

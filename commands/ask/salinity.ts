@@ -78,9 +78,18 @@ const MOVES = [
   'how much',
   'how many',
 ];
+/** "dropped from 1.026 to 1.023": the second is what it reads now, the first where it was. */
+const MOVED =
+  /\b(?:dropped|fell|went|swung|swings?|crept|rose|climbed|jumped|drifted|crashed|spiked)\b[^.!?]{0,20}\bfrom\s+[\d.]+[^.!?]{0,12}\bto\b/;
+
 /** "1.030, 55 gal, want 1.026": one swap and a day plan. */
 export const adjustIntent: Intent = (heard, context) => {
   const said = heard.said.filter(({ parameter }) => parameter === 'salinity');
+  const [was, reads, wish] = said;
+  if (MOVED.test(heard.text) && was !== undefined && reads !== undefined) {
+    const back = { now: reads.mention.text, goal: (wish ?? was).mention.text };
+    return call('salinity adjust', { ...back, volume: tankVolume(heard)?.text }, context);
+  }
   const goal =
     said.find(({ role }) => role === 'goal') ??
     (said.length === 2 && says(heard, ...MOVES) ? said[1] : undefined);

@@ -5,6 +5,7 @@ import { localTime } from '../../core/words/when.ts';
 import { readClock } from '../../core/quantity/dated.ts';
 import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
 import { loggable } from '../../core/water/loggable.ts';
+import type { Heard } from '../../core/words/hear.ts';
 import { answer, type Fact } from '../answer.ts';
 import { planKind } from '../checkup/plan.ts';
 import { kindWords } from '../tank/print.ts';
@@ -16,7 +17,7 @@ export const howOftenIntent: Intent = (heard, context) => {
   const asks =
     says(heard, 'how often', 'how regularly', 'what schedule', 'which schedule', 'test(?:ing)? schedule') &&
     says(heard, 'tests?', 'testing', 'tested', 'measure');
-  if (!asks) return undefined;
+  if (!asks && !asksWhat(heard)) return undefined;
   const tank = context.keep?.tankInUse();
   const kind = planKind(tank, context.nowMs);
   const plan = testPlan(kind);
@@ -35,6 +36,19 @@ export const howOftenIntent: Intent = (heard, context) => {
     next: [{ label: 'Reminders for these', command: 'remind plan', input: {} }],
   });
 };
+
+/** "what should i test weekly", "which tests do i need", "do i have to test magnesium every week". */
+function asksWhat(heard: Heard): boolean {
+  return (
+    heard.said.length === 0 &&
+    says(
+      heard,
+      '(?:what|which)(?: else)? (?:should|do|must|to) (?:i |we )?(?:have to |need to )?(?:test|measure)(?: for)?(?! kit)',
+      '(?:what|which) tests do i (?:need|do|run)',
+      '(?:do i (?:need|have) to|must i|should i) test [a-z0-9]+ (?:every|each|daily|weekly|monthly)',
+    )
+  );
+}
 
 function stepOf({ remind }: TestHabit): number {
   return typeof remind === 'object' ? Infinity : remind;

@@ -10,6 +10,7 @@ import { askedChange } from '../dose/change.ts';
 import { shown } from '../dose/asked.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
+import { waterSaid } from './tank-in-use.ts';
 
 /** "500 g soda ash in 1 gal, how many ml for 1 dkh in 100 gal": a stock solution and the millilitres of it. */
 export const solutionIntent: Intent = (heard, context) => {
@@ -42,14 +43,17 @@ export const solutionIntent: Intent = (heard, context) => {
   const tank = heard.mentions.find(
     (m) => m !== made && m !== powder && is(m, 'volume') && !m.text.endsWith('ml'),
   );
-  if (!('name' in found) || id === undefined || goal === undefined || tank === undefined) return given;
-  const tankL = readQuantity('volume', tank.text, { field: 'volume' }).value;
+  const inUse = tank === undefined ? waterSaid({ ...heard, mentions: [] }, context) : undefined;
+  const water = tank?.text ?? inUse?.text;
+  if (!('name' in found) || id === undefined || goal === undefined || water === undefined) return given;
+  const tankL = readQuantity('volume', water, { field: 'volume' }).value;
   const up = askedChange(id, undefined, goal).rise;
   const grams = amountG(found, id, up, tankL);
   const gL = strengthGL(litresOrGrams('mass', powder), litresOrGrams('volume', made));
   const { pace, unit, label } = parameter(id);
   return {
     ...given,
+    read: [...(inUse?.read ?? []), ...given.read],
     headline: `${volume(solutionMl(grams, gL) / 1000)} of that solution (${mass(grams)} of powder) moves ${label} up by ${shown(id, up)} in ${volume(tankL)}. ${given.headline}`,
     steps: [
       ...(pace === undefined

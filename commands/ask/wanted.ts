@@ -55,7 +55,10 @@ export function wanted(heard: Heard): readonly Wanted[] {
 function wantedOf(heard: Heard, id: ParameterId): Wanted | undefined {
   const said = heard.said.filter((each) => each.parameter === id);
   const step = said.find(({ role }) => role === 'step');
-  const rise = step !== undefined && says(heard, ...RAISES) ? step : onlyRise(heard, said, id);
+  const rise =
+    step !== undefined && (says(heard, ...RAISES) || asksOneAmount(heard, said))
+      ? step
+      : onlyRise(heard, said, id);
   if (rise !== undefined) return { of: id, now: undefined, goal: `+${withUnit(rise.mention.text, id)}` };
   const level = levelOnly(heard, said);
   if (level !== undefined) {
@@ -69,6 +72,11 @@ function wantedOf(heard: Heard, id: ParameterId): Wanted | undefined {
   return undefined;
 }
 
+/** "how many grams calcium chloride for 20 ppm": one number of it, and an amount asked. */
+function asksOneAmount(heard: Heard, said: readonly Said[]): boolean {
+  return said.length === 1 && heard.compounds.length > 0 && says(heard, 'how (?:much|many)', 'dose', 'grams');
+}
+
 /**
  * "raise alk 1.5 dkh", "how much soda ash for 2 dkh": the one number said of it, too small to be a level anyone keeps
  * (below 4 dKH, or below where a reading can be believed).
@@ -78,7 +86,8 @@ function onlyRise(heard: Heard, said: readonly Said[], id: ParameterId): Said | 
   if (only === undefined || more !== undefined) return undefined;
   const lead = heard.text.slice(Math.max(0, only.mention.start - 40), only.mention.start);
   const asked =
-    (only.role === 'plain' && RISE_LEAD.test(lead)) || (says(heard, 'how much') && RISE_FOR.test(lead));
+    (only.role === 'plain' && RISE_LEAD.test(lead)) ||
+    (says(heard, 'how (?:much|many)', 'dose', 'grams') && RISE_FOR.test(lead));
   const { plausible } = parameter(id);
   const mostOfRise = id === 'alkalinity' ? 4 : plausible[0];
   const isInOwnUnit = id !== 'alkalinity' || !/meq|mmol|ppm|mg/.test(only.mention.text);

@@ -3,13 +3,11 @@ import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { normaliseNumbers } from '../../core/quantity/number.ts';
+import { usualSalinityPace as usual } from '../../core/water/salinity-pace.ts';
 import { onScale, type SalinityReading } from '../../core/water/salinity-reading.ts';
 import { salinityFromSpecificGravity } from '../../core/water/specific-gravity.ts';
 
-/** Most a day. Common practice, no source: 0.001 SG or about 1 ppt; half of that when raising. */
-const usual = { SG: 0.001, ppt: 1 } as const;
 const most = { SG: 0.003, ppt: 3 } as const;
-const raisingPart = 0.5;
 
 export interface Pace {
   readonly scale: 'SG' | 'ppt';
@@ -23,7 +21,7 @@ export interface Pace {
 export function readPace(text: string | undefined, now: SalinityReading, raising: boolean): Pace {
   if (text === undefined) {
     const scale = now.scale === 'SG' ? 'SG' : 'ppt';
-    return pace(scale, usual[scale] * (raising ? raisingPart : 1));
+    return pace(scale, usual[scale] * (raising ? usual.raisingPart : 1));
   }
   const found = /^(\d*[.,]?\d+)\s*(sg|ppt|psu)?(?:\s*(?:a|per|\/)\s*day)?$/.exec(clean(text));
   const aDay = Number(normaliseNumbers(found?.[1] ?? '', 'pace', 'decimal'));

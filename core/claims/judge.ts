@@ -2,8 +2,9 @@ import { Problem } from '../problem.ts';
 import { hear } from '../words/hear.ts';
 import type { Claim, Recogniser } from './claim.ts';
 import { calciumWithAlk, magnesiumToCalcium } from './kinds/calcium.ts';
-import { changeCuts, continuousAsBatch, settlesAt, sumOfChanges } from './kinds/changes.ts';
+import { changeCuts, changeTakesTo, continuousAsBatch, settlesAt, sumOfChanges } from './kinds/changes.ts';
 import { doseRule } from './kinds/dose.ts';
+import { elementAsIon } from './kinds/element-as-ion.ts';
 import { equalUnits, ppmAsMgL } from './kinds/equal-units.ts';
 import { unitFactor } from './kinds/factors.ts';
 import { paceRule, turnover } from './kinds/habits.ts';
@@ -16,6 +17,7 @@ import { phOfSalt } from './kinds/ph.ts';
 import { bakedYield, elementShare, spoonWeight } from './kinds/powder.ts';
 import { rockByVolume, rockShare } from './kinds/rock.ts';
 import { conductivityAsPpt, gravityAsPpt, gravityStep } from './kinds/salinity.ts';
+import { salinityPace } from './kinds/salinity-pace.ts';
 import { cupsOfSalt, saltPerLitre, saltTopOff, weightOfWater } from './kinds/salt.ts';
 import { strength } from './kinds/strength.ts';
 import { ruleText } from './rule-text.ts';
@@ -37,6 +39,7 @@ const recognisers: readonly Recogniser[] = [
   rockShare,
   weightOfWater,
   saltTopOff,
+  salinityPace,
   gravityStep,
   gravityAsPpt,
   conductivityAsPpt,
@@ -44,6 +47,7 @@ const recognisers: readonly Recogniser[] = [
   sumOfChanges,
   continuousAsBatch,
   changeCuts,
+  changeTakesTo,
   settlesAt,
   luxFactor,
   sameDailyLight,
@@ -55,6 +59,7 @@ const recognisers: readonly Recogniser[] = [
   naturalLevel,
   paceRule,
   calciumWithAlk,
+  elementAsIon,
   unitFactor,
   ppmAsMgL,
   equalUnits,

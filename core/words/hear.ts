@@ -2,7 +2,9 @@ import { clean } from '../quantity/clean.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
 import { is, mentions, type Mention } from './mention.ts';
 import { compoundsIn, parametersIn, raisedBy, type Named } from './names.ts';
+import { oneForm } from './one-form.ts';
 import { leadOf, rateDays, roleOf, tailOf, type Role } from './roles.ts';
+import { respelt } from './spelling.ts';
 
 /** A number that was said of one parameter. */
 export interface Said {
@@ -30,7 +32,7 @@ export const MAX_WORDS_LENGTH = 2000;
 
 /** Takes a text apart. Pure and linear in the text's length. */
 export function hear(text: string): Heard {
-  const cleaned = withNutrientsAsElement(withTriplets(clean(text).slice(0, MAX_WORDS_LENGTH)));
+  const cleaned = oneForm(respelt(clean(text).slice(0, MAX_WORDS_LENGTH)));
   const found = mentions(cleaned);
   const named = compoundsIn(cleaned);
   const params = [...parametersIn(cleaned, [...named, ...found]), ...found.flatMap(byUnit)].sort(
@@ -43,43 +45,11 @@ export function hear(text: string): Heard {
     said: [
       ...found.flatMap((mention, index) => saidOf(cleaned, found, index, mention, params)),
       ...impliedBy(named, cleaned, found, params),
+      ...risesOf(named, cleaned, found, params),
     ],
     parameters: [...new Set(params.map(({ name }) => name))],
     compounds: named,
   };
-}
-
-/**
- * "450/9.5/1350" and "9.5/450/1350": calcium, alkalinity and magnesium in either order, told apart by magnitude
- * (calcium 300-600 mg/L, alkalinity 4-16 dKH, magnesium 900-1700 mg/L). Rewritten as named readings.
- */
-function withTriplets(text: string): string {
-  return text.replace(
-    /(?<![\d/.])(\d{1,4}(?:[.,]\d+)?)\/(\d{1,4}(?:[.,]\d+)?)\/(\d{3,4})(?![\d/])/g,
-    (whole, a: string, b: string, c: string) => {
-      const numbers = [a, b, c].map((part) => Number(part.replace(',', '.')));
-      const pick = (low: number, high: number): number | undefined =>
-        numbers.find((n) => n >= low && n <= high);
-      const [ca, alk, mg] = [pick(300, 600), pick(4, 16), pick(900, 1700)];
-      return ca === undefined || alk === undefined || mg === undefined
-        ? whole
-        : ` calcium ${ca} alkalinity ${alk} dkh magnesium ${mg} `;
-    },
-  );
-}
-
-/**
- * "no3-n 2.5 ppm", "po4-p is 0.03": a meter that counts only the nitrogen or the phosphorus, named before the number. The
- * name becomes the unit, since 1 mg/L NO3-N is 4.43 mg/L NO3 and 1 mg/L PO4-P is 3.07 mg/L PO4 (IUPAC 2021).
- */
-function withNutrientsAsElement(text: string): string {
-  return text.replace(
-    /\b(?:(?<n>no3-n|nitrate-n|nitrate nitrogen)|po4-p|phosphate-p)\s*(?:is|at|of|=|:|reads)?\s*(?<number>\d+(?:[.,]\d+)?|[.,]\d+)\s*(?<unit>ppm|ppb|mg\/l|µg\/l|ug\/l)?(?![\w/-])/g,
-    (_, ...found: readonly unknown[]) => {
-      const { n, number, unit = 'ppm' } = found.at(-1) as Record<'n' | 'number' | 'unit', string | undefined>;
-      return n === undefined ? `phosphate ${number} ${unit} po4-p` : `nitrate ${number} ${unit} no3-n`;
-    },
-  );
 }
 
 function saidOf(
@@ -132,6 +102,25 @@ function impliedBy(
   });
 }
 
+/** "how many grams calcium chloride for 20 ppm": with no parameter named, a rise of what the salt is dosed for. */
+function risesOf(
+  named: readonly Named<string>[],
+  text: string,
+  all: readonly Mention[],
+  params: readonly Named<ParameterId>[],
+): readonly Said[] {
+  const [id, other] = [...new Set(named.flatMap(({ name }) => raisedBy(name)))];
+  if (id === undefined || other !== undefined || params.length > 0) return [];
+  const rises = all.filter(
+    (mention) =>
+      is(mention, 'concentration') &&
+      /\b(?:for|by|raise(?: it)?|bump(?: it)?|of)\s*$/.test(text.slice(0, mention.start)),
+  );
+  const [mention, more] = rises;
+  if (mention === undefined || more !== undefined || parameter(id).kind !== 'concentration') return [];
+  return [{ parameter: id, mention, role: 'step', everyDays: undefined }];
+}
+
 /** The parameter a number belongs to: by its unit, by a name just behind it, else by the last name before it. */
 function ownerOf(
   text: string,
@@ -146,7 +135,7 @@ function ownerOf(
   const [unit] = byUnit(mention);
   if (unit !== undefined) return unit.name;
   const behind = params.find(
-    (p) => p.start >= mention.end && /^\s*(?:of\s+)?$/.test(text.slice(mention.end, p.start)),
+    (p) => p.start >= mention.end && /^\s*(?:(?:of|more|extra)\s+)?$/.test(text.slice(mention.end, p.start)),
   );
   const valued = behind !== undefined && /^\s*(?:is|at|=|:)?\s*[.\d]/.test(text.slice(behind.end));
   if (behind !== undefined && !valued && fits(mention, behind.name)) return behind.name;
@@ -159,7 +148,9 @@ function ownerOf(
 /** "salinity 38 ppt want 35": a bare number of that size after a salinity. */
 function mayBeSalinity(text: string, { value, start }: Mention): boolean {
   return (
-    value >= 28 && value <= 42 && /\b(?:salinity|ppt|psu|refract\w*|hydromet\w*)\b/.test(text.slice(0, start))
+    value >= 28 &&
+    value <= 42 &&
+    /(?:\b(?:salinity|sal|refract\w*|hydromet\w*)|(?:\b|\d)(?:ppt|psu))\b/.test(text.slice(0, start))
   );
 }
 

@@ -4,7 +4,7 @@ import type { Mention } from './mention.ts';
 export type Role = 'goal' | 'before' | 'fresh' | 'rise' | 'use' | 'step' | 'plain';
 
 const GOAL =
-  /(?:\b(?:to|want(?:ed|s)?|goal|target|aim(?:ing)?|hit(?:ting)?|till?|until|reach|or under|or below|back)\b|->|=>|→)(?:\s+(?:it|its|is|be|to|for|at|or|under|about|around|get|back|like|the|a|raise))*\s*[:=~]*\s*$/;
+  /(?:\b(?:to|want(?:ed|s)?|goal|target|aim(?:ing)?|hit(?:ting)?|till?|until|reach|or under|or below|back|(?:i'?d|would) like)\b|->|=>|→)(?:\s+(?:it|its|is|be|to|for|at|or|under|about|around|get|back|like|the|a|raise))*\s*[:=~]*\s*$/;
 /** "want kh 9", "goal for alk is 8.5": what is wanted is named between the wish and its number. */
 const WISH_OF =
   /\b(?:want(?:ed|s)?|needs?|goal|target|aim(?:ing)?|till?|until|reach)(?:\s+(?:it|my|our|the|a|an|for|of|at|is))*\s+(?:alk|alkalinity|d?kh|ca|calc|calcium|mg|mag|magnesium|no3|nitrates?|po4|phosphates?|salinity|sg)(?:\s+(?:of|at|to|be|is|around|about))*\s*[:=~]*\s*$/;
@@ -12,8 +12,15 @@ const NEED = /\bneed(?:ed|s)?(?:\s+(?:it|to|be|get|at|about|around|up))*\s*$/;
 /** "8.5 is my goal". */
 const GOAL_TAIL = /^\s*(?:is |as )?(?:my|the|our|a) (?:goal|target|aim)\b/;
 const OR_LESS = /^\s*or (?:under|below|less|lower)\b/;
+/** "dropped to 6": where it came to, not where it should be. */
+const CAME_TO =
+  /\b(?:dropped|fell|crashed|sank|slid|slipped|went|rose|jumped|climbed|crept|spiked)(?: (?:back|down|up))? to(?: (?:about|around|like))?\s*$/;
+/** "8 dkh salt", "450 in the new water". */
+const FRESH_TAIL =
+  /^\s*(?:(?:in|from|for) (?:the |my )?)?(?:new (?:salt ?)?(?:water|mix)|(?:new )?salt(?: ?mix)?)(?:\s*[,.?]|$)/;
 const BEFORE = /\b(?:used to be|was|were|before|usually|normally|from)\s*(?:at|about|around)?\s*$/;
-const FRESH = /\b(?:salt|mix|new water|fresh water|salt ?water|comes out|mixes)\b[^.!?]{0,24}$/;
+const FRESH =
+  /\b(?:salt|mix|new water|(?:wc|change) water|fresh water|salt ?water|comes out|mixes)\b[^.!?]{0,24}$/;
 const RISE = /\b(?:climbs?|rises?|goes up|creeps? up|increases?|up)\s*(?:by|about|around)?\s*$/;
 const USE =
   /\b(?:eats?|uses?|using|consum\w*|drop(?:s|ping)?|fall(?:s|ing)?|goes down|going down|demand|takes|los(?:es?|ing))\s*(?:(?:by|about|around|of|up|is|roughly|~)\s*)*(?:(?:alk|alkalinity|calcium|magnesium)\s*)?$/;
@@ -31,13 +38,15 @@ export function roleOf(lead: string, tail: string): Role {
   const rate = RATE.test(tail);
   if (rate && RISE.test(lead)) return 'rise';
   if (rate && USE.test(lead)) return 'use';
+  if (CAME_TO.test(lead)) return 'plain';
   if (FRESH.test(lead)) return 'fresh';
   if (STEP.test(lead) || STEP_TAIL.test(tail)) return 'step';
   if (BEFORE.test(lead)) return 'before';
-  return [GOAL, WISH_OF, NEED].some((wish) => wish.test(lead)) ||
-    [OR_LESS, GOAL_TAIL].some((wish) => wish.test(tail))
-    ? 'goal'
-    : 'plain';
+  const isWish =
+    [GOAL, WISH_OF, NEED].some((wish) => wish.test(lead)) ||
+    [OR_LESS, GOAL_TAIL].some((wish) => wish.test(tail));
+  if (isWish) return 'goal';
+  return FRESH_TAIL.test(tail) ? 'fresh' : 'plain';
 }
 
 /** Days in "a week", "/day", "per month" right behind a mention, or undefined. */

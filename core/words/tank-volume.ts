@@ -24,6 +24,8 @@ const NET_TAIL = /^\s*(?:(?:of\s+)?(?:actual|real|net|total)?\s*(?:of\s+)?water\
 const NET_ALONE = /^\s*net\b/;
 const NET_LEAD =
   /\b(?:holds?|net|actually|really|actual)(?:\s+(?:only|like|about|around|maybe|holds?|is))*\s*$/;
+/** "went from 60 gal to 120 gal": the first is no longer the tank. */
+const FORMER = /\b(?:went|moved|upgrad\w+|swapped|changed) from (?:a |my )?$/;
 /** "on my 55": a tank called by its size. */
 const MINE_LEAD = /\b(?:on|in|for)\s+(?:my|a|the)\s*$/;
 const MAYBE_LEAD = /\b(?:maybe|so|only|about|prob|probably|like|roughly)\s*$/;
@@ -46,7 +48,8 @@ export function tankVolume(heard: Heard): TankVolume | undefined {
       return [{ text: mention.text, net: true, mention }];
     return MINE_LEAD.test(lead) ? [{ text: mention.text, net: false, mention }] : [];
   });
-  const best = candidates.find((c) => c.net) ?? candidates[0];
+  const now = candidates.find(({ mention }) => !FORMER.test(text.slice(0, mention.start)));
+  const best = candidates.find((c) => c.net) ?? now ?? candidates[0];
   if (best === undefined || is(best.mention, 'volume')) return best;
   const unit = mentions.find(isTankSize)?.text.replace(/^[\d.,\s]+/, '');
   return unit === undefined ? best : { ...best, text: `${best.text} ${unit}` };

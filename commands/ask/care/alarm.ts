@@ -22,7 +22,7 @@ const FEW = 2;
 
 /** "dropped to 17 C": where it is now, not where it should go. */
 const MOVED = String.raw`(?:dropp?ed|fell|crashed|plummeted|went|got|shot up|jumped|climbed|rose|spiked|(?:is )?(?:down|up)) (?:way |up |down )?to`;
-const DISTRESS = ['help', 'what (?:do|should|can) (?:i|we) do', 'what now', 'emergency', 'urgent', 'now', 'asap', 'quick(?:ly)?', 'dying', 'rising', 'dropp(?:ed|ing)', 'gasp\\w*', 'overnight', 'this morning', 'while (?:i|we) (?:was|were)', 'suddenly', 'climbing', 'falling', 'woke up', 'came home', MOVED, 'just (?:saw|found|noticed)', 'panic\\w*'] as const; // prettier-ignore
+const DISTRESS = ['help', 'what (?:do|should|can) (?:i|we) do', 'what now', 'emergency', 'urgent', 'now', 'asap', 'quick(?:ly)?', 'dying', 'rising', 'dropp(?:ed|ing)', 'gasp\\w*', 'overnight', 'this morning', 'while (?:i|we) (?:was|were)', 'suddenly', 'climbing', 'falling', 'woke up', 'came home', MOVED, 'just (?:saw|found|noticed)', 'panic\\w*', 'stress(?:ed|ing)', 'jam(?:med|s)', 'stuck', 'fail(?:ed|ing)', 'broke', 'broken', 'malfunction\\w*', 'left (?:it|the \\w+) (?:on|running)', 'forgot\\w*', 'by (?:accident|mistake)'] as const; // prettier-ignore
 const OF_TANK = [
   'tank',
   'water',

@@ -5,20 +5,19 @@ import { pairRoom, type PairRoom } from '../../../core/corals/pair-room.ts';
 import type { PairNeed } from '../../../core/corals/reach.ts';
 import { clearOfCm, isSoft, spreaderOf } from '../../../core/corals/spreading.ts';
 import type { CoralEntry } from '../../../core/corals/entry.ts';
-import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import type { NamedCoral } from '../../../core/words/corals.ts';
 import { answer, type Fact } from '../../answer.ts';
-import { says, type Intent } from '../intent.ts';
+import type { Intent } from '../intent.ts';
 import { cmAndInches, lengthIn } from './lengths.ts';
 import { chemistryFacts, spreadFact } from './pair-facts.ts';
+import { pairIn } from './pair-named.ts';
 import { palytoxinCautions } from './palytoxin.ts';
-
-const BESIDE = ['next to', '(?:cm|in|inch|inches) (?:away )?from', 'away from', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?', 'same rock', 'how far'] as const; // prettier-ignore
 
 /** "Can torch and hammer sit next to each other?": what is known of the two, and how much room they want. */
 export const pairIntent: Intent = (heard) => {
-  if (!says(heard, ...BESIDE)) return undefined;
-  const [one, other] = coralsIn(heard.text);
-  if (one === undefined || other === undefined || (isZoanthid(one) && isZoanthid(other))) return undefined;
+  const pair = pairIn(heard);
+  if (pair === undefined || (isZoanthid(pair[0]) && isZoanthid(pair[1]))) return undefined;
+  const [one, other] = pair;
   const worst = worstOf(one, other);
   const { room, spreads } = worst;
   const { need } = room;
@@ -28,12 +27,12 @@ export const pairIntent: Intent = (heard) => {
     headline: headline(first, second, worst, gap),
     read: [
       `${one.name}: ${nameList(one)}`,
-      `${other.name}: ${nameList(other)}`,
+      ...(one === other ? [] : [`${other.name}: ${nameList(other)}`]),
       ...(gap === undefined ? [] : [`${gap.text} between them, taken as edge to edge`]),
     ],
     facts: [
       roomFact(worst),
-      ...[worst.a, worst.b].map(reachFact),
+      ...[...new Set([worst.a, worst.b])].map(reachFact),
       ...(spreads === undefined ? [] : [spreadFact(spreads)]),
       ...chemistryFacts(room),
       ...factsOf(need),
@@ -43,7 +42,12 @@ export const pairIntent: Intent = (heard) => {
       'Measure from the tips at full stretch, at night with a dim torch, not from skeleton to skeleton: both inflate and grow.',
       'Leave half as much again on the side the water goes to: sweepers travel with the flow.',
       'Signs that they reach each other: one side draws back or loses tissue, or whitish strings lie on it. Then move them apart the same day.',
-      ...(isEuphyllia(worst.a) && isEuphyllia(worst.b)
+      ...(worst.a.group === 'anemone' || worst.b.group === 'anemone'
+        ? [
+            'An anemone walks until it likes its spot: place it first, let it settle for weeks, and give it a rock of its own.',
+          ]
+        : []),
+      ...(one !== other && isEuphyllia(worst.a) && isEuphyllia(worst.b)
         ? ['Hammer beside frogspawn is usually tolerated; a torch is not one of them.']
         : []),
     ],
@@ -86,7 +90,10 @@ interface Pair {
 
 /** Of all that the two names can mean, the pair that wants most room. */
 function worstOf(one: NamedCoral, other: NamedCoral): Pair {
-  const pairs = one.entries.flatMap((a) => other.entries.map((b): Pair => pairOf(a, b)));
+  const pairs =
+    one === other
+      ? one.entries.map((a) => pairOf(a, a))
+      : one.entries.flatMap((a) => other.entries.map((b): Pair => pairOf(a, b)));
   const [first, ...rest] = pairs;
   if (first === undefined) throw new Error('a name without a coral');
   return rest.reduce((worst, pair) => (wants(pair) > wants(worst) ? pair : worst), first);
@@ -114,13 +121,14 @@ function headline(
   { room: { need }, moveBelowCm, watchBelowCm, spreads }: Pair,
   gap: ReturnType<typeof lengthIn>,
 ): string {
-  const pair = `${one} and ${other}`;
+  const pair = one === other ? `two pieces of ${one}` : `${one} and ${other}`;
   const room = moveBelowCm > 0 ? cmAndInches(moveBelowCm) : cmAndInches(watchBelowCm);
   if (gap === undefined) {
     if (moveBelowCm > 0) return `Not touching: ${pair} want ${room} or more between them, at full stretch.`;
     if (spreads !== undefined && isSoft(spreads))
       return `Not on one rock: ${spreads.names.common[0]} grows over its neighbours. Keep ${pair} ${room} apart or more, with bare sand between.`;
-    if (getOn(need)) return `Usually yes: ${pair} are mostly left standing close; watch them below ${room}.`;
+    if (getOn(need))
+      return `Usually yes: ${pair} are mostly left standing close; ${watchBelowCm > 0 ? `watch them below ${room}` : 'leave room to grow'}.`;
     return watchBelowCm > 0
       ? `Perhaps: give ${pair} ${room} or more, and watch them at night.`
       : `I know of nothing against ${pair} side by side; leave room to grow.`;
@@ -129,7 +137,7 @@ function headline(
     return `Too close: ${pair} want ${room} or more between them at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
   return gap.cm < watchBelowCm
     ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach or grow over.`
-    : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}, who want ${room}. Watch the first nights.`;
+    : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}${watchBelowCm > 0 ? `, who want ${room}` : ''}. Watch the first nights.`;
 }
 
 function roomFact({ room: { need }, moveBelowCm, watchBelowCm }: Pair): Fact {

@@ -17,6 +17,11 @@ export const coralParIntent: Intent = (heard, context) => {
   const asksOne = says(heard, ...OK) && heard.mentions.some((m) => is(m, 'light'));
   if (!asksOne && !says(heard, ...ASKS)) return undefined;
   if (!says(heard, 'par', 'light(?:ing)?', 'ppfd', 'bright', 'dim')) return undefined;
+  return coralParAnswer(heard, context);
+};
+
+/** The light of the coral that is named, whatever is asked of it. */
+export const coralParAnswer: Intent = (heard, context) => {
   if (heard.mentions.some((m) => is(m, 'illuminance') || is(m, 'share'))) return undefined;
   const [named] = coralsIn(heard.text);
   if (named === undefined) return undefined;

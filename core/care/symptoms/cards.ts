@@ -23,7 +23,9 @@ import { polypsLeave } from './cards/polyps-leave.ts';
 import { redSlime } from './cards/red-slime.ts';
 import { shrunken } from './cards/shrunken.ts';
 import { slimy } from './cards/slimy.ts';
+import { smallAnimals } from './cards/small-animals.ts';
 import { stretched } from './cards/stretched.ts';
+import { surfaceFilm } from './cards/surface-film.ts';
 import { turnsBrown } from './cards/turns-brown.ts';
 import { useChanges } from './cards/use-changes.ts';
 import { whiteSpots } from './cards/white-spots.ts';
@@ -52,6 +54,7 @@ export const symptomCards = {
   'white spots': whiteSpots,
   flatworms: flatBrownWorms,
   'glass anemones': glassAnemones,
+  'small bugs': smallAnimals,
   'brown dust': brownDust,
   'red slime': redSlime,
   'brown strings': brownStrings,
@@ -60,6 +63,7 @@ export const symptomCards = {
   'fish gasping': fishBreathesFast,
   'fish spots': fishSpots,
   cloudy,
+  'surface film': surfaceFilm,
   'ammonia seen': ammoniaSeen,
   'alkalinity use': useChanges,
 } as const satisfies Record<string, SymptomCard>;

@@ -8,6 +8,7 @@ const NOT = anyOf([
   'avoid\\w*',
   'recovered',
   'all better now',
+  '(?:algae|aiptasia|majanos?|flat ?worm|cyano|diatoms?)[- ]eat(?:ing|ers?)',
   String.raw`(?:do|can|will|does|could|would) (?:\w+ ){0,2}(?:bleach|melt|close|brown)`,
 ]);
 
@@ -35,4 +36,10 @@ const particular: Readonly<Partial<Record<SymptomId, readonly SymptomId[]>>> = {
   'base recedes': ['pale all over'],
   'many at once': ['polyps closed'],
   'turns brown': [],
+  flatworms: ['small bugs', 'white spots'],
+  'glass anemones': ['small bugs'],
+  'feather algae': ['green hair'],
+  'surface film': ['slimy', 'cloudy'],
+  'brown dust': ['surface film'],
+  'small bugs': ['white spots'],
 };

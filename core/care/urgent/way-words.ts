@@ -1,4 +1,6 @@
 /** Words several emergencies are said with, patterns of whole words. */
 export const TANK = ['tank', 'sump', 'water', 'reef', 'aquarium', 'display', 'temp(?:erature)?'] as const;
 export const FISH = ['fish(?:es)?', 'clown(?:s|fish)?', 'tangs?', 'goby', 'wrasses?', 'everything', 'everyone', 'they'] as const; // prettier-ignore
+/** Animals that climb or jump out. */
+export const FISHES = ['fish', 'clown(?:s|fish)?', 'tang', 'goby', 'wrasse', 'eel', 'jaw ?fish', 'fire ?fish', 'blenny', 'octopus', 'crab', 'anthias', 'chromis', 'damsel', 'gramma', 'puffer', 'starfish'] as const; // prettier-ignore
 export const DOSED = ['alk\\w*', 'd?kh', 'lime ?water', 'lime', 'kalk\\w*', 'calcium', 'ca', 'soda ash', 'baking soda', 'bicarb\\w*', 'two[- ]part', 'dos(?:er|ing pump)', 'carbonate'] as const; // prettier-ignore

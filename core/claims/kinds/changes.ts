@@ -111,6 +111,27 @@ export const changeCuts: Recogniser = ({ text }) => {
   };
 };
 
+/** "a 30 % water change takes nitrate from 20 to 14". */
+export const changeTakesTo: Recogniser = ({ text }) => {
+  const found = new RegExp(
+    String.raw`${NUM}${PERCENT}\s*(?:water\s*)?(?:change|wc)s?\s*(?:will\s+|should\s+)?(?:takes?|brings?|drops?|lowers?|gets?|cuts?|reduces?)\s*(?:the\s+|your\s+|my\s+)?${SUBJECT}\s*(?:down\s+)?from\s*${NUM}\s*(?:ppm|mg\/l)?\s*(?:down\s+)?to\s*${NUM}`,
+  ).exec(text);
+  if (found === null) return undefined;
+  const [, share = '', what = '', from = '', to = ''] = found;
+  const [changed, now, claimed] = [Number(share), Number(from), Number(to)];
+  if (!(changed > 0 && changed < 100 && now > 0 && claimed > 0 && claimed < now)) return undefined;
+  const after = afterChanges({ now, fresh: 0, fraction: changed / 100 });
+  return {
+    kind: 'what a change leaves',
+    rule: `a ${share} % water change takes ${what} from ${from} to ${to}`,
+    verdict: againstNumber(claimed, after),
+    figure: `a ${share} % change takes ${from} to ${significant(after, 3)} where the new water holds none`,
+    working: [`${from} x (1 - ${fixed(changed / 100, 3)}) = ${significant(after, 4)}`],
+    steps: ['Test the new salt water once: what it holds comes back with every change.'],
+    sources: ['mixing'],
+  };
+};
+
 /** "5 ppm a week with 10 % weekly changes tops out at 50": where a routine settles. */
 export const settlesAt: Recogniser = ({ text }) => {
   if (

@@ -22,7 +22,7 @@ import {
 } from '../salts.ts';
 import { againstNumber, againstSpan, spanAgainst } from '../verdict.ts';
 
-const RAISES = /\b(?:raises?|lifts?|bumps?|adds?|gives?|increases?|ups|boosts?|to get)\b|=/;
+const RAISES = /\b(?:is|raises?|lifts?|bumps?|adds?|gives?|increases?|ups|boosts?|to get)\b|=/;
 
 /** "1 tsp baking soda per 5 gal raises 1 dKH"; without a rise, "1 tsp soda ash per 50 gal", it depends. */
 export const doseRule: Recogniser = (heard) => {
@@ -155,10 +155,16 @@ function raisedBy(heard: Heard, salt: NamedSalt): ParameterId {
 const READING =
   /\b(?:my|now|currently|reads?|reading|want|wanted|target|goal|from|is|at|was|to)\s+(?:[a-z]+\s+){0,3}$/;
 
+/** "1.9 g soda ash per 100 L is 1 dkh": the rule itself. */
+const EQUALS = /\b(?:l|lit(?:er|re)s?|gal(?:lon)?s?)\s+is\s+(?:about |around |roughly )?$/;
+
 /** The rise a rule promises: a number in a unit of the parameter, or a bare one behind "by". */
 function riseSaid(heard: Heard, id: ParameterId, not: readonly Mention[]): Mention | undefined {
   if (!RAISES.test(heard.text)) return undefined;
-  const rest = heard.mentions.filter((m) => !not.includes(m) && !READING.test(heard.text.slice(0, m.start)));
+  const rest = heard.mentions.filter((m) => {
+    const lead = heard.text.slice(0, m.start);
+    return !not.includes(m) && (EQUALS.test(lead) || !READING.test(lead));
+  });
   return (
     rest.find((m) => is(m, parameter(id).kind) && !is(m, 'volume')) ??
     rest.find((m) => is(m, 'bare') && /\bby\s*$/.test(heard.text.slice(0, m.start)))

@@ -9,7 +9,7 @@ import { NUM } from '../rule-text.ts';
 import { canonical } from '../salts.ts';
 
 const LIMIT =
-  /\b(?:no more than|not more than|at most|max(?:imum)?(?: of)?|never (?:raise|move|change|go|more)[^.?]{0,30}|don't (?:raise|move|change)[^.?]{0,30}|up to|safe to (?:raise|move|change)[^.?]{0,20}|limit[^.?]{0,20})/;
+  /\b(?:no more than|not more than|at most|max(?:imum)?(?: of)?|never (?:raise|move|change|go|more)[^.?]{0,30}|don't (?:raise|move|change)[^.?]{0,30}|up to|(?:safe to|can(?: safely)?|(?:ok|okay|fine) to) (?:raise|move|change|increase|bump)[^.?]{0,20}|limit[^.?]{0,20})/;
 const A_DAY =
   /^\s*(?:(?:of )?(?:alk(?:alinity)?|calcium|ca|magnesium|mg|nitrates?|phosphates?|kh)\s*)?(?:a|per|each|every|\/)\s*(?:1 )?(?:day|24 ?h)/;
 

@@ -11,6 +11,17 @@ describe('a pair', () => {
     ['can i put my frogspawn near a torch', /^Not touching: .*20 cm \(7\.9 in\)/],
     ['galaxea 20 cm away from my acan, are they too close', /^Too close: .*30 cm/],
     ['torch 60 cm apart from duncan ok?', /^Room enough/],
+    ['two torches together', /^Usually yes: two pieces of Torch coral/],
+    ['2 chalices next to each other', /^Not touching: two pieces of Chalice coral want 15 cm/],
+    ['my nem and my duncan', /^Not touching: Duncan coral and .*anemone want 25 cm/],
+    ['my hammer and torch look bad', /^Change nothing big/],
+    ['hammer with retracted heads and torch', /^(?!Not touching)/],
+    ['candy cane and favia', /^Not touching: .*12 cm/],
+    ['goniopora by euphyllia', /^Not touching: .*15 cm/],
+    ['bubble tip and torch same tank', /^Not touching: .*25 cm/],
+    ['is monti cap going to shade my acans', /^In time, yes/],
+    ['how far should galaxea be from other corals', /^Galaxy coral, sting: severe/],
+    ['how much par for duncans and torch', /PAR/],
   ])('%s', (question, pattern) => expect(headline(question)).toMatch(pattern));
 
   it('says the same either way round', () => {

@@ -40,6 +40,15 @@ describe('a question that goes on from the one before', () => {
     expect(talk(dose, 'over 4 days')).not.toMatch(/ g of /);
   });
 
+  it('does not make two of a kind out of a name put in for another', () => {
+    expect(talk('two torches together', 'and a hammer?')).not.toContain('two pieces of Branching hammer');
+  });
+
+  it('keeps a use while volume and salt are added', () => {
+    // 0.2 dKH a day x 2.839 x 1.890 g (IUPAC 2021) = 1.07 g.
+    expect(talk('alk 8.8 sunday 8.2 wednesday', '75 gallons', 'soda ash')).toContain('1.07 g');
+  });
+
   it('answers another question in a talk by itself', () => {
     const own = 'and how much salt for 20 gallons?';
     expect(talk(dose, own)).toBe(talk(own));

@@ -17,6 +17,7 @@ export const rules: readonly (readonly [rule: string, kind: string, verdict: Ver
   ],
   ['3 g of baking soda raises 100 L by 1 dKH', 'dose and rise', 'right', /by 1 dKH/],
   ['to raise 100 litres by 1 dkh add 1.9 g of soda ash', 'dose and rise', 'right', /1\.0?1? dKH/],
+  ['1.9 g soda ash per 100 L is 1 dkh', 'dose and rise', 'right', /1\.01 dKH/],
   ['3 g of soda ash raises 100 L by 1 dkh', 'dose and rise', 'wrong', /1\.59 dKH, 59 % more/],
   // CaCl2.2H2O 3.668 g, MgSO4.7H2O 10.1405 g, KNO3 1.631 g for 10 mg/L Ca, Mg, NO3 in 100 L.
   [
@@ -138,10 +139,27 @@ export const rules: readonly (readonly [rule: string, kind: string, verdict: Ver
   ['never raise alk more than 1 dkh a day', 'pace', 'right', /0\.5 to 1 dKH/],
   ["don't raise alk more than 3 dkh a day", 'pace', 'wrong', /0\.5 to 1 dKH/],
   ['no more than 50 ppm calcium per day', 'pace', 'right', /25 to 50 mg\/L/],
+  ['you can raise alk 3 dkh per day', 'pace', 'wrong', /0\.5 to 1 dKH/],
+  ['max 0.001 SG a day', 'pace of salinity', 'right', /0\.001 SG/],
+  ['dont change salinity more than 0.002 a day', 'pace of salinity', 'wrong', /0\.001 SG/],
   ['you need 20x turnover', 'turnover', 'depends', /10 to 20/],
   ['take off 10 % for rock', 'share of rock', 'depends', /5 to 30 %/],
   ['1 lb of live rock per gallon', 'rock by volume', 'depends', /no figure is published/],
   // 0.1 mL x 1.01 x 0.03 / 3.785 L = 0.8 mg/L (from memory).
   ['1 ml per 10 gal peroxide', 'peroxide by volume', 'depends', /0\.8 mg\/L.*without evidence/],
   ['1 ml of 35% peroxide per 10 gal', 'peroxide by volume', 'wrong', /work nothing out/],
+  // 94.97 / 30.97 = 3.066, 62.00 / 14.01 = 4.427 (IUPAC 2021).
+  ['0.1 ppm phosphorus is 0.3 phosphate', 'element and ion', 'right', /0\.307 mg\/L/],
+  ['0.1 ppm phosphate is 0.3 ppm phosphorus', 'element and ion', 'wrong', /0\.92 mg\/L/],
+  ['phosphate of 0.1 ppm is 33 ppb phosphorus', 'element and ion', 'right', /0\.101 mg\/L/],
+  [
+    'never raise salinity faster than 1 ppt a day',
+    'pace of salinity',
+    'roughly right',
+    /half of that upward/,
+  ],
+  ['5 ppm nitrate nitrogen is 22 ppm nitrate', 'element and ion', 'right', /22\.1 mg\/L/],
+  // 20 x 0.7 and 50 x 0.8, by mass balance.
+  ['a 30% water change takes nitrate from 20 to 14', 'what a change leaves', 'right', /20 to 14/],
+  ['20% water change takes nitrate from 50 to 30', 'what a change leaves', 'wrong', /50 to 40/],
 ];

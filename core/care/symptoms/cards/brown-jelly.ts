@@ -6,8 +6,15 @@ export const brownJelly: SymptomCard = {
   label: 'Brown jelly on a large-polyp coral, foul smell',
   said: [
     [
-      ['jelly', 'brown (?:goo|gunk|slime|snot)'],
-      [...CORAL, 'jelly'],
+      [
+        'jelly(?! ?fish)',
+        'brown (?:goo\\w*|gunk|slime|snot|mush|goop|sludge|stuff (?:oozing|leaking|coming) (?:out|from|off))',
+        '(?:to|into) (?:\\w+ )?(?:mush|goo|soup)',
+        'mushy',
+        'rott(?:en|ing) (?:flesh|head|tissue|smell)',
+        'heads? (?:is |are )?rotting',
+      ],
+      [...CORAL, 'jelly(?! ?fish)'],
     ],
   ],
   causes: {

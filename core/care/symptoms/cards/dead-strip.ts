@@ -5,7 +5,7 @@ export const deadStrip: SymptomCard = {
   label: 'Dead strip on the side to a neighbour',
   said: [
     [
-      ['side', 'edge', 'strip', 'next to', 'facing', 'near(?:est)?', 'where (?:it|they) touch\\w*'],
+      ['side', 'edge', 'strip', 'next to', 'beside', 'facing', 'near(?:est)?', 'where (?:it|they) touch\\w*'],
       ['dead', 'dying', 'bare', 'reced\\w*', 'stung', 'burn(?:t|ed)?', 'white'],
       ['neighbou?rs?', 'other coral', 'next to', 'touch(?:es|ing)?', 'facing', 'stung'],
     ],

@@ -10,10 +10,12 @@ export const fishBreathesFast: SymptomCard = {
       [...FISH, 'everything'],
       [
         'gasp(?:ing|s)?',
-        'breath(?:e|es|ing) (?:fast|hard|heav(?:y|ily)|rapid(?:ly)?|quick(?:ly)?)',
+        'breath(?:e|es|ing)? (?:\\w+ )?(?:fast|hard|heav(?:y|ily)|rapid(?:ly)?|quick(?:ly)?)',
         '(?:fast|heavy|hard|rapid) breathing',
         '(?:at|near|to) the (?:surface|top)',
         'panting',
+        'gills? (?:is |are )?(?:moving|going|pumping|flaring|beating|open\\w*)(?: \\w+)? (?:fast|quick\\w*|rapid\\w*|hard|wide|crazy)',
+        'pumping (?:its |his |her |their )?gills?',
         'gulping',
       ],
     ],

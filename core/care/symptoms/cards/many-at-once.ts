@@ -6,14 +6,18 @@ export const manyAtOnce: SymptomCard = {
   said: [
     [
       [
-        'everything(?! else)',
-        'all (?:my |the |of my )?(?:corals|fish|animals|livestock|inverts|of them)',
+        '(?<!(?:on|over|of|covering|coats?|itself on) )everything(?! else)',
+        'all (?:my |the |of my )?(?:other )?(?:corals|fish|animals|livestock|inverts|snails|shrimps?|of them)',
         'whole tank',
         'many (?:corals|animals)',
         'entire tank',
+        'all at once',
+        '(?:snails?|fish|corals?|shrimps?|crabs?|inverts) and (?:\\w+ )?(?:snails?|fish|corals?|shrimps?|crabs?|inverts)',
       ],
       [
         'dying',
+        'died',
+        'los(?:t|ing)',
         'bad',
         'dead',
         'closed',

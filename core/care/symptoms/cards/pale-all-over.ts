@@ -9,8 +9,11 @@ export const paleAllOver: SymptomCard = {
       [
         'bleach(?:ed|ing|es)?',
         'pal(?:e|ing|er)',
-        '(?:going|went|gone|turn(?:ed|ing)?|all|so) white',
-        'los(?:t|ing) (?:its |their |all |all its )?colou?r',
+        '(?:going|goes|went|gone|turn(?:ed|ing|s)?|all|so|completely|totally|snow|almost) white',
+        'los(?:t|ing|es|e) (?:its |their |all |all its |all the |the )?colou?rs?',
+        'colou?rs? (?:is |are |has |have )?(?:gone|fading|faded|washed out|drain\\w*|leached|disappear\\w*|(?:\\w+ )?drained)',
+        'washed out',
+        'whitening',
         'fad(?:ed|ing)',
       ],
       CORAL,

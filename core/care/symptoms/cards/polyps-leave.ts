@@ -11,10 +11,11 @@ export const polypsLeave: SymptomCard = {
         'detach\\w*',
         'float(?:s|ing|ed)?',
         'let(?:ting)? go',
-        'fall(?:ing)? (?:off|out)',
+        '(?:fall(?:s|ing|en)?|fell|c[ao]m(?:e|es|ing)|popp?(?:ed|ing|s)?|dropp?(?:ed|ing|s)?) (?:off|out|loose)',
+        'drift\\w*',
       ],
     ],
-    [['bail ?out', 'bailing out', 'polyp bail\\w*']],
+    [['bail ?out', 'bail(?:ing|ed|s) out', 'polyp bail\\w*']],
   ],
   causes: {
     water: {

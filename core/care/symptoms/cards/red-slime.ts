@@ -10,10 +10,10 @@ export const redSlime: SymptomCard = {
         'cyano\\w*',
         'red slime',
         'slime (?:killer|algae)',
-        '(?:red|purple|maroon|green|dark)(?: \\w+)? (?:slim(?:e|y)|film|sheets?|mats?|carpet)',
+        '(?:red|purple|maroon|green|dark)(?: \\w+){0,2} (?:slim(?:e|y)|film|sheets?|mats?|carpet|blanket|layer|velvet|goo|gunk)',
         'slimy (?:sheets?|mats?|film|carpet|stuff)',
       ],
-      [...CARPET, 'cyano\\w*', 'red slime'],
+      [...CARPET, 'cyano\\w*', 'red slime', 'bubbles?', 'every ?day', 'comes? back'],
     ],
   ],
   causes: {

@@ -4,7 +4,21 @@ import { CORAL } from '../words.ts';
 export const shrunken: SymptomCard = {
   group: 'shape',
   label: 'Flesh shrunken onto the skeleton',
-  said: [[['shr[aiu]nk(?:en|ing)?', 'shrivel\\w*', 'deflat(?:ed|ing|es)', 'sunken', 'sucked in'], CORAL]],
+  said: [
+    [
+      [
+        'shr[aiu]nk(?:en|ing|s)?',
+        'shrivel\\w*',
+        'deflat(?:ed|ing|es)',
+        'sunken',
+        'sucked in',
+        'with(?:er|ering|ered)',
+        'skinny',
+        '(?:getting|got|gets|become|became|half) (?:\\w+ )?(?:smaller|the size|its size|thin|thinner)',
+      ],
+      CORAL,
+    ],
+  ],
   causes: {
     swing: {
       name: 'a swing of salinity or alkalinity',

@@ -11,6 +11,7 @@ export const stretched: SymptomCard = {
         'elongated',
         'long (?:necks?|stalks?|stems?)',
         'leggy',
+        '(?:really |so |very |too |growing )+(?:tall|long)',
         'reaching (?:up|for)',
       ],
       CORAL,

@@ -7,9 +7,12 @@ export const turnsBrown: SymptomCard = {
   said: [
     [
       [
-        '(?:turn(?:ed|ing|s)?|went|going|gone|getting|goes) (?:all )?brown',
+        '(?:turn(?:ed|ing|s)?|went|going|gone|getting|goes) (?:all |poo |poop |dark |dull |completely |totally |muddy )?brown',
         'brown(?:ed|ing)(?: out)?',
         'brown out',
+        '(?:is|are|looks?|now|became|becoming|all|so) (?:\\w+ )?brown(?! (?:\\w+ )?(?:jelly|algae|slim\\w*|snot|string\\w*|dust\\w*|film|goo|worms?|mush))',
+        'brown now',
+        'brownish',
       ],
       CORAL,
     ],

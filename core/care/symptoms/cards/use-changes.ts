@@ -6,6 +6,15 @@ export const useChanges: SymptomCard = {
   said: [
     [
       ['alk(?:alinity)?', 'kh', 'dkh'],
+      [
+        '(?:keeps?|always|constantly|still) (?:on )?(?:fall|dropp|declin|sink|drain|ris|climb|go)(?:ing)? ?(?:down|up|low)?',
+        "(?:can'?t|cannot|won'?t) (?:keep|stay|hold)(?: \\w+)? (?:stable|up|steady)",
+        'swing(?:s|ing)?',
+        'all over the place',
+      ],
+    ],
+    [
+      ['alk(?:alinity)?', 'kh', 'dkh'],
       ['consumption', 'uptake', 'usage', 'use', 'demand'],
       ['suddenly', 'dropped', 'stopped', 'fell', 'jumped', 'doubled', 'halved', 'less', 'more'],
     ],

@@ -7,7 +7,7 @@ export const zoanthidsShut: SymptomCard = {
   label: 'Zoanthids closed, shrinking or with white bumps',
   said: [
     [
-      ['zoas?', 'zoanthids?', 'palys?', 'palythoa\\w*'],
+      ['zoas?', 'zoo?[ae]nth\\w*', 'palys?', 'palythoa\\w*'],
       [
         'closed',
         'shut',

@@ -1,0 +1,129 @@
+import type { SymptomCard } from '../card.ts';
+
+const SMALL = String.raw`(?:white|tiny|little|small|clear|see through|jumping|weird|strange)`;
+
+/** Animals that nobody put in. Most are useful: said first, for most are killed for nothing. */
+export const smallAnimals: SymptomCard = {
+  group: 'pests',
+  label: 'Small bugs, shrimps or bristly worms nobody put in',
+  said: [
+    [
+      ['copepods?', 'amphipods?', 'isopods?', 'mysids?'],
+      [
+        'what',
+        'is',
+        'are',
+        'bad',
+        'harm\\w*',
+        'everywhere',
+        'all over',
+        'lots',
+        'should i',
+        'so many',
+        'found',
+        'have',
+        'see',
+        'seeing',
+        'eat\\w*',
+        'worried',
+      ],
+      [
+        'tank',
+        'glass',
+        'rocks?',
+        'sand',
+        'corals?',
+        'zoas?',
+        'night',
+        'everywhere',
+        'bad',
+        'harm\\w*',
+        'good',
+        'worried',
+        'sump',
+      ],
+    ],
+    [
+      [
+        String.raw`${SMALL} (?:\w+ ){0,2}(?:bugs?|critters?|creatures?|insects?|dots? moving|specks? moving|crawl\w*|shrimps?(?: like| looking)|worms?|thread\w*|spirals?|tubes?|snails?|star ?fish)`,
+        '(?:bugs?|critters?|specks?|dots?) (?:\\w+ ){0,2}(?:on|in|crawling|running|jumping|swimming|moving)',
+        'shrimp (?:like|looking) (?:things?|bugs?|creatures?)',
+        '(?:hitch ?hikers?|spirorbid\\w*|spaghetti worms?|feather ?dusters? (?:everywhere|on)|asterina\\w*|peanut worms?|collonista|vermetids?)',
+      ],
+      [
+        'tank',
+        'glass',
+        'rocks?',
+        'sand',
+        'sump',
+        'overflow',
+        'filter',
+        'algae',
+        'everywhere',
+        'night',
+        'pump',
+        'live rock',
+        'macro ?algae',
+        'refugium',
+      ],
+    ],
+    [
+      [
+        'bristle ?worms?',
+        'fire ?worms?',
+        '(?:worms?|caterpillar|centipede)(?: \\w+){0,3} (?:bristles?|hairs?|legs|spikes)',
+        '(?:bristly|hairy|spiky|pink|long|segmented) (?:\\w+ )?worms?',
+      ],
+    ],
+  ],
+  causes: {
+    pods: {
+      name: 'copepods, amphipods or small shrimps',
+      why: 'harmless and food for fish: tiny, quick, on glass and rock, mostly at night',
+    },
+    bristle: {
+      name: 'bristle worms',
+      why: 'nearly all only eat leftovers and the dead, though their bristles hurt fingers',
+    },
+    others: {
+      name: 'other cleaners: small spiral tubes, brittle stars, tiny snails',
+      why: 'harmless in nearly every tank',
+    },
+    pest: { name: 'a real pest', why: 'if it sits on one coral and bites or eggs show there' },
+  },
+  questions: [
+    {
+      ask: 'What does it look like?',
+      choices: {
+        dots: { label: 'dots that run or hop', up: ['pods'], because: 'it is tiny and quick' },
+        bristles: { label: 'a worm with bristles', up: ['bristle'], because: 'it has bristles' },
+        tubes: { label: 'tubes, stars or snails', up: ['others'], because: 'it is a tube, star or snail' },
+      },
+    },
+    {
+      ask: 'Where does it sit?',
+      choices: {
+        rock: { label: 'on glass, sand or rock', down: ['pest'], because: 'it is on glass, sand or rock' },
+        coral: {
+          label: 'on one coral that looks worse',
+          up: ['pest'],
+          because: 'that coral looks worse',
+          first: 'Look with a torch at night for bites and eggs on that coral.',
+        },
+      },
+    },
+  ],
+  first: 'Leave it for now: most small animals that nobody put in are harmless or useful.',
+  steps: [
+    'Never touch bristles with bare fingers: gloves or tweezers. Bristles in the skin that swell or hurt more: a doctor.',
+    'Very many of them means leftovers: feed less and clean the sand.',
+    'Take a clear photo by white light, and one at night, and show it to experienced keepers before anything is killed.',
+    'Worms or bugs on a coral that gets worse: then look for bites, eggs and pale spots there.',
+  ],
+  never: [
+    'Do not dose anything into the tank against it: it kills shrimps and snails too, and the dead foul the water.',
+    'Do not pull worms off rock by hand.',
+  ],
+  stop: 'It is not urgent. Ask with a photo if a coral is eaten.',
+  sources: ['practice'],
+};

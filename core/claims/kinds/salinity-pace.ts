@@ -1,0 +1,37 @@
+import { significant } from '../../quantity/format.ts';
+import { usualSalinityPace } from '../../water/salinity-pace.ts';
+import type { Recogniser, Verdict } from '../claim.ts';
+import { numbersIn } from '../rule-text.ts';
+
+const A_DAY = String.raw`\s*(?:a|per|each|every|in (?:a|1)|\/)\s*(?:1 )?(?:day|24 ?h)`;
+const STEP = String.raw`(?<![\d.])(0?\.00\d+)\s*(?:sg|specific gravity|points?)?(?: of (?:sg|salinity))?`;
+const PPT = String.raw`(?<![\d.])(\d+(?:\.\d+)?)\s*(?:ppt|psu)(?: of salinity)?`;
+
+/** "max 0.001 SG a day", "never change salinity more than 1 ppt per day": a pace of salinity. */
+export const salinityPace: Recogniser = ({ text }) => {
+  const gravity = numbersIn(text, new RegExp(STEP + A_DAY))?.[0];
+  const ppt = gravity === undefined ? numbersIn(text, new RegExp(PPT + A_DAY))?.[0] : undefined;
+  const [scale, claimed] = gravity === undefined ? (['ppt', ppt] as const) : (['SG', gravity] as const);
+  if (claimed === undefined || !(claimed > 0)) return undefined;
+  if (/\b(?:evaporat\w*|los(?:e|es|ing)|drops?|rises?|climbs?|falls?)\b/.test(text)) return undefined;
+  const most = usualSalinityPace[scale];
+  return {
+    kind: 'pace of salinity',
+    rule: `salinity is moved at most ${significant(claimed, 3)} ${scale} a day`,
+    verdict: verdictOf(claimed / most, /\b(?:rais\w+|increas\w+|up)\b/.test(text)),
+    figure: `common practice is at most ${usualSalinityPace.SG} SG (about ${usualSalinityPace.ppt} ppt) a day, and half of that upward; nothing published fixes it, and slower is never wrong`,
+    working: [
+      `usual pace: ${usualSalinityPace.SG} SG or ${usualSalinityPace.ppt} ppt a day, times ${usualSalinityPace.raisingPart} for raising`,
+    ],
+    steps: ['Check the instrument on a 35 ppt standard before you move the tank at all.'],
+    sources: ['practice'],
+  };
+};
+
+/** Half to all of the usual pace is what is done; slower is gentler than it need be. Upward half of it. */
+function verdictOf(ofUsual: number, isRaised: boolean): Verdict {
+  if (isRaised && ofUsual > 1.02 * usualSalinityPace.raisingPart)
+    return ofUsual > 1.02 ? 'wrong' : 'roughly right';
+  if (ofUsual > 1.35) return 'wrong';
+  return ofUsual > 1.02 || ofUsual < 0.45 ? 'roughly right' : 'right';
+}
