@@ -43,6 +43,13 @@ export function convert(text: string, of?: string): Answer {
   const main = others
     .slice(0, 3)
     .map((symbol) => `${significant(toUnit(read.kind, read.value, symbol), 4)} ${symbol}`);
+  if (main.length === 0) {
+    throw new Problem(`${definitionOf(read.kind).label} has no other unit.`, {
+      field: 'amount',
+      given: text,
+      hint: 'To have a reading judged: /checkup.',
+    });
+  }
   return answer({
     headline: `${shown} is ${main.join(', ')}.`,
     read: [`${shown} as ${definitionOf(read.kind).label}`, ...read.notes],

@@ -12,9 +12,14 @@ export interface Respelt {
 /** More readings than this say nothing. */
 const MAX_READINGS = 12;
 
-interface Spelling {
+interface Letters {
   readonly spelling: string;
   readonly sound: string;
+  readonly letters: number;
+  readonly soundLetters: number;
+}
+
+interface Spelling extends Letters {
   readonly right: readonly string[];
 }
 
@@ -27,7 +32,7 @@ const spellings: readonly Spelling[] = [
       .map((pair): [string, readonly string[]] => [pair.join(''), pair]),
     ...[...properWords].map((word): [string, readonly string[]] => [word, [word]]),
   ]),
-].map(([spelling, right]) => ({ spelling, sound: soundOf(spelling), right }));
+].map(([spelling, right]) => ({ ...lettersOf(spelling, soundOf(spelling)), right }));
 
 function pairs(words: readonly string[]): readonly (readonly string[])[] {
   return words.slice(1).map((_, index) => words.slice(index, index + 2));
@@ -50,20 +55,55 @@ export function respell(words: readonly string[]): Respelt | undefined {
 /** Every word at the least distance: by letters, or by sound, which counts for half a letter. Two words count one more. */
 function nearestWords(word: string): { like: readonly (readonly string[])[]; away: number } {
   if (properWords.has(word)) return { like: [[word]], away: 0 };
-  const sound = soundOf(word);
+  const asked = lettersOf(word, soundOf(word));
+  const most = mostApart(word);
   const ranked = spellings.map((known) => ({
     right: known.right,
-    away: apart(word, sound, known) + (known.right.length > 1 ? 1 : 0),
+    away: apart(asked, known, most) + (known.right.length > 1 ? 1 : 0),
   }));
   const away = Math.min(...ranked.map((one) => one.away));
-  return away > mostApart(word)
+  return away > most
     ? { like: [], away }
     : { like: ranked.filter((one) => one.away === away).map(({ right }) => right), away };
 }
 
-function apart(word: string, sound: string, known: Spelling): number {
-  if (Math.abs(word.length - known.spelling.length) > 3) return Infinity;
-  return Math.min(editDistance(word, known.spelling), editDistance(sound, known.sound) + 0.5);
+/** How far apart two words are; infinite where it is more than `most`, which is often plain from their letters alone. */
+function apart(asked: Letters, known: Spelling, most: number): number {
+  const { spelling, sound, letters, soundLetters } = asked;
+  const bySpelling =
+    leastApart(spelling, letters, known.spelling, known.letters) > most
+      ? Infinity
+      : editDistance(spelling, known.spelling);
+  const bySound =
+    leastApart(sound, soundLetters, known.sound, known.soundLetters) + 0.5 > most
+      ? Infinity
+      : editDistance(sound, known.sound) + 0.5;
+  return Math.min(bySpelling, bySound);
+}
+
+/** No fewer changes than this lead from one text to the other: one for each letter of length, one for two unlike letters. */
+function leastApart(one: string, oneLetters: number, other: string, otherLetters: number): number {
+  return Math.max(Math.abs(one.length - other.length), Math.ceil(bitsIn(oneLetters ^ otherLetters) / 2));
+}
+
+/** Which letters of a to z occur, one bit each. */
+function lettersIn(text: string): number {
+  let bits = 0;
+  for (let i = 0; i < text.length; i++) {
+    const letter = text.charCodeAt(i) - 97;
+    if (letter >= 0 && letter < 26) bits |= 1 << letter;
+  }
+  return bits;
+}
+
+function bitsIn(bits: number): number {
+  let count = 0;
+  for (let left = bits; left !== 0; left &= left - 1) count++;
+  return count;
+}
+
+function lettersOf(spelling: string, sound: string): Letters {
+  return { spelling, sound, letters: lettersIn(spelling), soundLetters: lettersIn(sound) };
 }
 
 /** How far a word may be from a name: not at all at three letters, in sound alone at four, then 1, 2 and 2.5. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { convert } from '../../commands/convert.ts';
 import { Problem } from '../../core/problem.ts';
-import { textOf } from './text.ts';
+import { problemOf, textOf } from './text.ts';
 
 describe('convert', () => {
   // Unit relations: IUPAC 2021 weights and the SI Brochure; see test/core/quantity/unit.test.ts.
@@ -38,4 +38,8 @@ describe('convert', () => {
   it.each(['', 'lots', '75', '@everyone'])('"%s" is refused', (text) =>
     expect(() => convert(text)).toThrow(Problem),
   );
+});
+
+it('says so where a value has no other unit', () => {
+  expect(problemOf(() => convert('9', 'pH')).message).toMatch(/pH has no other unit/);
 });
