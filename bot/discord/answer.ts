@@ -6,6 +6,7 @@ import type {
   ModalSubmitInteraction,
 } from 'discord.js';
 import type { Answer } from '../../commands/answer.ts';
+import { commandNamed } from '../../commands/named.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { Problem } from '../../core/problem.ts';
@@ -17,7 +18,7 @@ import { filledCall, formOf } from './asked/form.ts';
 import { givenWith, nameOf } from './asked/given.ts';
 import type { Given } from './asked/given.ts';
 import { tooFast } from '../turns.ts';
-import { commandOf, failed, findByName, run, runText, runWords } from './outcome.ts';
+import { commandOf, failed, run, runText, runWords } from './outcome.ts';
 import type { Asker, Desk, Outcome } from './outcome.ts';
 import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
 import { serverOf, serverOfMessage } from './asked/server.ts';
@@ -112,7 +113,7 @@ async function runWithFiles(desk: Desk, asker: Asker, given: Given): Promise<Ans
 
 function suggestions(desk: Desk, interaction: AutocompleteInteraction): readonly string[] {
   const { name, value } = interaction.options.getFocused(true);
-  const command = findByName(desk, nameOf(interaction));
+  const command = commandNamed(nameOf(interaction), desk.commands);
   const option = command && optionsOf(command.options).find((each) => each.name === name);
   if (option === undefined) return [];
   return [...new Set(suggest(option, value, desk.keepFor(interaction.user.id), desk.commands))];

@@ -5,6 +5,7 @@ import type { Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { firstPage } from '../../commands/help.ts';
+import { commandNamed } from '../../commands/named.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
@@ -73,7 +74,7 @@ export function run(desk: Desk, { personId, server, command: name, values, call 
 
 /** Runs a call whose options are text, as a button or a form holds them. */
 export function runText(desk: Desk, asker: Asker, call: Call): Outcome {
-  const command = findByName(desk, call.command);
+  const command = commandNamed(call.command, desk.commands);
   const values = command === undefined ? {} : typedInput(command, call.input);
   return run(desk, { ...asker, command: call.command, values, call });
 }
@@ -121,7 +122,7 @@ const elsewhere = answer({
 
 /** @throws Problem when there is none of this name, as in an old button. */
 export function commandOf(desk: Desk, name: string): Command {
-  const command = findByName(desk, name);
+  const command = commandNamed(name, desk.commands);
   if (command !== undefined) return command;
   const hint = 'Type / to see the commands there are now.';
   throw new Problem('This command is no longer here.', { field: 'command', given: name, hint });
@@ -141,11 +142,7 @@ export function failed(desk: Desk, error: unknown, call?: Call): Outcome {
   if (!(error instanceof Problem)) {
     return { answer: failureAnswer(logFailure(desk.log, error, 'an answer failed')), hidden: true };
   }
-  const command = call && findByName(desk, call.command);
+  const command = call && commandNamed(call.command, desk.commands);
   const fields = command === undefined ? [] : optionsOf(command.options).map(({ name }) => name);
   return { answer: problemAnswer(error, call, fields), hidden: true };
-}
-
-export function findByName(desk: Desk, name: string): Command | undefined {
-  return desk.commands.find((command) => command.path.join(' ') === name);
 }

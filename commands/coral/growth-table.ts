@@ -5,7 +5,7 @@ import { cmRange } from '../../core/corals/say.ts';
 import type { Table } from '../answer.ts';
 
 /** Months told. */
-export const TOLD_MONTHS = [3, 6, 12, 24] as const;
+const TOLD_MONTHS = [3, 6, 12, 24] as const;
 
 /** Heads that make up a width, at least one: `widthOfHeads` turned round. */
 export function headsOf(entry: CoralEntry, diameterCm: number): number {

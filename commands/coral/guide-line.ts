@@ -17,7 +17,7 @@ export function based(text: string, ...bases: readonly Bases[]): string {
 }
 
 /** What values rest on, short; with its notes where only a part is published. */
-export function onWhat(...bases: readonly Bases[]): string {
+function onWhat(...bases: readonly Bases[]): string {
   const kinds = new Set(bases.flat().map(({ kind }) => kind));
   return kinds.has('published') && kinds.size > 1 ? basisWords(...bases) : basisName(...bases);
 }

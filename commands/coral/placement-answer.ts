@@ -59,7 +59,7 @@ const NOT_SURE =
   'Settled means that no rule here objects, not that nothing can happen: look at it in the first nights with a dim torch.';
 
 /** "settled", or the verdict and the rules that give it: "move (sting, light)". */
-export function headWords(findings: readonly Finding[]): string {
+function headWords(findings: readonly Finding[]): string {
   const verdict = verdictOf(findings);
   if (verdict === 'settled') return verdict;
   const rules = problemsIn(findings).filter((one) => one.verdict === verdict);

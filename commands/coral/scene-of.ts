@@ -20,10 +20,10 @@ export function sceneOf(keep: Keep, tank: Tank, nowMs: number): Scene {
 }
 
 /** A coral of the scene that is not kept yet has this id. */
-export const NOT_KEPT = 0;
+const NOT_KEPT = 0;
 
 /** As it stands in a scene; undefined where the guide has no such kind. */
-export function placedOf(placing: NewPlacing & Partial<Placing>, nowMs: number): Placed | undefined {
+function placedOf(placing: NewPlacing & Partial<Placing>, nowMs: number): Placed | undefined {
   const entry = coralById(placing.coralId);
   if (entry === undefined) return undefined;
   const { id = NOT_KEPT, label, spot, rough, diameterCm, origin, since } = placing;

@@ -111,5 +111,6 @@ function placeWords({ startPpfd }: CoralLight): string {
   return startPpfd <= BRIGHT_START ? 'at low to middle height' : 'at middle height first, higher later';
 }
 
+/** umol m-2 s-1 where a piece begins: project rule. */
 const DIM_START = 75;
 const BRIGHT_START = 140;

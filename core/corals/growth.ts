@@ -20,7 +20,7 @@ const headsBasis: Bases = [
 /** Six heads from two and six heads from one: how many times over in a year. */
 const HEADS_A_YEAR = { low: 3, high: 6 } as const;
 
-/** Heads of one or two after the first year. */
+/** Heads of one or two after the first year: common practice. */
 const FIRST_YEAR_HEADS = 6;
 
 /** How much wider a colony gets in a year, cm of diameter. */

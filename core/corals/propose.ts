@@ -28,13 +28,13 @@ export interface Proposals {
 const MOST = 3;
 /** So many good spots are looked at in full before the best are kept. */
 const LOOKED_AT = 6;
-/** A neighbour that grows too near within a year counts as so many cm of a missing gap. */
+/** A neighbour that grows too near within a year counts as so many cm of a missing gap: project rule. */
 const GROWING = 4;
-/** Where other spots have a reading, one without counts as this part off in light. */
+/** Where other spots have a reading, one without counts as this part off in light: project rule. */
 const UNREAD = 1;
-/** A height that does not fit counts so many times its part of the water. */
+/** A height that does not fit counts so many times its part of the water: project rule. */
 const HEIGHT_COUNTS = 8;
-/** Two proposals are this part of the length apart, or they are one. */
+/** Two proposals are this part of the length apart, or they are one: project rule. */
 const APART = 1 / 5;
 
 /**

@@ -2,9 +2,9 @@ import type { Box, Placed, Spot } from './scene.ts';
 
 /** About this many steps along the length. */
 const STEPS = 14;
-/** Heights for corals on rock, as parts of the water. */
+/** Heights for corals on rock, as parts of the water: project rule. */
 const HEIGHTS = [1 / 8, 1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4] as const;
-/** A spot on rock is above the sand, cm. */
+/** A spot on rock is above the sand, cm: project rule. */
 const LEAST_ROCK_CM = 3;
 
 /** Between a coral and the glass, so that it can be cleaned, cm: project rule. */

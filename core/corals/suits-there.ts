@@ -24,11 +24,11 @@ export interface Place {
 }
 
 /** Width of the small piece that is tried, cm: project rule. */
-export const TRIED_CM = 5;
+const TRIED_CM = 5;
 /** No kept coral has this id. */
 const TRIED_ID = -1;
 
-/** Beyond every reach and a year of growth, cm: those further off have nothing to say. */
+/** Beyond every reach and a year of growth, cm: those further off have nothing to say: project rule. */
 const FARTHEST_CM = 90;
 
 /** What the placement check says of a new, small, tank-grown piece at the spot. Too dim or too bright speaks against it. */

@@ -1,16 +1,17 @@
 import type { UrgentId } from '../../../core/care/urgent/cards.ts';
 import { readLogged } from '../../../core/log/value.ts';
 import { Problem } from '../../../core/problem.ts';
+import { BEARABLE_C } from '../../../core/water/assess.ts';
 import type { LoggableId } from '../../../core/water/loggable.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { levelIn } from './cycle-log.ts';
 
-/** Readings that cannot wait: °C, practical salinity, mg/L in all. Common practice, no source. */
+/** Readings that cannot wait, °C, practical salinity, mg/L in all, dKH and pH: all common practice, no source. */
 const TOO_HOT_C = 29;
-const TOO_COLD_C = 20;
+const TOO_COLD_C = BEARABLE_C[0];
 /** Said calmly it is an emergency all the same, °C. */
-const DEADLY_C = { hot: 31, cold: 18 } as const;
+const DEADLY_C = { hot: BEARABLE_C[1], cold: 18 } as const;
 const TOO_FRESH = 28;
 const AMMONIA_MG_L = 0.5;
 const ALKALINITY_DKH = 14;

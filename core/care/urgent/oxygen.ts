@@ -1,12 +1,12 @@
 import { inRange } from '../../problem.ts';
+import { molarMass } from '../../quantity/molar-mass.ts';
 import { densityKgM3 } from '../../water/seawater.ts';
 
-/** Coefficients of the combined fit of Garcia & Gordon 1992 [gg92], umol/kg. */
+/** Coefficients of the combined fit of Garcia & Gordon 1992 [gg92], umol/kg; from memory, checked against its table. */
 const A = [5.80871, 3.20291, 4.17887, 5.10006, -9.86643e-2, 3.80369] as const;
 const B = [-7.01577e-3, -7.70028e-3, -1.13864e-2, -9.51519e-3] as const;
 const C0 = -2.75915e-7;
-/** g/mol of O2: 2 x 15.9994. */
-const O2_G_PER_MOL = 31.9988;
+const O2_G_PER_MOL = molarMass({ O: 2 });
 
 /**
  * Oxygen in sea water in balance with moist air at 1 atm, mg/L [gg92, eq. 8 with the Benson and Krause coefficients,

@@ -13,7 +13,7 @@ export const NO_MEDICINE =
 export const BLEACH_GAS = 'Never mix bleach with acid, vinegar or ammonia: the gas is poisonous.';
 
 /** What sea-animal poison is treated like, whatever else was asked. */
-export const PALYTOXIN_SIGNS =
+const PALYTOXIN_SIGNS =
   'metallic or bitter taste, numbness, fever, cough, muscle pain or weakness, sore eyes';
 
 /** Where the signs of palytoxin were read. */

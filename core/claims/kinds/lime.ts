@@ -26,7 +26,7 @@ function perLitre(gL: { readonly low: number; readonly high: number }): (waterL:
   };
 }
 
-/** As full as the figures themselves are sure: 1.5 g per litre is what is called saturated. */
+/** As full as the figures themselves are sure: 1.5 g per litre is what is called saturated (project rule). */
 const NEARLY = 0.97;
 
 /** "kalk at 2 tsp per gallon": how much of it dissolves. */

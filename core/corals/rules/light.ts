@@ -8,9 +8,9 @@ import type { Finding, Placed, Scene, Verdict } from '../scene.ts';
 
 /** A coral in its first weeks is judged by its start value, days: project rule. */
 const NEW_DAYS = 28;
-/** New, and this many times its start value: too bright at once. */
+/** New, and this many times its start value: too bright at once. Project rule. */
 const BURNT_TIMES = 2;
-/** New, and this many times its start value: brighter than it should begin. */
+/** New, and this many times its start value: brighter than it should begin. Project rule. */
 const BRIGHT_TIMES = 1.25;
 
 const readingBasis: Bases = [{ kind: 'project rule', note: 'between readings by distance' }];

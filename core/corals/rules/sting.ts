@@ -7,7 +7,7 @@ import { stingBasis, stingReason } from './sting-words.ts';
 
 const strength: Readonly<Record<Potency, number>> = { none: 0, mild: 1, moderate: 2, strong: 3, severe: 4 };
 
-/** Allies this near are named as such, cm. */
+/** Allies this near are named as such, cm: project rule. */
 const NEAR_CM = 10;
 
 /** Each side on the other. Below the least gap: move; within reach, or perhaps so: watch; near a known ally: settled. */
