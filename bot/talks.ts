@@ -1,7 +1,6 @@
 import type { Talk } from '../commands/ask/talk.ts';
+import { openShortMemory } from './short-memory.ts';
 
-/** How long what was asked is gone back to. */
-const KEPT_MS = 15 * 60_000;
 /** Talks remembered at once, the latest: in memory only. */
 const MOST_TALKS = 5000;
 
@@ -20,34 +19,20 @@ export interface Talks {
 }
 
 export function openTalks(nowMs: () => number): Talks {
-  const kept = new Map<string, { readonly question: string; readonly atMs: number }>();
-  /** They stand in the order they came. */
-  const forgetOld = (): void => {
-    for (const [key, { atMs }] of kept) {
-      if (nowMs() - atMs <= KEPT_MS) return;
-      kept.delete(key);
-    }
-  };
-  const put = (key: string, question: string): void => {
-    kept.delete(key);
-    kept.set(key, { question, atMs: nowMs() });
-    const [oldest] = kept.keys();
-    if (kept.size > MOST_TALKS && oldest !== undefined) kept.delete(oldest);
-  };
+  const questions = openShortMemory<string>(nowMs, MOST_TALKS);
   return {
     talkOf: (personId, places) => {
-      forgetOld();
       const keys = places.map((place) => `${personId} ${place}`);
       let asked: string | undefined;
       return {
-        before: keys.map((key) => kept.get(key)?.question).find((question) => question !== undefined),
+        before: keys.map(questions.get).find((question) => question !== undefined),
         remember: (question) => {
           asked = question;
           const here = keys.at(-1);
-          if (here !== undefined) put(here, question);
+          if (here !== undefined) questions.put(here, question);
         },
         alsoAt: (place) => {
-          if (asked !== undefined) put(`${personId} ${place}`, asked);
+          if (asked !== undefined) questions.put(`${personId} ${place}`, asked);
         },
       };
     },

@@ -1,7 +1,6 @@
 import type { Answer } from '../../../commands/answer.ts';
+import { openShortMemory } from '../../short-memory.ts';
 
-/** How long an answer can be posted. */
-const KEPT_MS = 15 * 60_000;
 /** Answers held at once, the latest: in memory only. */
 const MOST_DRAFTS = 500;
 
@@ -21,25 +20,13 @@ export interface Drafts {
 }
 
 export function openDrafts(nowMs: () => number): Drafts {
-  const kept = new Map<string, { readonly draft: Draft; readonly atMs: number }>();
-  const forgetOld = (): void => {
-    for (const [old, { atMs }] of kept) {
-      if (nowMs() - atMs <= KEPT_MS) return;
-      kept.delete(old);
-    }
-  };
+  const drafts = openShortMemory<Draft>(nowMs, MOST_DRAFTS);
   return {
-    put: (id, draft) => {
-      forgetOld();
-      kept.set(id, { draft, atMs: nowMs() });
-      const [oldest] = kept.keys();
-      if (kept.size > MOST_DRAFTS && oldest !== undefined) kept.delete(oldest);
-    },
+    put: drafts.put,
     take: (id, helperId) => {
-      forgetOld();
-      const draft = kept.get(id)?.draft;
+      const draft = drafts.get(id);
       if (draft?.helperId !== helperId) return undefined;
-      kept.delete(id);
+      drafts.drop(id);
       return draft;
     },
   };

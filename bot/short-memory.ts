@@ -1,0 +1,35 @@
+/** How long anything is kept here. */
+const KEPT_MS = 15 * 60_000;
+
+/** The latest of something for a quarter of an hour, in memory alone. */
+export interface ShortMemory<T> {
+  readonly get: (key: string) => T | undefined;
+  readonly put: (key: string, value: T) => void;
+  readonly drop: (key: string) => void;
+}
+
+/** Keeps at most `most` values, the latest. What is too old goes with the next use by anyone. */
+export function openShortMemory<T>(nowMs: () => number, most: number): ShortMemory<T> {
+  const kept = new Map<string, { readonly value: T; readonly atMs: number }>();
+  /** They stand in the order they came. */
+  const forgetOld = (): void => {
+    for (const [key, { atMs }] of kept) {
+      if (nowMs() - atMs <= KEPT_MS) return;
+      kept.delete(key);
+    }
+  };
+  return {
+    get: (key) => {
+      forgetOld();
+      return kept.get(key)?.value;
+    },
+    put: (key, value) => {
+      forgetOld();
+      kept.delete(key);
+      kept.set(key, { value, atMs: nowMs() });
+      const [oldest] = kept.keys();
+      if (kept.size > most && oldest !== undefined) kept.delete(oldest);
+    },
+    drop: (key) => void kept.delete(key),
+  };
+}
