@@ -29,7 +29,8 @@ export function openTalks(nowMs: () => number): Talks {
         remember: (question) => {
           asked = question;
           const here = keys.at(-1);
-          if (here !== undefined) questions.put(here, question);
+          if (question === undefined) keys.forEach(questions.drop);
+          else if (here !== undefined) questions.put(here, question);
         },
         alsoAt: (place) => {
           if (asked !== undefined) questions.put(`${personId} ${place}`, asked);

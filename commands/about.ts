@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { coralSources } from '../core/corals/sources.ts';
 import { sources, type SourceCode } from '../core/sources.ts';
-import { answer } from './answer.ts';
+import { answer, type Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 
 /** What the guide to corals rests on is named with each coral. */
@@ -12,7 +12,7 @@ export const aboutCommand = defineCommand({
   summary: 'What Sumpside does, how far to trust it, and where its numbers come from',
   example: '/about',
   options: z.strictObject({}),
-  run: () =>
+  run: (): Answer =>
     answer({
       headline: 'Sumpside turns a reef tank’s readings into the next safe action, with the working shown.',
       facts: [

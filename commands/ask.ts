@@ -41,14 +41,15 @@ import { refusalIntent } from './ask/refusal.ts';
 import { solutionIntent } from './ask/solution.ts';
 import { swapIntent } from './ask/swap.ts';
 import { symptomIntents } from './ask/symptom.ts';
-import { questionIn, type Outcome } from './ask/talk.ts';
+import { questionIn, type Outcome, type Talk } from './ask/talk.ts';
 import { thinIntent } from './ask/thin.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
 import { urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
 import { usualIntent } from './ask/usual.ts';
-import { defineCommand, type Context } from './command.ts';
+import { defineCommand, type Asking, type OwnContext } from './command.ts';
 import { textOption } from './options.ts';
+import { watchedKeep } from './watched-keep.ts';
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
 const intents: readonly Intent[] = [
@@ -113,29 +114,49 @@ const intents: readonly Intent[] = [
  *
  * @throws Problem for what the member can put right.
  */
-export function ask(text: string, context: Context): Answer {
+export function ask(text: string, asking: Asking): Answer {
   if (text.length > MAX_WORDS_LENGTH) {
     throw new Problem('That is longer than I can read.', {
       field: 'question',
       limit: `at most ${MAX_WORDS_LENGTH} characters`,
     });
   }
-  const { talk } = context;
-  if (talk === undefined) return answered(text, context);
-  const question = questionIn(talk, text, (tried) => outcomeOf(tried, context));
-  if (talk.before === undefined || !goesOn(text) || isUnderstood(question, context)) talk.remember(question);
-  const given = answered(question, context);
-  return question === text
-    ? given
-    : { ...given, read: [`with what you asked before: "${question}"`, ...given.read] };
+  const context = { ...asking, keep: asking.keep };
+  return asking.talk === undefined ? answered(text, context) : inTalk(asking.talk, text, context);
 }
 
-function answered(text: string, context: Context): Answer {
+/**
+ * What has acted is done with: nothing goes on from it, so nothing is done twice. What goes on from nothing that is
+ * understood leaves the question before it to be gone on with.
+ */
+function inTalk(talk: Talk, text: string, context: OwnContext): Answer {
+  const question = questionIn(talk, text, (tried) => outcomeOf(tried, context));
+  const stands = talk.before === undefined || !goesOn(text) || outcomeOf(question, context).kind !== 'lost';
+  let acted = false;
+  try {
+    const given = answered(
+      question,
+      watching(context, () => (acted = true)),
+    );
+    return question === text
+      ? given
+      : { ...given, read: [`with what you asked before: "${question}"`, ...given.read] };
+  } finally {
+    if (acted || stands) talk.remember(acted ? undefined : question);
+  }
+}
+
+function watching(context: OwnContext, onWrite: () => void): OwnContext {
+  const { keep } = context;
+  return keep === undefined ? context : { ...context, keep: watchedKeep(keep, onWrite) };
+}
+
+function answered(text: string, context: OwnContext): Answer {
   const heard = hear(text);
   return intended(heard, context) ?? lost(heard);
 }
 
-function intended(heard: Heard, context: Context): Answer | undefined {
+function intended(heard: Heard, context: OwnContext): Answer | undefined {
   for (const intent of intents) {
     const found = intent(heard, context);
     if (found !== undefined) return found;
@@ -143,18 +164,21 @@ function intended(heard: Heard, context: Context): Answer | undefined {
   return undefined;
 }
 
-/** What goes on from nothing that is understood leaves the question before it to be gone on with. */
-function isUnderstood(question: string, context: Context): boolean {
-  return outcomeOf(question, context).kind !== 'lost';
-}
+/** Thrown where finding out what a question means would have done what it asks for. */
+class WouldAct extends Error {}
 
-function outcomeOf(text: string, context: Context): Outcome {
+/** How a question would come out. Nothing is done to find out. */
+function outcomeOf(text: string, context: OwnContext): Outcome {
+  const stop = (): never => {
+    throw new WouldAct(text);
+  };
   try {
-    const found = intended(hear(text), context);
+    const found = intended(hear(text), watching(context, stop));
     if (found === undefined) return { kind: 'lost', text: '' };
     return { kind: 'answered', text: JSON.stringify({ ...found, read: [] }) };
   } catch (error) {
     if (error instanceof Problem) return { kind: 'asked back', text: error.message };
+    if (error instanceof WouldAct) return { kind: 'acts', text: '' };
     throw error;
   }
 }
@@ -166,5 +190,9 @@ export const askCommand = defineCommand({
   options: z.strictObject({
     question: textOption('Your question with its numbers and units', { max: MAX_WORDS_LENGTH }),
   }),
-  run: (input, context) => ask(input.question, context),
+  run: (input, context): Answer => ask(input.question, context),
+  own: {
+    when: (_, { hasTank, isServer }) => hasTank || !isServer,
+    run: (input, context): Answer => ask(input.question, context),
+  },
 });

@@ -5,7 +5,7 @@ import type { Answer } from './answer.ts';
 import { judgedAnswer } from './checkup/judged.ts';
 import { lastLogged } from './checkup/last-logged.ts';
 import { planTable } from './checkup/plan.ts';
-import { defineCommand, type Context } from './command.ts';
+import { defineCommand, type OwnContext } from './command.ts';
 import type { Tank } from './keep.ts';
 import { MAX_LINE, someReadings } from './log/add.ts';
 import { rangeNamesOf, rangesOf } from './log/ranges.ts';
@@ -27,7 +27,7 @@ export const checkupCommand = defineCommand({
     plan: z.boolean().describe('Show how often to test what, too').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const tank = tankFor(input.tank, input.readings, context);
     const checked = input.readings === undefined ? fromLog(tank, context) : fromLine(input.readings, tank);
     return input.plan === true ? { ...checked, table: planTable(tank, context.nowMs) } : checked;
@@ -35,7 +35,11 @@ export const checkupCommand = defineCommand({
 });
 
 /** A pasted line needs no tank; the last logged values do. */
-function tankFor(name: string | undefined, readings: string | undefined, context: Context): Tank | undefined {
+function tankFor(
+  name: string | undefined,
+  readings: string | undefined,
+  context: OwnContext,
+): Tank | undefined {
   if (readings === undefined && context.keep === undefined) {
     throw new Problem('Which readings?', {
       field: 'readings',
@@ -62,7 +66,7 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
   return { ...judged, next: [log] };
 }
 
-function fromLog(tank: Tank | undefined, context: Context): Answer {
+function fromLog(tank: Tank | undefined, context: OwnContext): Answer {
   if (tank === undefined) throw new Error('no tank and no readings');
   const { values, read, steps } = lastLogged(keepOf(context), tank, inZone(context, tank));
   const judged = judgedAnswer({ ...ofTank(tank), values, read: [...tankLine(tank), ...read], steps });

@@ -5,6 +5,7 @@ import { hear } from '../core/words/hear.ts';
 import { refusalIntent } from './ask/refusal.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
 import { notKnown } from './claim/not-known.ts';
+import type { Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 import { askedWater } from './dose/asked.ts';
 import { quantityOption, textOption } from './options.ts';
@@ -24,10 +25,10 @@ export const claimCommand = defineCommand({
       'volume',
     ).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const { rule, volume } = withoutTank(input.rule);
     const claim = judge(rule);
     if (claim !== undefined) return claimAnswer(claim, askedWater(volume ?? input.volume));
-    return refusalIntent(hear(input.rule), context) ?? notKnown();
+    return refusalIntent(hear(input.rule), { ...context, keep: undefined }) ?? notKnown();
   },
 });

@@ -5,55 +5,136 @@ import type { Keep } from './keep.ts';
 import { validate } from './options.ts';
 import type { Server } from './server.ts';
 
-/** What a command may know of the moment it runs in. Time comes in here; `core` never asks for it. */
+/** What a run that others may read can know of the moment it runs in. Time comes in here; `core` never asks for it. */
 export interface Context {
   readonly nowMs: number;
   /** IANA zone the asker's clock times are in; UTC where it is not known. */
   readonly zone?: string;
-  /** What the asker keeps here; absent where nothing of theirs may be shown or touched. */
-  readonly keep?: Keep;
   /** The server it was asked in. */
   readonly server?: Server;
   /** What the asker said here shortly before. */
   readonly talk?: Talk;
 }
 
+/** The same for a run whose answer only the asker sees. */
+export interface OwnContext extends Context {
+  /** What the asker keeps here; undefined where nobody is known to ask. */
+  readonly keep: Keep | undefined;
+}
+
+/** What a platform hands over with a call; how much of it a run gets is decided here. */
+export interface Asking extends Context {
+  readonly keep?: Keep | undefined;
+}
+
 /** A schema of options: an object of strings, numbers, booleans and enums, each with `.describe()`. */
 export type OptionsSchema = z.ZodObject;
 
+type Path = readonly [string] | readonly [string, string];
+/** Options as they came in, not checked yet. */
+export type RawInput = Readonly<Record<string, unknown>>;
+type Raw<S extends OptionsSchema> = { readonly [K in keyof z.infer<S>]?: unknown };
+
 /** One thing a member can ask for, named by its path: `['dose', 'amount']` or `['convert']`. */
-export interface Command {
-  readonly path: readonly [string] | readonly [string, string];
+export interface Command<P extends Path = Path, S extends OptionsSchema = OptionsSchema> {
+  readonly path: P;
   /** At most 100 characters: it is the description on every platform. */
   readonly summary: string;
   /** One line that works as typed in the terminal room. */
   readonly example: string;
-  /** Whether only the asker sees the answer; known before it runs. */
+  /** Whether only the asker sees any of its answers. */
   readonly private: boolean;
+  /** Whether its asker shows others what they keep by giving it. */
+  readonly sharing: boolean;
   /** Only for those who may manage the server; elsewhere it is not offered. */
   readonly managers: boolean;
-  readonly options: OptionsSchema;
+  readonly options: S;
+  /** Whether the tank in use fills in what is left out of this input. */
+  readonly fills: (input: RawInput) => boolean;
+  /** Whether this input is answered from what the asker keeps, for the asker alone; known before it runs. */
+  readonly isOwn: (input: RawInput, asking: Asking) => boolean;
   /** Validates `input` against `options` and answers. Throws Problem for what the person can put right. */
-  readonly run: (input: Readonly<Record<string, unknown>>, context: Context) => Answer;
+  readonly run: (input: RawInput, asking: Asking) => Answer;
 }
 
-/** Ties a schema to a `run` whose input has the schema's own type. */
-export function defineCommand<S extends OptionsSchema>(definition: {
-  path: Command['path'];
-  summary: string;
-  example: string;
-  private?: boolean;
-  managers?: boolean;
-  options: S;
-  run: (input: z.infer<S>, context: Context) => Answer;
-}): Command {
+interface Definition<P extends Path, S extends OptionsSchema> {
+  readonly path: P;
+  readonly summary: string;
+  readonly example: string;
+  readonly managers?: boolean;
+  readonly options: S;
+  readonly fills?: (input: Raw<S>) => boolean;
+}
+
+/** Everybody may read its answers, but for the inputs that are its asker's `own`: only their run sees what is kept. */
+interface PublicDefinition<P extends Path, S extends OptionsSchema> extends Definition<P, S> {
+  readonly private?: false;
+  readonly sharing?: false;
+  readonly run: (input: z.infer<S>, context: Context) => Answer;
+  readonly own?: {
+    readonly when: (input: Raw<S>, here: Here) => boolean;
+    readonly run: (input: z.infer<S>, context: OwnContext) => Answer;
+  };
+}
+
+interface PrivateDefinition<P extends Path, S extends OptionsSchema> extends Definition<P, S> {
+  readonly private: true;
+  readonly sharing?: false;
+  readonly run: (input: z.infer<S>, context: OwnContext) => Answer;
+}
+
+/** Its asker shows others something of what they keep: the one way to do so, and on purpose. */
+interface SharingDefinition<P extends Path, S extends OptionsSchema> extends Definition<P, S> {
+  readonly private?: false;
+  readonly sharing: true;
+  readonly run: (input: z.infer<S>, context: OwnContext) => Answer;
+}
+
+/** Where it is asked: whether the asker has a tank in use, and whether others are there. */
+interface Here {
+  readonly hasTank: boolean;
+  readonly isServer: boolean;
+}
+
+/**
+ * Ties a schema to a `run` whose input has the schema's own type. Give `run` its return type: buttons know the options of
+ * other commands (`calls.ts`), so the type of a command must not hang on what its answer holds.
+ */
+export function defineCommand<const P extends Path, S extends OptionsSchema>(
+  definition: PublicDefinition<P, S> | PrivateDefinition<P, S> | SharingDefinition<P, S>,
+): Command<P, S> {
+  const { path, summary, example, options, managers = false, fills = () => true } = definition;
+  const isOwn: Command['isOwn'] = (input, { keep, server }) => {
+    if (definition.private === true || definition.sharing === true) return definition.private === true;
+    const here = { hasTank: keep?.tankInUse() !== undefined, isServer: server !== undefined };
+    return definition.own?.when(input as Raw<S>, here) === true;
+  };
   return {
-    path: definition.path,
-    summary: definition.summary,
-    example: definition.example,
-    private: definition.private ?? false,
-    managers: definition.managers ?? false,
-    options: definition.options,
-    run: (input, context) => definition.run(validate(definition.options, input), context),
+    path,
+    summary,
+    example,
+    private: definition.private === true,
+    sharing: definition.sharing === true,
+    managers,
+    options,
+    fills: (input) => fills(input as Raw<S>),
+    isOwn,
+    run: (input, asking) => {
+      const checked = validate(options, input);
+      const own = { ...withoutKeep(asking), keep: asking.keep };
+      if (definition.private === true || definition.sharing === true) return definition.run(checked, own);
+      if (definition.own !== undefined && isOwn(input, asking)) return definition.own.run(checked, own);
+      return definition.run(checked, withoutKeep(asking));
+    },
+  };
+}
+
+/** All a public run gets: nothing else of what came in can reach it. */
+export function withoutKeep({ nowMs, zone, server, talk }: Context): Context {
+  return {
+    nowMs,
+    ...(zone === undefined ? {} : { zone }),
+    ...(server === undefined ? {} : { server }),
+    ...(talk === undefined ? {} : { talk }),
   };
 }

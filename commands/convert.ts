@@ -30,7 +30,7 @@ export const convertCommand = defineCommand({
       suggest: 'parameter',
     }).optional(),
   }),
-  run: (input) => convert(input.amount, input.of),
+  run: (input): Answer => convert(input.amount, input.of),
 });
 
 /** Shows `text` in every unit of its kind. */

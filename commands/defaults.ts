@@ -1,16 +1,13 @@
 import { findParameter } from '../core/water/parameter.ts';
 import type { Answer } from './answer.ts';
-import type { Command, Context } from './command.ts';
+import { withoutKeep, type Asking, type Command, type RawInput } from './command.ts';
 import { leftOut, type Found } from './fill.ts';
-import type { Keep, PreferredUnits } from './keep.ts';
+import type { PreferredUnits } from './keep.ts';
 import { optionsOf, type Option } from './options.ts';
-import type { Server } from './server.ts';
-
-type Input = Readonly<Record<string, unknown>>;
 
 /** An input with what the tank in use filled in, and the sentences that say so. */
 export interface Filled {
-  readonly input: Input;
+  readonly input: RawInput;
   readonly read: readonly string[];
   /** Whether only the asker may see the answer: known before the command runs. */
   readonly hidden: boolean;
@@ -21,28 +18,22 @@ const READINGS = new Set(['now', 'goal', 'before', 'fresh']);
 
 /**
  * Fills in from the tank in use what the member left out, and gives a bare number the unit they prefer, or else that of
- * the server. What they typed themselves always wins. Nothing of the member's goes into an answer by another way than
- * this and the commands about their own tanks, so an answer with `read` lines about their tank is for them alone.
+ * the server. What they typed themselves always wins. Nothing of the member's reaches a public run by another way, and
+ * what was filled in makes the answer one for them alone.
  */
-export function withDefaults(
-  command: Command,
-  input: Input,
-  keep: Keep | undefined,
-  server?: Pick<Server, 'settings'>,
-): Filled {
+export function withDefaults(command: Command, input: RawInput, asking: Asking): Filled {
+  const { keep, server } = asking;
   const tank = keep?.tankInUse();
-  const inside = (tank !== undefined || input['tank'] !== undefined) && looksInside(command, input);
   const common = server?.settings().units ?? {};
-  if (tank === undefined && Object.keys(common).length === 0) {
-    return { input, read: [], hidden: command.private || inside };
-  }
+  const inside = command.isOwn(input, asking);
+  if (tank === undefined && Object.keys(common).length === 0) return { input, read: [], hidden: inside };
   const filled: Record<string, unknown> = { ...input };
   const read: string[] = [];
   let own = inside;
   for (const option of optionsOf(command.options)) {
     const given = input[option.name];
     const kind = bareKind(option, given, input['of']);
-    const left = given === undefined && !isBatch(command, input) ? option.fill : undefined;
+    const left = given === undefined && command.fills(input) ? option.fill : undefined;
     const ofTank =
       keep === undefined || tank === undefined
         ? undefined
@@ -53,31 +44,18 @@ export function withDefaults(
     read.push(found.read);
     own ||= found === ofTank;
   }
-  return { input: filled, read, hidden: command.private || own };
+  return { input: filled, read, hidden: own };
 }
 
 /** Runs a command with the tank's defaults; the answer begins with what was filled in. */
-export function runWithDefaults(command: Command, input: Input, context: Context): Answer {
-  return runFilled(command, withDefaults(command, input, context.keep, context.server), context);
+export function runWithDefaults(command: Command, input: RawInput, asking: Asking): Answer {
+  return runFilled(command, withDefaults(command, input, asking), asking);
 }
 
-/** Runs a command whose defaults are filled in already. */
-export function runFilled(command: Command, { input, read }: Filled, context: Context): Answer {
-  const given = command.run(input, context);
+/** Runs a command whose defaults are filled in already; what others may read is made without the asker's keep. */
+export function runFilled(command: Command, { input, read, hidden }: Filled, asking: Asking): Answer {
+  const given = command.run(input, hidden || command.sharing ? asking : withoutKeep(asking));
   return read.length === 0 ? given : { ...given, read: [...read, ...given.read] };
-}
-
-/** Commands that look into the tank in use by themselves: plain words, daily use from the log, corals and their light. */
-function looksInside(command: Command, input: Input): boolean {
-  const name = command.path.join(' ');
-  if (name === 'dose use') return input['before'] === undefined || input['now'] === undefined;
-  if (name === 'light range') return input['at'] !== undefined || input['tank'] !== undefined;
-  return name === 'ask' || name === 'coral suited' || name === 'coral growth';
-}
-
-/** Limewater without a daily use to cover is a batch in a vessel, whatever tank there is. */
-function isBatch(command: Command, input: Input): boolean {
-  return command.path.join(' ') === 'dose limewater' && input['goal'] === undefined;
 }
 
 /** What a number without a unit measures, where members and servers can prefer a unit for it. */

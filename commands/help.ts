@@ -19,7 +19,7 @@ export function helpCommand(commands: readonly Command[]): Command {
     options: z.strictObject({
       about: textOption('A command, such as "dose" or "dose amount"', { suggest: 'command' }).optional(),
     }),
-    run: ({ about }, { server }) => {
+    run: ({ about }, { server }): Answer => {
       const here = commands.filter(({ managers }) => !managers || server?.mayManage === true);
       const name = (about ?? '').replace(/^\//, '').trim().toLowerCase().replace(/\s+/g, ' ');
       if (name === '') return firstPage(here);

@@ -19,7 +19,7 @@ const exportCommand = defineCommand({
   example: '/mydata export',
   private: true,
   options: z.strictObject({}),
-  run: (_, context) => {
+  run: (_, context): Answer => {
     const keep = keepOf(context);
     const all = keep.exportAll();
     const wide = JSON.stringify(all, null, 2);
@@ -42,7 +42,7 @@ const eraseCommand = defineCommand({
   options: z.strictObject({
     sure: z.enum(['yes']).describe('Leave it out at first: the answer says what would go').optional(),
   }),
-  run: ({ sure }, context) => {
+  run: ({ sure }, context): Answer => {
     const keep = keepOf(context);
     const facts = keptOf(keep);
     if (sure === undefined && facts.length > 0) return asked(facts);

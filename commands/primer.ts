@@ -15,7 +15,7 @@ export const primerCommand = defineCommand({
   options: z.strictObject({
     card: z.enum(primerIds).describe('Which card; leave it out for the list').optional(),
   }),
-  run: ({ card }) => (card === undefined ? list() : cardAnswer(primer(card))),
+  run: ({ card }): Answer => (card === undefined ? list() : cardAnswer(primer(card))),
 });
 
 function list(): Answer {

@@ -4,7 +4,7 @@ import { isPersonHurt } from '../core/care/urgent/person-words.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
 import { clean } from '../core/quantity/clean.ts';
 import type { Answer } from './answer.ts';
-import { defineCommand, type Context } from './command.ts';
+import { defineCommand, type OwnContext } from './command.ts';
 import { placedOption } from './coral/asked-placed.ts';
 import { quantityOption, textOption } from './options.ts';
 import { ANSWERS, nextQuestion, questionAnswer, wholeAnswer } from './triage/card-answer.ts';
@@ -37,7 +37,7 @@ export const triageCommand = defineCommand({
   run: triage,
 });
 
-function triage(input: TriageInput, context: Context): Answer {
+function triage(input: TriageInput, context: OwnContext): Answer {
   const { seen } = input;
   const kept: Kept = input.coral === undefined ? {} : { coral: input.coral };
   if (seen === undefined) return groupMenu(kept);
@@ -58,7 +58,7 @@ function triage(input: TriageInput, context: Context): Answer {
 }
 
 /** Asks what is not answered yet, in order; then the whole card. */
-function oneSymptom(id: SymptomId, input: TriageInput, kept: Kept, context: Context): Answer {
+function oneSymptom(id: SymptomId, input: TriageInput, kept: Kept, context: OwnContext): Answer {
   const { questions } = symptomCard(id);
   const given = ANSWERS.slice(0, questions.length).map((name) => input[name]);
   const open = given.indexOf(undefined);

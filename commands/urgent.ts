@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { urgentIds, type UrgentId } from '../core/care/urgent/cards.ts';
+import type { Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 import { quantityOption, textOption } from './options.ts';
 import { cardAnswer } from './urgent/card-answer.ts';
@@ -26,7 +27,7 @@ export const urgentCommand = defineCommand({
     goal: textOption('Where it usually is, e.g. 9 dKH or 35 ppt').optional(),
     fresh: textOption('What the new salt water reads of it').optional(),
   }),
-  run: ({ what, ...input }) => {
+  run: ({ what, ...input }): Answer => {
     if (what === undefined) return menuAnswer();
     return what === SOMETHING_GOT_IN ? somethingGotIn() : cardAnswer(what, input);
   },

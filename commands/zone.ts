@@ -1,7 +1,7 @@
 import { Problem } from '../core/problem.ts';
 import { clean } from '../core/quantity/clean.ts';
 import { isZone, zoneNames } from '../core/schedule/zone.ts';
-import type { Context } from './command.ts';
+import type { OwnContext } from './command.ts';
 import type { Tank } from './keep.ts';
 import { textOption } from './options.ts';
 import { keepOf } from './tank/asked-tank.ts';
@@ -24,12 +24,12 @@ export function zoneOption() {
 }
 
 /** The zone clock times are in, where one is known: the tank's, the member's, the machine's. */
-export function knownZone({ keep, zone }: Context, tank?: Tank): string | undefined {
+export function knownZone({ keep, zone }: OwnContext, tank?: Tank): string | undefined {
   return tank?.zone ?? keep?.zone() ?? zone;
 }
 
 /** @throws Problem where none is known, with common ones as choices. */
-export function zoneOf(context: Context, tank?: Tank): string {
+export function zoneOf(context: OwnContext, tank?: Tank): string {
   const zone = knownZone(context, tank);
   if (zone !== undefined) return zone;
   throw new Problem('Which time zone are you in? I ask once.', {
@@ -41,7 +41,7 @@ export function zoneOf(context: Context, tank?: Tank): string {
 }
 
 /** The context with the zone of the tank, or else of the member. */
-export function inZone(context: Context, tank?: Tank): Context {
+export function inZone(context: OwnContext, tank?: Tank): OwnContext {
   const zone = knownZone(context, tank);
   return zone === undefined ? context : { ...context, zone };
 }
@@ -53,7 +53,7 @@ export interface AskedZone {
 }
 
 /** The zone of the option `zone`, which is kept from now on; without it the one that is known. */
-export function askedZone(context: Context, given: string | undefined, tank?: Tank): AskedZone {
+export function askedZone(context: OwnContext, given: string | undefined, tank?: Tank): AskedZone {
   if (given === undefined) {
     const zone = zoneOf(context, tank);
     return { zone, read: tank?.zone === zone ? [`times by the clock of ${tank.name}: ${zone}`] : [] };

@@ -1,7 +1,7 @@
 import { answer } from '../../commands/answer.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Talk } from '../../commands/ask/talk.ts';
-import type { Command, Context } from '../../commands/command.ts';
+import type { Asking, Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { firstPage } from '../../commands/help.ts';
@@ -21,7 +21,7 @@ import type { ServerHere, SettingsDesk } from './asked/server.ts';
 /** What answering needs; everything comes from the composition root. */
 export interface Desk extends SettingsDesk {
   readonly commands: readonly Command[];
-  readonly ask: (text: string, context: Context) => Answer;
+  readonly ask: (text: string, asking: Asking) => Answer;
   readonly log: Logger;
   readonly nowMs: () => number;
   /** What the person of this id keeps. */
@@ -62,10 +62,11 @@ export function run(desk: Desk, { personId, server, command: name, values, call 
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
     const keep = desk.keepFor(personId);
-    const filled = withDefaults(command, values, keep, server);
-    const talk = desk.talkOf(personId, [`own ${server?.channelId ?? 'messages'}`]);
-    const context = { nowMs: desk.nowMs(), keep, talk, ...(server === undefined ? {} : { server }) };
-    const given = runFilled(command, filled, context);
+    const asking = { nowMs: desk.nowMs(), keep, ...(server === undefined ? {} : { server }) };
+    const filled = withDefaults(command, values, asking);
+    const isOwn = filled.hidden || server?.isPublic() !== true;
+    const talk = desk.talkOf(personId, [`${isOwn ? 'own' : 'said in'} ${server?.channelId ?? 'messages'}`]);
+    const given = runFilled(command, filled, { ...asking, talk });
     const noted = withNotices(given, keep);
     const own = filled.hidden || noted.file !== undefined || noted !== given;
     return { answer: noted, hidden: own || server?.isPublic() === false };

@@ -1,6 +1,6 @@
 import type { Answer } from '../../commands/answer.ts';
 import type { Talk } from '../../commands/ask/talk.ts';
-import type { Command, Context } from '../../commands/command.ts';
+import type { Asking, Command } from '../../commands/command.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
@@ -19,7 +19,7 @@ import { wrap, type Style } from './wrap.ts';
 /** What the room needs to answer a line. */
 export interface Desk extends Outbox {
   readonly commands: readonly Command[];
-  readonly ask: (text: string, context: Context) => Answer;
+  readonly ask: (text: string, asking: Asking) => Answer;
   readonly nowMs: () => number;
   /** IANA zone of this machine. */
   readonly zone: string;

@@ -1,6 +1,6 @@
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
-import type { Command, Context } from '../command.ts';
+import type { Command, OwnContext } from '../command.ts';
 import { convertCommand } from '../convert.ts';
 import { coralCommands } from '../coral.ts';
 import { runWithDefaults } from '../defaults.ts';
@@ -27,7 +27,7 @@ export type FoundInput = Readonly<Record<string, string | undefined>>;
  *
  * @throws Problem where the command does and has nothing to choose from.
  */
-export function call(name: string, found: FoundInput, context: Context): Answer {
+export function call(name: string, found: FoundInput, context: OwnContext): Answer {
   const command = callable.find(({ path }) => path.join(' ') === name);
   if (command === undefined) throw new Error(`no command ${name}`);
   const input = Object.fromEntries(

@@ -3,7 +3,7 @@ import { withoutTank } from '../../core/claims/rule-text.ts';
 import type { Answer } from '../answer.ts';
 import { claimCommand, MOST_RULE } from '../claim.ts';
 import { notKnown } from '../claim/not-known.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import { runWithDefaults } from '../defaults.ts';
 import { typed } from './call.ts';
 import type { Intent } from './intent.ts';
@@ -25,7 +25,7 @@ export const passedOnIntent: Intent = (heard, context) =>
 export const bareRuleIntent: Intent = (heard, context) =>
   verdict(heard.given, context) ?? (SURELY.test(heard.text) ? notKnown() : undefined);
 
-function verdict(given: string, context: Context): Answer | undefined {
+function verdict(given: string, context: OwnContext): Answer | undefined {
   const { rule, volume } = withoutTank(given);
   if (given.length > MOST_RULE || judge(rule) === undefined) return undefined;
   const input = { rule, ...(volume === undefined ? {} : { volume }) };

@@ -1,7 +1,7 @@
 import { Problem } from '../../core/problem.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import { call } from './call.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import type { Heard } from '../../core/words/hear.ts';
@@ -85,7 +85,7 @@ function asksNothingElse({ text }: Heard, { start, end }: Mention): boolean {
 }
 
 /** A value that cannot be converted is no reason to fail: another reading of the sentence may fit. */
-function attempt(input: { amount: string; of: string | undefined }, context: Context): Answer | undefined {
+function attempt(input: { amount: string; of: string | undefined }, context: OwnContext): Answer | undefined {
   try {
     return call('convert', input, context);
   } catch (error) {

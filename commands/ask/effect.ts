@@ -3,7 +3,7 @@ import type { Heard } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -29,7 +29,7 @@ export const effectIntent: Intent = (heard, context) => {
 export const amountIntent: Intent = (heard, context) => effect(heard, context);
 
 /** What an amount that is named together with a compound does in the volume that was named. */
-export function effect(heard: Heard, context: Context): Answer | undefined {
+export function effect(heard: Heard, context: OwnContext): Answer | undefined {
   const amount = heard.mentions.find((m) => isPowder(m.text) || (is(m, 'mass') && !is(m, 'volume')));
   const compound = heard.compounds[0];
   if (amount === undefined || compound === undefined) return undefined;

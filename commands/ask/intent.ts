@@ -1,9 +1,9 @@
 import type { Heard } from '../../core/words/hear.ts';
 import type { Answer } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 
 /** One kind of question: answers it, or undefined when the sentence is not of that kind. */
-export type Intent = (heard: Heard, context: Context) => Answer | undefined;
+export type Intent = (heard: Heard, context: OwnContext) => Answer | undefined;
 
 /** The words of intents are fixed, so each list is compiled once. */
 const compiled = new Map<string, RegExp>();
@@ -16,9 +16,4 @@ export function says(heard: Heard, ...words: readonly string[]): boolean {
   const pattern = new RegExp(String.raw`(?<![a-z0-9])(?:${list})(?![a-z0-9])`);
   compiled.set(list, pattern);
   return pattern.test(heard.text);
-}
-
-/** Whether others may read the answer: on a server, where no tank in use makes an answer in plain words private. */
-export function isOpen({ server, keep }: Context): boolean {
-  return server !== undefined && keep?.tankInUse() === undefined;
 }

@@ -4,12 +4,12 @@ import { piecesOf, readRepeats } from '../../core/words/repeats.ts';
 import { readRepeat } from '../../core/words/repeat.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import { planOf, setReminder } from '../remind/set.ts';
 import { MAX_SEVERAL, readBack, severalAnswer } from '../remind/several.ts';
 import { readWishText } from '../remind/wish-text.ts';
 import { zoneOf } from '../zone.ts';
-import { isOpen, says, type Intent } from './intent.ts';
+import { says, type Intent } from './intent.ts';
 
 const ME = /\b(?:please )?(?:can you |could you )?remind me\b(?: to\b| about\b| of\b)?/i;
 const SET = /\bset (?:me )?(?:a )?reminders?(?: to\b| for\b| of\b)?/i;
@@ -27,17 +27,17 @@ export const remindIntent: Intent = (heard, context) => {
     (NOUN.test(given) && (repeatsIn(given) > 0 || DOUBTFUL.test(given)));
   if (!asks && !isList(heard)) return undefined;
   const text = given.replace(ME, ' ').replace(SET, ' ').replace(NOUN, ' ').trim();
-  if (context.keep === undefined || isOpen(context)) return howTo(text, context.nowMs);
+  if (context.keep === undefined) return howTo(text, context.nowMs);
   const isMany = isList(heard) || repeatsIn(text) > 1;
   return asking(text, () => (isMany ? many(given, context) : one(given, context)));
 };
 
-function many(text: string, context: Context): Answer {
+function many(text: string, context: OwnContext): Answer {
   return severalAnswer({ text: text.replace(ME, ' ').slice(0, MAX_SEVERAL) }, context);
 }
 
 /** Read with its "remind me", so that a question asked back is a whole sentence. */
-function one(text: string, context: Context): Answer {
+function one(text: string, context: OwnContext): Answer {
   const tank = context.keep?.tankInUse();
   const zone = zoneOf(context, tank);
   const repeat = readRepeat(text, { field: 'question', nowMs: context.nowMs, zone });

@@ -10,7 +10,7 @@ import { answer, type Fact } from '../answer.ts';
 import { planKind } from '../checkup/plan.ts';
 import { kindWords } from '../tank/print.ts';
 import { knownZone } from '../zone.ts';
-import { isOpen, says, type Intent } from './intent.ts';
+import { says, type Intent } from './intent.ts';
 
 /** "how often do I test what": the usual table, and reminders for it. */
 export const howOftenIntent: Intent = (heard, context) => {
@@ -73,7 +73,7 @@ export const clockChangeIntent: Intent = (heard, context) => {
     'time change',
   );
   if (!asks) return undefined;
-  const zone = isOpen(context) ? undefined : knownZone(context, context.keep?.tankInUse());
+  const zone = knownZone(context, context.keep?.tankInUse());
   const change = zone === undefined ? undefined : nextClockChange(zone, context.nowMs);
   return answer({
     headline:

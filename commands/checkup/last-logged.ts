@@ -1,6 +1,6 @@
 import { printed } from '../../core/log/value.ts';
 import { loggable } from '../../core/water/loggable.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { spanWords, timeOf, zoneLine } from '../log/words.ts';
 
@@ -15,7 +15,7 @@ export interface LastLogged {
 }
 
 /** The newest reading of each parameter, with its age; the old ones only named. */
-export function lastLogged(keep: Keep, tank: Tank, context: Context): LastLogged {
+export function lastLogged(keep: Keep, tank: Tank, context: OwnContext): LastLogged {
   const latest = [...keep.latest(tank.id)].sort((a, b) => b.atMs - a.atMs);
   const isFresh = ({ atMs }: Reading): boolean => context.nowMs - atMs <= FRESH_DAYS * DAY_MS;
   const values = latest.filter(isFresh);

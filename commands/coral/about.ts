@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm } from '../../core/corals/say.ts';
-import { answer, type NextAction } from '../answer.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { aboutLines } from './about-lines.ts';
@@ -16,7 +16,7 @@ export const aboutCoralCommand = defineCommand({
   summary: 'What a coral needs and does: light, flow, spot, sting, room, food, how hard it is',
   example: '/coral about coral:torch',
   options: z.strictObject({ coral: textOption('A coral by any name', { suggest: 'coral', max: 80 }) }),
-  run: (input) => {
+  run: (input): Answer => {
     const { entry, read } = askedKind(input.coral);
     const lines = aboutLines(entry);
     const hazards = hazardLines([entry]);

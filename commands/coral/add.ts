@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { origins } from '../../core/corals/scene.ts';
 import { readSpot } from '../../core/corals/spot.ts';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_NAME_LETTERS } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -30,7 +31,7 @@ export const addCoralCommand = defineCommand({
     label: textOption('Your own name for it', { max: MOST_NAME_LETTERS }).optional(),
     tank: tankOption(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const { nowMs } = context;
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);

@@ -1,5 +1,5 @@
 import { clean } from '../../core/quantity/clean.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
 import type { Placing } from '../placed.ts';
 import { nameOf } from './asked-placed.ts';
@@ -12,7 +12,7 @@ export interface Own {
 }
 
 /** The coral of the tank in use that a number ("3", "3: Torch coral") or its whole label means; any other is a kind. */
-export function askedOwn({ keep }: Context, given: string): Own | undefined {
+export function askedOwn({ keep }: OwnContext, given: string): Own | undefined {
   const tank = keep?.tankInUse();
   if (keep === undefined || tank === undefined) return undefined;
   const id = /^#?(\d{1,15})(?::.*)?$/s.exec(given.trim())?.[1];

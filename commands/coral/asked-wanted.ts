@@ -6,7 +6,7 @@ import { Problem } from '../../core/problem.ts';
 import type { CoralGroup } from '../../core/corals/kind.ts';
 import type { FlowBand } from '../../core/corals/entry.ts';
 import { lightAt, READING_RADIUS_CM } from '../../core/corals/par-field.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { readPar, par } from '../light/words.ts';
 import { askedTank } from '../tank/asked-tank.ts';
@@ -32,7 +32,7 @@ export interface AskedWanted {
 }
 
 /** @throws Problem where a spot is named without a tank, or a tank that is not theirs. */
-export function askedWanted(input: WantedInput, context: Context): AskedWanted {
+export function askedWanted(input: WantedInput, context: OwnContext): AskedWanted {
   const { at, flow, ground, kind } = input;
   const tank = ownTank(input, context);
   const scene =
@@ -88,7 +88,7 @@ const levelWords: Readonly<Record<Level, string>> = {
 };
 
 /** The tank named, else the one in use; none is no fault. */
-function ownTank({ tank }: WantedInput, { keep }: Context): Tank | undefined {
+function ownTank({ tank }: WantedInput, { keep }: OwnContext): Tank | undefined {
   if (keep === undefined || (tank === undefined && keep.tankInUse() === undefined)) return undefined;
   return askedTank(keep, tank);
 }

@@ -34,7 +34,7 @@ export const checkCoralsCommand = defineCommand({
   example: '/coral check',
   private: true,
   options: z.strictObject({ coral: placedOption().optional(), tank: tankOption() }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const scene = sceneOf(keep, tank, context.nowMs);

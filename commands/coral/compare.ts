@@ -3,7 +3,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { Problem } from '../../core/problem.ts';
 import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { cm } from '../../core/corals/say.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedKind, fullName, tellingName, type AskedKind } from './asked-kind.ts';
@@ -20,7 +20,7 @@ export const compareCoralsCommand = defineCommand({
     b: textOption('Another', { suggest: 'coral', max: 80 }),
     c: textOption('A third', { suggest: 'coral', max: 80 }).optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const asked = (['a', 'b', 'c'] as const).flatMap((field) => {
       const given = input[field];
       return given === undefined ? [] : [{ ...askedKind(given, field), field, given }];

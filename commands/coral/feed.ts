@@ -3,7 +3,7 @@ import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { feedingAdds, type FeedingAdds, type Span } from '../../core/corals/feeding.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedWater } from '../dose/asked.ts';
 import { quantityOption, textOption } from '../options.ts';
@@ -28,7 +28,7 @@ export const feedCommand = defineCommand({
     phosphorus: quantityOption('share', 'Phosphorus on the label, of the whole food, e.g. 1 %').optional(),
     coral: textOption('Who is fed, for its feeding notes', { suggest: 'coral', max: 80 }).optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const water = askedWater(input.volume);
     const food = readQuantity('mass', input.mass, { field: 'mass' });
     const { shares, read } = askedFood(input.food, input.protein, input.phosphorus);

@@ -5,8 +5,8 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
 import { cm } from '../../core/corals/say.ts';
 import { Problem } from '../../core/problem.ts';
-import { answer, type Fact } from '../answer.ts';
-import { defineCommand, type Context } from '../command.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
+import { defineCommand, type OwnContext } from '../command.ts';
 import { textOption } from '../options.ts';
 import { growthLine, sizeLine, uptakeLine } from './about-lines.ts';
 import { askedKind, tellingName } from './asked-kind.ts';
@@ -25,38 +25,45 @@ export const growthCommand = defineCommand({
     coral: textOption('A coral by any name, or one of yours by its number', { suggest: 'coral', max: 80 }),
     size: widthOption().optional(),
   }),
-  run: (input, context) => {
-    const { entry, name, diameterCm, read, beside } = askedColony(input, context);
-    const { basis } = diameterAfter(entry, diameterCm, 12);
-    const heads = headsAfter(entry, headsOf(entry, diameterCm), 12);
-    return answer({
-      headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
-      read,
-      table: growthTable(entry, diameterCm),
-      facts: [...beside, ...factsOf([growthLine(entry), sizeLine(entry), uptakeLine(entry)])],
-      working: [
-        `width rests on: ${basis}`,
-        ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`]),
-      ],
-      cautions: [
-        'Ranges, not promises: light, food, alkalinity and room decide, and new pieces often stand still for weeks (common practice).',
-        ...(heads === undefined
-          ? []
-          : [
-              'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and fit each other for a year at most: read them apart.',
-            ]),
-      ],
-      sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
-      next: [
-        {
-          label: `About ${entry.names.common[0]}`,
-          command: 'coral about',
-          input: { coral: tellingName(entry) },
-        },
-      ],
-    });
+  run: (input): Answer => growthAnswer(kindAsked(input)),
+  own: {
+    when: (_, { hasTank }) => hasTank,
+    run: (input, context): Answer => growthAnswer(ownAsked(input, context) ?? kindAsked(input)),
   },
 });
+
+function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer {
+  const { basis } = diameterAfter(entry, diameterCm, 12);
+  const heads = headsAfter(entry, headsOf(entry, diameterCm), 12);
+  return answer({
+    headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
+    read,
+    table: growthTable(entry, diameterCm),
+    facts: [...beside, ...factsOf([growthLine(entry), sizeLine(entry), uptakeLine(entry)])],
+    working: [`width rests on: ${basis}`, ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`])],
+    cautions: [
+      'Ranges, not promises: light, food, alkalinity and room decide, and new pieces often stand still for weeks (common practice).',
+      ...(heads === undefined
+        ? []
+        : [
+            'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and fit each other for a year at most: read them apart.',
+          ]),
+    ],
+    sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
+    next: [
+      {
+        label: `About ${entry.names.common[0]}`,
+        command: 'coral about',
+        input: { coral: tellingName(entry) },
+      },
+    ],
+  });
+}
+
+interface GrowthInput {
+  readonly coral: string;
+  readonly size?: string | undefined;
+}
 
 interface Colony {
   readonly entry: CoralEntry;
@@ -67,22 +74,26 @@ interface Colony {
   readonly beside: readonly Fact[];
 }
 
-function askedColony(input: { coral: string; size?: string | undefined }, context: Context): Colony {
+/** One of the asker's own, as it stands. */
+function ownAsked(input: GrowthInput, context: OwnContext): Colony | undefined {
   const own = askedOwn(context, input.coral);
-  if (own !== undefined) {
-    const { keep, tank, placing } = own;
-    const scene = sceneOf(keep, tank, context.nowMs);
-    const now = coralIn(scene, placing.id);
-    const width = input.size === undefined ? undefined : askedWidth(input.size, now.entry);
-    const coral = { ...now, diameterCm: width?.diameterCm ?? now.diameterCm };
-    return {
-      entry: coral.entry,
-      name: coral.label,
-      diameterCm: coral.diameterCm,
-      read: [`coral ${placing.id} of ${tank.name}`, ...(width === undefined ? [] : [width.read])],
-      beside: neighbourFacts(scene, coral),
-    };
-  }
+  if (own === undefined) return undefined;
+  const { keep, tank, placing } = own;
+  const scene = sceneOf(keep, tank, context.nowMs);
+  const now = coralIn(scene, placing.id);
+  const width = input.size === undefined ? undefined : askedWidth(input.size, now.entry);
+  const coral = { ...now, diameterCm: width?.diameterCm ?? now.diameterCm };
+  return {
+    entry: coral.entry,
+    name: coral.label,
+    diameterCm: coral.diameterCm,
+    read: [`coral ${placing.id} of ${tank.name}`, ...(width === undefined ? [] : [width.read])],
+    beside: neighbourFacts(scene, coral),
+  };
+}
+
+/** A kind, with the size it is said to have. */
+function kindAsked(input: GrowthInput): Colony {
   const { entry, read } = askedKind(input.coral);
   if (input.size === undefined) {
     throw new Problem('How big is it now?', {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { check } from '../../core/corals/check.ts';
 import { roughWords } from '../../core/corals/spot-words.ts';
 import { cm } from '../../core/corals/say.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_CORALS } from '../placed.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -18,7 +18,7 @@ export const listCoralsCommand = defineCommand({
   example: '/coral list',
   private: true,
   options: z.strictObject({ tank: tankOption() }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const corals = keep.corals(tank.id);

@@ -21,7 +21,7 @@ export const mapCoralsCommand = defineCommand({
   example: '/coral map',
   private: true,
   options: z.strictObject({ tank: tankOption() }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     return mapAnswer(sceneOf(keep, tank, context.nowMs), tank.name, tankInput(keep, tank));

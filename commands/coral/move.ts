@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { coralById } from '../../core/corals/coral-list.ts';
 import { readSpot } from '../../core/corals/spot.ts';
 import { Problem } from '../../core/problem.ts';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -23,7 +24,7 @@ export const moveCoralCommand = defineCommand({
     size: widthOption().optional(),
     tank: tankOption(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const { id, ...before } = askedPlaced(keep, tank, input.coral);

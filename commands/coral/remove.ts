@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { askedPlaced, numbered, placedOption } from './asked-placed.ts';
@@ -17,7 +17,7 @@ export const removeCoralCommand = defineCommand({
     tank: tankOption(),
     sure: z.enum(['yes']).describe('yes removes it at once').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const placing = askedPlaced(keep, tank, input.coral);

@@ -9,11 +9,11 @@ import { cm } from '../../core/corals/say.ts';
 import { nearMisses, suited } from '../../core/corals/suited.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
 import { coralsIn } from '../../core/words/corals.ts';
-import { answer, type Fact, type NextAction } from '../answer.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { tellingName } from './asked-kind.ts';
-import { askedWanted, type AskedWanted } from './asked-wanted.ts';
+import { askedWanted, type AskedWanted, type WantedInput } from './asked-wanted.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
 import { tankOption } from './tank-input.ts';
 
@@ -41,32 +41,37 @@ export const suitedCommand = defineCommand({
     wish: textOption('Corals you wish for: "torch, acan, goniopora"').optional(),
     tank: tankOption(),
   }),
-  run: (input, context) => {
-    const asked = askedWanted(input, context);
-    const fitting = suited(asked.wanted);
-    const told = fitting.slice(0, MOST_TOLD);
-    const wished = wishes(input.wish, asked.wanted);
-    const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
-    const shown = [...wished, ...told, ...unfit].map(({ entry }) => entry);
-    return answer({
-      headline: `${wishWords(wished)}${headline(fitting, asked)}`,
-      read: [...asked.read, ...unread(input.wish), 'tried as a small tank-grown piece, new today'],
-      facts: [
-        ...wished.map(suitsFact),
-        ...told.filter(({ entry }) => !wished.some((one) => one.entry === entry)).map(suitsFact),
-        ...moreFact(fitting.slice(MOST_TOLD)),
-        ...unfit.map(suitsFact),
-      ],
-      steps: [
-        'Take one or two, and leave them weeks before the next; place each with /coral add, which checks its spot.',
-        'Ask for tank-grown pieces: they settle more easily and leave the reef alone (common practice).',
-      ],
-      cautions: [...hazardCautions(hazardLines(told.map(({ entry }) => entry))), HONEST, ...asked.cautions],
-      sources: sourceCodes(...shown.flatMap(basesOf)),
-      next: nextOf([...wished.filter(fits), ...told], input.at),
-    });
+  run: (input, context): Answer => suitedAnswer(input, askedWanted(input, { ...context, keep: undefined })),
+  own: {
+    when: ({ tank }, { hasTank }) => hasTank || tank !== undefined,
+    run: (input, context): Answer => suitedAnswer(input, askedWanted(input, context)),
   },
 });
+
+function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked: AskedWanted): Answer {
+  const fitting = suited(asked.wanted);
+  const told = fitting.slice(0, MOST_TOLD);
+  const wished = wishes(input.wish, asked.wanted);
+  const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
+  const shown = [...wished, ...told, ...unfit].map(({ entry }) => entry);
+  return answer({
+    headline: `${wishWords(wished)}${headline(fitting, asked)}`,
+    read: [...asked.read, ...unread(input.wish), 'tried as a small tank-grown piece, new today'],
+    facts: [
+      ...wished.map(suitsFact),
+      ...told.filter(({ entry }) => !wished.some((one) => one.entry === entry)).map(suitsFact),
+      ...moreFact(fitting.slice(MOST_TOLD)),
+      ...unfit.map(suitsFact),
+    ],
+    steps: [
+      'Take one or two, and leave them weeks before the next; place each with /coral add, which checks its spot.',
+      'Ask for tank-grown pieces: they settle more easily and leave the reef alone (common practice).',
+    ],
+    cautions: [...hazardCautions(hazardLines(told.map(({ entry }) => entry))), HONEST, ...asked.cautions],
+    sources: sourceCodes(...shown.flatMap(basesOf)),
+    next: nextOf([...wished.filter(fits), ...told], input.at),
+  });
+}
 
 const HONEST =
   'Fits means that nothing here speaks against it, not that it will live: water, care and the piece itself decide. Demanding ones are left out for less experience on purpose (project rule).';

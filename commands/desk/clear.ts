@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quietSettings, type DeskSettings } from '../server.ts';
 import { managedServer } from './managing.ts';
@@ -21,7 +22,7 @@ export const clearCommand = defineCommand({
   options: z.strictObject({
     what: z.enum(Object.keys(parts) as [keyof typeof parts]).describe('Which setting'),
   }),
-  run: ({ what }, context) => {
+  run: ({ what }, context): Answer => {
     const server = managedServer(context);
     server.change({ ...server.settings(), ...parts[what] });
     return settingsAnswer(server, 'Taken back.');

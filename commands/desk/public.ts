@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption } from '../options.ts';
 import { managedServer } from './managing.ts';
@@ -21,7 +22,7 @@ export const publicCommand = defineCommand({
     ).optional(),
     remove: idOption('channel', 'A channel to take off the list').optional(),
   }),
-  run: ({ add, remove }, context) => {
+  run: ({ add, remove }, context): Answer => {
     const server = managedServer(context);
     const settings = server.settings();
     const before = settings.publicChannelIds;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption } from '../options.ts';
 import type { DeskSettings, Server } from '../server.ts';
@@ -25,7 +26,7 @@ export const setCommand = defineCommand({
   private: true,
   managers: true,
   options,
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const server = managedServer(context);
     const given = Object.values(input).filter((value) => value !== undefined);
     if (given.length === 0) {

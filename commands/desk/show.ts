@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { managedServer } from './managing.ts';
 import { settingsAnswer } from './settings-answer.ts';
@@ -10,5 +11,6 @@ export const showCommand = defineCommand({
   private: true,
   managers: true,
   options: z.strictObject({}),
-  run: (_, context) => settingsAnswer(managedServer(context), 'These are the settings of this server.'),
+  run: (_, context): Answer =>
+    settingsAnswer(managedServer(context), 'These are the settings of this server.'),
 });

@@ -22,8 +22,6 @@ export interface AskedDose {
   readonly water: AskedWater;
   readonly purity: ReturnType<typeof askedPurity>;
   readonly pace: AskedPace;
-  /** Whether a member asks, who can be reminded. */
-  readonly remindable?: boolean;
 }
 
 /** The grams, the days and the rest; where the form is open, the mass that is safe for every form. */
@@ -74,9 +72,7 @@ export function amountAnswer(asked: AskedDose): Answer {
         command: 'dose effect',
         input: effectInput(form, portionG, asked),
       },
-      ...(asked.remindable === true && split.days > 1 && water.given
-        ? [eachDay(saltName(compound, form), portionG, split.days)]
-        : []),
+      ...(split.days > 1 && water.given ? [eachDay(saltName(compound, form), portionG, split.days)] : []),
     ],
   });
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { amountAnswer } from './amount-answer.ts';
@@ -26,7 +27,7 @@ export const amountCommand = defineCommand({
     purity: quantityOption('share', 'Pure salt in the powder, e.g. 98 %; pure if left out').optional(),
     pace: textOption('Most a day if slower than usual, e.g. 0.5 dKH, or "gentle"').optional(),
   }),
-  run: (input, { keep }) => {
+  run: (input): Answer => {
     const id = askedParameter(input.of);
     const change = askedChange(id, input.now, input.goal);
     if (change.now !== undefined && !believable(id, change.now))
@@ -42,7 +43,6 @@ export const amountCommand = defineCommand({
       water: askedWater(input.volume),
       purity: askedPurity(input.purity),
       pace,
-      remindable: keep !== undefined,
     });
   },
 });

@@ -4,7 +4,7 @@ import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { riseFrom, supplyPerG } from '../../core/dosing/dose.ts';
 import { fixed, mass, significant, volume } from '../../core/quantity/format.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { type AskedAmount, askedAmount } from './asked-amount.ts';
@@ -24,7 +24,7 @@ export const effectCommand = defineCommand({
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
     strength: textOption('Of a solution: grams of powder per litre, e.g. 80 g/L').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const compound = askedCompound(input.with);
     const [first] = compound.forms;
     const id = input.of === undefined ? dosedFor(first) : askedParameter(input.of);

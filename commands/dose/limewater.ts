@@ -24,7 +24,8 @@ export const limewaterCommand = defineCommand({
     // The vessel stands in the room, so the tank's own temperature says nothing of it.
     temperature: quantityOption('temperature', 'Of the limewater; 25 °C if left out').optional(),
   }),
-  run: (input) => {
+  fills: ({ goal }) => goal !== undefined, // without a use to cover it is a batch in a vessel
+  run: (input): Answer => {
     const litres = readQuantity('volume', input.amount, { field: 'amount' });
     const warm =
       input.temperature === undefined

@@ -7,7 +7,7 @@ import { Problem } from '../../core/problem.ts';
 import { mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, askedParameter, askedPurity, shown } from './asked.ts';
@@ -27,7 +27,7 @@ export const solutionCommand = defineCommand({
     now: textOption('What it reads now, e.g. 7.9 dKH').optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const { forms, label, read } = askedCompound(input.with);
     const [compound] = forms;
     if (forms.length > 1) {

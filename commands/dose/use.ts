@@ -8,7 +8,7 @@ import type { UseChange } from '../../core/trend/change.ts';
 import { isPlausible } from '../../core/water/assess.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
-import { defineCommand, type Context } from '../command.ts';
+import { defineCommand, type Context, type OwnContext } from '../command.ts';
 import { loggedUse } from '../log/logged-use.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -35,19 +35,28 @@ export const useCommand = defineCommand({
     with: textOption('The salt that was added', { suggest: 'compound' }).optional(),
     volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const id = askedParameter(input.of);
     const { before, now } = input;
     if (before !== undefined && now !== undefined) return fromTyped(id, { ...input, before, now }, context);
-    if (before !== undefined || now !== undefined || context.keep === undefined) {
-      throw new Problem('Two readings are needed.', {
-        field: before === undefined ? 'before' : 'now',
-        hint: 'Say before:9.3 now:7.5 over:2 days; or leave both out to take them from the log of your tank.',
-      });
-    }
-    return fromLog(id, input, context);
+    throw readingsNeeded(before === undefined ? 'before' : 'now');
+  },
+  own: {
+    when: ({ before, now }) => before === undefined && now === undefined,
+    run: (input, context): Answer => {
+      const id = askedParameter(input.of);
+      if (context.keep === undefined) throw readingsNeeded('before');
+      return fromLog(id, input, context);
+    },
   },
 });
+
+function readingsNeeded(field: 'before' | 'now'): Problem {
+  return new Problem('Two readings are needed.', {
+    field,
+    hint: 'Say before:9.3 now:7.5 over:2 days; or leave both out to take them from the log of your tank.',
+  });
+}
 
 interface UseInput {
   readonly over?: string | undefined;
@@ -95,7 +104,7 @@ function fromTyped(id: ParameterId, input: TypedInput, { nowMs }: Context): Answ
  * The volume is filled in from the tank the log belongs to. Another one beside the log would be a contradiction, and
  * the answer is for the asker alone only where the tank filled something in.
  */
-function fromLog(id: ParameterId, input: UseInput, context: Context): Answer {
+function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer {
   const keep = keepOf(context);
   const tank = askedTank(keep);
   const filled = `${tank.netVolumeL} L`;

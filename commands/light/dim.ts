@@ -4,7 +4,7 @@ import { rampPlan, USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
 import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 import { bandFact, par, readPar, TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from './words.ts';
@@ -20,7 +20,7 @@ export const dimCommand = defineCommand({
     at: quantityOption('share', 'The lamp setting it was measured at, e.g. 50 %'),
     goal: quantityOption('light', 'PAR you want at the same spot'),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const reading = readPar(input.reading, 'reading');
     const at = readQuantity('share', input.at, { field: 'at' });
     const goal = readPar(input.goal, 'goal');

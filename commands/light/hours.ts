@@ -38,7 +38,7 @@ export const hoursCommand = defineCommand({
     goal: quantityOption('hours', 'Hours of full light you want; I work out the peak').optional(),
     peak: quantityOption('light', 'The peak you want; I work out the hours').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const reading = readPar(input.reading, 'reading');
     const [hours, ramp, goal] = (['hours', 'ramp', 'goal'] as const).map((field) => {
       const text = input[field];

@@ -3,7 +3,7 @@ import { anyLampLuxPerPpfd, lamp, lampIds, type LampId } from '../../core/light/
 import { ppfdSpan, type Span } from '../../core/light/lux.ts';
 import { fixed, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 
@@ -18,7 +18,7 @@ export const luxCommand = defineCommand({
       .optional()
       .describe('What shines: blue-white = blue, up to half white; blue = blue only; led = mix unknown'),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const reading = readQuantity('illuminance', input.reading, { field: 'reading' });
     const known = input.lamp === undefined ? undefined : lamp(input.lamp);
     const factors = known?.luxPerPpfd ?? anyLampLuxPerPpfd;

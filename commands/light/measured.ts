@@ -28,7 +28,7 @@ export const measuredCommand = defineCommand({
     remove: textOption('The number of a reading to take out', { max: 20 }).optional(),
     tank: tankOption(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const again = tankInput(keep, tank);

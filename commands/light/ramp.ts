@@ -30,7 +30,7 @@ export const rampCommand = defineCommand({
     goal: quantityOption('light', 'The light you want, in the same unit'),
     pace: quantityOption('share', `Most to raise in a week; ${USUAL_RAISE_PERCENT} % is usual`).optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const levels = readLevels(input.now, input.goal);
     const pace = input.pace === undefined ? undefined : readQuantity('share', input.pace, { field: 'pace' });
     const pacePercent = pace?.value ?? USUAL_RAISE_PERCENT;

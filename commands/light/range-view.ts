@@ -7,7 +7,7 @@ import type { Origin, Placed, Scene } from '../../core/corals/scene.ts';
 import { readSpot, type ReadSpot } from '../../core/corals/spot.ts';
 import { Problem } from '../../core/problem.ts';
 import type { Answer, Fact } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import { sceneOf } from '../coral/scene-of.ts';
 import { guessedCautions, spotSaid } from '../coral/spot-said.ts';
 import { keepOf } from '../tank/asked-tank.ts';
@@ -26,7 +26,7 @@ export interface View extends ReadSpot {
 }
 
 /** A spot of the tank in use, with what its light readings say of it. */
-export function tankView(at: string, context: Context): View {
+export function tankView(at: string, context: OwnContext): View {
   const keep = keepOf(context);
   const tank = keep.tankInUse();
   if (tank === undefined) {

@@ -3,13 +3,13 @@ import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { lightFor, type CoralLight, type LightSigns } from '../../core/corals/light-need.ts';
 import { origins, type Origin } from '../../core/corals/scene.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedKind, tellingName } from '../coral/asked-kind.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { measuredPart } from './range-measured.ts';
 import { readSetting, unmeasuredPart } from './range-unmeasured.ts';
-import { hereFact, readingView, tankView } from './range-view.ts';
+import { hereFact, readingView, tankView, type View } from './range-view.ts';
 import { readPar, TOO_MUCH_IS_COMMONER } from './words.ts';
 
 export const rangeCommand = defineCommand({
@@ -27,66 +27,80 @@ export const rangeCommand = defineCommand({
       .optional(),
     at: textOption('A spot in your tank, for its light readings: "left, back, low"').optional(),
   }),
-  run: (input, context) => {
-    const { entry, read } = askedKind(input.coral);
-    const origin = input.origin ?? 'unknown';
-    const need = lightFor(entry, origin);
-    const reading = input.reading === undefined ? undefined : readPar(input.reading, 'reading');
-    const place = input.at === undefined ? undefined : tankView(input.at, context);
-    const view = reading === undefined ? place : readingView(reading.value);
-    const setting = input.setting === undefined ? undefined : readSetting(input.setting);
-    const part =
-      view?.here === undefined
-        ? unmeasuredPart(entry, need, setting, input.lamp)
-        : measuredPart({ entry, origin, need, view, here: view.here, settingPercent: setting });
-    const coral = tellingName(entry);
-    return answer({
-      ...part,
-      read: [
-        ...read,
-        ...(entry.photosynthetic ? [originRead(input.origin)] : []),
-        ...(place?.read ?? []),
-        ...part.read,
-        ...(reading?.notes ?? []),
-      ],
-      facts: [
-        ...needFacts(entry, need),
-        ...(place === undefined ? [] : [hereFact(place)]),
-        ...part.facts,
-        ...signFacts(need),
-      ],
-      cautions: [
-        ...(entry.photosynthetic ? [TOO_MUCH_IS_COMMONER] : []),
-        ...part.cautions,
-        ...(place?.cautions ?? []),
-      ],
-      sources: sourceCodes(entry.light.basis, [{ kind: 'practice' }]),
-      next: [
-        ...(view?.here === undefined
-          ? [
-              {
-                label: 'With a PAR reading',
-                command: 'light range',
-                input: { coral, ...(input.origin === undefined ? {} : { origin: input.origin }) },
-                ask: ['reading', 'setting'],
-              },
-            ]
-          : []),
-        ...(input.at === undefined || place?.here !== undefined
-          ? []
-          : [
-              {
-                label: 'Enter a reading for that spot',
-                command: 'light measured',
-                input: { at: input.at },
-                ask: ['par'],
-              },
-            ]),
-        { label: `About ${entry.names.common[0]}`, command: 'coral about', input: { coral } },
-      ],
-    });
+  run: (input): Answer => rangeAnswer(input, undefined),
+  own: {
+    when: ({ at }) => at !== undefined,
+    run: ({ at, ...input }, context): Answer =>
+      rangeAnswer(input, at === undefined ? undefined : { at, ...tankView(at, context) }),
   },
 });
+
+interface RangeInput {
+  readonly coral: string;
+  readonly origin?: Origin | undefined;
+  readonly reading?: string | undefined;
+  readonly setting?: string | undefined;
+  readonly lamp?: 'small' | 'very strong' | undefined;
+}
+
+function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) | undefined): Answer {
+  const { entry, read } = askedKind(input.coral);
+  const origin = input.origin ?? 'unknown';
+  const need = lightFor(entry, origin);
+  const reading = input.reading === undefined ? undefined : readPar(input.reading, 'reading');
+  const view = reading === undefined ? place : readingView(reading.value);
+  const setting = input.setting === undefined ? undefined : readSetting(input.setting);
+  const part =
+    view?.here === undefined
+      ? unmeasuredPart(entry, need, setting, input.lamp)
+      : measuredPart({ entry, origin, need, view, here: view.here, settingPercent: setting });
+  const coral = tellingName(entry);
+  return answer({
+    ...part,
+    read: [
+      ...read,
+      ...(entry.photosynthetic ? [originRead(input.origin)] : []),
+      ...(place?.read ?? []),
+      ...part.read,
+      ...(reading?.notes ?? []),
+    ],
+    facts: [
+      ...needFacts(entry, need),
+      ...(place === undefined ? [] : [hereFact(place)]),
+      ...part.facts,
+      ...signFacts(need),
+    ],
+    cautions: [
+      ...(entry.photosynthetic ? [TOO_MUCH_IS_COMMONER] : []),
+      ...part.cautions,
+      ...(place?.cautions ?? []),
+    ],
+    sources: sourceCodes(entry.light.basis, [{ kind: 'practice' }]),
+    next: [
+      ...(view?.here === undefined
+        ? [
+            {
+              label: 'With a PAR reading',
+              command: 'light range',
+              input: { coral, ...(input.origin === undefined ? {} : { origin: input.origin }) },
+              ask: ['reading', 'setting'],
+            },
+          ]
+        : []),
+      ...(place === undefined || place.here !== undefined
+        ? []
+        : [
+            {
+              label: 'Enter a reading for that spot',
+              command: 'light measured',
+              input: { at: place.at },
+              ask: ['par'],
+            },
+          ]),
+      { label: `About ${entry.names.common[0]}`, command: 'coral about', input: { coral } },
+    ],
+  });
+}
 
 function originRead(origin: Origin | undefined): string {
   return origin === undefined ? 'where it grew is not said, so it begins a little lower' : `grown: ${origin}`;

@@ -7,7 +7,7 @@ import { readLine, type Line } from '../../core/words/line.ts';
 import { readWhen } from '../../core/words/when.ts';
 import { answer, type Answer } from '../answer.ts';
 import { stepFor } from '../checkup/advice.ts';
-import { defineCommand, type Context } from '../command.ts';
+import { defineCommand, type OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -32,7 +32,7 @@ export const addCommand = defineCommand({
     note: textOption('Anything to remember with it').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const here = inZone(context, tank);
@@ -60,7 +60,7 @@ function logged(
   line: Line,
   changes: readonly Changed[],
   { atMs, notes }: { readonly atMs: number; readonly notes: readonly string[] },
-  context: Context,
+  context: OwnContext,
 ): Answer {
   const judged = judge(line.values, rangesOf(tank));
   const acting = judged.filter(isOff);

@@ -6,7 +6,7 @@ import { mass, significant, volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, parameterIds, type ParameterId } from '../../core/water/parameter.ts';
 import { readWhen } from '../../core/words/when.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedAmount } from '../dose/asked-amount.ts';
 import { askedCompound, askedParameter, askedPurity, inOwnUnit } from '../dose/asked.ts';
@@ -31,7 +31,7 @@ export const logDoseCommand = defineCommand({
     strength: textOption('Of a solution: grams of powder per litre, e.g. 80 g/L').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const here = inZone(context, tank);

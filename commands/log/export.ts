@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { COLUMNS, MOST_ROWS, writeRows } from '../../core/log/rows.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -13,7 +13,7 @@ export const exportCommand = defineCommand({
   options: z.strictObject({
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const readings = keep.readings(tank.id, {});

@@ -4,7 +4,7 @@ import { COLUMNS, MOST_ROWS, readRows, type BadLine, type ReadRow } from '../../
 import { printed } from '../../core/log/value.ts';
 import { Problem } from '../../core/problem.ts';
 import { loggable } from '../../core/water/loggable.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import type { Keep, NewEntry, Tank } from '../keep.ts';
 import { fileOption, textOption } from '../options.ts';
@@ -25,7 +25,7 @@ export const importCommand = defineCommand({
     file: fileOption(`CSV with the head ${COLUMNS.join(',')}; at most ${MOST_ROWS} readings`),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const here = inZone(context, tank);

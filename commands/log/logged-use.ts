@@ -5,7 +5,7 @@ import { printed } from '../../core/log/value.ts';
 import { significant } from '../../core/quantity/format.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { alertFor } from './alerts.ts';
 import { inZone } from '../zone.ts';
@@ -33,7 +33,7 @@ export interface LoggedUse {
  *
  * @throws Problem where the log has no two readings half a day or more apart.
  */
-export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: Context): LoggedUse {
+export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: OwnContext): LoggedUse {
   const { resolution, label } = loggable(id);
   const here = inZone(context, tank);
   const range = { fromMs: context.nowMs - HISTORY_DAYS * DAY_MS, toMs: context.nowMs };

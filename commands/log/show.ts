@@ -4,7 +4,7 @@ import { mass, significant } from '../../core/quantity/format.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
-import { defineCommand, type Context } from '../command.ts';
+import { defineCommand, type OwnContext } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -25,7 +25,7 @@ export const showCommand = defineCommand({
     most: z.number().int().min(1).max(MOST).describe('How many lines; 20 if left out').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const id = input.of === undefined ? undefined : askedLoggable(input.of);
@@ -38,7 +38,13 @@ interface LineOfLog {
   readonly cells: readonly [what: string, value: string, note: string];
 }
 
-function shown(keep: Keep, tank: Tank, id: LoggableId | undefined, most: number, context: Context): Answer {
+function shown(
+  keep: Keep,
+  tank: Tank,
+  id: LoggableId | undefined,
+  most: number,
+  context: OwnContext,
+): Answer {
   const readings = keep.readings(tank.id, { parameter: id, most });
   const additions = keep.additions(tank.id, {}).filter((one) => id === undefined || one.parameter === id);
   const lines = [...readings.map((one) => ofReading(one, tank)), ...additions.slice(-most).map(ofAddition)]

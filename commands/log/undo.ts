@@ -4,7 +4,7 @@ import { mass, significant } from '../../core/quantity/format.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
-import { defineCommand, type Context } from '../command.ts';
+import { defineCommand, type OwnContext } from '../command.ts';
 import type { Addition, Keep, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -20,7 +20,7 @@ export const undoCommand = defineCommand({
     of: z.enum(['readings', 'dose']).describe('The last readings (if left out) or the last dose').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const here = inZone(context, tank);
@@ -28,7 +28,7 @@ export const undoCommand = defineCommand({
   },
 });
 
-function undoReadings(keep: Keep, tank: Tank, context: Context): Answer {
+function undoReadings(keep: Keep, tank: Tank, context: OwnContext): Answer {
   const last = keep.lastEntry(tank.id);
   if (last === undefined || !keep.removeEntry(tank.id, last.id)) return nothing(tank, 'readings');
   const values = last.values.map(
@@ -39,7 +39,7 @@ function undoReadings(keep: Keep, tank: Tank, context: Context): Answer {
 }
 
 /** A compound that raises several parameters was logged as one addition for each of them. */
-function undoDose(keep: Keep, tank: Tank, context: Context): Answer {
+function undoDose(keep: Keep, tank: Tank, context: OwnContext): Answer {
   const newestFirst = [...keep.additions(tank.id, {})].sort((a, b) => b.id - a.id);
   const [last] = newestFirst;
   if (last === undefined) return nothing(tank, 'dose');
@@ -71,7 +71,7 @@ function isOfOneDose(one: Addition, last: Addition, index: number): boolean {
   );
 }
 
-function taken(what: string, tank: Tank, context: Context): Answer {
+function taken(what: string, tank: Tank, context: OwnContext): Answer {
   return answer({
     headline: `Taken back from the log of ${tank.name}: ${what}.`,
     read: [zoneLine(context)],

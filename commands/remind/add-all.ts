@@ -1,5 +1,5 @@
 import { answer, type Answer } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Plan } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { firstTimes } from './first-times.ts';
@@ -7,7 +7,7 @@ import { makeRoom, sameAs, startedOr } from './set.ts';
 import { named, ruleWords } from './times.ts';
 
 /** Sets several, all or none; those that are set already stay as they are. */
-export function addAll(plans: readonly Plan[], context: Context, read: readonly string[]): Answer {
+export function addAll(plans: readonly Plan[], context: OwnContext, read: readonly string[]): Answer {
   const keep = keepOf(context);
   const { nowMs } = context;
   const before = keep.reminders();

@@ -3,7 +3,7 @@ import { calendarText, type CalendarEntry } from '../../core/schedule/ical.ts';
 import { nextAfter } from '../../core/schedule/repeat.ts';
 import { localTime } from '../../core/words/when.ts';
 import { Problem } from '../../core/problem.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import type { Keep } from '../keep.ts';
 import type { Reminder } from '../reminder.ts';
@@ -18,7 +18,7 @@ export const calendarCommand = defineCommand({
   example: '/remind calendar',
   private: true,
   options: z.strictObject({}),
-  run: (_, context) => {
+  run: (_, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const all = keep.reminders();

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { nextAfter } from '../../core/schedule/repeat.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { MOST_REMINDER_LETTERS, type Plan, type Reminder } from '../reminder.ts';
@@ -27,7 +27,7 @@ export const changeCommand = defineCommand({
     text: textOption('What it shall say', { max: MOST_REMINDER_LETTERS }).optional(),
     ...placeOptions,
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const reminder = ownReminder(keep, input.reminder);

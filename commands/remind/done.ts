@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { sayInstant } from '../../core/schedule/say.ts';
 import { readWhen } from '../../core/words/when.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { keepOf } from '../tank/asked-tank.ts';
@@ -19,7 +19,7 @@ export const doneCommand = defineCommand({
     due: dueOption,
     at: textOption('When, if not now: 2 hours ago, yesterday 7pm').optional(),
   }),
-  run: (input, { nowMs, ...context }) => {
+  run: (input, { nowMs, ...context }): Answer => {
     const keep = keepOf({ nowMs, ...context });
     const { reminder, mine } = askedReminder(keep, input.reminder);
     const { zone, text } = reminder;

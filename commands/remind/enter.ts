@@ -26,7 +26,7 @@ export const enterCommand = defineCommand({
     readings: textOption('What you tested, e.g. 8.1, or alk 8.1 ca 420 mg 1350', { max: MAX_LINE }),
     due: dueOption,
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const reminder = ownReminder(keep, input.reminder);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { readMoment } from '../../core/words/moment.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -25,7 +25,7 @@ export const handOverCommand = defineCommand({
     tank: textOption('Only one of your tanks', { suggest: 'tank' }).optional(),
     zone: zoneOption(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const tank = input.tank === undefined ? undefined : askedTank(keep, input.tank);

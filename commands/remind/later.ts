@@ -3,7 +3,7 @@ import { Problem } from '../../core/problem.ts';
 import { sayInstant } from '../../core/schedule/say.ts';
 import { readMoment } from '../../core/words/moment.ts';
 import { localTime } from '../../core/words/when.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Reminder } from '../reminder.ts';
@@ -30,7 +30,7 @@ export const laterCommand = defineCommand({
     until: textOption('When: in 1 hour, this evening, tomorrow 9am').optional(),
     due: dueOption,
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const { reminder } = askedReminder(keep, input.reminder);

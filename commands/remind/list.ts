@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { sayInstant } from '../../core/schedule/say.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import type { Keep } from '../keep.ts';
 import type { HandOver, Reminder } from '../reminder.ts';
@@ -15,7 +15,7 @@ export const listCommand = defineCommand({
   example: '/remind list',
   private: true,
   options: z.strictObject({}),
-  run: (_, context) => {
+  run: (_, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const all = [...keep.reminders()].sort((a, b) => (wakeOf(a) ?? Infinity) - (wakeOf(b) ?? Infinity));

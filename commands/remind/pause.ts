@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { readMoment } from '../../core/words/moment.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Pause, Reminder } from '../reminder.ts';
@@ -22,7 +22,7 @@ export const pauseCommand = defineCommand({
     from: textOption('From when, if not now: 10 jan, friday 18:00, in 2 days').optional(),
     until: textOption('Until when: 20 jan, sunday 9am, 2 weeks; until you resume it if left out').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const which = input.reminder === undefined ? keep.reminders() : [ownReminder(keep, input.reminder)];

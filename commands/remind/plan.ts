@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { testPlan, testRule, type TestHabit } from '../../core/care/test-plan.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { planKind } from '../checkup/plan.ts';
 import { defineCommand, type Context } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
@@ -32,7 +32,7 @@ export const planCommand = defineCommand({
     }).optional(),
     sure: z.enum(['yes']).describe('yes sets them').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = tankOf(context, input.tank);
     const { zone, read } = askedZone(context, input.zone, tank);

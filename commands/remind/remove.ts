@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
@@ -14,7 +14,7 @@ export const removeReminderCommand = defineCommand({
     reminder: reminderOption(),
     sure: z.enum(['yes']).describe('yes removes it at once').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const reminder = ownReminder(keep, input.reminder);
     const list = { label: 'My reminders', command: 'remind list', input: {} };

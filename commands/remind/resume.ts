@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import type { Reminder } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
@@ -18,7 +18,7 @@ export const resumeCommand = defineCommand({
   example: '/remind resume',
   private: true,
   options: z.strictObject({ reminder: reminderOption().optional() }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const which = input.reminder === undefined ? keep.reminders() : [ownReminder(keep, input.reminder)];

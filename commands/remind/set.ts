@@ -2,7 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import type { LoggableId } from '../../core/water/loggable.ts';
 import type { Repeat } from '../../core/words/repeat.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { MOST_REMINDERS, type Place, type Plan, type Progress, type Reminder } from '../reminder.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -23,7 +23,7 @@ export interface Wish {
 }
 
 /** The tank that was named, or else the one in use; a reminder needs none. @throws Problem for a name not theirs. */
-export function tankOf(context: Context, name: string | undefined): Tank | undefined {
+export function tankOf(context: OwnContext, name: string | undefined): Tank | undefined {
   const keep = keepOf(context);
   return name === undefined ? keep.tankInUse() : askedTank(keep, name);
 }
@@ -43,7 +43,7 @@ export function planOf({ text, parameters, tank, zone, repeat, times, place }: W
 }
 
 /** Sets one and reads it back. `read` is what was understood before. */
-export function setReminder(wish: Wish, context: Context, read: readonly string[]): Answer {
+export function setReminder(wish: Wish, context: OwnContext, read: readonly string[]): Answer {
   const keep = keepOf(context);
   const { nowMs } = context;
   const plan = planOf(wish);

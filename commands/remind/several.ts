@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { ruleText } from '../../core/schedule/say.ts';
 import { readRepeats } from '../../core/words/repeats.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
-import { defineCommand, type Context } from '../command.ts';
+import { defineCommand, type OwnContext } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Plan } from '../reminder.ts';
 import { askedZone, zoneOption } from '../zone.ts';
@@ -29,7 +29,7 @@ export const severalCommand = defineCommand({
     zone: zoneOption(),
     sure: z.enum(['yes']).describe('yes sets them').optional(),
   }),
-  run: (input, context) => severalAnswer(input, context),
+  run: (input, context): Answer => severalAnswer(input, context),
 });
 
 export interface SeveralInput {
@@ -40,7 +40,7 @@ export interface SeveralInput {
 }
 
 /** Each part read back; set after a yes. */
-export function severalAnswer(input: SeveralInput, context: Context): Answer {
+export function severalAnswer(input: SeveralInput, context: OwnContext): Answer {
   const { nowMs } = context;
   const tank = tankOf(context, input.tank);
   const { zone, read } = askedZone(context, input.zone, tank);

@@ -16,7 +16,7 @@ export const sitCommand = defineCommand({
     'hand-over': z.int().min(1).max(1_000_000_000).describe('Its number, from the message or /remind list'),
     answer: z.enum(['yes', 'no']).describe('yes accepts; no declines or ends it'),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const id = input['hand-over'];
     const found = keep.handOvers().find((one) => one.id === id);

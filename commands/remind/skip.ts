@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { sayInstant } from '../../core/schedule/say.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { askedReminder, reminderOption } from './asked-reminder.ts';
@@ -13,7 +13,7 @@ export const skipCommand = defineCommand({
   example: '/remind skip reminder:floss',
   private: true,
   options: z.strictObject({ reminder: reminderOption(), due: dueOption }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const { nowMs } = context;
     const { reminder } = askedReminder(keep, input.reminder);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { MOST_REMINDER_LETTERS } from '../reminder.ts';
@@ -25,7 +26,7 @@ export const taskCommand = defineCommand({
     ...placeOptions,
     times: z.int().min(1).max(366).describe('How many times in all, where it ends').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const tank = tankOf(context, input.tank);
     const text = askedText(input.text, 'text');
     const place = askedPlace(input, context);

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { findLoggable } from '../../core/log/value.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedLoggable } from '../log/asked-loggable.ts';
 import { textOption } from '../options.ts';
@@ -22,7 +23,7 @@ export const testCommand = defineCommand({
     zone: zoneOption(),
     ...placeOptions,
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const tank = tankOf(context, input.tank);
     const parameters = askedParameters(input.of);
     const place = askedPlace(input, context);

@@ -25,7 +25,7 @@ export const adjustCommand = defineCommand({
     pace: textOption('Most a day, e.g. 0.001 or 1 ppt').optional(),
     fresh: textOption('Salinity of the water you swap in; fresh water for lowering').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     if (input.now === undefined) {
       throw new Problem('What does the tank read now?', {
         field: 'now',

@@ -24,7 +24,7 @@ export const checkCommand = defineCommand({
       .meta({ description: 'Reference temperatures of the specific gravity; 25/25 if left out' })
       .optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const at =
       input.temperature === undefined
         ? undefined

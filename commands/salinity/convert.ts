@@ -29,7 +29,7 @@ export const convertSalinityCommand = defineCommand({
       .meta({ description: 'Reference temperatures of the specific gravity; 25/25 if left out' })
       .optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const at =
       input.temperature === undefined
         ? undefined

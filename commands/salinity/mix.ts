@@ -13,7 +13,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { densityKgM3 } from '../../core/water/seawater.ts';
-import { answer, type Fact } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { readWater, percent } from '../waterchange/pour.ts';
@@ -28,7 +28,7 @@ export const mixCommand = defineCommand({
     goal: textOption('Salinity you want; 35 ppt if left out').optional(),
     amount: textOption('Salt mix you meant to use, to check it: 4 kg or 15 cups').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const water = readWater(input.volume);
     const goal = readSalinity(input.goal ?? `${seawaterPpt} ppt`, { field: 'goal' });
     const s = inRange('goal', goal.practicalSalinity, mixRange.min, mixRange.max - 1, 'ppt');

@@ -1,10 +1,10 @@
 import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
 
 /** What the asker keeps. @throws Problem where the bot does not know whose it would be. */
-export function keepOf({ keep }: Context): Keep {
+export function keepOf({ keep }: OwnContext): Keep {
   if (keep !== undefined) return keep;
   throw new Problem('I can keep a tank only where I know who is asking.', {
     field: 'tank',

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { boxOf } from '../coral/scene-of.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_NAME_LETTERS, type Tank, type TankProfile } from '../keep.ts';
@@ -24,7 +24,7 @@ export const editCommand = defineCommand({
     name: textOption('A new name', { max: MOST_NAME_LETTERS }).optional(),
     ...profileOptions,
   }),
-  run: ({ tank: which, ...input }, context) => {
+  run: ({ tank: which, ...input }, context): Answer => {
     const keep = keepOf(context);
     const before = askedTank(keep, which);
     const given = Object.entries(input).filter(([, value]) => value !== undefined);

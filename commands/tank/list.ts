@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_TANKS } from '../keep.ts';
 import { keepOf } from './asked-tank.ts';
@@ -11,7 +11,7 @@ export const listCommand = defineCommand({
   example: '/tank list',
   private: true,
   options: z.strictObject({}),
-  run: (_input, context) => {
+  run: (_input, context): Answer => {
     const keep = keepOf(context);
     const tanks = keep.tanks();
     const inUse = keep.tankInUse();

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_NAME_LETTERS, MOST_TANKS, type TankProfile } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -22,7 +22,7 @@ export const newCommand = defineCommand({
     name: textOption('What you call it', { max: MOST_NAME_LETTERS }),
     ...profileOptions,
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const name = askedName(keep, input.name);
     const tanks = keep.tanks();

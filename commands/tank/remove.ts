@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
@@ -14,7 +14,7 @@ export const removeCommand = defineCommand({
     tank: textOption('Which of your tanks', { suggest: 'tank' }),
     sure: z.enum(['yes']).describe('yes removes it at once').optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     if (input.sure === undefined) {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
@@ -11,10 +11,11 @@ export const shareCommand = defineCommand({
   path: ['tank', 'share'],
   summary: 'Show everyone a card of your tank, without its readings',
   example: '/tank share',
+  sharing: true,
   options: z.strictObject({
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const tank = askedTank(keepOf(context), input.tank);
     const { name, kind, startedOn } = tank;
     return answer({

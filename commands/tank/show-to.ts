@@ -19,7 +19,7 @@ export const showToCommand = defineCommand({
     stop: z.enum(['yes']).describe('yes takes it back at once').optional(),
     tank: textOption('Which of your tanks', { suggest: 'tank' }).optional(),
   }),
-  run: ({ who, stop, tank: name }, context) => {
+  run: ({ who, stop, tank: name }, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, name);
     const zone = knownZone(context, tank) ?? 'UTC';

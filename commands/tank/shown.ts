@@ -22,7 +22,7 @@ export const shownCommand = defineCommand({
     by: idOption('member', 'Whose; left out, I list all').optional(),
     tank: textOption('Its name, if they show several').optional(),
   }),
-  run: ({ by, tank: name }, context) => {
+  run: ({ by, tank: name }, context): Answer => {
     const keep = keepOf(context);
     const all = keep.shownToMe();
     const zone = knownZone(context) ?? 'UTC';

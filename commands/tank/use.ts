@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
@@ -12,7 +12,7 @@ export const useTankCommand = defineCommand({
   example: '/tank use tank:Lagoon',
   private: true,
   options: z.strictObject({ tank: textOption('Which of your tanks', { suggest: 'tank' }) }),
-  run: (input, context) => {
+  run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     keep.useTank(tank.id);

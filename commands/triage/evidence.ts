@@ -1,5 +1,5 @@
 import type { Found } from '../../core/care/symptoms/rank.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import { coralEvidence } from './coral-evidence.ts';
 import { logEvidence, oldReadings } from './log-evidence.ts';
 
@@ -15,7 +15,7 @@ export interface Evidence {
 const NONE: Evidence = { found: [], read: [], hazards: [], hasCorals: false, hasTank: false };
 
 /** Signs in the log and among the corals of the tank in use; of one coral where `coral` names it. */
-export function evidenceOf(context: Context, coral?: string): Evidence {
+export function evidenceOf(context: OwnContext, coral?: string): Evidence {
   const tank = context.keep?.tankInUse();
   if (context.keep === undefined || tank === undefined) return NONE;
   const { keep, nowMs } = context;

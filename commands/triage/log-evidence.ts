@@ -3,7 +3,7 @@ import type { Found } from '../../core/care/symptoms/rank.ts';
 import { printed } from '../../core/log/value.ts';
 import { judge } from '../../core/water/assess.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
-import type { Context } from '../command.ts';
+import type { OwnContext } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { rangesOf } from '../log/ranges.ts';
 import { timeOf } from '../log/words.ts';
@@ -22,7 +22,7 @@ const SWINGS = [
 ] as const;
 
 /** Signs in the readings of the last days, in what moved within a week, and in the age of the tank. */
-export function logEvidence(keep: Keep, tank: Tank, context: Context): readonly Found[] {
+export function logEvidence(keep: Keep, tank: Tank, context: OwnContext): readonly Found[] {
   const { nowMs } = context;
   const latest = keep.latest(tank.id).filter(({ atMs }) => nowMs - atMs <= FRESH_DAYS * DAY_MS);
   const times = new Map(latest.map(({ parameter, atMs }) => [parameter, atMs]));

@@ -28,7 +28,7 @@ export const dripCommand = defineCommand({
     now: textOption('That reading now').optional(),
     fresh: textOption('Its level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const water = readWater(input.volume);
     if (input.amount !== undefined && input.share === undefined && input.volume === undefined) {
       throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });

@@ -25,7 +25,7 @@ export const goalCommand = defineCommand({
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
     rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; none if left out').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const levels = readLevels(input);
     const everyDays = readEvery(input.every);
     const rise = input.rise === undefined ? 0 : readRise(levels.id, input.rise, everyDays);

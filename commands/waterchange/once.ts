@@ -31,7 +31,7 @@ export const onceCommand = defineCommand({
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const levels = readLevels(input);
     if (input.amount !== undefined && input.share === undefined && input.volume === undefined) {
       throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });

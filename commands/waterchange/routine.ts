@@ -24,7 +24,7 @@ export const routineCommand = defineCommand({
     fresh: textOption('Level in the new salt water; 0 if left out').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
   }),
-  run: (input) => {
+  run: (input): Answer => {
     const id = builtUp(input.of);
     const everyDays = readEvery(input.every);
     const fresh = input.fresh === undefined ? 0 : readLevel(id, input.fresh, 'fresh');

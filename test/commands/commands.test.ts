@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../commands/answer.ts';
-import type { Command, Context } from '../../commands/command.ts';
+import type { Asking, Command } from '../../commands/command.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import { commands, findCommand } from '../../commands/index.ts';
 import { optionsOf } from '../../commands/options.ts';
@@ -63,15 +63,15 @@ const FILLED: Readonly<Record<string, string>> = {
 };
 
 /** A member with the tank and the readings that the examples speak of. */
-function member(): Context {
+function member(): Asking {
   const keep = openStore({ file: ':memory:', nowMs: () => NOW_MS }).keepFor('100000000000000001');
-  const context: Context = { ...managed().context, nowMs: NOW_MS, zone: 'UTC', keep };
+  const context: Asking = { ...managed().context, nowMs: NOW_MS, zone: 'UTC', keep };
   for (const line of SET_UP) exampleOf(findCommand(line.split(' ')), context);
   return context;
 }
 
 /** What a command answers to its own example. */
-function exampleOf(command: Command | undefined, context: Context): Answer {
+function exampleOf(command: Command | undefined, context: Asking): Answer {
   if (command === undefined) throw new Error('no such command');
   const line = readLine(command.example, commands);
   if (line.kind !== 'command') throw new Error(`not a command: ${command.example}`);

@@ -48,7 +48,7 @@ const convert = commandOf('salinity', 'convert');
 const limewater = commandOf('dose', 'limewater');
 
 function hidden(command: Command, input: Record<string, string>, { keep }: Member): boolean {
-  return withDefaults(command, input, keep).hidden;
+  return withDefaults(command, input, { nowMs: 0, keep }).hidden;
 }
 
 /** A member who logged 25.6 °C on 3 January 2026. */

@@ -20,7 +20,7 @@ describe.each(tankCommands.map((command) => ({ name: command.path.join(' '), com
       expect(command.private).toBe(name !== 'tank share');
       const [keep] = twoMembers();
       as(keep)('/tank new name:Lagoon volume:240 L');
-      expect(withDefaults(command, {}, keep).hidden).toBe(name !== 'tank share');
+      expect(withDefaults(command, {}, { nowMs: 0, keep }).hidden).toBe(name !== 'tank share');
     });
 
     it('answers its example once there is a tank, and asks for one before', () => {

@@ -145,11 +145,11 @@ describe('the tank in use', () => {
   it('fills in its water and last readings, for the asker alone', () => {
     const [{ keep, say }] = twoPersons();
     say('/log add readings:temp 31.5 C sg 1.026');
-    const { hidden } = withDefaults(urgentCommand, { what: 'overheating' }, keep);
+    const { hidden } = withDefaults(urgentCommand, { what: 'overheating' }, { nowMs: 0, keep });
     const given = say('/urgent what:overheating');
     expect(hidden).toBe(true);
     expect(given.read.join(' ')).toMatch(/net water of your tank Lagoon/);
     expect(textOf(given)).toMatch(/31\.5 to 28 °C in no less than 4 hours/);
-    expect(withDefaults(urgentCommand, { what: 'overheating' }, undefined).hidden).toBe(false);
+    expect(withDefaults(urgentCommand, { what: 'overheating' }, { nowMs: 0 }).hidden).toBe(false);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Command } from '../../commands/command.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { taskCommand } from '../../commands/remind/task.ts';
 import { doneCommand } from '../../commands/remind/done.ts';
@@ -7,7 +8,7 @@ import { readZone, zoneOf } from '../../commands/zone.ts';
 import { club } from './remind/person.ts';
 import { problemOf } from './text.ts';
 
-function option(command: typeof taskCommand, name: string) {
+function option(command: Command, name: string) {
   const found = optionsOf(command.options).find((one) => one.name === name);
   if (found === undefined) throw new Error(`no option ${name}`);
   return found;
@@ -70,6 +71,6 @@ describe('the zone that holds', () => {
     owner.keep.setZone('America/Chicago');
     expect(zoneOf(context)).toBe('America/Chicago');
     expect(zoneOf(context, owner.keep.tankInUse())).toBe('Asia/Tokyo');
-    expect(problemOf(() => zoneOf({ nowMs: 0 })).choices).toHaveLength(8);
+    expect(problemOf(() => zoneOf({ nowMs: 0, keep: undefined })).choices).toHaveLength(8);
   });
 });

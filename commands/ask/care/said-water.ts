@@ -4,12 +4,12 @@ import { readLogged } from '../../../core/log/value.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import { judgedAnswer } from '../../checkup/judged.ts';
-import type { Context } from '../../command.ts';
+import type { OwnContext } from '../../command.ts';
 import { readingIntent } from '../readings.ts';
 import { levelNow } from './alarm.ts';
 
 /** Readings said beside a symptom, judged; undefined where none were. */
-export function waterSaid(heard: Heard, context: Context): Answer | undefined {
+export function waterSaid(heard: Heard, context: OwnContext): Answer | undefined {
   if (heard.said.length === 0) return undefined;
   const judged = readingIntent(heard, context);
   const salinity = levelNow(heard, 'salinity');

@@ -1,6 +1,6 @@
 import { coralsIn } from '../../../core/words/corals.ts';
 import { call } from '../call.ts';
-import { isOpen, says, type Intent } from '../intent.ts';
+import { says, type Intent } from '../intent.ts';
 
 const ASKED = [
   ['coral map', ['(?:show|draw|make|see)(?: me)? (?:the |my |a )?(?:coral |tank |reef )?map', 'map of (?:my|the) (?:tank|reef|corals)']],
@@ -10,7 +10,7 @@ const ASKED = [
 
 /** "check my corals", "where are my corals", "show the map": for the asker alone. */
 export const mineIntent: Intent = (heard, context) => {
-  if (context.keep === undefined || isOpen(context) || coralsIn(heard.text).length > 0) return undefined;
+  if (context.keep === undefined || coralsIn(heard.text).length > 0) return undefined;
   const asked = ASKED.find(([, words]) => says(heard, ...words));
   return asked === undefined ? undefined : call(asked[0], {}, context);
 };

@@ -2,7 +2,7 @@ import { basisName } from '../../../core/corals/basis-words.ts';
 import { flowWords } from '../../../core/corals/rules/flow.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import { answer, type Answer } from '../../answer.ts';
-import type { Context } from '../../command.ts';
+import type { OwnContext } from '../../command.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says, type Intent } from '../intent.ts';
 import { readingIntent } from '../readings.ts';
@@ -55,7 +55,7 @@ export const shutIntent: Intent = (heard, context) => {
 };
 
 /** What the readings in the sentence say, where there are any. */
-function waterOf(heard: Heard, context: Context): Answer | undefined {
+function waterOf(heard: Heard, context: OwnContext): Answer | undefined {
   return heard.said.length === 0 ? undefined : readingIntent(heard, context);
 }
 

@@ -60,7 +60,8 @@ function inputs(command: Command) {
 function expected(command: Command, input: Record<string, unknown>): { answer: Answer; hidden: boolean } {
   const keep = beside.keepFor(userIds.keeper);
   const hidden =
-    withDefaults(command, input, keep).hidden || (command.path[0] === 'ask' && keep.tanks().length > 0);
+    withDefaults(command, input, { nowMs: 0, keep }).hidden ||
+    (command.path[0] === 'ask' && keep.tanks().length > 0);
   try {
     const found = runWithDefaults(command, input, { nowMs, keep });
     return { answer: found, hidden: hidden || found.file !== undefined };

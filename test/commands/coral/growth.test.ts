@@ -85,8 +85,8 @@ describe('one of my own', () => {
 
   it('stays with its owner', () => {
     expect(problemOf(() => bea.say('/coral growth coral:1')).message).toMatch(/do not know/);
-    expect(withDefaults(growthCommand, { coral: '1' }, ada.keep).hidden).toBe(true);
-    expect(withDefaults(growthCommand, { coral: 'torch' }, undefined).hidden).toBe(false);
+    expect(withDefaults(growthCommand, { coral: '1' }, { nowMs: 0, keep: ada.keep }).hidden).toBe(true);
+    expect(withDefaults(growthCommand, { coral: 'torch' }, { nowMs: 0 }).hidden).toBe(false);
   });
 });
 

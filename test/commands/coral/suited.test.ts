@@ -85,16 +85,16 @@ describe('in a tank', () => {
 
   it('keeps it from others', () => {
     expect(textOf(bea.say('/coral suited wish:hammer'))).not.toMatch(/Torch/);
-    expect(withDefaults(suitedCommand, {}, ada.keep).hidden).toBe(true);
-    expect(withDefaults(suitedCommand, {}, undefined).hidden).toBe(false);
+    expect(withDefaults(suitedCommand, {}, { nowMs: 0, keep: ada.keep }).hidden).toBe(true);
+    expect(withDefaults(suitedCommand, {}, { nowMs: 0 }).hidden).toBe(false);
   });
 });
 
 it('is hidden when a tank is named, in use or not', () => {
   const [ada] = twoPersons();
   const none = { ...ada.keep, tankInUse: () => undefined };
-  expect(withDefaults(suitedCommand, { tank: 'Lagoon' }, none).hidden).toBe(true);
-  expect(withDefaults(suitedCommand, {}, none).hidden).toBe(false);
+  expect(withDefaults(suitedCommand, { tank: 'Lagoon' }, { nowMs: 0, keep: none }).hidden).toBe(true);
+  expect(withDefaults(suitedCommand, {}, { nowMs: 0, keep: none }).hidden).toBe(false);
 });
 
 it('fits a message whatever is asked', () => {

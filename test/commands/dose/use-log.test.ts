@@ -125,9 +125,13 @@ describe('/dose use from the log', () => {
 
   it('is for the asker alone when it reads the log', () => {
     const { keep } = member();
-    expect(withDefaults(useCommand, { of: 'kh' }, keep).hidden).toBe(true);
+    expect(withDefaults(useCommand, { of: 'kh' }, { nowMs: 0, keep }).hidden).toBe(true);
     expect(
-      withDefaults(useCommand, { of: 'kh', before: '9 dKH', now: '8 dKH', volume: '100 L' }, keep).hidden,
+      withDefaults(
+        useCommand,
+        { of: 'kh', before: '9 dKH', now: '8 dKH', volume: '100 L' },
+        { nowMs: 0, keep },
+      ).hidden,
     ).toBe(false);
   });
 });

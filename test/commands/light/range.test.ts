@@ -172,8 +172,10 @@ describe('at a spot of my tank', () => {
 
   it('is for the asker alone, and each has their own', () => {
     const at = '30 x 25 x 10 cm';
-    expect(withDefaults(rangeCommand, { coral: 'torch', at }, ada.keep).hidden).toBe(true);
-    expect(withDefaults(rangeCommand, { coral: 'torch' }, ada.keep).hidden).toBe(false);
+    expect(withDefaults(rangeCommand, { coral: 'torch', at }, { nowMs: 0, keep: ada.keep }).hidden).toBe(
+      true,
+    );
+    expect(withDefaults(rangeCommand, { coral: 'torch' }, { nowMs: 0, keep: ada.keep }).hidden).toBe(false);
     expect(textOf(bea.say(`/light range coral:torch at:${at}`))).toMatch(/no reading near here/);
     expect(problemOf(() => range({ coral: 'torch', at })).field).toBe('tank');
     const none = { ...ada.keep, tankInUse: () => undefined };

@@ -2,7 +2,7 @@ import { openStore } from '../../../bot/store/open.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
 import type { Answer, NextAction } from '../../../commands/answer.ts';
 import { ask } from '../../../commands/ask.ts';
-import type { Command, Context } from '../../../commands/command.ts';
+import type { Asking, Command } from '../../../commands/command.ts';
 import { runWithDefaults } from '../../../commands/defaults.ts';
 import type { Keep } from '../../../commands/keep.ts';
 import { logCommands } from '../../../commands/log.ts';
@@ -43,7 +43,7 @@ export function club(
   const store = openStore({ file: ':memory:', nowMs: () => nowMs });
   const person = (id: string): Person => {
     const keep = store.keepFor(id);
-    const context = (): Context => ({ nowMs, keep, ...extra });
+    const context = (): Asking => ({ nowMs, keep, ...extra });
     return {
       keep,
       run: (line) => {
