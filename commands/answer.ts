@@ -1,4 +1,5 @@
 import type { SourceCode } from '../core/sources.ts';
+import type { CommandName, TextCall } from './calls.ts';
 
 /** One line of result: what it is, its value with unit, and (where there is one) the verdict as a word. */
 export interface Fact {
@@ -15,13 +16,9 @@ export interface Fact {
 }
 
 /** Something the member can do next: a label and the command it runs, options as text. */
-export interface NextAction {
-  readonly label: string;
-  readonly command: string;
-  readonly input: Readonly<Record<string, string>>;
-  /** Options the member fills in first: a form on Discord, one question a line in the terminal. At most 5. */
-  readonly ask?: readonly string[];
-}
+export type NextAction = {
+  readonly [N in CommandName]: TextCall<N> & { readonly label: string };
+}[CommandName];
 
 /**
  * What a command answers, for every platform. Plain text only: renderers know markup and escape it.

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { readLine } from '../core/words/line.ts';
 import type { Answer } from './answer.ts';
+import { action } from './calls.ts';
 import { judgedAnswer } from './checkup/judged.ts';
 import { lastLogged } from './checkup/last-logged.ts';
 import { planTable } from './checkup/plan.ts';
@@ -62,7 +63,7 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
     ],
   });
   if (tank === undefined) return judged;
-  const log = { label: 'log these', command: 'log add', input: { readings: text, tank: tank.name } };
+  const log = action('log these', 'log add', { readings: text, tank: tank.name });
   return { ...judged, next: [log] };
 }
 

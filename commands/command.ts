@@ -57,6 +57,9 @@ export interface Command<P extends Path = Path, S extends OptionsSchema = Option
   readonly run: (input: RawInput, asking: Asking) => Answer;
 }
 
+/** A command of this schema, whatever its name. */
+export type CommandOf<S extends OptionsSchema> = Command<Path, S>;
+
 interface Definition<P extends Path, S extends OptionsSchema> {
   readonly path: P;
   readonly summary: string;

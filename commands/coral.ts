@@ -1,4 +1,3 @@
-import type { Command } from './command.ts';
 import { aboutCoralCommand } from './coral/about.ts';
 import { addCoralCommand } from './coral/add.ts';
 import { checkCoralsCommand } from './coral/check.ts';
@@ -12,7 +11,7 @@ import { removeCoralCommand } from './coral/remove.ts';
 import { suitedCommand } from './coral/suited.ts';
 
 /** The guide to corals, and where a member's own stand; the latter only between them and the bot. */
-export const coralCommands: readonly Command[] = [
+export const coralCommands = [
   aboutCoralCommand,
   compareCoralsCommand,
   suitedCommand,
@@ -24,4 +23,4 @@ export const coralCommands: readonly Command[] = [
   listCoralsCommand,
   mapCoralsCommand,
   removeCoralCommand,
-];
+] as const;

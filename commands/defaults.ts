@@ -1,6 +1,14 @@
+import type { z } from 'zod';
 import { findParameter } from '../core/water/parameter.ts';
 import type { Answer } from './answer.ts';
-import { withoutKeep, type Asking, type Command, type RawInput } from './command.ts';
+import {
+  withoutKeep,
+  type Asking,
+  type Command,
+  type CommandOf,
+  type OptionsSchema,
+  type RawInput,
+} from './command.ts';
 import { leftOut, type Found } from './fill.ts';
 import type { PreferredUnits } from './keep.ts';
 import { optionsOf, type Option } from './options.ts';
@@ -50,6 +58,20 @@ export function withDefaults(command: Command, input: RawInput, asking: Asking):
 /** Runs a command with the tank's defaults; the answer begins with what was filled in. */
 export function runWithDefaults(command: Command, input: RawInput, asking: Asking): Answer {
   return runFilled(command, withDefaults(command, input, asking), asking);
+}
+
+/** The same with an input of ours: an option that there is not, or a value it does not take, does not compile. */
+export function answerOf<S extends OptionsSchema>(
+  command: CommandOf<S>,
+  input: z.input<S>,
+  asking: Asking,
+): Answer {
+  return runWithDefaults(command, given(input), asking);
+}
+
+/** The options of an input that were given. */
+export function given(input: object): RawInput {
+  return Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined));
 }
 
 /** Runs a command whose defaults are filled in already; what others may read is made without the asker's keep. */

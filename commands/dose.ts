@@ -1,4 +1,3 @@
-import type { Command } from './command.ts';
 import { amountCommand } from './dose/amount.ts';
 import { effectCommand } from './dose/effect.ts';
 import { limewaterCommand } from './dose/limewater.ts';
@@ -6,10 +5,10 @@ import { solutionCommand } from './dose/solution.ts';
 import { useCommand } from './dose/use.ts';
 
 /** Everything about dosing, one subcommand a file. */
-export const doseCommands: readonly Command[] = [
+export const doseCommands = [
   amountCommand,
   effectCommand,
   useCommand,
   solutionCommand,
   limewaterCommand,
-];
+] as const;

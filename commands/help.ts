@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { answer, type Answer, type Fact } from './answer.ts';
+import { action } from './calls.ts';
 import { defineCommand, type Command } from './command.ts';
 import { beginnings } from './help/beginnings.ts';
 import { optionWords } from './help/option-words.ts';
@@ -10,7 +11,7 @@ import { nearest } from './nearest.ts';
 import { optionsOf, textOption } from './options.ts';
 
 /** `/help` over a list of commands, made from their schemas; it lists those for managers only to managers. */
-export function helpCommand(commands: readonly Command[]): Command {
+export function helpCommand(commands: readonly Command[]) {
   return defineCommand({
     path: ['help'],
     summary: 'Where to begin, and a page for every command',
@@ -51,11 +52,7 @@ export function firstPage(commands: readonly Command[]): Answer {
       return { label: `/${word}`, value };
     }),
     cautions: ['Somebody hurt, or a tank in trouble: /urgent first.'],
-    next: beginnings.map((question, index) => ({
-      label: `Try example ${index + 1}`,
-      command: 'ask',
-      input: { question },
-    })),
+    next: beginnings.map((question, index) => action(`Try example ${index + 1}`, 'ask', { question })),
   });
 }
 
@@ -63,11 +60,7 @@ function subjectPage(word: string, under: readonly Command[]): Answer {
   return answer({
     headline: `/${word}: ${subjects[word] ?? under[0]?.summary ?? word}.`,
     facts: under.map((command) => ({ label: `/${nameOf(command)}`, value: command.summary })),
-    next: under.map((command) => ({
-      label: nameOf(command),
-      command: 'help',
-      input: { about: nameOf(command) },
-    })),
+    next: under.map((command) => action(nameOf(command), 'help', { about: nameOf(command) })),
   });
 }
 
@@ -85,7 +78,7 @@ function commandPage(command: Command): Answer {
     next:
       command.path.length === 1
         ? []
-        : [{ label: `All of /${command.path[0]}`, command: 'help', input: { about: command.path[0] } }],
+        : [action(`All of /${command.path[0]}`, 'help', { about: command.path[0] })],
   });
 }
 

@@ -20,7 +20,7 @@ import { urgentCommand } from './urgent.ts';
 import { waterchangeCommands } from './waterchange.ts';
 
 /** In the order help lists them. */
-const helped: readonly Command[] = [
+const helped = [
   askCommand,
   urgentCommand,
   triageCommand,
@@ -39,10 +39,15 @@ const helped: readonly Command[] = [
   claimCommand,
   primerCommand,
   aboutCommand,
-];
+] as const;
+
+const list = [...helped, helpCommand(helped)] as const;
+
+/** One of them, with its own name and options. */
+export type Listed = (typeof list)[number];
 
 /** Every command. */
-export const commands: readonly Command[] = [...helped, helpCommand(helped)];
+export const commands: readonly Command[] = list;
 
 /** The command of a path, or undefined. */
 export function findCommand(path: readonly string[]): Command | undefined {

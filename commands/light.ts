@@ -1,4 +1,3 @@
-import type { Command } from './command.ts';
 import { dimCommand } from './light/dim.ts';
 import { hoursCommand } from './light/hours.ts';
 import { luxCommand } from './light/lux.ts';
@@ -6,11 +5,11 @@ import { measuredCommand } from './light/measured.ts';
 import { rampCommand } from './light/ramp.ts';
 import { rangeCommand } from './light/range.ts';
 
-export const lightCommands: readonly Command[] = [
+export const lightCommands = [
   rangeCommand,
   hoursCommand,
   dimCommand,
   rampCommand,
   luxCommand,
   measuredCommand,
-];
+] as const;

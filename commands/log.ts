@@ -1,4 +1,3 @@
-import type { Command } from './command.ts';
 import { addCommand } from './log/add.ts';
 import { logDoseCommand } from './log/dose.ts';
 import { exportCommand } from './log/export.ts';
@@ -8,7 +7,7 @@ import { trendCommand } from './log/trend.ts';
 import { undoCommand } from './log/undo.ts';
 
 /** The readings and doses of a member's tank, one subcommand a file. */
-export const logCommands: readonly Command[] = [
+export const logCommands = [
   addCommand,
   logDoseCommand,
   showCommand,
@@ -16,4 +15,4 @@ export const logCommands: readonly Command[] = [
   undoCommand,
   importCommand,
   exportCommand,
-];
+] as const;

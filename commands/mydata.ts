@@ -1,7 +1,8 @@
 import { counted } from '../core/quantity/format.ts';
 import { z } from 'zod';
 import { answer, type Answer, type Fact } from './answer.ts';
-import { defineCommand, type Command } from './command.ts';
+import { action } from './calls.ts';
+import { defineCommand } from './command.ts';
 import type { Keep } from './keep.ts';
 import { keepOf } from './tank/asked-tank.ts';
 
@@ -57,7 +58,7 @@ function asked(facts: readonly Fact[]): Answer {
     facts,
     steps: ['Keep a copy first: /mydata export.', 'Then erase: /mydata erase sure:yes.'],
     cautions: [BACKUPS],
-    next: [{ label: 'Erase everything', command: 'mydata erase', input: { sure: 'yes' } }],
+    next: [action('Erase everything', 'mydata erase', { sure: 'yes' })],
   });
 }
 
@@ -92,4 +93,4 @@ function countFact(label: string, all: readonly unknown[]): readonly Fact[] {
   return all.length === 0 ? [] : [{ label, value: String(all.length) }];
 }
 
-export const mydataCommands: readonly Command[] = [exportCommand, eraseCommand];
+export const mydataCommands = [exportCommand, eraseCommand] as const;

@@ -1,4 +1,3 @@
-import type { Command } from './command.ts';
 import { calendarCommand } from './remind/calendar.ts';
 import { changeCommand } from './remind/change.ts';
 import { doneCommand } from './remind/done.ts';
@@ -17,7 +16,7 @@ import { taskCommand } from './remind/task.ts';
 import { testCommand } from './remind/test.ts';
 
 /** What a member wants to be told when; all of it only between them and the bot. */
-export const remindCommands: readonly Command[] = [
+export const remindCommands = [
   testCommand,
   taskCommand,
   severalCommand,
@@ -34,4 +33,4 @@ export const remindCommands: readonly Command[] = [
   handOverCommand,
   sitCommand,
   calendarCommand,
-];
+] as const;

@@ -1,4 +1,3 @@
-import type { Command } from './command.ts';
 import { editCommand } from './tank/edit.ts';
 import { listCommand } from './tank/list.ts';
 import { newCommand } from './tank/new.ts';
@@ -9,7 +8,7 @@ import { showToCommand } from './tank/show-to.ts';
 import { shownCommand } from './tank/shown.ts';
 import { useTankCommand } from './tank/use.ts';
 
-export const tankCommands: readonly Command[] = [
+export const tankCommands = [
   newCommand,
   showCommand,
   editCommand,
@@ -19,4 +18,4 @@ export const tankCommands: readonly Command[] = [
   showToCommand,
   shownCommand,
   removeCommand,
-];
+] as const;

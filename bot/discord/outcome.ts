@@ -6,7 +6,6 @@ import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { firstPage } from '../../commands/help.ts';
 import { commandNamed } from '../../commands/named.ts';
-import { optionsOf } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
@@ -144,6 +143,5 @@ export function failed(desk: Desk, error: unknown, call?: Call): Outcome {
     return { answer: failureAnswer(logFailure(desk.log, error, 'an answer failed')), hidden: true };
   }
   const command = call && commandNamed(call.command, desk.commands);
-  const fields = command === undefined ? [] : optionsOf(command.options).map(({ name }) => name);
-  return { answer: problemAnswer(error, call, fields), hidden: true };
+  return { answer: problemAnswer(error, call, command), hidden: true };
 }

@@ -1,7 +1,7 @@
 import { raisedBy } from '../../core/words/names.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
-import { runWithDefaults } from '../defaults.ts';
+import { answerOf } from '../defaults.ts';
 import { urgentCommand } from '../urgent.ts';
 import { overdosed } from './care/alarm.ts';
 import { effect } from './effect.ts';
@@ -30,8 +30,7 @@ export const accidentIntent: Intent = (heard, context) => {
   const done = effect(heard, context);
   if (!raised.has('alkalinity') && !raised.has('calcium')) return done && { ...done, steps: IT_IS_IN };
   const volume = tankVolume(heard)?.text;
-  const input = { what: 'overdose', of: overdosed(heard), ...(volume === undefined ? {} : { volume }) };
-  const card = runWithDefaults(urgentCommand, input, context);
+  const card = answerOf(urgentCommand, { what: 'overdose', of: overdosed(heard), volume }, context);
   return done === undefined ? card : withEffect(card, done);
 };
 

@@ -5,6 +5,11 @@ import type { Heard, Said } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { rateDays } from '../../core/words/roles.ts';
 import { isTankSize, tankVolume } from '../../core/words/tank-volume.ts';
+import { amountCommand } from '../dose/amount.ts';
+import { dripCommand } from '../waterchange/drip.ts';
+import { goalCommand } from '../waterchange/goal.ts';
+import { onceCommand } from '../waterchange/once.ts';
+import { routineCommand } from '../waterchange/routine.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -23,7 +28,7 @@ export const routineIntent: Intent = (heard, context) => {
     every: share.every,
     goal: goal?.mention.text,
   };
-  return call('waterchange routine', input, context);
+  return call(routineCommand, input, context);
 };
 
 /** "two pumps swap 30 % over a day, is it the same?": slow against batch. */
@@ -40,7 +45,7 @@ export const dripIntent: Intent = (heard, context) => {
   );
   const share = shareOf(heard);
   if (!slow || share === undefined || !says(heard, ...CHANGE)) return undefined;
-  return call('waterchange drip', { share: share.text, volume: tankVolume(heard)?.text }, context);
+  return call(dripCommand, { share: share.text, volume: tankVolume(heard)?.text }, context);
 };
 
 /** "nitrates 80, 20 % a week, how many till 10", or with no share named: how much in one change. */
@@ -52,15 +57,15 @@ export const changeIntent: Intent = (heard, context) => {
   const volume = tankVolume(heard)?.text;
   if (share !== undefined) {
     return call(
-      'waterchange goal',
+      goalCommand,
       { of, now, goal, share: share.text, every: share.every, volume, fresh },
       context,
     );
   }
   if (!says(heard, ...CHANGE) && (of === 'alkalinity' || of === 'calcium' || of === 'magnesium')) {
-    return call('dose amount', { of, now, goal, volume }, context);
+    return call(amountCommand, { of, now, goal, volume }, context);
   }
-  return call('waterchange once', { of, now, goal, volume, fresh }, context);
+  return call(onceCommand, { of, now, goal, volume, fresh }, context);
 };
 
 /** "I did a 10 gallon change on my 55, nitrate was 40": what it should read now. */
@@ -96,7 +101,7 @@ export const doneIntent: Intent = (heard, context) => {
     volume: tank?.mention === amount ? other?.text : tank?.text,
     fresh,
   };
-  return call('waterchange once', input, context);
+  return call(onceCommand, input, context);
 };
 
 interface Falling {

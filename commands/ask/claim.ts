@@ -4,8 +4,7 @@ import type { Answer } from '../answer.ts';
 import { claimCommand, MOST_RULE } from '../claim.ts';
 import { notKnown } from '../claim/not-known.ts';
 import type { OwnContext } from '../command.ts';
-import { runWithDefaults } from '../defaults.ts';
-import { typed } from './call.ts';
+import { call } from './call.ts';
 import type { Intent } from './intent.ts';
 
 /** Words of one who passes a rule on, or asks whether it is so. */
@@ -28,7 +27,5 @@ export const bareRuleIntent: Intent = (heard, context) =>
 function verdict(given: string, context: OwnContext): Answer | undefined {
   const { rule, volume } = withoutTank(given);
   if (given.length > MOST_RULE || judge(rule) === undefined) return undefined;
-  const input = { rule, ...(volume === undefined ? {} : { volume }) };
-  const found = runWithDefaults(claimCommand, input, context);
-  return { ...found, read: [`your question as ${typed('claim', input)}`, ...found.read] };
+  return call(claimCommand, { rule, volume }, context);
 }

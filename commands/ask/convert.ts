@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { convertCommand } from '../convert.ts';
 import { call } from './call.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import type { Heard } from '../../core/words/hear.ts';
@@ -14,7 +15,7 @@ const BOX =
 /** "how many gallons is 30x18x20 inches", "8.5 dkh in meq", "10 gallons to litres". */
 export const convertIntent: Intent = (heard, context) => {
   const box = BOX.exec(heard.text)?.[0];
-  if (box !== undefined) return call('convert', { amount: box }, context);
+  if (box !== undefined) return call(convertCommand, { amount: box }, context);
   const turned = unitsFirst(heard.text) ?? bareOf(heard);
   if (turned !== undefined) return attempt(turned, context);
   const [only, more] = heard.mentions.filter(({ kinds }) => !kinds.includes('bare'));
@@ -87,7 +88,7 @@ function asksNothingElse({ text }: Heard, { start, end }: Mention): boolean {
 /** A value that cannot be converted is no reason to fail: another reading of the sentence may fit. */
 function attempt(input: { amount: string; of: string | undefined }, context: OwnContext): Answer | undefined {
   try {
-    return call('convert', input, context);
+    return call(convertCommand, input, context);
   } catch (error) {
     if (error instanceof Problem) return undefined;
     throw error;

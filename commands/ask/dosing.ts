@@ -4,6 +4,9 @@ import type { Heard } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
+import { action } from '../calls.ts';
+import { amountCommand } from '../dose/amount.ts';
+import { limewaterCommand } from '../dose/limewater.ts';
 import { call } from './call.ts';
 import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
@@ -28,7 +31,7 @@ export const doseIntent: Intent = (heard, context) => {
     with: compound,
     volume: tankVolume(heard)?.text,
   };
-  const given = withOthers(heard, rest, withRemarks(heard, call('dose amount', input, context)));
+  const given = withOthers(heard, rest, withRemarks(heard, call(amountCommand, input, context)));
   const others = effect(heard, context);
   if (others === undefined) return given;
   const facts = [...given.facts, { label: 'The amount you name', value: others.headline }];
@@ -48,7 +51,7 @@ function withOthers(heard: Heard, rest: readonly Wanted[], given: Answer): Answe
   const next = rest.map(({ of, now, goal }, index) => {
     const found = { of, now, goal, with: compoundFor(heard, of), volume };
     const said = Object.entries(found).filter((entry): entry is [string, string] => entry[1] !== undefined);
-    return { label: `And ${named[index] ?? ''}`, command: 'dose amount', input: Object.fromEntries(said) };
+    return action(`And ${named[index] ?? ''}`, 'dose amount', Object.fromEntries(said));
   });
   const step = `This is for one of them: ${named.join(' and ')} is a dose of its own. Choose it below, and add them well apart.`;
   return { ...given, steps: [step, ...given.steps], next: [...given.next, ...next] };
@@ -74,7 +77,7 @@ export const limewaterIntent: Intent = (heard, context) => {
   );
   if (use === undefined || topOff === undefined) return undefined;
   const input = { amount: topOff.text, goal: use.mention.text, volume: tankVolume(heard)?.text };
-  return withRemarks(heard, call('dose limewater', input, context));
+  return withRemarks(heard, call(limewaterCommand, input, context));
 };
 
 /** "making 30 L of limewater with 30 tsp lime": what a batch can hold. */
@@ -94,7 +97,7 @@ export const limewaterBatchIntent: Intent = (heard, context) => {
   );
   const batch = heard.mentions.find((m) => is(m, 'volume') && !/(?:ml|tsps?|tbsps?|cups?)$/.test(m.text));
   if (!lime || !asks || batch === undefined) return undefined;
-  return withRemarks(heard, call('dose limewater', { amount: batch.text }, context));
+  return withRemarks(heard, call(limewaterCommand, { amount: batch.text }, context));
 };
 
 /** "no3 and po4 both read zero, should I dose?": what +1 nitrate and +0.03 phosphate would take. */
@@ -108,12 +111,12 @@ export const zeroNutrientsIntent: Intent = (heard, context) => {
     return undefined;
   const volume = tankVolume(heard)?.text;
   const nitrate = call(
-    'dose amount',
+    amountCommand,
     { of: 'nitrate', now: '0 ppm', goal: '1 ppm', with: 'sodium nitrate', volume },
     context,
   );
   const phosphate = call(
-    'dose amount',
+    amountCommand,
     { of: 'phosphate', now: '0 ppm', goal: '0.03 ppm', with: 'monosodium phosphate', volume },
     context,
   );

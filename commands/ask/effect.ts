@@ -4,6 +4,7 @@ import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { effectCommand } from '../dose/effect.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -35,7 +36,7 @@ export function effect(heard: Heard, context: OwnContext): Answer | undefined {
   if (amount === undefined || compound === undefined) return undefined;
   const volume = tankVolume(heard)?.text;
   try {
-    return call('dose effect', { with: compound.name, amount: amount.text, volume }, context);
+    return call(effectCommand, { with: compound.name, amount: amount.text, volume }, context);
   } catch (error) {
     if (error instanceof Problem) return undefined;
     throw error;

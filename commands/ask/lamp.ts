@@ -7,6 +7,7 @@ import { coralsIn } from '../../core/words/corals.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from '../light/words.ts';
 import { isTrouble } from './coral/named.ts';
 import { says, type Intent } from './intent.ts';
@@ -99,7 +100,7 @@ export const usualDayIntent: Intent = (heard) => {
     ],
     cautions: ['More hours make up for little PAR only in part, and feed algae.'],
     sources: ['practice'],
-    next: [{ label: 'With a PAR reading', command: 'light hours', input: {}, ask: ['reading', 'hours'] }],
+    next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
   });
 };
 
@@ -136,7 +137,7 @@ export const settingIntent: Intent = (heard) => {
     ],
     cautions: [TOO_MUCH_IS_COMMONER],
     sources: ['practice'],
-    next: [{ label: 'From a PAR reading', command: 'light dim', input: {}, ask: ['reading', 'at', 'goal'] }],
+    next: [action('From a PAR reading', 'light dim', {}, ['reading', 'at', 'goal'])],
   });
 };
 
@@ -167,6 +168,6 @@ export const newLampIntent: Intent = (heard) => {
     ],
     cautions: [TOO_MUCH_IS_COMMONER],
     sources: ['practice'],
-    next: [{ label: 'Week by week', command: 'light ramp', input: {}, ask: ['now', 'goal'] }],
+    next: [action('Week by week', 'light ramp', {}, ['now', 'goal'])],
   });
 };

@@ -4,6 +4,10 @@ import { coralsIn } from '../../core/words/corals.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { roleOf, leadOf } from '../../core/words/roles.ts';
 import { answer } from '../answer.ts';
+import { dimCommand } from '../light/dim.ts';
+import { hoursCommand } from '../light/hours.ts';
+import { luxCommand } from '../light/lux.ts';
+import { rampCommand } from '../light/ramp.ts';
 import { call } from './call.ts';
 import { coralParAnswer } from './coral/par.ts';
 import { says, type Intent } from './intent.ts';
@@ -12,11 +16,11 @@ import { says, type Intent } from './intent.ts';
 export const luxIntent: Intent = (heard, context) => {
   const lux = heard.mentions.find((m) => is(m, 'illuminance'));
   if (lux === undefined) return undefined;
-  return call('light lux', { reading: lux.text, lamp: lampOf(heard.text) }, context);
+  return call(luxCommand, { reading: lux.text, lamp: lampOf(heard.text) }, context);
 };
 
 /** Lamp words in a sentence. "Blue LED" says too little: most such lamps mix white in, so every LED stays open. */
-function lampOf(text: string): string | undefined {
+function lampOf(text: string): 'led' | 'halide' | 'fluorescent' | 'daylight' | undefined {
   if (/\bblue\b|\bleds?\b/.test(text)) return 'led';
   if (/\bhalides?\b/.test(text)) return 'halide';
   if (/\bt5\b|\bfluorescents?\b/.test(text)) return 'fluorescent';
@@ -30,7 +34,7 @@ export const hoursIntent: Intent = (heard, context) => {
     return undefined;
   const hours = heard.text.match(/\b\d{1,2}(?:\.\d+)? ?(?:h|hrs?|hours?)\b/g) ?? [];
   const isOne = hours.length === 1 && !/\d ?(?:-|to|or|\/) ?\d/.test(heard.text);
-  return call('light hours', { reading: par.text, hours: isOne ? hours[0] : undefined }, context);
+  return call(hoursCommand, { reading: par.text, hours: isOne ? hours[0] : undefined }, context);
 };
 
 /** "50 % gives 120 par, want 200" or "from 100 par to 200": the lamp setting, or the raise week by week. */
@@ -40,13 +44,13 @@ export const raiseLightIntent: Intent = (heard, context) => {
   const from =
     second === undefined ? heard.mentions.find((m) => is(m, 'bare') && isFrom(heard, m)) : undefined;
   if (from !== undefined && from.start < reading.start && from.value < reading.value)
-    return call('light ramp', { now: `${from.text} PAR`, goal: reading.text }, context);
+    return call(rampCommand, { now: `${from.text} PAR`, goal: reading.text }, context);
   const goal = second ?? heard.mentions.find((m) => is(m, 'bare') && isGoal(heard, m));
   if (goal === undefined) return undefined;
   const target = is(goal, 'light') ? goal.text : `${goal.text} PAR`;
   const at = heard.mentions.find((m) => is(m, 'share'))?.text;
-  if (at !== undefined) return call('light dim', { reading: reading.text, at, goal: target }, context);
-  return call('light ramp', { now: reading.text, goal: target }, context);
+  if (at !== undefined) return call(dimCommand, { reading: reading.text, at, goal: target }, context);
+  return call(rampCommand, { now: reading.text, goal: target }, context);
 };
 
 function isFrom(heard: Heard, mention: Mention): boolean {

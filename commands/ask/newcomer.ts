@@ -1,6 +1,7 @@
 import { answer, type Answer, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { checkupCommand } from '../checkup.ts';
-import { runWithDefaults } from '../defaults.ts';
+import { answerOf } from '../defaults.ts';
 import { openCard } from '../primer/card-answer.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -28,10 +29,10 @@ const HOW_IS_IT =
 const FOREIGN = ['hola', 'ayuda', 'por favor', 'gracias', 'muriendo', 'pez', 'peces', 'hilfe', 'hallo', 'bitte', 'danke', 'stirbt', 'fisch\\w*', 'mein\\w*', 'bonjour', 'salut', 'merci', 'poissons?', 'au secours', 'aidez', 'aiuto', 'pesce', 'ola', 'ajuda', 'obrigad[oa]', 'peixe'] as const; // prettier-ignore
 
 const TROUBLE: readonly NextAction[] = [
-  { label: 'Something looks wrong', command: 'triage', input: {} },
-  { label: 'It is urgent', command: 'urgent', input: {} },
+  action('Something looks wrong', 'triage', {}),
+  action('It is urgent', 'urgent', {}),
 ];
-const READINGS: NextAction = { label: 'Check my readings', command: 'checkup', input: {}, ask: ['readings'] };
+const READINGS: NextAction = action('Check my readings', 'checkup', {}, ['readings']);
 
 function hello(): Answer {
   return answer({
@@ -42,11 +43,7 @@ function hello(): Answer {
       'What you wonder: "what is limewater", "what should my salinity be", "can a torch sit next to a hammer".',
       '/help shows all I can do.',
     ],
-    next: [
-      { label: 'I am starting a tank', command: 'primer', input: { card: 'cycle' } },
-      READINGS,
-      ...TROUBLE,
-    ],
+    next: [action('I am starting a tank', 'primer', { card: 'cycle' }), READINGS, ...TROUBLE],
   });
 }
 
@@ -110,7 +107,7 @@ function standing(context: Parameters<Intent>[1]): Answer {
   const { keep } = context;
   const tank = keep?.tankInUse();
   if (tank !== undefined && keep !== undefined && keep.latest(tank.id).length > 0)
-    return runWithDefaults(checkupCommand, {}, context);
+    return answerOf(checkupCommand, {}, context);
   return answer({
     headline: 'Tell me what it reads and what you see, and I say how it stands.',
     steps: [

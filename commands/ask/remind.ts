@@ -4,6 +4,7 @@ import { piecesOf, readRepeats } from '../../core/words/repeats.ts';
 import { readRepeat } from '../../core/words/repeat.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
 import { planOf, setReminder } from '../remind/set.ts';
 import { MAX_SEVERAL, readBack, severalAnswer } from '../remind/several.ts';
@@ -61,7 +62,7 @@ function asking(text: string, run: () => Answer): Answer {
       next:
         text.length > MAX_SEVERAL
           ? []
-          : error.choices.map((zone) => ({ label: zone, command: 'remind several', input: { text, zone } })),
+          : error.choices.map((zone) => action(zone, 'remind several', { text, zone })),
     });
   }
 }
@@ -71,7 +72,7 @@ function whichOf({ message, given = '', choices }: Problem): Answer {
   return answer({
     headline: message,
     read: [`"${given}" in what you wrote`],
-    next: choices.map((text) => ({ label: text.slice(0, 80), command: 'remind several', input: { text } })),
+    next: choices.map((text) => action(text.slice(0, 80), 'remind several', { text })),
   });
 }
 
@@ -85,9 +86,9 @@ function howTo(text: string, nowMs: number): Answer {
     steps: [line, 'Several at once: /remind several. The usual tests of your tank: /remind plan.'],
     next: [
       ...(repeatsIn(text) > 0 && text.length <= MAX_SEVERAL
-        ? [{ label: 'Set what I wrote', command: 'remind several', input: { text } }]
+        ? [action('Set what I wrote', 'remind several', { text })]
         : []),
-      { label: 'The usual tests', command: 'remind plan', input: {} },
+      action('The usual tests', 'remind plan', {}),
     ],
   });
 }

@@ -2,6 +2,10 @@ import type { Heard } from '../../core/words/hear.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { leadOf } from '../../core/words/roles.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
+import { adjustCommand } from '../salinity/adjust.ts';
+import { checkCommand } from '../salinity/check.ts';
+import { convertSalinityCommand } from '../salinity/convert.ts';
+import { mixCommand } from '../salinity/mix.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -23,7 +27,7 @@ export const instrumentIntent: Intent = (heard, context) => {
     reading(heard, /\b(?:tank|sample|display)\b/, standard) ??
     reading(heard, /\b(?:refract\w*|refractometer|probe|meter)\b/, standard);
   if (standard === undefined || tank === undefined) return undefined;
-  return call('salinity check', { reading: tank.text, standard: standard.text }, context);
+  return call(checkCommand, { reading: tank.text, standard: standard.text }, context);
 };
 
 function isGravity(mention: Mention): boolean {
@@ -42,7 +46,7 @@ export const conductivityIntent: Intent = (heard, context) => {
   const measured = heard.mentions.find((m) => is(m, 'conductivity'));
   if (measured === undefined) return undefined;
   const temperature = heard.mentions.find((m) => is(m, 'temperature'))?.text;
-  return call('salinity check', { reading: measured.text, temperature }, context);
+  return call(checkCommand, { reading: measured.text, temperature }, context);
 };
 
 /** "15 cups of mix in a 30 gal bin for 35 ppt": salt for a batch. */
@@ -59,7 +63,7 @@ export const mixIntent: Intent = (heard, context) => {
   const amount = heard.mentions.find(
     (m) => /cups?$/.test(m.text) || (is(m, 'mass') && !is(m, 'volume')),
   )?.text;
-  return call('salinity mix', { volume: batch, goal: goal?.mention.text, amount }, context);
+  return call(mixCommand, { volume: batch, goal: goal?.mention.text, amount }, context);
 };
 
 const MOVES = [
@@ -88,7 +92,7 @@ export const adjustIntent: Intent = (heard, context) => {
   const [was, reads, wish] = said;
   if (MOVED.test(heard.text) && was !== undefined && reads !== undefined) {
     const back = { now: reads.mention.text, goal: (wish ?? was).mention.text };
-    return call('salinity adjust', { ...back, volume: tankVolume(heard)?.text }, context);
+    return call(adjustCommand, { ...back, volume: tankVolume(heard)?.text }, context);
   }
   const goal =
     said.find(({ role }) => role === 'goal') ??
@@ -96,12 +100,12 @@ export const adjustIntent: Intent = (heard, context) => {
   const now = said.find((s) => s !== goal && s.role !== 'goal');
   if (goal === undefined || now === undefined) return undefined;
   const input = { now: now.mention.text, goal: goal.mention.text, volume: tankVolume(heard)?.text };
-  return call('salinity adjust', input, context);
+  return call(adjustCommand, input, context);
 };
 
 /** A single salinity and a question mark: every scale. */
 export const salinityIntent: Intent = (heard, context) => {
   const [only, more] = heard.said;
   if (only?.parameter !== 'salinity' || more !== undefined) return undefined;
-  return call('salinity convert', { reading: only.mention.text }, context);
+  return call(convertSalinityCommand, { reading: only.mention.text }, context);
 };

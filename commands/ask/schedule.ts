@@ -7,6 +7,7 @@ import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { planKind } from '../checkup/plan.ts';
 import { kindWords } from '../tank/print.ts';
 import { knownZone } from '../zone.ts';
@@ -33,7 +34,7 @@ export const howOftenIntent: Intent = (heard, context) => {
     ],
     cautions: ['All of it is habit, common practice without a source; keepers differ.'],
     sources: ['practice'],
-    next: [{ label: 'Reminders for these', command: 'remind plan', input: {} }],
+    next: [action('Reminders for these', 'remind plan', {})],
   });
 };
 

@@ -8,6 +8,7 @@ import type { Heard } from '../../core/words/hear.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { askedChange } from '../dose/change.ts';
 import { shown } from '../dose/asked.ts';
+import { solutionCommand } from '../dose/solution.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 import { waterSaid } from './tank-in-use.ts';
@@ -28,7 +29,8 @@ export const solutionIntent: Intent = (heard, context) => {
     )
   )
     return undefined;
-  const found = findCompound(heard.compounds[0]?.name ?? '');
+  const salt = heard.compounds[0]?.name ?? '';
+  const found = findCompound(salt);
   const powder = heard.mentions.find((m) => is(m, 'mass') && !/^[\d.,]+\s*mg$/.test(m.text));
   const made = powder === undefined ? undefined : waterOf(heard, powder);
   if (found === undefined || powder === undefined || made === undefined) return undefined;
@@ -38,8 +40,8 @@ export const solutionIntent: Intent = (heard, context) => {
       ? undefined
       : heard.mentions.find((m) => m !== powder && is(m, parameter(id).kind) && !is(m, 'volume'));
   const goal = rise === undefined ? undefined : `+${rise.text}`;
-  const input = { with: heard.compounds[0]?.name, amount: powder.text, volume: made.text, goal };
-  const given = call('dose solution', input, context);
+  const input = { with: salt, amount: powder.text, volume: made.text, goal };
+  const given = call(solutionCommand, input, context);
   const tank = heard.mentions.find(
     (m) => m !== made && m !== powder && is(m, 'volume') && !m.text.endsWith('ml'),
   );

@@ -3,6 +3,7 @@ import { symptomsIn } from '../../core/care/symptoms/find.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
+import { triageCommand } from '../triage.ts';
 import { nextQuestion, questionActions, wholeAnswer } from '../triage/card-answer.ts';
 import { evidenceOf } from '../triage/evidence.ts';
 import { symptomAction } from '../triage/menu.ts';
@@ -31,7 +32,7 @@ const lookIntent: Intent = (heard, context) => {
   const asked = nextQuestion(triage);
   return {
     ...card,
-    read: [`your question as ${typed('triage', { seen: id })}`, ...card.read, ...(water?.read ?? [])],
+    read: [`your question as ${typed(triageCommand, { seen: id })}`, ...card.read, ...(water?.read ?? [])],
     facts: [...card.facts, ...(water?.facts ?? [])],
     steps: [
       ...card.steps,

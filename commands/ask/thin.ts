@@ -1,5 +1,6 @@
 import { coralsIn } from '../../core/words/corals.ts';
 import { answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { cmAndInches } from './coral/lengths.ts';
 import { palytoxinCautions } from './coral/palytoxin.ts';
 import { says, type Intent } from './intent.ts';
@@ -72,9 +73,9 @@ export const thinIntent: Intent = (heard) => {
     ],
     sources: ['practice'],
     next: [
-      { label: 'What I see', command: 'triage', input: {} },
-      { label: 'It is urgent', command: 'urgent', input: {} },
-      { label: 'Check my readings', command: 'checkup', input: {}, ask: ['readings'] },
+      action('What I see', 'triage', {}),
+      action('It is urgent', 'urgent', {}),
+      action('Check my readings', 'checkup', {}, ['readings']),
     ],
   });
 };

@@ -1,7 +1,7 @@
 import { urgentIn } from '../../core/care/urgent/find.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
-import { runWithDefaults } from '../defaults.ts';
+import { answerOf } from '../defaults.ts';
 import { urgentCommand } from '../urgent.ts';
 import { typed } from './call.ts';
 import { alarmIn, isBeyondScale, levelNow, levelSaid, overdosed } from './care/alarm.ts';
@@ -21,15 +21,12 @@ export const urgentIntent: Intent = (heard, context) => {
     temperature: levelNow(heard, 'temperature'),
     salinity: salinity === undefined || isBeyondScale(salinity) ? undefined : onScale(salinity),
   };
-  const input = Object.fromEntries(
-    Object.entries(said).flatMap(([name, text]) => (text === undefined ? [] : [[name, text]])),
-  );
-  const given = runWithDefaults(urgentCommand, input, context);
+  const given = answerOf(urgentCommand, said, context);
   const beyond =
     salinity !== undefined && isBeyondScale(salinity)
       ? [`${salinity}: more salt than the scales go. Measure again; if it is true, ask at once`]
       : [];
-  return { ...given, read: [`your question as ${typed('urgent', input)}`, ...beyond, ...given.read] };
+  return { ...given, read: [`your question as ${typed(urgentCommand, said)}`, ...beyond, ...given.read] };
 };
 
 /** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */

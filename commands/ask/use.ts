@@ -2,6 +2,7 @@ import type { Heard, Said } from '../../core/words/hear.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { rateDays } from '../../core/words/roles.ts';
 import { isTankSize, tankVolume } from '../../core/words/tank-volume.ts';
+import { useCommand } from '../dose/use.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -27,7 +28,7 @@ export const useIntent: Intent = (heard, context) => {
   const days = over?.text ?? weekdaysBetween(heard, before, now) ?? aWeek(heard);
   if (days === undefined) return undefined;
   const input = { of: before.parameter, before: before.mention.text, now: now.mention.text, over: days };
-  return call('dose use', { ...input, volume: tankVolume(heard)?.text }, context);
+  return call(useCommand, { ...input, volume: tankVolume(heard)?.text }, context);
 };
 
 /** Asks for the level back, or for something else than the use. */

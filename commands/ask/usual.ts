@@ -2,6 +2,7 @@ import { loggable, type LoggableId } from '../../core/water/loggable.ts';
 import { followsSalinity, usualRange } from '../../core/water/assess.ts';
 import { salinityNames } from '../../core/log/value.ts';
 import { answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { aimWords, rangeNamesOf, rangesOf } from '../log/ranges.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -62,6 +63,6 @@ export const usualIntent: Intent = (heard, { keep }) => {
     ],
     cautions: ['Ranges are common practice, not law: keepers differ.'],
     sources: ids.includes('salinity') ? ['practice', 'fm83', 'cs80'] : ['practice'],
-    next: [{ label: 'Check my readings', command: 'checkup', input: {}, ask: ['readings'] }],
+    next: [action('Check my readings', 'checkup', {}, ['readings'])],
   });
 };

@@ -1,5 +1,6 @@
 import type { Claim, Verdict } from '../../core/claims/claim.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { AskedWater } from '../dose/asked.ts';
 import { cardFor } from './card-for.ts';
 
@@ -28,6 +29,6 @@ export function claimAnswer(claim: Claim, water: AskedWater): Answer {
     working,
     cautions: cautions ?? [],
     sources,
-    next: card === undefined ? [] : [{ label: `Card: ${card}`, command: 'primer', input: { card } }],
+    next: card === undefined ? [] : [action(`Card: ${card}`, 'primer', { card })],
   });
 }

@@ -1,4 +1,5 @@
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 
 /** Rules that show what can be checked, one of each sort. */
 const examples = [
@@ -36,7 +37,7 @@ export function notKnown(): Answer {
     steps: [
       'Write it with its numbers and units, one rule at a time. What cannot be worked out, ask the people here.',
     ],
-    next: examples.map((rule) => ({ label: rule, command: 'claim', input: { rule } })),
+    next: examples.map((rule) => action(rule, 'claim', { rule })),
     sources: ['practice'],
   });
 }

@@ -3,6 +3,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm } from '../../core/corals/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { aboutLines } from './about-lines.ts';
@@ -51,9 +52,9 @@ const CARE_VALUES =
 function nextOf(entry: CoralEntry): readonly NextAction[] {
   const coral = tellingName(entry);
   return [
-    { label: 'Light for it', command: 'light range', input: { coral } },
-    { label: 'Beside another coral', command: 'coral compare', input: { a: coral }, ask: ['b'] },
-    { label: 'How it grows', command: 'coral growth', input: { coral }, ask: ['size'] },
-    { label: 'Place it in my tank', command: 'coral add', input: { coral }, ask: ['at', 'size'] },
+    action('Light for it', 'light range', { coral }),
+    action('Beside another coral', 'coral compare', { a: coral }, ['b']),
+    action('How it grows', 'coral growth', { coral }, ['size']),
+    action('Place it in my tank', 'coral add', { coral }, ['at', 'size']),
   ];
 }

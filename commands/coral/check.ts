@@ -3,6 +3,7 @@ import { check } from '../../core/corals/check.ts';
 import { fewestMoves, type Mover } from '../../core/corals/fewest-moves.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { askedPlaced, nameOf, placedOption } from './asked-placed.ts';
@@ -51,7 +52,7 @@ export const checkCoralsCommand = defineCommand({
   },
 });
 
-function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, string>>): Answer {
+function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }): Answer {
   const { corals } = scene;
   if (corals.length === 0) {
     return answer({
@@ -79,13 +80,13 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
     cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
     sources: sourcesOf(findings),
     next: [
-      ...movers.slice(0, MOST_MOVERS).map(({ id }): NextAction => ({
-        label: `Better spots for ${label(id)}`,
-        command: 'coral check',
-        input: { coral: String(id), ...again },
-      })),
-      { label: 'Map of the tank', command: 'coral map', input: again },
-      { label: 'My corals', command: 'coral list', input: again },
+      ...movers
+        .slice(0, MOST_MOVERS)
+        .map(({ id }): NextAction =>
+          action(`Better spots for ${label(id)}`, 'coral check', { coral: String(id), ...again }),
+        ),
+      action('Map of the tank', 'coral map', again),
+      action('My corals', 'coral list', again),
     ],
   });
 }

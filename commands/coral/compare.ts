@@ -4,6 +4,7 @@ import { Problem } from '../../core/problem.ts';
 import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { cm } from '../../core/corals/say.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedKind, fullName, tellingName, type AskedKind } from './asked-kind.ts';
@@ -45,11 +46,9 @@ export const compareCoralsCommand = defineCommand({
         ...pairs.flatMap(({ bases }) => bases),
         ...entries.flatMap(comparedBases),
       ),
-      next: entries.map((entry) => ({
-        label: `About ${entry.names.common[0]}`,
-        command: 'coral about',
-        input: { coral: tellingName(entry) },
-      })),
+      next: entries.map((entry) =>
+        action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) }),
+      ),
     });
   },
 });

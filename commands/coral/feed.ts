@@ -4,6 +4,7 @@ import { feedingAdds, type FeedingAdds, type Span } from '../../core/corals/feed
 import { mass, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedWater } from '../dose/asked.ts';
 import { quantityOption, textOption } from '../options.ts';
@@ -53,7 +54,7 @@ export const feedCommand = defineCommand({
         ...sourceCodes([{ kind: 'practice' }, { kind: 'memory' }]),
         ...sourcesOfLines(lines),
       ],
-      next: [{ label: 'Log a nitrate reading', command: 'log add', input: {}, ask: ['readings'] }],
+      next: [action('Log a nitrate reading', 'log add', {}, ['readings'])],
     });
   },
 });

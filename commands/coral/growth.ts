@@ -6,6 +6,7 @@ import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
 import { cm } from '../../core/corals/say.ts';
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import { textOption } from '../options.ts';
 import { growthLine, sizeLine, uptakeLine } from './about-lines.ts';
@@ -50,13 +51,7 @@ function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer
           ]),
     ],
     sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
-    next: [
-      {
-        label: `About ${entry.names.common[0]}`,
-        command: 'coral about',
-        input: { coral: tellingName(entry) },
-      },
-    ],
+    next: [action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) })],
   });
 }
 

@@ -3,6 +3,7 @@ import { check } from '../../core/corals/check.ts';
 import { roughWords } from '../../core/corals/spot-words.ts';
 import { cm } from '../../core/corals/say.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_CORALS } from '../placed.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -48,8 +49,8 @@ export const listCoralsCommand = defineCommand({
       cautions: guessedCautions(scene),
       sources: ['practice', 'memory'],
       next: [
-        { label: 'Check them all', command: 'coral check', input: tankInput(keep, tank) },
-        { label: 'Map of the tank', command: 'coral map', input: tankInput(keep, tank) },
+        action('Check them all', 'coral check', tankInput(keep, tank)),
+        action('Map of the tank', 'coral map', tankInput(keep, tank)),
       ],
     });
   },

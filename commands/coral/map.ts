@@ -5,6 +5,7 @@ import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
 import { tankMap } from '../../core/picture/tank-map.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { countWords, labelsOf, peopleCautions, problemsIn, sourcesOf } from './finding-words.ts';
@@ -28,7 +29,7 @@ export const mapCoralsCommand = defineCommand({
   },
 });
 
-function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, string>>): Answer {
+function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }): Answer {
   const { corals } = scene;
   const findings = check(scene);
   const problems = problemsIn(findings);
@@ -53,8 +54,8 @@ function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, st
     picture: { name: 'map', ...tankMap(scene, findings, name) },
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [
-      ...(problems.length === 0 ? [] : [{ label: 'Check them all', command: 'coral check', input: again }]),
-      ...(corals.length === 0 ? [] : [{ label: 'My corals', command: 'coral list', input: again }]),
+      ...(problems.length === 0 ? [] : [action('Check them all', 'coral check', again)]),
+      ...(corals.length === 0 ? [] : [action('My corals', 'coral list', again)]),
     ],
   });
 }

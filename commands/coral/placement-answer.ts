@@ -3,6 +3,7 @@ import { checkOne, coralIn } from '../../core/corals/check.ts';
 import { propose, type Proposals } from '../../core/corals/propose.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import {
   basisLines,
   curesOf,
@@ -20,7 +21,7 @@ interface Done {
   readonly headline: string;
   readonly read: readonly string[];
   /** Options that name the tank in a next command; empty for the one in use. */
-  readonly tankInput: Readonly<Record<string, string>>;
+  readonly tankInput: { readonly tank?: string };
 }
 
 /** The placement check of one coral of the scene, with better spots where it is not settled. */
@@ -44,13 +45,15 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
     ],
     sources: sourcesOf(findings),
     next: [
-      ...(better?.spots ?? []).map(({ spot }, index): NextAction => ({
-        label: `Move it there: better spot ${index + 1}`,
-        command: 'coral move',
-        input: { coral: String(id), at: spotShort(spot), ...done.tankInput },
-      })),
-      { label: 'Map of the tank', command: 'coral map', input: done.tankInput },
-      { label: 'My corals', command: 'coral list', input: done.tankInput },
+      ...(better?.spots ?? []).map(({ spot }, index): NextAction =>
+        action(`Move it there: better spot ${index + 1}`, 'coral move', {
+          coral: String(id),
+          at: spotShort(spot),
+          ...done.tankInput,
+        }),
+      ),
+      action('Map of the tank', 'coral map', done.tankInput),
+      action('My corals', 'coral list', done.tankInput),
     ],
   });
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { askedPlaced, numbered, placedOption } from './asked-placed.ts';
@@ -21,17 +22,17 @@ export const removeCoralCommand = defineCommand({
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const placing = askedPlaced(keep, tank, input.coral);
-    const list = { label: 'My corals', command: 'coral list', input: tankInput(keep, tank) };
+    const list = action('My corals', 'coral list', tankInput(keep, tank));
     if (input.sure === undefined) {
       return answer({
         headline: `Remove ${numbered(placing)} from ${tank.name}? Nothing is removed yet.`,
         read: [spotSaid(placing, boxOf(keep, tank))],
         next: [
-          {
-            label: 'Yes, remove it',
-            command: 'coral remove',
-            input: { coral: String(placing.id), ...tankInput(keep, tank), sure: 'yes' },
-          },
+          action('Yes, remove it', 'coral remove', {
+            coral: String(placing.id),
+            ...tankInput(keep, tank),
+            sure: 'yes',
+          }),
           list,
         ],
       });

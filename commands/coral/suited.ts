@@ -10,6 +10,7 @@ import { nearMisses, suited } from '../../core/corals/suited.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { tellingName } from './asked-kind.ts';
@@ -190,10 +191,8 @@ function nextOf(best: readonly Suits[], at: string | undefined): readonly NextAc
   return entries.flatMap((entry) => {
     const [coral, name] = [tellingName(entry), entry.names.common[0]];
     return [
-      { label: `About ${name}`, command: 'coral about', input: { coral } },
-      ...(at === undefined
-        ? []
-        : [{ label: `Place ${name} there`, command: 'coral add', input: { coral, at }, ask: ['size'] }]),
+      action(`About ${name}`, 'coral about', { coral }),
+      ...(at === undefined ? [] : [action(`Place ${name} there`, 'coral add', { coral, at }, ['size'])]),
     ];
   });
 }

@@ -6,6 +6,6 @@ export function tankOption() {
 }
 
 /** What a next command needs to find the same tank: nothing for the one in use. */
-export function tankInput(keep: Keep, tank: Tank): Readonly<Record<string, string>> {
+export function tankInput(keep: Keep, tank: Tank): { readonly tank?: string } {
   return keep.tankInUse()?.id === tank.id ? {} : { tank: tank.name };
 }

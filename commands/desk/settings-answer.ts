@@ -1,4 +1,5 @@
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { DeskSettings, Server } from '../server.ts';
 
 /** All settings, and what the bot lacks in this channel and in those they name. */
@@ -15,7 +16,7 @@ export function settingsAnswer(server: Server, done: string): Answer {
     facts: [...unitFacts(settings), ...roleFact(settings), ...checked.map(({ fact }) => fact)],
     read: wordsOf(settings),
     steps: short === 0 ? [] : cure,
-    next: short === 0 ? [] : [{ label: 'Look again', command: 'desk show', input: {} }],
+    next: short === 0 ? [] : [action('Look again', 'desk show', {})],
   });
 }
 

@@ -7,6 +7,7 @@ import { mass, significant } from '../../core/quantity/format.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { doseCautions, doseSteps } from './advice.ts';
 import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
 import { type Change } from './change.ts';
@@ -67,11 +68,7 @@ export function amountAnswer(asked: AskedDose): Answer {
     ],
     sources: sourcesOf(id, form),
     next: [
-      {
-        label: 'What one day’s portion does',
-        command: 'dose effect',
-        input: effectInput(form, portionG, asked),
-      },
+      action('What one day’s portion does', 'dose effect', effectInput(form, portionG, asked)),
       ...(split.days > 1 && water.given ? [eachDay(saltName(compound, form), portionG, split.days)] : []),
     ],
   });
@@ -81,7 +78,7 @@ export function amountAnswer(asked: AskedDose): Answer {
 function eachDay(salt: string, portionG: number, days: number): NextAction {
   const text = `${mass(portionG)} of ${salt}`;
   const input = { text, when: 'daily 9am', times: String(days) };
-  return { label: 'Remind me of each day’s portion, the first at 9am', command: 'remind task', input };
+  return action('Remind me of each day’s portion, the first at 9am', 'remind task', input);
 }
 
 /** The day's portion as the options of `/dose effect`. */

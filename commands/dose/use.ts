@@ -8,6 +8,7 @@ import type { UseChange } from '../../core/trend/change.ts';
 import { isPlausible } from '../../core/water/assess.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand, type Context, type OwnContext } from '../command.ts';
 import { loggedUse } from '../log/logged-use.ts';
 import { quantityOption, textOption } from '../options.ts';
@@ -125,7 +126,7 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
   const readings = { ...use, before: before.value, now: now.value, resolution: kitResolution };
   const given = useAnswer(id, use, askedWater(filled), read, useWorking(id, readings, use));
   const flags = [changeStep(id, change), alert].filter((step) => step !== undefined);
-  const next = [{ label: 'show the log', command: 'log show', input: { of: id, tank: tank.name } }];
+  const next = [action('show the log', 'log show', { of: id, tank: tank.name })];
   return { ...given, steps: [...flags, ...given.steps], next };
 }
 

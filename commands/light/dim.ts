@@ -5,6 +5,7 @@ import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 import { bandFact, par, readPar, TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from './words.ts';
@@ -84,13 +85,7 @@ export const dimCommand = defineCommand({
       ],
       cautions: [...cautions, MAINS_CAUTION],
       next: brighter
-        ? [
-            {
-              label: 'week by week',
-              command: 'light ramp',
-              input: { now: par(reading.value), goal: par(goal.value) },
-            },
-          ]
+        ? [action('week by week', 'light ramp', { now: par(reading.value), goal: par(goal.value) })]
         : [],
     });
   },

@@ -11,6 +11,7 @@ import {
 import { USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import type { Answer, Fact, NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { daily, duration, par, TOO_MUCH_SIGNS } from './words.ts';
 
 /** A peak and the hours it is held. */
@@ -130,11 +131,5 @@ function changeStep(now: Lighting, then: Lighting, wanted: Wanted): string {
 
 function rampNext(now: Lighting, then: Lighting): NextAction[] {
   if (then.ppfd <= now.ppfd) return [];
-  return [
-    {
-      label: 'plan the brighter peak',
-      command: 'light ramp',
-      input: { now: par(now.ppfd), goal: par(then.ppfd) },
-    },
-  ];
+  return [action('plan the brighter peak', 'light ramp', { now: par(now.ppfd), goal: par(then.ppfd) })];
 }

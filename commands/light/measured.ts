@@ -4,6 +4,7 @@ import { Problem } from '../../core/problem.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { readSpot } from '../../core/corals/spot.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { guessedCautions, spotSaid, spotShort } from '../coral/spot-said.ts';
 import { boxOf, sceneOf } from '../coral/scene-of.ts';
@@ -102,17 +103,14 @@ function stored(keep: Keep, tank: Tank, points: readonly NewLightPoint[], nowMs:
     cautions: guessedCautions(after),
     sources: ['practice'],
     next: [
-      { label: 'All readings', command: 'light measured', input: again },
-      ...(after.corals.length === 0
-        ? []
-        : [{ label: 'Check my corals', command: 'coral check', input: again }]),
+      action('All readings', 'light measured', again),
+      ...(after.corals.length === 0 ? [] : [action('Check my corals', 'coral check', again)]),
       ...(first !== undefined && kept.length === 1
         ? [
-            {
-              label: `Take it out again (${spotShort(first.spot)})`,
-              command: 'light measured',
-              input: { remove: String(first.id), ...again },
-            },
+            action(`Take it out again (${spotShort(first.spot)})`, 'light measured', {
+              remove: String(first.id),
+              ...again,
+            }),
           ]
         : []),
     ],

@@ -1,5 +1,6 @@
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { sceneOf } from '../coral/scene-of.ts';
 import { spotShort } from '../coral/spot-said.ts';
 import { tankInput } from '../coral/tank-input.ts';
@@ -28,12 +29,8 @@ export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: numb
     read: [spotShort(spot)],
     facts: changes,
     next: [
-      {
-        label: 'Put it back',
-        command: 'light measured',
-        input: { at: spotShort(spot), par: String(ppfd), ...again },
-      },
-      { label: 'All readings', command: 'light measured', input: again },
+      action('Put it back', 'light measured', { at: spotShort(spot), par: String(ppfd), ...again }),
+      action('All readings', 'light measured', again),
     ],
   });
 }

@@ -3,6 +3,7 @@ import { judgeLight } from '../../core/corals/rules/light.ts';
 import { READING_RADIUS_CM } from '../../core/corals/par-field.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { sceneOf } from '../coral/scene-of.ts';
 import { guessedCautions, spotShort } from '../coral/spot-said.ts';
 import type { Keep, Tank } from '../keep.ts';
@@ -12,11 +13,11 @@ import { MOST_LIGHT_POINTS } from '../placed.ts';
 export function pointsAnswer(
   keep: Keep,
   tank: Tank,
-  again: Readonly<Record<string, string>>,
+  again: { readonly tank?: string },
   nowMs: number,
 ): Answer {
   const points = keep.lightPoints(tank.id).toReversed();
-  const enter = { label: 'Enter a reading', command: 'light measured', input: again, ask: ['at', 'par'] };
+  const enter = action('Enter a reading', 'light measured', again, ['at', 'par']);
   if (points.length === 0) {
     return answer({
       headline: `${tank.name} has no light readings yet.`,
@@ -52,6 +53,6 @@ export function pointsAnswer(
           ],
     steps: ['Take one out with /light measured remove: and its number.'],
     cautions: guessedCautions(scene),
-    next: [enter, { label: 'Check my corals', command: 'coral check', input: again }],
+    next: [enter, action('Check my corals', 'coral check', again)],
   });
 }

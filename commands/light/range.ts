@@ -4,6 +4,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { lightFor, type CoralLight, type LightSigns } from '../../core/corals/light-need.ts';
 import { origins, type Origin } from '../../core/corals/scene.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedKind, tellingName } from '../coral/asked-kind.ts';
 import { quantityOption, textOption } from '../options.ts';
@@ -79,25 +80,18 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
     next: [
       ...(view?.here === undefined
         ? [
-            {
-              label: 'With a PAR reading',
-              command: 'light range',
-              input: { coral, ...(input.origin === undefined ? {} : { origin: input.origin }) },
-              ask: ['reading', 'setting'],
-            },
+            action(
+              'With a PAR reading',
+              'light range',
+              { coral, ...(input.origin === undefined ? {} : { origin: input.origin }) },
+              ['reading', 'setting'],
+            ),
           ]
         : []),
       ...(place === undefined || place.here !== undefined
         ? []
-        : [
-            {
-              label: 'Enter a reading for that spot',
-              command: 'light measured',
-              input: { at: place.at },
-              ask: ['par'],
-            },
-          ]),
-      { label: `About ${entry.names.common[0]}`, command: 'coral about', input: { coral } },
+        : [action('Enter a reading for that spot', 'light measured', { at: place.at }, ['par'])]),
+      action(`About ${entry.names.common[0]}`, 'coral about', { coral }),
     ],
   });
 }

@@ -6,6 +6,7 @@ import { loggable } from '../../core/water/loggable.ts';
 import { readLine, type Line } from '../../core/words/line.ts';
 import { readWhen } from '../../core/words/when.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { stepFor } from '../checkup/advice.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
@@ -96,8 +97,8 @@ function logged(
     cautions: acting.length === 0 ? [] : ['Ranges and paces are common practice; keepers differ.'],
     sources: ['practice'],
     next: [
-      { label: 'undo', command: 'log undo', input: { tank: tank.name } },
-      { label: 'checkup', command: 'checkup', input: { tank: tank.name } },
+      action('undo', 'log undo', { tank: tank.name }),
+      action('checkup', 'checkup', { tank: tank.name }),
     ],
   });
 }

@@ -7,6 +7,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, parameterIds, type ParameterId } from '../../core/water/parameter.ts';
 import { readWhen } from '../../core/words/when.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedAmount } from '../dose/asked-amount.ts';
 import { askedCompound, askedParameter, askedPurity, inOwnUnit } from '../dose/asked.ts';
@@ -59,8 +60,8 @@ export const logDoseCommand = defineCommand({
       steps: paceSteps(dose.rises),
       sources: dose.compound === undefined ? ['practice'] : ['iupac21', 'practice'],
       next: [
-        { label: 'undo', command: 'log undo', input: { of: 'dose', tank: tank.name } },
-        { label: 'show the log', command: 'log show', input: { tank: tank.name } },
+        action('undo', 'log undo', { of: 'dose', tank: tank.name }),
+        action('show the log', 'log show', { tank: tank.name }),
       ],
     });
   },

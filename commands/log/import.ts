@@ -5,6 +5,7 @@ import { printed } from '../../core/log/value.ts';
 import { Problem } from '../../core/problem.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import type { Keep, NewEntry, Tank } from '../keep.ts';
 import { fileOption, textOption } from '../options.ts';
@@ -57,7 +58,7 @@ export const importCommand = defineCommand({
               'Look it over with /log show. /log undo takes back one time of testing after the other, not the whole file.',
             ],
       sources: ['practice'],
-      next: [{ label: 'show the log', command: 'log show', input: { tank: tank.name } }],
+      next: [action('show the log', 'log show', { tank: tank.name })],
     });
   },
 });

@@ -4,6 +4,7 @@ import { mass, significant } from '../../core/quantity/format.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -68,7 +69,7 @@ function shown(
       rows: lines.map(({ atMs, cells }) => [timeOf(atMs, context), ...cells]),
     },
     sources: ['practice'],
-    next: [{ label: 'checkup', command: 'checkup', input: { tank: tank.name } }],
+    next: [action('checkup', 'checkup', { tank: tank.name })],
   });
 }
 

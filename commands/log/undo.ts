@@ -4,6 +4,7 @@ import { mass, significant } from '../../core/quantity/format.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import type { Addition, Keep, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -76,7 +77,7 @@ function taken(what: string, tank: Tank, context: OwnContext): Answer {
     headline: `Taken back from the log of ${tank.name}: ${what}.`,
     read: [zoneLine(context)],
     sources: ['practice'],
-    next: [{ label: 'show the log', command: 'log show', input: { tank: tank.name } }],
+    next: [action('show the log', 'log show', { tank: tank.name })],
   });
 }
 

@@ -1,11 +1,12 @@
 import type { Primer } from '../../core/care/primers/primer.ts';
 import { primerPicture } from '../../core/picture/primer.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { toolsOf } from './tools.ts';
 
 /** A button that opens a card. */
 export function openCard(card: string): NextAction {
-  return { label: `Card: ${card}`, command: 'primer', input: { card } };
+  return action(`Card: ${card}`, 'primer', { card });
 }
 
 /** One card as an answer, with its picture, the sums it leads to, and the cards to read next. */

@@ -1,21 +1,16 @@
 import type { PrimerId } from '../../core/care/primers/primer.ts';
 import type { NextAction } from '../answer.ts';
-
-const run = (label: string, command: string, input: NextAction['input']): NextAction => ({
-  label,
-  command,
-  input,
-});
+import { action } from '../calls.ts';
 
 /** The sums a card leads to, with numbers that show how they are asked. */
 const tools: Partial<Record<PrimerId, readonly NextAction[]>> = {
   PAR: [
-    run('Sum: the day’s light of 200 PAR', 'light hours', { reading: '200 PAR' }),
-    run('Sum: 9000 lux in PAR', 'light lux', { reading: '9000 lux', lamp: 'led' }),
+    action('Sum: the day’s light of 200 PAR', 'light hours', { reading: '200 PAR' }),
+    action('Sum: 9000 lux in PAR', 'light lux', { reading: '9000 lux', lamp: 'led' }),
   ],
-  acclimation: [run('Plan: 100 to 150 PAR', 'light ramp', { now: '100 PAR', goal: '150 PAR' })],
+  acclimation: [action('Plan: 100 to 150 PAR', 'light ramp', { now: '100 PAR', goal: '150 PAR' })],
   'alkalinity and calcium': [
-    run('Sum: 7.5 to 8.5 dKH', 'dose amount', {
+    action('Sum: 7.5 to 8.5 dKH', 'dose amount', {
       of: 'alkalinity',
       now: '7.5 dKH',
       goal: '8.5 dKH',
@@ -23,7 +18,7 @@ const tools: Partial<Record<PrimerId, readonly NextAction[]>> = {
     }),
   ],
   magnesium: [
-    run('Sum: 1200 to 1300 mg/L', 'dose amount', {
+    action('Sum: 1200 to 1300 mg/L', 'dose amount', {
       of: 'magnesium',
       now: '1200',
       goal: '1300',
@@ -31,28 +26,33 @@ const tools: Partial<Record<PrimerId, readonly NextAction[]>> = {
     }),
   ],
   nutrients: [
-    run('Sum: nitrate 40 to 10', 'waterchange goal', { of: 'nitrate', now: '40', goal: '10', share: '20 %' }),
-  ],
-  limewater: [run('Sum: a batch of 5 L', 'dose limewater', { amount: '5 L' })],
-  salinity: [
-    run('Check: fluid of 35 ppt reads 1.028', 'salinity check', { reading: '1.026', standard: '1.028' }),
-    run('Sum: 1.025 on every scale', 'salinity convert', { reading: '1.025' }),
-  ],
-  'mixing salt water': [run('Sum: 40 L at 35 ppt', 'salinity mix', { volume: '40 L', goal: '35 ppt' })],
-  'top-off': [
-    run('Sum: 1.027 down to 1.026', 'salinity adjust', { now: '1.027', goal: '1.026', volume: '100 L' }),
-  ],
-  'water changes': [
-    run('Sum: nitrate 40 to 10 by 20 %', 'waterchange goal', {
+    action('Sum: nitrate 40 to 10', 'waterchange goal', {
       of: 'nitrate',
       now: '40',
       goal: '10',
       share: '20 %',
     }),
-    run('Sum: 30 % bit by bit', 'waterchange drip', { share: '30 %' }),
   ],
-  units: [run('Sum: 8 dKH in other units', 'convert', { amount: '8 dKH' })],
-  'test kits': [run('Sum: 180 ppm alkalinity', 'convert', { amount: '180 ppm', of: 'alkalinity' })],
+  limewater: [action('Sum: a batch of 5 L', 'dose limewater', { amount: '5 L' })],
+  salinity: [
+    action('Check: fluid of 35 ppt reads 1.028', 'salinity check', { reading: '1.026', standard: '1.028' }),
+    action('Sum: 1.025 on every scale', 'salinity convert', { reading: '1.025' }),
+  ],
+  'mixing salt water': [action('Sum: 40 L at 35 ppt', 'salinity mix', { volume: '40 L', goal: '35 ppt' })],
+  'top-off': [
+    action('Sum: 1.027 down to 1.026', 'salinity adjust', { now: '1.027', goal: '1.026', volume: '100 L' }),
+  ],
+  'water changes': [
+    action('Sum: nitrate 40 to 10 by 20 %', 'waterchange goal', {
+      of: 'nitrate',
+      now: '40',
+      goal: '10',
+      share: '20 %',
+    }),
+    action('Sum: 30 % bit by bit', 'waterchange drip', { share: '30 %' }),
+  ],
+  units: [action('Sum: 8 dKH in other units', 'convert', { amount: '8 dKH' })],
+  'test kits': [action('Sum: 180 ppm alkalinity', 'convert', { amount: '180 ppm', of: 'alkalinity' })],
 };
 
 export function toolsOf(id: PrimerId): readonly NextAction[] {

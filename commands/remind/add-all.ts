@@ -1,4 +1,5 @@
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
 import type { Plan } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
@@ -32,6 +33,6 @@ export function addAll(plans: readonly Plan[], context: OwnContext, read: readon
       };
     }),
     steps: ['Change one with /remind change, leave one out with /remind remove.'],
-    next: [{ label: 'My reminders', command: 'remind list', input: {} }],
+    next: [action('My reminders', 'remind list', {})],
   });
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { nextAfter } from '../../core/schedule/repeat.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { MOST_REMINDER_LETTERS, type Plan, type Reminder } from '../reminder.ts';
@@ -56,7 +57,7 @@ export const changeCommand = defineCommand({
         placeFact(after.place),
       ],
       cautions: placeCautions(after.place),
-      next: [{ label: 'My reminders', command: 'remind list', input: {} }],
+      next: [action('My reminders', 'remind list', {})],
     });
   },
 });

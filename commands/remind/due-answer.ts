@@ -1,6 +1,7 @@
 import { printed } from '../../core/log/value.ts';
 import { loggable } from '../../core/water/loggable.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { Reading, Tank } from '../keep.ts';
 import { spanWords } from '../log/words.ts';
 import type { Reminder } from '../reminder.ts';
@@ -70,12 +71,12 @@ function followFacts({ reminder, dueMs, nowMs, zone, to }: DueParts): readonly F
 /** Calls that say which occurrence they belong to, so that they work for months and count once. */
 function actions({ reminder, dueMs, to }: DueParts): readonly NextAction[] {
   const input = { reminder: String(reminder.id), due: String(Math.floor(dueMs / 1000)) };
-  const enter: NextAction = { label: 'Enter reading', command: 'remind enter', input, ask: ['readings'] };
+  const enter: NextAction = action('Enter reading', 'remind enter', input, ['readings']);
   const measures = reminder.parameters.length > 0 && to !== 'sitter';
   return [
     ...(measures ? [enter] : []),
-    { label: 'Done', command: 'remind done', input },
-    { label: 'Later', command: 'remind later', input },
-    { label: 'Skip', command: 'remind skip', input },
+    action('Done', 'remind done', input),
+    action('Later', 'remind later', input),
+    action('Skip', 'remind skip', input),
   ];
 }

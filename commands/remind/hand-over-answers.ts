@@ -1,4 +1,5 @@
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { Reading, Tank } from '../keep.ts';
 import type { HandOver, Reminder } from '../reminder.ts';
 import { reminderFacts, tankFacts, URGENT_STEPS } from './care-plan.ts';
@@ -34,8 +35,8 @@ export function askSitterAnswer({ handOver, tanks, reminders, nowMs, zone }: Han
       'They see that you did something, and when. You see nothing else of theirs, and can end it at any time.',
     ],
     next: [
-      { label: 'Accept', command: 'remind sit', input: { ...input, answer: 'yes' } },
-      { label: 'Decline', command: 'remind sit', input: { ...input, answer: 'no' } },
+      action('Accept', 'remind sit', { ...input, answer: 'yes' }),
+      action('Decline', 'remind sit', { ...input, answer: 'no' }),
     ],
   });
 }
@@ -60,13 +61,7 @@ export function carePlanAnswer(parts: HandOverParts): Answer {
       'Wash your hands before and after, keep them out of the water when you have a cut, and touch no coral: some carry a strong poison (palytoxin).',
     ],
     sources: ['practice'],
-    next: [
-      {
-        label: 'I can not after all',
-        command: 'remind sit',
-        input: { 'hand-over': String(handOver.id), answer: 'no' },
-      },
-    ],
+    next: [action('I can not after all', 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' })],
   });
 }
 
@@ -89,7 +84,7 @@ export function handOverNewsAnswer({ handOver, news, to, nowMs, reminders, zone 
     ended: 'The hand-over is over: your reminders come to you again.',
   }[news];
   const since = news === 'ended' ? doneFacts(handOver, reminders, nowMs, zone) : [];
-  const list = [{ label: 'My reminders', command: 'remind list', input: {} }];
+  const list = [action('My reminders', 'remind list', {})];
   return answer({ headline, facts: [...facts, ...since], next: list });
 }
 

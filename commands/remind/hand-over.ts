@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { readMoment } from '../../core/words/moment.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { idOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -64,13 +65,7 @@ export const handOverCommand = defineCommand({
           : []),
         'Write amounts into the text of each reminder ("feed 1 g of pellets"), and leave them your phone number.',
       ],
-      next: [
-        {
-          label: 'Take it back',
-          command: 'remind sit',
-          input: { 'hand-over': String(handOver.id), answer: 'no' },
-        },
-      ],
+      next: [action('Take it back', 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' })],
     });
   },
 });

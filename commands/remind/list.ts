@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { sayInstant } from '../../core/schedule/say.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import type { Keep } from '../keep.ts';
 import type { HandOver, Reminder } from '../reminder.ts';
@@ -32,13 +33,11 @@ export const listCommand = defineCommand({
           ? ['Set one: /remind test of:alkalinity when:every saturday 9am, or the usual tests: /remind plan.']
           : [],
       next: [
-        ...(all.length === 0 ? [{ label: 'The usual tests', command: 'remind plan', input: {} }] : []),
-        ...(all.length > 0 ? [{ label: 'As a calendar file', command: 'remind calendar', input: {} }] : []),
-        ...handOvers.map(({ id }) => ({
-          label: `End hand-over ${id}`,
-          command: 'remind sit',
-          input: { 'hand-over': String(id), answer: 'no' },
-        })),
+        ...(all.length === 0 ? [action('The usual tests', 'remind plan', {})] : []),
+        ...(all.length > 0 ? [action('As a calendar file', 'remind calendar', {})] : []),
+        ...handOvers.map(({ id }) =>
+          action(`End hand-over ${id}`, 'remind sit', { 'hand-over': String(id), answer: 'no' }),
+        ),
       ],
     });
   },

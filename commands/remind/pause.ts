@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { readMoment } from '../../core/words/moment.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand, type Context } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Pause, Reminder } from '../reminder.ts';
@@ -46,11 +47,9 @@ export const pauseCommand = defineCommand({
         'To start again before that, or at any time: /remind resume. To let someone else have them meanwhile: /remind hand-over.',
       ],
       next: [
-        {
-          label: 'Resume now',
-          command: 'remind resume',
-          input: input.reminder === undefined ? {} : { reminder: String(after[0]?.id ?? '') },
-        },
+        action('Resume now', 'remind resume', {
+          reminder: input.reminder === undefined ? undefined : String(after[0]?.id ?? ''),
+        }),
       ],
     });
   },

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { testPlan, testRule, type TestHabit } from '../../core/care/test-plan.ts';
 import { loggable, type LoggableId } from '../../core/water/loggable.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { planKind } from '../checkup/plan.ts';
 import { defineCommand, type Context } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
@@ -64,8 +65,8 @@ export const planCommand = defineCommand({
       sources: ['practice'],
       next:
         plans.length === 0
-          ? [{ label: 'My reminders', command: 'remind list', input: {} }]
-          : [{ label: 'Yes, set them', command: 'remind plan', input: yesInput(tank, day) }],
+          ? [action('My reminders', 'remind list', {})]
+          : [action('Yes, set them', 'remind plan', yesInput(tank, day))],
     });
   },
 });

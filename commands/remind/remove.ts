@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
@@ -17,18 +18,14 @@ export const removeReminderCommand = defineCommand({
   run: (input, context): Answer => {
     const keep = keepOf(context);
     const reminder = ownReminder(keep, input.reminder);
-    const list = { label: 'My reminders', command: 'remind list', input: {} };
+    const list = action('My reminders', 'remind list', {});
     if (input.sure === undefined) {
       return answer({
         headline: `Remove reminder ${named(reminder)}? Nothing is removed yet.`,
         read: [ruleWords(reminder)],
         steps: ['To leave out one time only: /remind skip. To be left in peace for a while: /remind pause.'],
         next: [
-          {
-            label: 'Yes, remove it',
-            command: 'remind remove',
-            input: { reminder: String(reminder.id), sure: 'yes' },
-          },
+          action('Yes, remove it', 'remind remove', { reminder: String(reminder.id), sure: 'yes' }),
           list,
         ],
       });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import type { Reminder } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
@@ -26,7 +27,7 @@ export const resumeCommand = defineCommand({
     if (waiting.length === 0) {
       return answer({
         headline: 'Nothing is paused or stopped.',
-        next: [{ label: 'My reminders', command: 'remind list', input: {} }],
+        next: [action('My reminders', 'remind list', {})],
       });
     }
     const after = waiting.map(
@@ -49,7 +50,7 @@ export const resumeCommand = defineCommand({
           ...(wakeMs === undefined ? {} : { atMs: wakeMs }),
         };
       }),
-      next: [{ label: 'My reminders', command: 'remind list', input: {} }],
+      next: [action('My reminders', 'remind list', {})],
     });
   },
 });

@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import type { LoggableId } from '../../core/water/loggable.ts';
 import type { Repeat } from '../../core/words/repeat.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { MOST_REMINDERS, type Place, type Plan, type Progress, type Reminder } from '../reminder.ts';
@@ -58,14 +59,9 @@ export function setReminder(wish: Wish, context: OwnContext, read: readonly stri
     facts: [...firstTimes(plan, nowMs), placeFact(plan.place)],
     cautions: placeCautions(plan.place),
     next: [
-      {
-        label: 'Other time',
-        command: 'remind change',
-        input: { reminder: String(reminder.id) },
-        ask: ['when'],
-      },
-      { label: 'Remove', command: 'remind remove', input: { reminder: String(reminder.id) } },
-      { label: 'My reminders', command: 'remind list', input: {} },
+      action('Other time', 'remind change', { reminder: String(reminder.id) }, ['when']),
+      action('Remove', 'remind remove', { reminder: String(reminder.id) }),
+      action('My reminders', 'remind list', {}),
     ],
   });
 }
@@ -93,7 +89,7 @@ function setAlready(reminder: Reminder, nowMs: number): Answer {
   return answer({
     headline: `That is set already: reminder ${named(reminder)}, ${ruleWords(reminder)}.`,
     facts: firstTimes(reminder, nowMs),
-    next: [{ label: 'My reminders', command: 'remind list', input: {} }],
+    next: [action('My reminders', 'remind list', {})],
   });
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { ruleText } from '../../core/schedule/say.ts';
 import { readRepeats } from '../../core/words/repeats.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Plan } from '../reminder.ts';
@@ -51,11 +52,7 @@ export function severalAnswer(input: SeveralInput, context: OwnContext): Answer 
   if (input.sure === 'yes') return addAll(plans, context, lines);
   for (const plan of plans) startedOr(plan, nowMs);
   const given = { text: input.text, ...(input.tank === undefined ? {} : { tank: input.tank }) };
-  const all = {
-    label: `Yes, set all ${plans.length}`,
-    command: 'remind several',
-    input: { ...given, sure: 'yes' },
-  };
+  const all = action(`Yes, set all ${plans.length}`, 'remind several', { ...given, sure: 'yes' });
   return answer({
     headline: `I read ${plans.length === 1 ? 'one reminder' : `${plans.length} reminders`} in that. Nothing is set yet.`,
     read: lines,
@@ -76,6 +73,6 @@ function oneOf({ text, anchor, rule, parameters }: Plan, tank: string | undefine
   const when = ruleText(rule, anchor);
   const named = tank === undefined ? {} : { tank };
   return parameters.length > 0
-    ? { label: `Only: ${text}`, command: 'remind test', input: { of: parameters.join(', '), when, ...named } }
-    : { label: `Only: ${text}`, command: 'remind task', input: { text, when, ...named } };
+    ? action(`Only: ${text}`, 'remind test', { of: parameters.join(', '), when, ...named })
+    : action(`Only: ${text}`, 'remind task', { text, when, ...named });
 }

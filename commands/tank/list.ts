@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_TANKS } from '../keep.ts';
 import { keepOf } from './asked-tank.ts';
@@ -40,7 +41,7 @@ export const listCommand = defineCommand({
       next: tanks
         .filter(({ id }) => id !== inUse?.id)
         .slice(0, 3)
-        .map(({ name }) => ({ label: `use ${name}`, command: 'tank use', input: { tank: name } })),
+        .map(({ name }) => action(`use ${name}`, 'tank use', { tank: name })),
     });
   },
 });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_NAME_LETTERS, MOST_TANKS, type TankProfile } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -67,8 +68,8 @@ export const newCommand = defineCommand({
       cautions: [...water.cautions, PRACTICE_TARGETS],
       sources: water.sources,
       next: [
-        { label: `show ${name}`, command: 'tank show', input: { tank: name } },
-        ...(used ? [] : [{ label: `use ${name}`, command: 'tank use', input: { tank: name } }]),
+        action(`show ${name}`, 'tank show', { tank: name }),
+        ...(used ? [] : [action(`use ${name}`, 'tank use', { tank: name })]),
       ],
     });
   },

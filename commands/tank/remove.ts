@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
@@ -24,13 +25,7 @@ export const removeCommand = defineCommand({
         steps: [`To remove it: /tank remove tank:${tank.name} sure:yes. To keep it, do nothing.`],
         cautions: ['It cannot be brought back.'],
         sources: ['practice'],
-        next: [
-          {
-            label: `yes, remove ${tank.name}`,
-            command: 'tank remove',
-            input: { tank: tank.name, sure: 'yes' },
-          },
-        ],
+        next: [action(`yes, remove ${tank.name}`, 'tank remove', { tank: tank.name, sure: 'yes' })],
       });
     }
     keep.removeTank(tank.id);
@@ -39,7 +34,7 @@ export const removeCommand = defineCommand({
     return answer({
       headline: `${tank.name} is removed, with everything logged for it. ${after}`,
       sources: ['practice'],
-      next: [{ label: 'my tanks', command: 'tank list', input: {} }],
+      next: [action('my tanks', 'tank list', {})],
     });
   },
 });

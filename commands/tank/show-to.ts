@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { idOption, textOption } from '../options.ts';
@@ -52,11 +53,13 @@ function listed(tank: Tank, headline: string, viewers: readonly Viewer[], zone: 
   return answer({
     headline,
     facts: viewers.map((viewer) => viewerFact(viewer, zone)),
-    next: viewers.slice(0, MOST_HELPERS).map(({ helperId }, index) => ({
-      label: viewers.length === 1 ? 'Take it back' : `Take it back from no. ${index + 1}`,
-      command: 'tank show-to',
-      input: { who: helperId, stop: 'yes', tank: tank.name },
-    })),
+    next: viewers.slice(0, MOST_HELPERS).map(({ helperId }, index) =>
+      action(viewers.length === 1 ? 'Take it back' : `Take it back from no. ${index + 1}`, 'tank show-to', {
+        who: helperId,
+        stop: 'yes',
+        tank: tank.name,
+      }),
+    ),
     sources: ['practice'],
   });
 }

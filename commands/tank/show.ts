@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
@@ -34,7 +35,7 @@ export const showCommand = defineCommand({
       table: targetTable(tank),
       cautions: [PRACTICE_TARGETS],
       sources: ['practice'],
-      next: inUse ? [] : [{ label: `use ${tank.name}`, command: 'tank use', input: { tank: tank.name } }],
+      next: inUse ? [] : [action(`use ${tank.name}`, 'tank use', { tank: tank.name })],
     });
   },
 });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { idOption, textOption } from '../options.ts';
 import { timeFact } from '../remind/times.ts';
@@ -85,11 +86,11 @@ function listed(all: readonly Showing[], zone: string): Answer {
         ...(atMs === undefined ? {} : { atMs }),
       };
     }),
-    next: all.slice(0, 5).map(({ tankName, ownerId }) => ({
-      label: `look at ${tankName}`,
-      command: 'tank shown',
-      input: { by: ownerId, tank: tankName },
-    })),
+    next: all
+      .slice(0, 5)
+      .map(({ tankName, ownerId }) =>
+        action(`look at ${tankName}`, 'tank shown', { by: ownerId, tank: tankName }),
+      ),
     sources: ['practice'],
   });
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
@@ -21,7 +22,7 @@ export const useTankCommand = defineCommand({
       facts: waterFacts(tank),
       steps: ['Where you leave out a volume, light hours or salinity, I take those of this tank and say so.'],
       sources: ['practice'],
-      next: [{ label: `show ${tank.name}`, command: 'tank show', input: { tank: tank.name } }],
+      next: [action(`show ${tank.name}`, 'tank show', { tank: tank.name })],
     });
   },
 });

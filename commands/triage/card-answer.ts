@@ -3,6 +3,7 @@ import { MOST_QUESTIONS } from '../../core/care/symptoms/card.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { rank, type Ranked } from '../../core/care/symptoms/rank.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { urgentAction } from '../urgent/action.ts';
 import { percent, readWater } from '../waterchange/pour.ts';
 import { NOT_SURE } from './choice.ts';
@@ -48,17 +49,14 @@ export function questionActions(triage: Triage): readonly NextAction[] {
   const question = nextQuestion(triage);
   const name = ANSWERS[answers.length];
   if (question === undefined || name === undefined) return [];
-  const action = (label: string, more: Kept): NextAction => ({
-    label,
-    command: 'triage',
-    input: { seen: id, ...typed, ...more, ...kept },
-  });
+  const said = (label: string, more: Kept): NextAction =>
+    action(label, 'triage', { seen: id, ...typed, ...more, ...kept });
   const open = ANSWERS.slice(answers.length, symptomCard(id).questions.length);
   const skipped = Object.fromEntries(open.map((each) => [each, NOT_SURE]));
   return [
-    ...Object.entries(question.choices).map(([key, { label }]) => action(label, { [name]: key })),
-    action('Not sure', { [name]: NOT_SURE }),
-    ...(open.length > 1 ? [action('Skip the questions', skipped)] : []),
+    ...Object.entries(question.choices).map(([key, { label }]) => said(label, { [name]: key })),
+    said('Not sure', { [name]: NOT_SURE }),
+    ...(open.length > 1 ? [said('Skip the questions', skipped)] : []),
   ];
 }
 
@@ -119,8 +117,8 @@ function along({ id, kept, evidence }: Triage): readonly NextAction[] {
   const { urgent } = symptomCard(id);
   return [
     ...(urgent === undefined ? [] : [urgentAction(urgent)]),
-    ...(evidence.hasTank ? [{ label: 'How my water stands', command: 'checkup', input: {} }] : []),
-    ...(evidence.hasCorals ? [{ label: 'How my corals stand', command: 'coral check', input: {} }] : []),
-    { label: 'It is something else', command: 'triage', input: kept },
+    ...(evidence.hasTank ? [action('How my water stands', 'checkup', {})] : []),
+    ...(evidence.hasCorals ? [action('How my corals stand', 'coral check', {})] : []),
+    action('It is something else', 'triage', kept),
   ];
 }

@@ -1,13 +1,14 @@
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { groupIds, groups, type GroupId } from '../../core/care/symptoms/group.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
+import { action, type TextCall } from '../calls.ts';
 import { urgentAction } from '../urgent/action.ts';
 import { symptomsOf } from './seen.ts';
 
 /** Options that a button hands on as they are. */
-export type Kept = Readonly<Record<string, string>>;
+export type Kept = TextCall<'triage'>['input'];
 
-const EMERGENCY: NextAction = { label: 'Something is going wrong now', command: 'urgent', input: {} };
+const EMERGENCY: NextAction = action('Something is going wrong now', 'urgent', {});
 /** Most buttons of a message, less the one for people. */
 const MOST_OFFERED = 9;
 
@@ -28,11 +29,7 @@ export function groupMenu(kept: Kept, notKnown?: string): Answer {
       urgentAction('person hurt'),
       EMERGENCY,
       symptomAction('many at once', kept),
-      ...groupIds.map((group) => ({
-        label: groups[group],
-        command: 'triage',
-        input: { seen: group, ...kept },
-      })),
+      ...groupIds.map((group) => action(groups[group], 'triage', { seen: group, ...kept })),
     ],
   });
 }
@@ -51,5 +48,5 @@ export function symptomsMenu(group: GroupId, kept: Kept): Answer {
 }
 
 export function symptomAction(id: SymptomId, kept: Kept): NextAction {
-  return { label: symptomCard(id).label, command: 'triage', input: { seen: id, ...kept } };
+  return action(symptomCard(id).label, 'triage', { seen: id, ...kept });
 }

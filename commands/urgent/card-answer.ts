@@ -1,6 +1,7 @@
 import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/person.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
 import type { Numbers, UrgentInput } from './input.ts';
 import { numbersFor } from './numbers.ts';
@@ -29,21 +30,14 @@ export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
 function fill(id: UrgentId, input: UrgentInput, missing: Numbers['missing']): readonly NextAction[] {
   if (missing.length === 0) return [];
   const given = withText(input, missing);
-  return [
-    {
-      label: 'Work it out for my tank',
-      command: 'urgent',
-      input: { what: id, ...given },
-      ask: missing.slice(0, MOST_ASKED),
-    },
-  ];
+  return [action('Work it out for my tank', 'urgent', { what: id, ...given }, missing.slice(0, MOST_ASKED))];
 }
 
 /** What helps next. */
 function along(id: UrgentId, { volume, salinity }: UrgentInput): readonly NextAction[] {
   if (id === 'salinity crash' && salinity !== undefined) {
     const input = { now: salinity, ...(volume === undefined ? {} : { volume }) };
-    return [{ label: 'Day by day', command: 'salinity adjust', input }];
+    return [action('Day by day', 'salinity adjust', input)];
   }
   return id === 'power cut' ? [urgentAction('cold water'), urgentAction('ammonia')] : [];
 }

@@ -1,6 +1,7 @@
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { personHurt } from '../../core/care/urgent/person.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
 
 /** Opens a second menu: a message holds ten buttons. */
@@ -34,7 +35,7 @@ export function menuAnswer(): Answer {
     sources: ['practice'],
     next: [
       ...direct.map(urgentAction),
-      { label: 'Something broke, got in or out', command: 'urgent', input: { what: SOMETHING_GOT_IN } },
+      action('Something broke, got in or out', 'urgent', { what: SOMETHING_GOT_IN }),
     ],
   });
 }

@@ -2,6 +2,7 @@ import { afterChanges, fractionForGoal } from '../../core/change/exchange.ts';
 import { Problem } from '../../core/problem.ts';
 import { fixed, toUnit } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import {
   afterSome,
   afterWorking,
@@ -119,5 +120,5 @@ function severalChanges(levels: Levels, goal: number): Answer['next'][number] {
   const { id, now, fresh, about } = levels;
   const text = (level: number): string => `${fixed(toUnit(about.kind, level, about.unit), 3)} ${about.unit}`;
   const input = { of: id, now: text(now), goal: text(goal), fresh: text(fresh), share: '25 %' };
-  return { label: 'Count the changes of 25 %', command: 'waterchange goal', input };
+  return action('Count the changes of 25 %', 'waterchange goal', input);
 }

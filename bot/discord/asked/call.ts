@@ -1,4 +1,3 @@
-import type { NextAction } from '../../../commands/answer.ts';
 import type { Command } from '../../../commands/command.ts';
 import { optionsOf } from '../../../commands/options.ts';
 
@@ -51,7 +50,7 @@ function readQuery(query: string): Call['input'] | undefined {
 }
 
 /** The line a member can type for the same: "/dose amount of:calcium now:380". */
-export function callLine({ command, input, ask = [] }: Call | NextAction): string {
+export function callLine({ command, input, ask = [] }: Call): string {
   const given = Object.entries(input).filter(([name]) => !ask.includes(name));
   return [
     `/${command}`,

@@ -5,6 +5,7 @@ import type { Heard } from '../../../core/words/hear.ts';
 import { flowLine, hardinessLine, lawLine, roomLine, spotLine, stingLine } from '../../coral/about-lines.ts';
 import type { GuideLine } from '../../coral/guide-line.ts';
 import { hazardLines } from '../../coral/hazard-lines.ts';
+import { aboutCoralCommand } from '../../coral/about.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { isTrouble, oneCoral, onlyEntry } from './named.ts';
@@ -86,7 +87,7 @@ export const aboutIntent: Intent = (heard, context) => {
     ({ words, not = [] }) => says(around, ...words) && !(not.length > 0 && says(around, ...not)),
   );
   if (facet === undefined && !says(around, ...ABOUT)) return undefined;
-  const whole = call('coral about', { coral: named.name }, context);
+  const whole = call(aboutCoralCommand, { coral: named.name }, context);
   const entry = onlyEntry(named);
   if (facet === undefined || entry === undefined) return whole;
   const lines = facet.lines(entry);

@@ -1,4 +1,5 @@
 import { coralsIn } from '../../../core/words/corals.ts';
+import { compareCoralsCommand } from '../../coral/compare.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { isTrouble } from './named.ts';
@@ -10,5 +11,5 @@ export const compareIntent: Intent = (heard, context) => {
   if (heard.said.length > 0 || isTrouble(heard) || !says(heard, ...COMPARES)) return undefined;
   const [a, b, c] = coralsIn(heard.text);
   if (a === undefined || b === undefined) return undefined;
-  return call('coral compare', { a: a.name, b: b.name, c: c?.name }, context);
+  return call(compareCoralsCommand, { a: a.name, b: b.name, c: c?.name }, context);
 };

@@ -5,6 +5,8 @@ import { feedingLine, lightLine } from '../../coral/about-lines.ts';
 import { fullName } from '../../coral/asked-kind.ts';
 import { factsOf, sourcesOfLines } from '../../coral/guide-line.ts';
 import { hazardCautions, hazardLines } from '../../coral/hazard-lines.ts';
+import { aboutCoralCommand } from '../../coral/about.ts';
+import { feedCommand } from '../../coral/feed.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { oneCoral, onlyEntry } from './named.ts';
@@ -18,10 +20,10 @@ export const feedingAddsIntent: Intent = (heard, context) => {
   const food = foodOf(heard);
   if (mass === undefined || food === undefined || !says(heard, ...ADDS)) return undefined;
   const volume = heard.mentions.find((m) => is(m, 'volume') && m.text !== mass)?.text;
-  return call('coral feed', { food, mass, volume }, context);
+  return call(feedCommand, { food, mass, volume }, context);
 };
 
-function foodOf(heard: Heard): string | undefined {
+function foodOf(heard: Heard): 'frozen' | 'flake' | 'pellet' | undefined {
   if (says(heard, 'frozen', 'mysis', 'mysids?', 'brine ?shrimps?', 'cubes?')) return 'frozen';
   if (says(heard, 'flakes?')) return 'flake';
   return says(heard, 'pellets?', 'granules?') ? 'pellet' : undefined;
@@ -33,7 +35,7 @@ export const feedsIntent: Intent = (heard, context) => {
   const named = oneCoral(heard);
   if (named === undefined) return undefined;
   const entry = onlyEntry(named);
-  if (entry === undefined) return call('coral about', { coral: named.name }, context);
+  if (entry === undefined) return call(aboutCoralCommand, { coral: named.name }, context);
   const line = feedingLine(entry);
   const hazards = hazardLines([entry]);
   return answer({

@@ -1,8 +1,10 @@
 import { answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
 import { sourceCodes } from '../../../core/corals/basis-sources.ts';
 import { growthLine, sizeLine, uptakeLine, widthText, yearText } from '../../coral/about-lines.ts';
 import { fullName, tellingName } from '../../coral/asked-kind.ts';
 import { factsOf } from '../../coral/guide-line.ts';
+import { growthCommand } from '../../coral/growth.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { lengthIn } from './lengths.ts';
@@ -19,7 +21,7 @@ export const growsIntent: Intent = (heard, context) => {
   const size = heads === undefined ? lengthIn(heard)?.text : `${heads} heads`;
   const entry = onlyEntry(named);
   if (size !== undefined || entry === undefined) {
-    return call('coral growth', { coral: named.name, size }, context);
+    return call(growthCommand, { coral: named.name, size }, context);
   }
   const lines = [sizeLine(entry), growthLine(entry), uptakeLine(entry)];
   return answer({
@@ -30,13 +32,6 @@ export const growsIntent: Intent = (heard, context) => {
       'Ranges, not promises: light, food and room decide, and new pieces often stand still for weeks.',
     ],
     sources: sourceCodes(...lines.flatMap(({ bases }) => bases)),
-    next: [
-      {
-        label: 'From the size it has now',
-        command: 'coral growth',
-        input: { coral: tellingName(entry) },
-        ask: ['size'],
-      },
-    ],
+    next: [action('From the size it has now', 'coral growth', { coral: tellingName(entry) }, ['size'])],
   });
 };

@@ -2,6 +2,7 @@ import type { Origin } from '../../../core/corals/scene.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import { is } from '../../../core/words/mention.ts';
+import { rangeCommand } from '../../light/range.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { isTrouble, respelt } from './named.ts';
@@ -35,7 +36,7 @@ export const lightForIntent: Intent = (heard, context) => {
   if (!told) return undefined;
   const lamp = setting === undefined && !says(heard, ...NO_METER) ? undefined : lampOf(heard);
   return call(
-    'light range',
+    rangeCommand,
     { coral: named.name, origin, reading: readings[0]?.text, setting, lamp },
     context,
   );

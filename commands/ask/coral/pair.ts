@@ -7,6 +7,7 @@ import { clearOfCm, isSoft, spreaderOf } from '../../../core/corals/spreading.ts
 import type { CoralEntry } from '../../../core/corals/entry.ts';
 import type { NamedCoral } from '../../../core/words/corals.ts';
 import { answer, type Fact } from '../../answer.ts';
+import { action } from '../../calls.ts';
 import type { Intent } from '../intent.ts';
 import { cmAndInches, lengthIn } from './lengths.ts';
 import { chemistryFacts, spreadFact } from './pair-facts.ts';
@@ -57,14 +58,7 @@ export const pairIntent: Intent = (heard) => {
       'One family or one look does not make two corals safe together, and no distance is a promise: some pairs touch for years, others fight in a week.',
     ],
     sources: ['practice', 'memory'],
-    next: [
-      {
-        label: 'Place one in my tank',
-        command: 'coral add',
-        input: { coral: one.name },
-        ask: ['at', 'size'],
-      },
-    ],
+    next: [action('Place one in my tank', 'coral add', { coral: one.name }, ['at', 'size'])],
   });
 };
 

@@ -4,6 +4,7 @@ import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
 import { is, type Mention } from '../../../core/words/mention.ts';
 import { answer, type Fact } from '../../answer.ts';
 import { fullName } from '../../coral/asked-kind.ts';
+import { rangeCommand } from '../../light/range.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { palytoxinCautions } from './palytoxin.ts';
@@ -29,7 +30,7 @@ export const coralParAnswer: Intent = (heard, context) => {
   const need = needOf(entries);
   const readings = heard.mentions.filter(isReading);
   if (entries.every(({ photosynthetic }) => !photosynthetic))
-    return call('light range', { coral: named.name, reading: readings[0]?.text }, context);
+    return call(rangeCommand, { coral: named.name, reading: readings[0]?.text }, context);
   const { lowPpfd, highPpfd, startPpfd } = need;
   const middle = Math.round((lowPpfd + highPpfd) / 20) * 10;
   return answer({

@@ -3,6 +3,7 @@ import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { flowWords } from '../../../core/corals/rules/flow.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import { answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
 import { tellingName } from '../../coral/asked-kind.ts';
 import { says, type Intent } from '../intent.ts';
 import { cmAndInches } from './lengths.ts';
@@ -58,14 +59,7 @@ export const plateIntent: Intent = (heard) => {
       'Rock cuts the soft underside when it swells. The light it wants is the least certain of these numbers.',
     ],
     sources: ['practice', 'memory'],
-    next: [
-      {
-        label: 'Place it in my tank',
-        command: 'coral add',
-        input: { coral: tellingName(entry) },
-        ask: ['at', 'size'],
-      },
-    ],
+    next: [action('Place it in my tank', 'coral add', { coral: tellingName(entry) }, ['at', 'size'])],
   });
 };
 

@@ -1,6 +1,10 @@
+import type { FlowBand } from '../../../core/corals/entry.ts';
+import type { CoralGroup } from '../../../core/corals/kind.ts';
+import type { Level } from '../../../core/corals/suits.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { is } from '../../../core/words/mention.ts';
+import { suitedCommand } from '../../coral/suited.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { gentleAnswer } from './gentle.ts';
@@ -29,7 +33,7 @@ export const whichIntent: Intent = (heard, context) => {
   if (wish.length === 0 && says(heard, ...GENTLE)) return gentleAnswer();
   const band = lightBandOf(heard);
   const given = call(
-    'coral suited',
+    suitedCommand,
     {
       level: levelOf(heard),
       par: heard.mentions.find((m) => is(m, 'light'))?.text ?? band?.par,
@@ -57,7 +61,7 @@ function lightBandOf(heard: Heard): { readonly par: string; readonly read: strin
     : undefined;
 }
 
-function levelOf(heard: Heard): string | undefined {
+function levelOf(heard: Heard): Level | undefined {
   if (
     says(
       heard,
@@ -79,13 +83,13 @@ function levelOf(heard: Heard): string | undefined {
   return says(heard, 'experienced', 'many years', 'advanced', 'expert') ? 'many years' : undefined;
 }
 
-function flowOf(heard: Heard): string | undefined {
+function flowOf(heard: Heard): FlowBand | undefined {
   if (says(heard, '(?:low|little|gentle|weak) (?:light (?:and|,)? ?)?flow')) return 'low';
   if (says(heard, '(?:high|strong|heavy|lots of) flow')) return 'high';
   return says(heard, '(?:medium|moderate) flow') ? 'medium' : undefined;
 }
 
-function kindOf(heard: Heard): string | undefined {
+function kindOf(heard: Heard): CoralGroup | undefined {
   if (says(heard, 'soft(?:ies|y)?', 'soft corals?', 'leathers?')) return 'soft';
   if (says(heard, 'lps', 'large ?polyp')) return 'large-polyp';
   if (says(heard, 'sps', 'small ?polyp')) return 'small-polyp';
