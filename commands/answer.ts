@@ -1,5 +1,5 @@
 import type { SourceCode } from '../core/sources.ts';
-import type { CommandName, TextCall } from './calls.ts';
+import type { Action, CommandName } from './calls.ts';
 
 /** One line of result: what it is, its value with unit, and (where there is one) the verdict as a word. */
 export interface Fact {
@@ -16,9 +16,7 @@ export interface Fact {
 }
 
 /** Something the member can do next: a label and the command it runs, options as text. */
-export type NextAction = {
-  readonly [N in CommandName]: TextCall<N> & { readonly label: string };
-}[CommandName];
+export type NextAction = { readonly [N in CommandName]: Action<N> }[CommandName];
 
 /**
  * What a command answers, for every platform. Plain text only: renderers know markup and escape it.

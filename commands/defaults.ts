@@ -66,11 +66,11 @@ export function answerOf<S extends OptionsSchema>(
   input: z.input<S>,
   asking: Asking,
 ): Answer {
-  return runWithDefaults(command, given(input), asking);
+  return runWithDefaults(command, givenOf(input), asking);
 }
 
 /** The options of an input that were given. */
-export function given(input: object): RawInput {
+export function givenOf(input: object): RawInput {
   return Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined));
 }
 

@@ -3,7 +3,7 @@ import { Problem } from '../../core/problem.ts';
 import { actionOf } from '../action-of.ts';
 import { answer, type Answer } from '../answer.ts';
 import type { Asking, CommandOf, OptionsSchema } from '../command.ts';
-import { answerOf, given } from '../defaults.ts';
+import { answerOf, givenOf } from '../defaults.ts';
 import { nameOf } from '../named.ts';
 
 /**
@@ -51,5 +51,5 @@ function question<S extends OptionsSchema>(
 
 /** Options as a button holds them. */
 function texts(input: object): Readonly<Record<string, string>> {
-  return Object.fromEntries(Object.entries(given(input)).map(([name, value]) => [name, String(value)]));
+  return Object.fromEntries(Object.entries(givenOf(input)).map(([name, value]) => [name, String(value)]));
 }

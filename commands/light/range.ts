@@ -115,7 +115,7 @@ function needFacts(entry: CoralEntry, need: CoralLight): readonly Fact[] {
 
 /** Too much first: it is the commoner harm. */
 function signFacts({ tooMuch, tooLittle, signsBasis }: CoralLight): readonly Fact[] {
-  const words = ({ signs, action }: LightSigns): string => `${signs.join('; ')} (${signsBasis}). ${action}`;
+  const words = (seen: LightSigns): string => `${seen.signs.join('; ')} (${signsBasis}). ${seen.action}`;
   return [
     { label: 'signs of too much', value: words(tooMuch) },
     { label: 'signs of too little', value: words(tooLittle) },

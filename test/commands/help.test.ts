@@ -9,6 +9,7 @@ import { commands, findCommand } from '../../commands/index.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { managed } from './desk/managed.ts';
 import { problemOf, textOf } from './text.ts';
+import { inputOf } from '../action.ts';
 
 const help = findCommand(['help']);
 const pageOf = (about?: string, context: Parameters<NonNullable<typeof help>['run']>[1] = { nowMs: 0 }) => {
@@ -22,7 +23,7 @@ describe('the first screen', () => {
     const given = ask(question, { nowMs: 0 });
     expect(given.headline).not.toMatch(/did not find|not what you want/);
     expect(headline).toMatch(/own words/);
-    const offered = next.find(({ input }) => input['question'] === question);
+    const offered = next.find((action) => inputOf(action)['question'] === question);
     expect(offered?.command).toBe('ask');
     if (offered !== undefined) expect(readCallId(callId(offered) ?? '')?.input['question']).toBe(question);
   });

@@ -8,6 +8,7 @@ import { medicineDoses } from '../core/care/medicine.ts';
 import { twoPersons, type Person } from './coral/person.ts';
 import { CUT, rendered } from './coral/rendered.ts';
 import { problemOf, textOf } from './text.ts';
+import { inputOf } from '../action.ts';
 
 const run = (input: Readonly<Record<string, string>>): Answer => triageCommand.run(input, { nowMs: 0 });
 
@@ -93,7 +94,7 @@ describe('typed', () => {
 
   it('offers what words can mean when they can mean several things', () =>
     expect(
-      run({ seen: 'clownfish gasping with white spots' }).next.map(({ input }) => input['seen']),
+      run({ seen: 'clownfish gasping with white spots' }).next.map((action) => inputOf(action)['seen']),
     ).toEqual(expect.arrayContaining(['fish gasping', 'fish spots'])));
 
   it('says so when it does not know, and asks where', () => {
@@ -209,8 +210,8 @@ describe('with a tank', () => {
 
   it('keeps the coral along the questions', () => {
     const one = member('/coral add coral:torch at:20 x 25 x 10 cm size:10 cm');
-    for (const { input } of deeper(one.say('/triage seen:polyps closed coral:torch')))
-      expect(input['coral']).toBe('torch');
+    for (const action of deeper(one.say('/triage seen:polyps closed coral:torch')))
+      expect(inputOf(action)['coral']).toBe('torch');
   });
 
   it('works out the water change for its volume', () => {

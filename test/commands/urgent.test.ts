@@ -8,6 +8,7 @@ import { medicineDoses } from '../core/care/medicine.ts';
 import { twoPersons } from './coral/person.ts';
 import { CUT, rendered } from './coral/rendered.ts';
 import { textOf } from './text.ts';
+import { inputOf } from '../action.ts';
 
 const run = (input: Record<string, string>) => urgentCommand.run(input, { nowMs: 0 });
 
@@ -129,10 +130,10 @@ describe('menus', () => {
   it('reach every emergency within two steps, on buttons', () => {
     const first = urgentCommand.run({}, { nowMs: 0 });
     expect(first.next.length).toBeLessThanOrEqual(10);
-    const reached = first.next.flatMap(({ input }) => {
+    const reached = first.next.map(inputOf).flatMap((input) => {
       const { next } = urgentCommand.run(input, { nowMs: 0 });
       expect(next.length).toBeLessThanOrEqual(10);
-      return [input, ...next.map((action) => action.input)];
+      return [input, ...next.map(inputOf)];
     });
     const whats = new Set(reached.map((input) => input['what']));
     expect(urgentIds.filter((id) => !whats.has(id))).toEqual([]);

@@ -5,6 +5,7 @@ import { defineCommand } from '../../../commands/command.ts';
 import type { Command } from '../../../commands/command.ts';
 import { fileOption, textOption } from '../../../commands/options.ts';
 import { Problem } from '../../../core/problem.ts';
+import { pretended } from '../../action.ts';
 
 export const alt = 'Alkalinity rises from 7.2 to 8.4 dKH over two days.';
 
@@ -63,7 +64,7 @@ export const fileCommands: readonly Command[] = [
       const start = file.text.charCodeAt(0).toString(16);
       return answer({
         headline: `${file.name} holds ${file.text.length} characters from ${start}, ${way ?? 'as is'}`,
-        next: [{ label: 'Draw it', command: 'chart', input: {} }],
+        next: [pretended({ label: 'Draw it', command: 'chart', input: {} })],
       });
     },
   }),

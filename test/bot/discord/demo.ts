@@ -5,6 +5,7 @@ import { defineCommand } from '../../../commands/command.ts';
 import type { Command } from '../../../commands/command.ts';
 import { textOption } from '../../../commands/options.ts';
 import { Problem } from '../../../core/problem.ts';
+import { pretended } from '../../action.ts';
 
 /** Small commands that show every way of answering; they say nothing about tanks. */
 export const demoCommands: readonly Command[] = [
@@ -17,7 +18,7 @@ export const demoCommands: readonly Command[] = [
       answer({
         headline: reading,
         read: [`at ${nowMs}`],
-        next: [{ label: 'Once more', command: 'echo', input: { reading } }],
+        next: [pretended({ label: 'Once more', command: 'echo', input: { reading } })],
       }),
   }),
   defineCommand({

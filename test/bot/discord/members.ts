@@ -12,6 +12,7 @@ import { mydataCommands } from '../../../commands/mydata.ts';
 import { textOption } from '../../../commands/options.ts';
 import { tankCommands } from '../../../commands/tank.ts';
 import { readCallId } from '../../../bot/discord/asked/call.ts';
+import { pretended } from '../../action.ts';
 
 export const profile = (name: string, netVolumeL: number): TankProfile => ({
   name,
@@ -36,7 +37,7 @@ const offerCommand = defineCommand({
   options: z.strictObject({ with: textOption('Its custom id', { max: 100 }) }),
   run: (input) => {
     const call = readCallId(input.with);
-    const next: readonly NextAction[] = call === undefined ? [] : [{ label: 'Press', ...call }];
+    const next: readonly NextAction[] = call === undefined ? [] : [pretended({ label: 'Press', ...call })];
     return answer({ headline: 'Press it.', next });
   },
 });

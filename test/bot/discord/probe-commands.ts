@@ -3,6 +3,7 @@ import { answer } from '../../../commands/answer.ts';
 import { defineCommand } from '../../../commands/command.ts';
 import type { Command } from '../../../commands/command.ts';
 import { idOption, quantityOption } from '../../../commands/options.ts';
+import { pretended } from '../../action.ts';
 
 /** Says what is known of a channel of this server. */
 const whereCommand = defineCommand({
@@ -36,7 +37,7 @@ const whomCommand = defineCommand({
         ...(channel === undefined ? [] : [{ label: 'channel', value: 'there', channelId: channel }]),
         ...(role === undefined ? [] : [{ label: 'role', value: 'those', roleId: role }]),
       ],
-      next: [{ label: 'Again', command: 'whom', input: { member } }],
+      next: [pretended({ label: 'Again', command: 'whom', input: { member } })],
     }),
 });
 

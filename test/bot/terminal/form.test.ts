@@ -7,13 +7,14 @@ import { formCommands } from '../discord/asked/form-commands.ts';
 import { moveIn } from '../discord/members.ts';
 import { probeCommands } from '../discord/probe-commands.ts';
 import { sampleDesk } from './sample.ts';
+import { pretended } from '../../action.ts';
 
 const style = { width: 80, bold: false };
 
 function formDesk(ask: readonly string[] = ['readings', 'times', 'mood']): ReturnType<typeof sampleDesk> {
   const desk = { ...sampleDesk(), commands: formCommands };
   moveIn(desk.keep, 'Lagoon', 251, 'before');
-  const next = [{ label: 'Enter reading', command: 'note enter', input: { item: '12' }, ask }];
+  const next = [pretended({ label: 'Enter reading', command: 'note enter', input: { item: '12' }, ask })];
   return { ...desk, ask: () => answer({ headline: 'Due.', next }) };
 }
 

@@ -5,6 +5,7 @@ import { columns } from '../../../bot/columns.ts';
 import { answer } from '../../../commands/answer.ts';
 import { Problem } from '../../../core/problem.ts';
 import { sources } from '../../../core/sources.ts';
+import { pretended } from '../../action.ts';
 
 const style = { width: 60, bold: false };
 
@@ -26,7 +27,7 @@ const full = answer({
   cautions: ['Keep it away from eyes.'],
   sources: ['dkh'],
   next: [
-    { label: 'Plan the days', command: 'dose pace', input: { days: '2' } },
+    pretended({ label: 'Plan the days', command: 'dose pace', input: { days: '2' } }),
     { label: 'Convert 75 gal', command: 'convert', input: { amount: '75 gal' } },
   ],
 });
@@ -93,7 +94,7 @@ describe('renderAnswer', () => {
             steps: [b, c],
             working: [c],
             cautions: [a],
-            next: [{ label: b, command: 'x', input: {} }],
+            next: [pretended({ label: b, command: 'x', input: {} })],
           }),
           { width, bold: false },
         );

@@ -8,6 +8,7 @@ import { mydataCommands } from '../../../commands/mydata.ts';
 import { remindCommands } from '../../../commands/remind.ts';
 import { tankCommands } from '../../../commands/tank.ts';
 import { sampleDesk } from './sample.ts';
+import { pretended } from '../../action.ts';
 
 const style = { width: 80, bold: false };
 
@@ -102,7 +103,7 @@ describe('a failure', () => {
     ['a value it refuses', { command: 'dose pace', input: { days: 'many' } }],
   ])('is what a next action with %s is', async (_, action) => {
     const desk = sampleDesk();
-    const offering = () => answer({ headline: 'x', next: [{ label: 'go', ...action }] });
+    const offering = () => answer({ headline: 'x', next: [pretended({ label: 'go', ...action })] });
     expect((await replyTo('words', { offers: [] }, { ...desk, ask: offering }, style)).text).toContain(
       'It is logged as F1.',
     );

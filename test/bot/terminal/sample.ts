@@ -10,6 +10,7 @@ import { openStore } from '../../../bot/store/open.ts';
 import { LOCAL_PERSON } from '../../../bot/store/people.ts';
 import type { Keep } from '../../../commands/keep.ts';
 import type { Desk } from '../../../bot/terminal/reply.ts';
+import { pretended } from '../../action.ts';
 
 const amount = defineCommand({
   path: ['dose', 'amount'],
@@ -26,7 +27,9 @@ const amount = defineCommand({
     const now = readQuantity('alkalinity', input.now, { field: 'now' });
     return answer({
       headline: `${input.of} from ${now.written} ${now.unit} to ${input.goal}`,
-      next: [{ label: 'Plan the days', command: 'dose pace', input: { days: '3', form: 'flakes' } }],
+      next: [
+        pretended({ label: 'Plan the days', command: 'dose pace', input: { days: '3', form: 'flakes' } }),
+      ],
     });
   },
 });

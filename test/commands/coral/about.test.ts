@@ -11,6 +11,7 @@ import { sources } from '../../../core/sources.ts';
 import { kind } from '../../core/corals/scenes.ts';
 import { problemOf, textOf } from '../text.ts';
 import { CUT, rendered } from './rendered.ts';
+import { inputOf } from '../../action.ts';
 
 const about = (coral: string) => aboutCoralCommand.run({ coral }, { nowMs: 0 });
 const all = corals.map((entry) => ({ id: entry.id, entry }));
@@ -43,7 +44,9 @@ describe.each(all)('$id', ({ entry }) => {
   });
 
   it('offers only commands there are, with what leads back to it alone', () => {
-    for (const { command, input } of given.next) {
+    for (const action of given.next) {
+      const { command } = action;
+      const input = inputOf(action);
       expect(findCommand(command.split(' ')), command).toBeDefined();
       const coral = input['coral'] ?? input['a'] ?? '';
       expect(about(coral).headline).toBe(given.headline);

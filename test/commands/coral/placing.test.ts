@@ -4,6 +4,7 @@ import { coralCommands } from '../../../commands/coral.ts';
 import { MOST_CORALS } from '../../../commands/placed.ts';
 import { problemOf, textOf } from '../text.ts';
 import { NOW_MS, run, twoPersons } from './person.ts';
+import { inputOf } from '../../action.ts';
 
 /** The gaps and ranges are those of the guide (common practice, no source, where not said); scenes are invented. */
 const placingNames = ['add', 'check', 'move', 'list', 'remove'];
@@ -221,7 +222,7 @@ describe('/coral check and list', () => {
       'Plate coral: Down to open sand, loose, with gentle flow and 15 cm free on all sides. No glue.',
     );
     expect(
-      given.next.filter(({ command }) => command === 'coral check').map(({ input }) => input['coral']),
+      given.next.filter(({ command }) => command === 'coral check').map((action) => inputOf(action)['coral']),
     ).toEqual(['2', '3']);
   });
 

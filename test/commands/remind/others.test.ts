@@ -40,7 +40,7 @@ describe('a reminder of someone else', () => {
     'an id of %j is none',
     (id) => {
       const { other } = club();
-      const action = { label: '', command: 'remind done', input: { reminder: id } };
+      const action = { label: '', command: 'remind done' as const, input: { reminder: id } };
       expect(problemOf(() => other.press(action)).field).toBe('reminder');
     },
   );
@@ -254,7 +254,7 @@ describe('limits and odd texts', () => {
 
   it.each(['\u200B', '...', 'x'.repeat(121)])('%j is no text', (text) => {
     const { owner } = club();
-    const action = { label: '', command: 'remind task', input: { text, when: 'saturdays 9am' } };
+    const action = { label: '', command: 'remind task' as const, input: { text, when: 'saturdays 9am' } };
     expect(problemOf(() => owner.press(action)).field).toBe('text');
   });
 

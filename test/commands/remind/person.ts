@@ -1,7 +1,7 @@
 import { openStore } from '../../../bot/store/open.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
 import type { Answer, NextAction } from '../../../commands/answer.ts';
-import { ask } from '../../../commands/ask.ts';
+import { askCommand } from '../../../commands/ask.ts';
 import type { Asking, Command } from '../../../commands/command.ts';
 import { runWithDefaults } from '../../../commands/defaults.ts';
 import type { Keep } from '../../../commands/keep.ts';
@@ -56,7 +56,7 @@ export function club(
         const command = commandOf(action.command);
         return runWithDefaults(command, typed(command, { ...action.input, ...filled }), context());
       },
-      ask: (text) => ask(text, context()),
+      ask: (question) => runWithDefaults(askCommand, { question }, context()),
     };
   };
   const owner = person('100000000000000001');

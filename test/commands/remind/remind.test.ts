@@ -137,10 +137,10 @@ describe('done, later, skip', () => {
 
   it('count an occurrence once, however often its button is pressed', () => {
     const { owner, wait } = due();
-    const done = { label: 'Done', command: 'remind done', input: first };
+    const done = { label: 'Done', command: 'remind done' as const, input: first };
     expect(owner.press(done).headline).toBe('Done: change floss.');
     expect(owner.press(done).headline).toMatch(/^That was done already/);
-    for (const command of ['remind skip', 'remind later']) {
+    for (const command of ['remind skip', 'remind later'] as const) {
       expect(owner.press({ label: '', command, input: first }).headline).toMatch(/^That was done already/);
     }
     wait(60 * DAY);
@@ -173,7 +173,7 @@ describe('done, later, skip', () => {
 
   it('later asks until when, and each choice works', () => {
     const { owner } = due();
-    const later = { label: 'Later', command: 'remind later', input: first };
+    const later = { label: 'Later', command: 'remind later' as const, input: first };
     const { choices, field } = problemOf(() => owner.press(later));
     expect(field).toBe('until');
     expect(choices).toEqual(['in 1 hour', 'in 3 hours', 'this evening', 'tomorrow same time']);

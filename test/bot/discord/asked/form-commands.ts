@@ -6,6 +6,7 @@ import type { Command } from '../../../../commands/command.ts';
 import { fileOption, idOption, textOption } from '../../../../commands/options.ts';
 import { readCallId } from '../../../../bot/discord/asked/call.ts';
 import { Problem } from '../../../../core/problem.ts';
+import { pretended } from '../../../action.ts';
 
 /** Keeps a note with the asker's first tank, as a reading is kept; refuses "lots". */
 const enterCommand = defineCommand({
@@ -44,7 +45,8 @@ const holdCommand = defineCommand({
   options: z.strictObject({ with: textOption('Its custom id', { max: 100 }) }),
   run: (input) => {
     const call = readCallId(input.with);
-    const next: readonly NextAction[] = call === undefined ? [] : [{ label: 'Enter reading', ...call }];
+    const next: readonly NextAction[] =
+      call === undefined ? [] : [pretended({ label: 'Enter reading', ...call })];
     return answer({ headline: 'Press it.', next });
   },
 });

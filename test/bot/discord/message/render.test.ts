@@ -10,6 +10,7 @@ import { checkMessage } from '../../../discord/standin/check-message.ts';
 import { displayedText, everyComponent } from '../../../discord/standin/component.ts';
 import { spot } from '../../../discord/standin/spot.ts';
 import type { Issue } from '../../../discord/standin/spot.ts';
+import { pretended } from '../../../action.ts';
 
 function textsOf(what: Answer): readonly string[] {
   return displayedText(render(what).body.components);
@@ -63,8 +64,8 @@ describe('render', () => {
   });
 
   it('puts next actions on buttons, and those too long for a custom id in text', () => {
-    const long = { label: 'Long', command: 'dose amount', input: { of: 'x'.repeat(100) } };
-    const short = { label: 'Short', command: 'dose amount', input: { of: 'calcium' } };
+    const long = { label: 'Long', command: 'dose amount' as const, input: { of: 'x'.repeat(100) } };
+    const short = { label: 'Short', command: 'dose amount' as const, input: { of: 'calcium' } };
     const rendered = render(answer({ headline: 'x', next: [short, short, long] }));
     const ids = everyComponent(rendered.body.components).map((each) => each['custom_id']);
     expect(ids.filter(Boolean)).toEqual(['run:dose amount?of=calcium']);
@@ -141,12 +142,14 @@ describe('render', () => {
     const text = fc.string({ unit: 'binary', minLength: 1, maxLength: 400 });
     const many = fc.array(text, { maxLength: 70 });
     const input = fc.dictionary(fc.constantFrom('of', 'now', 'with'), text);
-    const next = fc.record({
-      label: fc.string({ minLength: 1, maxLength: 200 }),
-      command: text,
-      input,
-      ask: fc.array(fc.constantFrom('of', 'now'), { maxLength: 7 }),
-    });
+    const next = fc
+      .record({
+        label: fc.string({ minLength: 1, maxLength: 200 }),
+        command: text,
+        input,
+        ask: fc.array(fc.constantFrom('of', 'now'), { maxLength: 7 }),
+      })
+      .map(pretended);
     const any = fc.record({
       headline: fc.string({ minLength: 1, maxLength: 5000 }),
       read: many,
