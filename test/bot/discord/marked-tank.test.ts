@@ -1,0 +1,181 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { ServerHere } from '../../../bot/discord/asked/server.ts';
+import { run, runApart, runWords, type Desk, type Outcome } from '../../../bot/discord/outcome.ts';
+import { menus } from '../../../bot/discord/menu/menus.ts';
+import { openTalks } from '../../../bot/talks.ts';
+import { openStore, type Store } from '../../../bot/store/open.ts';
+import { readLine } from '../../../bot/terminal/read.ts';
+import { ask } from '../../../commands/ask.ts';
+import type { Command } from '../../../commands/command.ts';
+import { commands } from '../../../commands/index.ts';
+import { optionsOf, type Option } from '../../../commands/options.ts';
+import { quietSettings } from '../../../commands/server.ts';
+import { cases } from '../../cases/all.ts';
+import { asked, askedOfGuide } from '../../corpus.ts';
+import { keepMarked, MARKS, NOW_MS } from '../../commands/marked.ts';
+import { deskOf } from './club.ts';
+
+const keeper = '100000000000000021';
+/** Has reminders and a zone, and no tank any more. */
+const moved = '100000000000000022';
+
+let store: Store;
+let desk: Desk;
+
+beforeEach(() => {
+  store = openStore({ file: ':memory:', nowMs: () => NOW_MS });
+  desk = deskOf(store, { commands, ask, nowMs: () => NOW_MS, ...openTalks(() => NOW_MS) });
+  keepMarked(store.keepFor(keeper), NOW_MS);
+  const left = store.keepFor(moved);
+  left.removeTank(keepMarked(left, NOW_MS));
+  left.addReminder(
+    {
+      text: 'wexhollow',
+      parameters: [],
+      anchor: '2026-06-06 09:00',
+      zone: 'Pacific/Chatham',
+      rule: { every: 'days', count: 3 },
+      place: { kind: 'direct' },
+    },
+    { nextMs: NOW_MS + 1000 },
+  );
+});
+
+afterEach(() => store.close());
+
+let channels = 0;
+
+function inPublic(channelId = `channel ${++channels}`): ServerHere {
+  return {
+    id: '100000000000000900',
+    channelId,
+    settings: () => quietSettings,
+    mayManage: false,
+    change: () => {},
+    mayWrite: () => true,
+    lacks: () => [],
+    isPublic: () => true,
+  };
+}
+
+type Values = Readonly<Record<string, unknown>>;
+
+/** Whether everybody sees the answer; then there is no mark in it but what was typed. */
+function isOpen({ answer, hidden }: Outcome, typed: string): boolean {
+  const said = JSON.stringify(answer);
+  if (!hidden) expect(MARKS.filter((mark) => said.includes(mark) && !typed.includes(mark))).toEqual([]);
+  return !hidden;
+}
+
+function call(personId: string, command: Command, values: Values): boolean {
+  const name = command.path.join(' ');
+  const outcome = run(desk, { personId, server: inPublic(), command: name, values, call: undefined });
+  if (command.private) expect(outcome.hidden).toBe(true);
+  return isOpen(outcome, JSON.stringify(values));
+}
+
+/** The example; it with each option left out, alone or with all that is not required; and with what is the keeper's. */
+function inputsOf({ example, options }: Command): readonly Values[] {
+  const line = readLine(example, commands);
+  if (line.kind !== 'command') throw new Error(`not a command: ${example}`);
+  const { input } = line;
+  const all = optionsOf(options);
+  const bare = Object.fromEntries(
+    all.flatMap(({ name, required }) => (required ? [[name, input[name]]] : [])),
+  );
+  const without = ({ name }: Option): Values =>
+    Object.fromEntries(Object.entries(input).filter(([key]) => key !== name));
+  const own = all.flatMap((option) =>
+    (OWN[option.name] ?? option.choices ?? []).flatMap((value) => [
+      { ...input, [option.name]: value },
+      { ...bare, [option.name]: value },
+    ]),
+  );
+  return [input, bare, ...all.map(without), ...own];
+}
+
+/** Values that mean something the keeper has. */
+const OWN: Readonly<Record<string, readonly string[]>> = {
+  tank: ['Quorvath'],
+  coral: ['1', 'snirtle', 'drubbit'],
+  at: ['left, back, low'],
+  reminder: ['1', 'wexhollow'],
+  about: ['tank', 'log'],
+};
+
+describe('what everybody sees of what a member keeps is nothing', () => {
+  it.each(commands.map((command) => ({ name: command.path.join(' '), command })))('/$name', ({ command }) => {
+    for (const values of inputsOf(command)) {
+      call(moved, command, values);
+      if (!command.sharing) call(keeper, command, values);
+    }
+  });
+
+  it('holds for more than a few answers that everybody sees', () => {
+    const open = commands
+      .filter((command) => !command.private && !command.sharing)
+      .flatMap((command) => inputsOf(command).map((values) => ({ command, values })))
+      .filter(({ command, values }) => call(keeper, command, values));
+    expect(open.length).toBeGreaterThan(100);
+    expect(store.keepFor(keeper).tankInUse()?.name).toBe('Quorvath');
+  });
+
+  it('but by the one command that is for showing, and there no reading, coral, reminder or note', () => {
+    expect(commands.filter(({ sharing }) => sharing).map(({ path }) => path)).toEqual([['tank', 'share']]);
+    const shared = run(desk, {
+      personId: keeper,
+      server: inPublic(),
+      command: 'tank share',
+      values: {},
+      call: undefined,
+    });
+    const seen = MARKS.filter((mark) => JSON.stringify(shared.answer).includes(mark));
+    expect(seen).toEqual(['Quorvath', '617.3']);
+  });
+
+  const questions = [
+    ...[cases, asked, askedOfGuide].flatMap((each) => Object.values(each)),
+    'remind me to test alk every saturday 9am',
+    'how is my tank',
+    'check my corals',
+    'show my map',
+    'when do the clocks change',
+    'how much alk does my tank use a day',
+    'my torch is closed',
+  ].map((each) => (typeof each === 'string' ? each : each.asked));
+
+  it('in plain words: by the command, in a mention, and of a message of someone else', () => {
+    for (const question of questions) {
+      const server = inPublic();
+      const values = { question };
+      for (const personId of [keeper, moved])
+        isOpen(run(desk, { personId, server, command: 'ask', values, call: undefined }), question);
+      const talk = desk.talkOf(keeper, [server.channelId]);
+      isOpen(runWords(desk, question, { server, talk }), question);
+      for (const menu of menus)
+        isOpen(
+          runApart(desk, keeper, server, (context) => menu.run(desk, question, context)),
+          question,
+        );
+    }
+  });
+
+  it('nor of what they asked for their eyes only, once a question is open to all', () => {
+    const server = inPublic('one channel');
+    const keep = store.keepFor('100000000000000023');
+    const id = keepMarked(keep, NOW_MS);
+    const say = (question: string): Outcome =>
+      run(desk, {
+        personId: '100000000000000023',
+        server,
+        command: 'ask',
+        values: { question },
+        call: undefined,
+      });
+    expect(say('raise alk 7.2 to 8.4 in 61.73 gal with soda ash').hidden).toBe(true);
+    keep.removeTank(id);
+    const open = say('and with baking soda?');
+    expect(open.hidden).toBe(false);
+    expect(JSON.stringify(open.answer)).not.toContain('61.73');
+  });
+});
