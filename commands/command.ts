@@ -108,9 +108,10 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
 ): Command<P, S> {
   const { path, summary, example, options, managers = false, fills = () => true } = definition;
   const isOwn: Command['isOwn'] = (input, { keep, server }) => {
-    if (definition.private === true || definition.sharing === true) return definition.private === true;
+    if (definition.private === true) return true;
+    if (definition.sharing === true || definition.own === undefined) return false;
     const here = { hasTank: keep?.tankInUse() !== undefined, isServer: server !== undefined };
-    return definition.own?.when(input as Raw<S>, here) === true;
+    return definition.own.when(input as Raw<S>, here);
   };
   return {
     path,
