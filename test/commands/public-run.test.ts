@@ -40,10 +40,15 @@ function leak(look: (context: Context) => void) {
     options,
     run: (_, context): Answer => {
       look(context);
-      const seen = (context as unknown as { readonly keep?: Keep }).keep;
-      return answer({ headline: `Seen: ${String(seen?.tankInUse()?.name)}.` });
+      const got = (context as unknown as { readonly keep?: Keep }).keep;
+      return answer({ headline: `Seen: ${String(got?.tankInUse()?.name)}.` });
     },
   });
+}
+
+/** The name of the tank in use. */
+function seen({ keep: kept }: OwnContext): Answer {
+  return answer({ headline: `${kept?.tankInUse()?.name ?? 'nothing'}.` });
 }
 
 describe('a public run', () => {
@@ -69,8 +74,6 @@ describe('a public run', () => {
   });
 
   it('of a command with inputs of the asker’s own has one for those alone, and hides them', () => {
-    const seen = (context: OwnContext): Answer =>
-      answer({ headline: `${context.keep?.tankInUse()?.name ?? 'nothing'}.` });
     const command = defineCommand({
       path: ['look'],
       ...about,
@@ -117,7 +120,7 @@ describe('a private run', () => {
       ...about,
       options,
       private: true,
-      run: (_, context): Answer => answer({ headline: `${context.keep?.tankInUse()?.name ?? 'nothing'}.` }),
+      run: (_, context): Answer => seen(context),
     });
     expect(runWithDefaults(command, { volume: '3 L' }, asking).headline).toBe(`${MARKS[0]}.`);
     expect(withDefaults(command, { volume: '3 L' }, asking).hidden).toBe(true);
