@@ -15,6 +15,7 @@ import { Problem } from '../../../core/problem.ts';
 import { everyComponent } from '../../discord/standin/component.ts';
 import type { GivenOptions } from '../../discord/standin/slash-options.ts';
 import { channelIds, stewardRole, userIds } from '../../discord/standin/world.ts';
+import { managed } from '../../commands/desk/managed.ts';
 import { nowMs, openClub } from './club.ts';
 import type { Club } from './club.ts';
 
@@ -59,9 +60,7 @@ function inputs(command: Command) {
 
 function expected(command: Command, input: Record<string, unknown>): { answer: Answer; hidden: boolean } {
   const keep = beside.keepFor(userIds.keeper);
-  const hidden =
-    withDefaults(command, input, { nowMs: 0, keep }).hidden ||
-    (command.path[0] === 'ask' && keep.tanks().length > 0);
+  const { hidden } = withDefaults(command, input, { ...managed().context, keep });
   try {
     const found = runWithDefaults(command, input, { nowMs, keep });
     return { answer: found, hidden: hidden || found.file !== undefined };
