@@ -49,6 +49,10 @@ import { useIntent } from './ask/use.ts';
 import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Context } from './command.ts';
 import { textOption } from './options.ts';
+import { guarded } from './ask/guards.ts';
+
+/** What comes before anything else: its first line is the act. */
+const emergencies: ReadonlySet<Intent> = new Set([hurtIntent, refusalIntent, accidentIntent, urgentIntent]);
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
 const intents: readonly Intent[] = [
@@ -138,7 +142,7 @@ function answered(text: string, context: Context): Answer {
 function intended(heard: Heard, context: Context): Answer | undefined {
   for (const intent of intents) {
     const found = intent(heard, context);
-    if (found !== undefined) return found;
+    if (found !== undefined) return emergencies.has(intent) ? found : guarded(heard, found);
   }
   return undefined;
 }

@@ -9,11 +9,12 @@ import { defineCommand, type Context } from './command.ts';
 import type { Tank } from './keep.ts';
 import { MAX_LINE, someReadings } from './log/add.ts';
 import { rangeNamesOf, rangesOf } from './log/ranges.ts';
-import { unreadLines } from './log/words.ts';
 import { textOption } from './options.ts';
 import { askedTank, keepOf } from './tank/asked-tank.ts';
 import { kindWords } from './tank/print.ts';
 import { inZone } from './zone.ts';
+import { clean } from '../core/quantity/clean.ts';
+import { troubleIn } from '../core/words/trouble.ts';
 
 export const checkupCommand = defineCommand({
   path: ['checkup'],
@@ -51,11 +52,9 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
   const judged = judgedAnswer({
     ...ofTank(tank),
     values: line.values,
-    read: [
-      ...tankLine(tank),
-      ...new Set(line.values.flatMap(({ notes }) => notes)),
-      ...unreadLines(line.unread),
-    ],
+    read: [...tankLine(tank), ...new Set(line.values.flatMap(({ notes }) => notes))],
+    unused: line.unread.map((part) => `"${part}"`),
+    trouble: troubleIn(clean(text)),
   });
   if (tank === undefined) return judged;
   const log = { label: 'log these', command: 'log add', input: { readings: text, tank: tank.name } };

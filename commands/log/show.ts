@@ -1,15 +1,14 @@
 import { z } from 'zod';
 import { printed } from '../../core/log/value.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
-import { parameter } from '../../core/water/parameter.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
-import { askedLoggable } from './asked-loggable.ts';
+import { askedMeasured } from './asked-measured.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 const USUALLY = 20;
@@ -28,7 +27,7 @@ export const showCommand = defineCommand({
   run: (input, context) => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
-    const id = input.of === undefined ? undefined : askedLoggable(input.of);
+    const id = input.of === undefined ? undefined : askedMeasured(input.of);
     return shown(keep, tank, id, input.most ?? USUALLY, inZone(context, tank));
   },
 });
@@ -38,14 +37,14 @@ interface LineOfLog {
   readonly cells: readonly [what: string, value: string, note: string];
 }
 
-function shown(keep: Keep, tank: Tank, id: LoggableId | undefined, most: number, context: Context): Answer {
+function shown(keep: Keep, tank: Tank, id: ParameterId | undefined, most: number, context: Context): Answer {
   const readings = keep.readings(tank.id, { parameter: id, most });
   const additions = keep.additions(tank.id, {}).filter((one) => id === undefined || one.parameter === id);
   const lines = [...readings.map((one) => ofReading(one, tank)), ...additions.slice(-most).map(ofAddition)]
     .sort((a, b) => b.atMs - a.atMs)
     .slice(0, most);
   const [newest] = lines;
-  const subject = id === undefined ? '' : ` of ${loggable(id).label}`;
+  const subject = id === undefined ? '' : ` of ${parameter(id).label}`;
   if (newest === undefined) {
     return answer({
       headline: `Nothing${subject} is logged for ${tank.name} yet.`,
@@ -67,7 +66,7 @@ function shown(keep: Keep, tank: Tank, id: LoggableId | undefined, most: number,
 }
 
 function ofReading({ atMs, parameter: id, value, note = '' }: Reading, tank: Tank): LineOfLog {
-  return { atMs, cells: [loggable(id).label, printed(id, value, tank.units), note] };
+  return { atMs, cells: [parameter(id).label, printed(id, value, tank.units), note] };
 }
 
 function ofAddition({ atMs, parameter: id, compound, massG, rise }: Addition): LineOfLog {

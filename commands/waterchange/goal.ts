@@ -7,7 +7,8 @@ import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts';
-import { readLevels, type Levels } from './level.ts';
+import { askFirst, asTexts, stillUnusual, sureOption } from '../unusual.ts';
+import { plannedOf, readLevels, type Levels } from './level.ts';
 import { percent, readShare, readWater, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
 
@@ -24,6 +25,7 @@ export const goalCommand = defineCommand({
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
     rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; none if left out').optional(),
+    sure: sureOption(),
   }),
   run: (input) => {
     const levels = readLevels(input);
@@ -39,7 +41,9 @@ export const goalCommand = defineCommand({
     if (input.rise !== undefined && !levels.waste) {
       throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
     }
-    return reach(plan);
+    const call = { command: 'waterchange goal', input: asTexts(input) };
+    const asked = askFirst({ ...plannedOf(levels, plan.levels.goal), sure: input.sure, call, field: 'goal' });
+    return asked ?? reach(plan);
   },
 });
 
@@ -83,7 +87,7 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
   const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
   return answer({
-    headline: `${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
+    headline: `${stillUnusual(plannedOf(levels, goal))}${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
     read: readLines(plan),
     facts: [
       { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
