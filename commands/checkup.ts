@@ -15,6 +15,7 @@ import { kindWords } from './tank/print.ts';
 import { inZone } from './zone.ts';
 import { clean } from '../core/quantity/clean.ts';
 import { troubleIn } from '../core/words/trouble.ts';
+import { unreadLines, unreadNumbers } from './log/words.ts';
 
 export const checkupCommand = defineCommand({
   path: ['checkup'],
@@ -52,8 +53,12 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
   const judged = judgedAnswer({
     ...ofTank(tank),
     values: line.values,
-    read: [...tankLine(tank), ...new Set(line.values.flatMap(({ notes }) => notes))],
-    unused: line.unread.map((part) => `"${part}"`),
+    read: [
+      ...tankLine(tank),
+      ...new Set(line.values.flatMap(({ notes }) => notes)),
+      ...unreadLines(line.unread),
+    ],
+    unused: unreadNumbers(line.unread),
     trouble: troubleIn(clean(text)),
   });
   if (tank === undefined) return judged;

@@ -49,9 +49,14 @@ export function askFirst({ id, goal, now, named, sure, call, field }: Planned): 
 }
 
 /** The sentence that begins an answer whose goal is outside the usual range all the same; empty where it is usual. */
-export function stillUnusual({ id, goal, now }: Pick<Planned, 'id' | 'goal' | 'now'>): string {
+export function stillUnusual({
+  id,
+  goal,
+  now,
+  named,
+}: Pick<Planned, 'id' | 'goal' | 'now' | 'named'>): string {
   const unusual = unusualGoal(id, goal, now);
-  return unusual === undefined ? '' : `${said(id, printed(id, goal), unusual)} `;
+  return unusual === undefined ? '' : `${said(id, named ?? printed(id, goal), unusual)} `;
 }
 
 function said(id: ParameterId, level: string, { side, usual, isNearer }: Unusual): string {

@@ -101,13 +101,8 @@ export const limewaterBatchIntent: Intent = (heard, context) => {
 /** "no3 and po4 both read zero, should I dose?": what +1 nitrate and +0.03 phosphate would take. */
 export const zeroNutrientsIntent: Intent = (heard, context) => {
   const both = heard.parameters.includes('nitrate') && heard.parameters.includes('phosphate');
-  if (loweredIn(heard).length > 0 || !heard.said.every(isZero)) return undefined;
-  if (
-    !both ||
-    !says(heard, 'zero', 'zeros', '0', 'undetectable', 'bottomed') ||
-    !says(heard, 'dose', 'dosing', 'add', 'raise')
-  )
-    return undefined;
+  if (loweredIn(heard).length > 0) return undefined;
+  if (!both || !readsZero(heard) || !says(heard, 'dose', 'dosing', 'add', 'raise')) return undefined;
   const volume = tankVolume(heard)?.text;
   const nitrate = call(
     'dose amount',
@@ -122,9 +117,11 @@ export const zeroNutrientsIntent: Intent = (heard, context) => {
   return withRemarks(heard, joined(nitrate, phosphate));
 };
 
-/** A reading a kit cannot tell from none. */
-function isZero({ parameter: id, mention }: Said): boolean {
-  return mention.value < parameter(id).kitResolution;
+/** Zero in words, or as a number of its own where no reading says otherwise. */
+function readsZero(heard: Heard): boolean {
+  if (says(heard, 'zero', 'zeros', 'undetectable', 'bottomed')) return true;
+  const isNone = ({ parameter: id, mention }: Said): boolean => mention.value < parameter(id).kitResolution;
+  return says(heard, '0') && heard.said.every(isNone);
 }
 
 function joined(first: Answer, second: Answer): Answer {

@@ -1,13 +1,18 @@
 import { Problem } from '../../core/problem.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
-import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
+import { withRemark } from '../../core/water/salinity-remark.ts';
 import { saidOf, type Heard } from '../../core/words/hear.ts';
 import type { Answer } from '../answer.ts';
+import { remarkOn } from '../salinity/print.ts';
 
 /** What is true of every answer to plain words, whichever command gave it. */
 export function guarded(heard: Heard, given: Answer): Answer {
-  return notKept(heard, { ...given, headline: withRemark(remarkIn(heard), given.headline) });
+  const isSaid = SAID.test(given.headline);
+  return notKept(heard, isSaid ? given : { ...given, headline: withRemark(remarkIn(heard), given.headline) });
 }
+
+/** A first line that says of salinity that it is off. */
+const SAID = /\bsalinity\b[^;]{0,40}\b(?:low|high|off|below|above)\b|\b(?:low|high) salinity\b/i;
 
 /** The remark on the one salinity said to be that of the tank. */
 export function remarkIn(heard: Heard): string | undefined {
@@ -16,8 +21,7 @@ export function remarkIn(heard: Heard): string | undefined {
   if (only === undefined || said.length > 1 || ELSEWHERE.test(heard.text)) return undefined;
   const { text } = only.mention;
   try {
-    const { practicalSalinity, scale } = readSalinity(text, { field: 'salinity' });
-    return salinityRemark(practicalSalinity, scale === 'ppt' ? undefined : text);
+    return remarkOn(readSalinity(text, { field: 'salinity' }));
   } catch (error) {
     if (error instanceof Problem) return undefined;
     throw error;

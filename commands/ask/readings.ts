@@ -64,10 +64,11 @@ function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | u
     return answer({ headline: PH_BY_AIR, sources: ['practice'] });
   const onlySalinity = saidOf(heard, 'salinity').length === heard.said.length;
   if (values.length < fewest || (onlySalinity && !salinityAlone)) return undefined;
+  const unused = unusedIn(heard, values);
   return judgedAnswer({
     values,
-    read: values.flatMap(({ notes }) => notes),
-    unused: unusedIn(heard, values),
+    read: [...values.flatMap(({ notes }) => notes), ...unused.map((text) => `not used: ${text}`)],
+    unused,
     trouble: troubleIn(heard.text),
     steps: [
       ...(wished.some(({ parameter: id }) => id === 'ph') ? [PH_BY_AIR] : []),
@@ -86,10 +87,10 @@ interface NotedValue extends Value {
   readonly mention: Mention;
 }
 
-/** The numbers of the sentence that no judged reading was made of. */
+/** The numbers of the sentence that no judged reading was made of, nor repeat one. */
 function unusedIn({ mentions }: Heard, values: readonly NotedValue[]): readonly string[] {
   return mentions
-    .filter((mention) => !values.some((value) => value.mention === mention))
+    .filter((mention) => !values.some((value) => value.mention.value === mention.value))
     .map(({ text }) => `"${text}"`);
 }
 

@@ -15,6 +15,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { aimWords } from '../log/ranges.ts';
 import type { PreferredUnits } from '../keep.ts';
 import { namedWith, stepFor } from './advice.ts';
+import { urgentSide } from '../../core/water/limits.ts';
 
 /** Readings to judge, and whose. */
 export interface Judging {
@@ -27,7 +28,7 @@ export interface Judging {
   readonly units?: PreferredUnits;
   /** Steps that follow from something else than the numbers. */
   readonly steps?: readonly string[];
-  /** What was given and not used: while there is any, nothing is called fine. */
+  /** Numbers given and not used: while there are any, nothing is called fine. The caller names them in `read`, too. */
   readonly unused?: readonly string[];
   /** The words by which trouble was reported beside the numbers. */
   readonly trouble?: string | undefined;
@@ -35,13 +36,13 @@ export interface Judging {
 
 /** Judges a line of readings: urgent and doubtful ones first, then what to do in which order, often nothing. */
 export function judgedAnswer(judging: Judging): Answer {
-  const { values, read, rangeOf = usualRange, units = {}, steps = [], unused = [], trouble } = judging;
+  const { values, read, rangeOf = usualRange, units = {}, steps = [], trouble } = judging;
   const judged = judge(values, rangeOf);
   const acting = judged.filter(isOff);
   const salinity = readingOf(values, 'salinity')?.value;
   return answer({
     headline: headline(judged, judging),
-    read: [...read, ...unused.map((text) => `not used: ${text}`)],
+    read,
     facts: judged.map((one) => fact(one, judging)),
     steps: [
       ...acting.map((one) => stepFor(one, units)),
@@ -75,7 +76,7 @@ function headline(judged: readonly Judged[], judging: Judging): string {
   if (first === undefined) return 'There is no reading to judge.';
   const named = namedWith(first, units);
   if (first.verdict === 'urgent')
-    return `Urgent: ${named}. Confirm it with a second test now, and act today.${alsoSalinity(judged, units)}`;
+    return `Urgent: ${named} is too ${urgentSide(first.parameter, first.value) ?? 'high'}. Confirm it with a second test now, and act today.${alsoSalinity(judged, units)}`;
   if (first.verdict === 'doubtful') {
     return `Test ${parameter(first.parameter).label} again first: ${named} is hard to believe. Dose nothing until then.${alsoSalinity(judged, units)}`;
   }

@@ -14,7 +14,6 @@ import type { AskedPace } from './pace.ts';
 import { alsoAdds, instead, phFact } from './side-effects.ts';
 import { amountWorking, paceLine } from './working.ts';
 import { withRemark } from '../../core/water/salinity-remark.ts';
-import { stillUnusual } from '../unusual.ts';
 import type { AskedSalinity } from './salinity.ts';
 
 /** Everything a dose is worked out from, read and checked. */
@@ -26,6 +25,8 @@ export interface AskedDose {
   readonly purity: ReturnType<typeof askedPurity>;
   readonly pace: AskedPace;
   readonly salinity: AskedSalinity;
+  /** That the goal is outside the usual range; empty where it is inside. */
+  readonly first: string;
   /** Whether a member asks, who can be reminded. */
   readonly remindable?: boolean;
 }
@@ -45,7 +46,7 @@ export function amountAnswer(asked: AskedDose): Answer {
       ? amounts.map((one): Fact => ({ label: `If ${one.form.name}`, value: mass(one.grams) }))
       : [];
   return answer({
-    headline: withRemark(salinity.remark, beyond(asked) + headline(asked, grams, split, form)),
+    headline: withRemark(salinity.remark, asked.first + headline(asked, grams, split, form)),
     read: [...change.read, compound.read, purity.read, ...water.read, ...salinity.read],
     facts: [
       { label: 'In all', value: `${mass(grams)}${water.given ? '' : ' per 100 L'}` },
@@ -85,12 +86,6 @@ export function amountAnswer(asked: AskedDose): Answer {
 
 const SALINITY_FIRST =
   'Put salinity right first (/salinity adjust) and test again then: it moves the other readings with it.';
-
-/** That the goal is still outside the usual range, in the first line. */
-function beyond({ id, change: { goal, now } }: AskedDose): string {
-  if (goal === undefined) return '';
-  return stillUnusual({ id, goal: inOwnUnit(id, goal), now: now === undefined ? now : inOwnUnit(id, now) });
-}
 
 /** A reminder for each day's portion, short enough for a button. */
 function eachDay(salt: string, portionG: number, days: number): NextAction {

@@ -5,7 +5,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { amountAnswer } from './amount-answer.ts';
-import { askFirst, asTexts, sureOption, type Planned } from '../unusual.ts';
+import { askFirst, asTexts, stillUnusual, sureOption, type Planned } from '../unusual.ts';
 import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, shown } from './asked.ts';
 import { askedChange, believable, believableRise, type Change } from './change.ts';
 import { noDose, retestFirst } from './no-dose.ts';
@@ -45,7 +45,8 @@ export const amountCommand = defineCommand({
       return retestFirst(id, change.now, change.read);
     if (change.rise <= 1e-9) return noDose(id, change);
     if (!reachable(id, change)) throw goalTooHigh(id, input.goal);
-    const asked = askFirst(planned(id, change, input));
+    const towards = planned(id, change, input);
+    const asked = askFirst(towards);
     if (asked !== undefined) return asked;
     const compound = askedCompound(input.with, id);
     const pace = askedPace(id, input.pace);
@@ -57,6 +58,7 @@ export const amountCommand = defineCommand({
       purity: askedPurity(input.purity),
       pace,
       salinity: askedSalinity(input.salinity),
+      first: stillUnusual(towards),
       remindable: keep !== undefined,
     });
   },

@@ -14,7 +14,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
-import { timeOf, unreadLines, zoneLine } from './words.ts';
+import { timeOf, unreadLines, unreadNumbers, zoneLine } from './words.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { troubleIn } from '../../core/words/trouble.ts';
 
@@ -145,6 +145,6 @@ function headline(
 function fineWords(unread: readonly string[], note = ''): string {
   const trouble = troubleIn(clean(note));
   if (trouble !== undefined) return `These numbers do not explain what you note (${trouble}).`;
-  if (unread.length > 0) return 'What I read is where it should be; the rest is not logged.';
+  if (unreadNumbers(unread).length > 0) return 'What I read is where it should be; the rest is not logged.';
   return 'All of it is where it should be.';
 }

@@ -1,6 +1,6 @@
 import { evenDays } from '../../core/change/day-plan.ts';
 import { Problem } from '../../core/problem.ts';
-import { significant } from '../../core/quantity/format.ts';
+import { fixed, significant } from '../../core/quantity/format.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { normaliseNumbers } from '../../core/quantity/number.ts';
 import { gravityOf, salinityPacePpt } from '../../core/water/salinity-pace.ts';
@@ -10,7 +10,7 @@ const MOST_PPT = 3;
 
 export interface Pace {
   readonly aDayPpt: number;
-  /** "1 ppt a day (0.0008 in specific gravity)" */
+  /** "1.32 ppt a day (0.001 in specific gravity)" */
   readonly text: string;
   /** Beyond the usual limit in that direction. */
   readonly fast: boolean;
@@ -28,13 +28,13 @@ export function readPace(text: string | undefined, raising: boolean): Pace {
   throw new Problem('That is no pace for salinity.', {
     field: 'pace',
     given: text,
-    limit: `up to ${MOST_PPT} ppt (${gravityOf(MOST_PPT).toFixed(4)} in specific gravity) a day`,
+    limit: `up to ${MOST_PPT} ppt (${fixed(gravityOf(MOST_PPT), 4)} in specific gravity) a day`,
     hint: 'For example 1 ppt or 0.0005.',
   });
 }
 
 function pace(aDayPpt: number, usualPpt: number): Pace {
-  const text = `${significant(aDayPpt, 2)} ppt a day (${gravityOf(aDayPpt).toFixed(4)} in specific gravity)`;
+  const text = `${significant(aDayPpt, 3)} ppt a day (${fixed(gravityOf(aDayPpt), 4)} in specific gravity)`;
   return { aDayPpt, text, fast: aDayPpt > usualPpt * (1 + 1e-9) };
 }
 

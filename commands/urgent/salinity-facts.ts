@@ -37,7 +37,7 @@ export function salinityNumbers(input: UrgentInput): Numbers {
   return {
     read: told,
     facts: [
-      fact('way back', `${days.length} days at at most ${pacePpt} ppt a day (common practice)`),
+      fact('way back', `${days.length} days, at most ${pacePpt} ppt a day (common practice)`),
       fact('first day', `swap ${part(first)} of tank water for ${what}`),
       ...(rising
         ? [

@@ -62,7 +62,8 @@ function forShare(levels: Levels, water: Water, fraction: number): Answer {
   const after = afterChanges({ now, fresh, fraction });
   const large = fraction > mostAtOnce;
   return answer({
-    headline: `${stillUnusual(plannedOf(levels, after))}A ${percent(fraction)} change (${water.part(fraction)}) takes ${about.label} from ${show(now)} to ${show(after)}.`,
+    headline:
+      `A ${percent(fraction)} change (${water.part(fraction)}) takes ${about.label} from ${show(now)} to ${show(after)}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
     read: [...levels.read, ...water.read],
     facts: [1, 2, 3].map((n) => afterSome(levels, water, fraction, n)),
     steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],

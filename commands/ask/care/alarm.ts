@@ -3,7 +3,7 @@ import { readLogged } from '../../../core/log/value.ts';
 import { Problem } from '../../../core/problem.ts';
 import { levelCard } from '../../../core/care/urgent/level-card.ts';
 import { limitsOf, sideOf, urgentSide, type Range } from '../../../core/water/limits.ts';
-import type { ParameterId } from '../../../core/water/parameter.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { levelIn } from './cycle-log.ts';
@@ -67,13 +67,13 @@ function cardOf(id: ParameterId, level: number | undefined): UrgentId | undefine
   return side === undefined ? undefined : levelCard(id, side);
 }
 
-/** A reading as a number; what is beyond every scale counts as more than `TOO_SALT`, other unclear ones are none. */
+/** A reading as a number; salt beyond every scale counts as more than `TOO_SALT`, other unclear ones are none. */
 function valueOf(id: ParameterId, text: string): number | undefined {
   try {
     return readLogged(id, text, id).value;
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return isBeyondScale(text) ? TOO_SALT + 1 : undefined;
+    return parameter(id).kind === 'salinity' && isBeyondScale(text) ? TOO_SALT + 1 : undefined;
   }
 }
 

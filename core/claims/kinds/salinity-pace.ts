@@ -28,13 +28,11 @@ export const salinityPace: Recogniser = ({ text }) => {
   };
 };
 
-/**
- * Half to all of the usual pace is what is done; slower is gentler than it need be. A third more is taken as the same
- * rule said on the other scale: 0.001 in specific gravity is 1.3 ppt.
- */
+/** Half to all of the usual pace is what is done; slower is gentler than it need be. Upward half of it. */
 function verdictOf(claimedPpt: number, isRaised: boolean): Verdict {
-  const ofUsual = claimedPpt / salinityPacePpt.down;
-  if (isRaised && claimedPpt > 1.35 * salinityPacePpt.up) return ofUsual > 1.35 ? 'wrong' : 'roughly right';
+  const { up, down } = salinityPacePpt;
+  const ofUsual = claimedPpt / down;
+  if (isRaised && claimedPpt > 1.02 * up) return ofUsual > 1.02 ? 'wrong' : 'roughly right';
   if (ofUsual > 1.35) return 'wrong';
   return ofUsual > 1.02 || ofUsual < 0.45 ? 'roughly right' : 'right';
 }
