@@ -120,8 +120,12 @@ export const zeroNutrientsIntent: Intent = (heard, context) => {
 /** Zero in words, or as a number of its own where no reading says otherwise. */
 function readsZero(heard: Heard): boolean {
   if (says(heard, 'zero', 'zeros', 'undetectable', 'bottomed')) return true;
-  const isNone = ({ parameter: id, mention }: Said): boolean => mention.value < parameter(id).kitResolution;
   return says(heard, '0') && heard.said.every(isNone);
+}
+
+/** A reading a kit cannot tell from none. */
+function isNone({ parameter: id, mention }: Said): boolean {
+  return mention.value < parameter(id).kitResolution;
 }
 
 function joined(first: Answer, second: Answer): Answer {

@@ -4,7 +4,7 @@ import { Problem } from '../../../core/problem.ts';
 import { levelCard } from '../../../core/care/urgent/level-card.ts';
 import { limitsOf, sideOf, urgentSide, type Range } from '../../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
-import type { Heard } from '../../../core/words/hear.ts';
+import { saidOf, type Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { levelIn } from './cycle-log.ts';
 
@@ -93,13 +93,13 @@ function degreesSaid(text: string): string | undefined {
 
 /** The one number said of it as it is now; undefined for none, or where more than one was said. */
 function readingSaid(heard: Heard, id: ParameterId): string | undefined {
-  const said = heard.said.filter(({ parameter, role }) => parameter === id && role !== 'goal');
+  const said = saidOf(heard, id).filter(({ role }) => role !== 'goal');
   return said.length === 1 ? said[0]?.mention.text : undefined;
 }
 
 /** The same where it is certain that it is a reading: "crashed to 1.016", "overdosed to 14". */
 export function levelNow(heard: Heard, id: ParameterId): string | undefined {
-  const said = heard.said.filter(({ parameter, role }) => parameter === id && role !== 'before');
+  const said = saidOf(heard, id).filter(({ role }) => role !== 'before');
   const text = readingSaid(heard, id) ?? (said.length === 1 ? said[0]?.mention.text : undefined);
   return id === 'temperature' ? (text ?? degreesSaid(heard.text)) : text;
 }
