@@ -50,6 +50,10 @@ import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Asking, type OwnContext } from './command.ts';
 import { textOption } from './options.ts';
 import { watchedKeep } from './watched-keep.ts';
+import { guarded } from './ask/guards.ts';
+
+/** What comes before anything else: its first line is the act. */
+const emergencies: ReadonlySet<Intent> = new Set([hurtIntent, refusalIntent, accidentIntent, urgentIntent]);
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
 const intents: readonly Intent[] = [
@@ -159,7 +163,7 @@ function answered(text: string, context: OwnContext): Answer {
 function intended(heard: Heard, context: OwnContext): Answer | undefined {
   for (const intent of intents) {
     const found = intent(heard, context);
-    if (found !== undefined) return found;
+    if (found !== undefined) return emergencies.has(intent) ? found : guarded(heard, found);
   }
   return undefined;
 }

@@ -10,11 +10,13 @@ import { defineCommand, type OwnContext } from './command.ts';
 import type { Tank } from './keep.ts';
 import { MAX_LINE, someReadings } from './log/add.ts';
 import { rangeNamesOf, rangesOf } from './log/ranges.ts';
-import { unreadLines } from './log/words.ts';
 import { textOption } from './options.ts';
 import { askedTank, keepOf } from './tank/asked-tank.ts';
 import { kindWords } from './tank/print.ts';
 import { inZone } from './zone.ts';
+import { clean } from '../core/quantity/clean.ts';
+import { troubleIn } from '../core/words/trouble.ts';
+import { unreadLines, unreadNumbers } from './log/words.ts';
 
 export const checkupCommand = defineCommand({
   path: ['checkup'],
@@ -61,6 +63,8 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
       ...new Set(line.values.flatMap(({ notes }) => notes)),
       ...unreadLines(line.unread),
     ],
+    unused: unreadNumbers(line.unread),
+    trouble: troubleIn(clean(text)),
   });
   if (tank === undefined) return judged;
   const log = action('log these', 'log add', { readings: text, tank: tank.name });

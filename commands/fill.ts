@@ -1,6 +1,6 @@
 import { printed } from '../core/log/value.ts';
 import { fixed, volume } from '../core/quantity/format.ts';
-import type { LoggableId } from '../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../core/water/parameter.ts';
 import type { Keep, Reading, Tank } from './keep.ts';
 import type { Fill } from './options.ts';
 
@@ -24,23 +24,19 @@ export function leftOut(fill: Fill | undefined, tank: Tank, keep: Keep): Found |
       read: `light hours of your tank ${tank.name}: ${tank.lightHours} h`,
     };
   }
-  if (fill === 'salinity') {
-    const last = lastOf('salinity', tank, keep);
-    return last && found(last, `${fixed(last.value, 2)} ppt`, `${fixed(last.value, 1)} ppt`, tank);
-  }
-  if (fill === 'temperature') {
-    const last = lastOf('temperature', tank, keep);
-    return last && found(last, `${last.value} °C`, printed('temperature', last.value, tank.units), tank);
-  }
-  return undefined;
+  if (fill === undefined || fill === 'hours') return undefined;
+  const last = lastOf(fill, tank, keep);
+  if (last === undefined) return undefined;
+  const value = `${fixed(last.value, 2)} ${parameter(fill).unit}`;
+  return found(last, value, printed(fill, last.value, tank.units), tank);
 }
 
-function lastOf(id: LoggableId, tank: Tank, keep: Keep): Reading | undefined {
-  return keep.latest(tank.id).find(({ parameter }) => parameter === id);
+function lastOf(id: ParameterId, tank: Tank, keep: Keep): Reading | undefined {
+  return keep.latest(tank.id).find((one) => one.parameter === id);
 }
 
 /** However old the reading is, its day is said. */
-function found({ parameter, atMs }: Reading, value: string, shown: string, { name }: Tank): Found {
+function found({ parameter: id, atMs }: Reading, value: string, shown: string, { name }: Tank): Found {
   const day = new Date(atMs).toISOString().slice(0, 10);
-  return { value, read: `last ${parameter} logged for your tank ${name}: ${shown} on ${day}` };
+  return { value, read: `last ${id} logged for your tank ${name}: ${shown} on ${day}` };
 }

@@ -1,4 +1,3 @@
-import type { LoggableId } from '../core/water/loggable.ts';
 import type { ParameterId } from '../core/water/parameter.ts';
 import type { TankKind } from '../core/water/targets.ts';
 import type { CoralKeep } from './placed.ts';
@@ -70,7 +69,7 @@ export interface TankProfile {
   readonly zone?: string | undefined;
   readonly units: PreferredUnits;
   /** Own targets, in the parameter's unit; where absent the targets of the kind hold. */
-  readonly targets: Partial<Record<LoggableId, readonly [number, number]>>;
+  readonly targets: Partial<Record<ParameterId, readonly [number, number]>>;
 }
 
 export interface Tank extends TankProfile {
@@ -88,7 +87,7 @@ export interface PreferredUnits {
 }
 
 export interface LoggedValue {
-  readonly parameter: LoggableId;
+  readonly parameter: ParameterId;
   /** In the parameter's own unit (dKH, mg/L, °C, practical salinity, pH). */
   readonly value: number;
 }
@@ -131,7 +130,7 @@ export interface TimeRange {
 }
 
 export interface ReadingQuery extends TimeRange {
-  readonly parameter?: LoggableId | undefined;
+  readonly parameter?: ParameterId | undefined;
   /** At most this many, the newest. */
   readonly most?: number | undefined;
 }

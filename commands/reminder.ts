@@ -1,5 +1,5 @@
 import type { Rule } from '../core/schedule/rule.ts';
-import type { LoggableId } from '../core/water/loggable.ts';
+import type { ParameterId } from '../core/water/parameter.ts';
 
 /** Where a reminder is sent: to the member alone, or into a channel of a server. */
 export type Place =
@@ -11,7 +11,7 @@ export interface Plan {
   /** What is due, in the member's words: "test alkalinity and calcium", "change filter floss". */
   readonly text: string;
   /** What a test measures; empty for a task. */
-  readonly parameters: readonly LoggableId[];
+  readonly parameters: readonly ParameterId[];
   readonly tankId?: number | undefined;
   /** Local date and time the rule counts from: "2026-01-03 09:00". */
   readonly anchor: string;

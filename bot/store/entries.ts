@@ -1,7 +1,7 @@
 import type Database from 'better-sqlite3';
 import type { Entry, LoggedValue, NewEntry } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import { instant, MOST_NOTE_LETTERS, MOST_READINGS, roomFor, sensible, shortEnough } from './limits.ts';
 import { allCodes, parameterCode, parameterOf } from './parameter-code.ts';
 
@@ -67,8 +67,8 @@ export function openEntries(db: Database.Database, nowMs: () => number): Entries
     const madeMs = nowMs();
     const { atMs, note } = entry;
     const id = Number(insert.run(person, tank, atMs, madeMs, note ?? null).lastInsertRowid);
-    for (const { parameter, value } of entry.values)
-      insertReading.run(person, tank, parameterCode[parameter], atMs, id, value);
+    for (const { parameter: of, value } of entry.values)
+      insertReading.run(person, tank, parameterCode[of], atMs, id, value);
     return { ...entry, id, madeMs };
   };
   const add = db.transaction((person: number, tank: number, entries: readonly NewEntry[]) => {
@@ -103,15 +103,15 @@ export function openEntries(db: Database.Database, nowMs: () => number): Entries
 }
 
 function entryOf({ note, ...row }: EntryRow, values: readonly ValueRow[]): Entry {
-  const logged = values.map(({ parameter, value }) => ({ parameter: parameterOf(parameter), value }));
+  const logged = values.map(({ parameter: code, value }) => ({ parameter: parameterOf(code), value }));
   return { ...row, note: note ?? undefined, values: logged };
 }
 
 function check({ atMs, note, values }: NewEntry): NewEntry {
   if (values.length === 0) throw new Problem('There is no reading to keep.', { field: 'reading' });
-  const twice = values.find(({ parameter }, i) => values.findIndex((v) => v.parameter === parameter) < i);
+  const twice = values.find((one, i) => values.findIndex((other) => other.parameter === one.parameter) < i);
   if (twice !== undefined) {
-    const { label } = loggable(twice.parameter);
+    const { label } = parameter(twice.parameter);
     throw new Problem(`There are two values for ${label}.`, { field: label, limit: 'one value an entry' });
   }
   return {
@@ -121,7 +121,7 @@ function check({ atMs, note, values }: NewEntry): NewEntry {
   };
 }
 
-function checkValue({ parameter, value }: LoggedValue): LoggedValue {
-  const { label, unit } = loggable(parameter);
-  return { parameter, value: sensible(label, value, unit) };
+function checkValue({ parameter: id, value }: LoggedValue): LoggedValue {
+  const { label, unit } = parameter(id);
+  return { parameter: id, value: sensible(label, value, unit) };
 }

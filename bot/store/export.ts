@@ -1,8 +1,15 @@
 import type { Addition, Entry, Tank } from '../../commands/keep.ts';
 import type { Glass, KeptLightPoint, Placing } from '../../commands/placed.ts';
-import { loggable } from '../../core/water/loggable.ts';
-import { exportHandOver, exportNotice, exportReminder, iso } from './export-reminders.ts';
-import type { ExportedHandOver, ExportedNotice, ExportedReminder } from './export-reminders.ts';
+import { parameter } from '../../core/water/parameter.ts';
+import {
+  exportHandOver,
+  exportNotice,
+  exportReminder,
+  iso,
+  type ExportedHandOver,
+  type ExportedNotice,
+  type ExportedReminder,
+} from './export-reminders.ts';
 import { exportShowings, type ExportedShowing } from './export-shown.ts';
 import type { Tables } from './tables.ts';
 
@@ -90,12 +97,12 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
 }
 
 function exportEntry({ id, atMs, madeMs, note, values }: Entry): ExportedEntry {
-  const withUnits = values.map((each) => ({ ...each, unit: loggable(each.parameter).unit }));
+  const withUnits = values.map((each) => ({ ...each, unit: parameter(each.parameter).unit }));
   return { id, testedAt: iso(atMs), typedAt: iso(madeMs), note, values: withUnits };
 }
 
 function exportAddition({ atMs, ...addition }: Addition): ExportedAddition {
-  return { ...addition, addedAt: iso(atMs), unit: loggable(addition.parameter).unit };
+  return { ...addition, addedAt: iso(atMs), unit: parameter(addition.parameter).unit };
 }
 
 function exportLightPoint({ atMs, ...point }: KeptLightPoint): ExportedLightPoint {

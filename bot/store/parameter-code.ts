@@ -1,7 +1,7 @@
-import type { LoggableId } from '../../core/water/loggable.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
 
 /** How a parameter is written in the file. A code is never changed or given to another parameter. */
-export const parameterCode: Readonly<Record<LoggableId, number>> = {
+export const parameterCode: Readonly<Record<ParameterId, number>> = {
   salinity: 1,
   alkalinity: 2,
   calcium: 3,
@@ -18,11 +18,11 @@ export const parameterCode: Readonly<Record<LoggableId, number>> = {
   ph: 14,
 };
 
-const ids = new Map(Object.entries(parameterCode).map(([id, code]) => [code, id as LoggableId]));
+const ids = new Map(Object.entries(parameterCode).map(([id, code]) => [code, id as ParameterId]));
 
 export const allCodes: readonly number[] = [...ids.keys()];
 
-export function parameterOf(code: number): LoggableId {
+export function parameterOf(code: number): ParameterId {
   const id = ids.get(code);
   if (id === undefined) throw new Error(`no parameter has the code ${code}`);
   return id;

@@ -4,6 +4,7 @@ import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
+import { saidOf } from '../../core/words/hear.ts';
 
 const BATCH = [
   'bin',
@@ -21,7 +22,7 @@ const BATCH = [
 
 /** "new mix reads 1.023 in a 32 gal bin, want 1.026": no animals in it, so in one go; salt or fresh water to add. */
 export const batchIntent: Intent = (heard) => {
-  const said = heard.said.filter(({ parameter }) => parameter === 'salinity');
+  const said = saidOf(heard, 'salinity');
   const goal = said.find(({ role }) => role === 'goal') ?? said[1];
   const now = said.find((one) => one !== goal);
   const water = tankVolume(heard);

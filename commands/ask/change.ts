@@ -12,12 +12,13 @@ import { onceCommand } from '../waterchange/once.ts';
 import { routineCommand } from '../waterchange/routine.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
+import { mixes } from '../waterchange/level.ts';
 
 const CHANGE = ['water ?changes?', 'wc', 'w/c', 'change', 'changes', 'swap', 'exchange'];
 
 /** "no3 climbs 4 ppm a week, I change 15 %": where it settles. */
 export const routineIntent: Intent = (heard, context) => {
-  const rise = heard.said.find(({ role, parameter }) => role === 'rise' && parameter !== 'salinity');
+  const rise = heard.said.find(({ role, parameter }) => role === 'rise' && mixes(parameter));
   const share = shareOf(heard);
   if (rise === undefined || share === undefined) return undefined;
   const goal = heard.said.find(({ role, parameter }) => role === 'goal' && parameter === rise.parameter);
@@ -80,13 +81,12 @@ export const doneIntent: Intent = (heard, context) => {
   );
   const share = amount === undefined ? shareOf(heard)?.text : undefined;
   const now = heard.said.find(
-    ({ parameter, role }) => parameter !== 'salinity' && (role === 'plain' || role === 'before'),
+    ({ parameter, role }) => mixes(parameter) && (role === 'plain' || role === 'before'),
   );
   const fresh = heard.said.find(({ parameter, role }) => parameter === now?.parameter && role === 'fresh')
     ?.mention.text;
   if (
     now === undefined ||
-    now.parameter === 'temperature' ||
     (amount ?? share) === undefined ||
     !(says(heard, ...CHANGE, 'i (?:do|did)') || fresh !== undefined)
   )
@@ -116,7 +116,7 @@ function falling(heard: Heard): Falling | undefined {
   const byRole = (of: Said['parameter'], ...roles: readonly Said['role'][]): Said | undefined =>
     heard.said.find(({ parameter, role }) => parameter === of && roles.includes(role));
   for (const of of heard.said.map(({ parameter }) => parameter)) {
-    if (of === 'salinity' || of === 'temperature' || of === 'ph') continue;
+    if (!mixes(of)) continue;
     const reach = byRole(of, 'goal');
     const goal = reach ?? byRole(of, 'before');
     const now = byRole(of, 'plain') ?? (reach === undefined ? undefined : byRole(of, 'before'));

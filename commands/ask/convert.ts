@@ -46,8 +46,7 @@ function unitsFirst(text: string): { amount: string; of: string | undefined } | 
 function bareOf(heard: Heard): { amount: string; of: string } | undefined {
   const [only, more] = heard.said;
   const alone = heard.mentions.length === 1 && more === undefined;
-  if (!alone || only === undefined || only.parameter === 'salinity' || only.role !== 'plain')
-    return undefined;
+  if (!alone || only === undefined || only.role !== 'plain') return undefined;
   const { kind, unit, label } = parameter(only.parameter);
   const { mention } = only;
   if (kind === 'concentration' || /\b(?:in|to) (?:mg\/l|mgl)\b/.test(heard.text)) return undefined;
@@ -60,8 +59,9 @@ function bareOf(heard: Heard): { amount: string; of: string } | undefined {
 function namesUnit({ text }: Heard, mention: Mention): boolean {
   const rest = `${text.slice(0, mention.start)} | ${text.slice(mention.end)}`;
   const names = mention.kinds
-    .filter((kind) => kind !== 'bare' && kind !== 'salinity')
-    .flatMap((kind) => definitionOf(kind).units)
+    .flatMap((kind) => (kind === 'bare' ? [] : [definitionOf(kind).units]))
+    .filter((units) => units.length > 1)
+    .flat()
     .flatMap(({ symbol, names: others }) => [symbol.toLowerCase(), ...others])
     .filter((name) => name !== '')
     .map((name) => name.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&'));

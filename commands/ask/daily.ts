@@ -1,4 +1,4 @@
-import { findCompound } from '../../core/dosing/compound.ts';
+import { compoundsFor, findCompound } from '../../core/dosing/compound.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { significant } from '../../core/quantity/format.ts';
@@ -7,14 +7,16 @@ import { askedWater, inOwnUnit } from '../dose/asked.ts';
 import { replacements } from '../dose/use-answer.ts';
 import type { Intent } from './intent.ts';
 import { waterSaid } from './tank-in-use.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** "the tank uses 1.2 dkh a day, how much soda ash daily": what replaces a use that is known. */
 export const dailyIntent: Intent = (heard, context) => {
   const use = heard.said.find(({ role, everyDays }) => role === 'use' && everyDays !== undefined);
-  if (use === undefined || use.parameter === 'salinity' || use.everyDays === undefined) return undefined;
+  if (use === undefined || compoundsFor(use.parameter).length === 0 || use.everyDays === undefined)
+    return undefined;
   if (heard.said.some(({ role }) => role === 'goal')) return undefined;
   const id = use.parameter;
-  const { kind, unit, label, pace } = parameter(id);
+  const { kind, unit, label } = parameter(id);
   const read = readQuantity(kind, use.mention.text, { field: 'use', fallback: unit });
   const perDay = inOwnUnit(id, read.value) / use.everyDays;
   const tank = waterSaid(heard, context);
@@ -25,7 +27,7 @@ export const dailyIntent: Intent = (heard, context) => {
   const facts = masses.length > 0 ? masses : all;
   if (facts.length === 0 || perDay <= 0) return undefined;
   const asked = `${significant(perDay, 3)} ${unit} of ${label} a day`;
-  const most = pace?.most ?? perDay;
+  const most = limitsOf(id).pace?.up ?? perDay;
   return answer({
     headline: `To replace ${asked}: ${facts.map((one) => `${one.value.replace(` ${water.where}`, '')} of ${one.label}`).join(', or ')}, ${water.where}.`,
     read: [`a use of ${asked}, as you say it`, ...read.notes, ...tank.read, ...water.read],

@@ -2,6 +2,7 @@ import { fixed } from '../../core/quantity/format.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
+import { saidOf } from '../../core/words/hear.ts';
 
 const INSTRUMENTS = [
   'refract\\w*',
@@ -20,7 +21,7 @@ const INSTRUMENTS = [
 
 /** "refractometer 1.026, hydrometer 1.023": two readings of one water, so nothing is moved until one is proven. */
 export const disagreeIntent: Intent = (heard) => {
-  const [first, second, more] = heard.said.filter(({ parameter }) => parameter === 'salinity');
+  const [first, second, more] = saidOf(heard, 'salinity');
   if (first === undefined || second === undefined || more !== undefined) return undefined;
   if (!says(heard, ...INSTRUMENTS) || [first, second].some(({ role }) => role === 'goal')) return undefined;
   const [a, b] = [first, second].map(({ mention }) => readSalinity(mention.text, { field: 'salinity' }));

@@ -1,6 +1,7 @@
 import { findCompound } from '../../core/dosing/compound.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import type { Heard } from '../../core/words/hear.ts';
+import type { Heard, Said } from '../../core/words/hear.ts';
+import { loweredIn } from '../../core/words/lowering.ts';
 import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
@@ -103,12 +104,8 @@ export const limewaterBatchIntent: Intent = (heard, context) => {
 /** "no3 and po4 both read zero, should I dose?": what +1 nitrate and +0.03 phosphate would take. */
 export const zeroNutrientsIntent: Intent = (heard, context) => {
   const both = heard.parameters.includes('nitrate') && heard.parameters.includes('phosphate');
-  if (
-    !both ||
-    !says(heard, 'zero', 'zeros', '0', 'undetectable', 'bottomed') ||
-    !says(heard, 'dose', 'dosing', 'add', 'raise')
-  )
-    return undefined;
+  if (loweredIn(heard).length > 0) return undefined;
+  if (!both || !readsZero(heard) || !says(heard, 'dose', 'dosing', 'add', 'raise')) return undefined;
   const volume = tankVolume(heard)?.text;
   const nitrate = call(
     amountCommand,
@@ -122,6 +119,17 @@ export const zeroNutrientsIntent: Intent = (heard, context) => {
   );
   return withRemarks(heard, joined(nitrate, phosphate));
 };
+
+/** Zero in words, or as a number of its own where no reading says otherwise. */
+function readsZero(heard: Heard): boolean {
+  if (says(heard, 'zero', 'zeros', 'undetectable', 'bottomed')) return true;
+  return says(heard, '0') && heard.said.every(isNone);
+}
+
+/** A reading a kit cannot tell from none. */
+function isNone({ parameter: id, mention }: Said): boolean {
+  return mention.value < parameter(id).kitResolution;
+}
 
 function joined(first: Answer, second: Answer): Answer {
   const both = <K extends 'read' | 'working' | 'cautions' | 'sources'>(key: K): Answer[K] =>

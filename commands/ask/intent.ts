@@ -8,12 +8,15 @@ export type Intent = (heard: Heard, context: OwnContext) => Answer | undefined;
 /** The words of intents are fixed, so each list is compiled once. */
 const compiled = new Map<string, RegExp>();
 
-/** Whether any of the words occurs as a whole word; words may be patterns. They are fixed texts, never a member's. */
+/**
+ * Whether any of the words occurs as a whole word or, a number, on its own: "0.12" is no "0". Words may be patterns; they
+ * are fixed texts, never a member's.
+ */
 export function says(heard: Heard, ...words: readonly string[]): boolean {
   const list = words.join('|');
   const known = compiled.get(list);
   if (known !== undefined) return known.test(heard.text);
-  const pattern = new RegExp(String.raw`(?<![a-z0-9])(?:${list})(?![a-z0-9])`);
+  const pattern = new RegExp(String.raw`(?<![a-z0-9])(?!(?<=\d[.,])\d)(?:${list})(?![a-z0-9]|(?<=\d)[.,]\d)`);
   compiled.set(list, pattern);
   return pattern.test(heard.text);
 }

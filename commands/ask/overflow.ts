@@ -3,15 +3,16 @@ import { fixed } from '../../core/quantity/format.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
+import { saidOf } from '../../core/words/hear.ts';
 
 /** Fresh water that ran in on top (stuck top-off, clogged overflow): leave it, let it evaporate. */
 export const overflowIntent: Intent = (heard) => {
   const ranIn =
     says(heard, 'overflow', 'top ?off', 'auto ?top', 'ato', 'float switch') &&
     says(heard, 'kept', 'adding', 'added', 'stuck', 'clogged', 'overfilled', 'ran');
-  const said = heard.said
-    .filter(({ parameter }) => parameter === 'salinity')
-    .map(({ mention }) => readSalinity(mention.text, { field: 'salinity' }));
+  const said = saidOf(heard, 'salinity').map(({ mention }) =>
+    readSalinity(mention.text, { field: 'salinity' }),
+  );
   const [first, second] = said;
   if (!ranIn || first === undefined || second === undefined) return undefined;
   const [now, usual] = first.practicalSalinity < second.practicalSalinity ? [first, second] : [second, first];

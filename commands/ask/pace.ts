@@ -1,11 +1,13 @@
 import { significant, toUnit } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter } from '../../core/water/parameter.ts';
-import { usualSalinityPace } from '../../core/water/salinity-pace.ts';
+import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { answer, type Answer } from '../answer.ts';
 import { says, type Intent } from './intent.ts';
+import { limitsOf } from '../../core/water/limits.ts';
+import { compoundsFor } from '../../core/dosing/compound.ts';
 
 const HOW_FAST = ['how (?:fast|quick|quickly|slow|slowly)', 'max(?:imum)?', 'safe(?:ly)? (?:rate|pace|speed)', 'too (?:fast|quick|quickly)', 'most (?:a|per) day', 'how much (?:a|per) day'] as const; // prettier-ignore
 const MAY_I = ['(?:is it|it) (?:ok|okay|safe|fine|bad)', 'ok(?:ay)? to', 'safe to', 'can (?:i|you|we)', 'could i', 'should i', 'too (?:fast|much)'] as const; // prettier-ignore
@@ -22,12 +24,13 @@ export const paceIntent: Intent = (heard) => {
   if (SALINITY.test(heard.text) && heard.parameters.length === 0) return salinityPace();
   const [id, other] = heard.parameters;
   if (id === undefined || other !== undefined) return undefined;
-  const { pace, label, unit } = parameter(id);
-  if (pace === undefined || unit === '°C') return undefined;
-  const usual = pace.gentle === undefined ? `${pace.most}` : `${pace.gentle} to ${pace.most}`;
+  const { label, unit } = parameter(id);
+  const { pace } = limitsOf(id);
+  if (pace === undefined || compoundsFor(id).length === 0) return undefined;
+  const usual = pace.gentle === undefined ? `${pace.up}` : `${pace.gentle} to ${pace.up}`;
   const step = stepOf(heard);
   const verdict =
-    step === undefined ? '' : step > pace.most * 1.02 ? `No, not ${significant(step, 3)} ${unit} in one day: take ${Math.ceil(step / pace.most - 0.02)} days or more. ` : `Yes: ${significant(step, 3)} ${unit} in a day is within the usual pace. `; // prettier-ignore
+    step === undefined ? '' : step > pace.up * 1.02 ? `No, not ${significant(step, 3)} ${unit} in one day: take ${Math.ceil(step / pace.up - 0.02)} days or more. ` : `Yes: ${significant(step, 3)} ${unit} in a day is within the usual pace. `; // prettier-ignore
   return answer({
     headline: `${verdict}At most ${usual} ${unit} of ${label} a day is usual (common practice), in several parts.`,
     read: [`how fast ${label} may be raised`],
@@ -43,9 +46,9 @@ export const paceIntent: Intent = (heard) => {
 };
 
 function salinityPace(): Answer {
-  const { SG, ppt } = usualSalinityPace;
+  const { up, down } = salinityPaceWords;
   return answer({
-    headline: `At most ${SG} SG, about ${ppt} ppt, a day downward and half of that upward is usual with corals (common practice).`,
+    headline: `At most ${down} a day downward and ${up} upward is usual with corals (common practice).`,
     read: ['how fast salinity may be moved'],
     steps: [
       'Check the instrument on a 35 ppt standard first.',
@@ -58,10 +61,11 @@ function salinityPace(): Answer {
 /** The step asked about, in the parameter's own unit: smaller than any level that is kept. */
 function stepOf(heard: Heard): number | undefined {
   const [said] = heard.said;
-  if (said === undefined || said.parameter === 'salinity') return undefined;
-  const { kind, unit, plausible } = parameter(said.parameter);
+  if (said === undefined || compoundsFor(said.parameter).length === 0) return undefined;
+  const { kind, unit } = parameter(said.parameter);
+  const [fewest] = limitsOf(said.parameter).believable;
   const { value } = readQuantity(kind, said.mention.text, { field: 'question', fallback: unit });
   const own = toUnit(kind, value, unit);
-  const most = said.parameter === 'alkalinity' ? 5 : plausible[0];
-  return own > 0 && (own < most || plausible[0] === 0) ? own : undefined;
+  const most = said.parameter === 'alkalinity' ? 5 : fewest;
+  return own > 0 && (own < most || fewest === 0) ? own : undefined;
 }

@@ -1,9 +1,9 @@
 import { fixed, inUnit, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
-import { parameter } from '../../core/water/parameter.ts';
 import { is } from '../../core/words/mention.ts';
 import { answer } from '../answer.ts';
 import { type Intent } from './intent.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** "meter says 18 ppb P": as phosphate, in both ways the number can be meant. */
 export const ppbIntent: Intent = (heard) => {
@@ -14,7 +14,7 @@ export const ppbIntent: Intent = (heard) => {
   const saysP =
     /\bp$|phosphorus$/.test(mention.text) ||
     /^\s*(?:of\s+)?(?:phosphorus|p)\b/.test(heard.text.slice(mention.end));
-  const { target } = parameter('phosphate');
+  const { usual: target } = limitsOf('phosphate');
   const main = saysP ? asP : asPo4;
   const range = `${target[0]} to ${target[1]} mg/L`;
   const verdict = (value: number): string => {

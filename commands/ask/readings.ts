@@ -1,10 +1,12 @@
 import { readLogged } from '../../core/log/value.ts';
 import { judge, type Value } from '../../core/water/assess.ts';
-import type { LoggableId } from '../../core/water/loggable.ts';
-import type { Heard, Said } from '../../core/words/hear.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
+import { saidOf, type Heard, type Said } from '../../core/words/hear.ts';
 import { answer, type Answer } from '../answer.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
 import { says, type Intent } from './intent.ts';
+import type { Mention } from '../../core/words/mention.ts';
+import { troubleIn } from '../../core/words/trouble.ts';
 
 /** How many readings make a line of readings rather than a question about one of them. */
 const LINE = 4;
@@ -60,11 +62,14 @@ function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | u
   if (values.every(({ parameter: id }) => id === 'ammonia') && says(heard, ...FISHLESS)) return undefined;
   if (values.length === 0 && heard.said.some(isPhWish))
     return answer({ headline: PH_BY_AIR, sources: ['practice'] });
-  const onlySalinity = values.every(({ parameter: id }) => id === 'salinity');
+  const onlySalinity = saidOf(heard, 'salinity').length === heard.said.length;
   if (values.length < fewest || (onlySalinity && !salinityAlone)) return undefined;
+  const unused = unusedIn(heard, values);
   return judgedAnswer({
     values,
-    read: values.flatMap(({ notes }) => notes),
+    read: [...values.flatMap(({ notes }) => notes), ...unused.map((text) => `not used: ${text}`)],
+    unused,
+    trouble: troubleIn(heard.text),
     steps: [
       ...(wished.some(({ parameter: id }) => id === 'ph') ? [PH_BY_AIR] : []),
       ...ageSteps(heard, values),
@@ -79,15 +84,23 @@ function isPhWish({ parameter: id, mention, role }: Pick<Said, 'parameter' | 'me
 
 interface NotedValue extends Value {
   readonly notes: readonly string[];
+  readonly mention: Mention;
+}
+
+/** The numbers of the sentence that no judged reading was made of, nor repeat one. */
+function unusedIn({ mentions }: Heard, values: readonly NotedValue[]): readonly string[] {
+  return mentions
+    .filter((mention) => !values.some((value) => value.mention.value === mention.value))
+    .map(({ text }) => `"${text}"`);
 }
 
 /** The first number said of each parameter, in its own unit; a line pasted twice counts once. */
 function firstOfEach(heard: Heard): NotedValue[] {
-  const seen = new Map<LoggableId, NotedValue>();
+  const seen = new Map<ParameterId, NotedValue>();
   for (const { parameter: id, mention, role } of heard.said) {
     if (role === 'goal' || role === 'step' || isPhWish({ parameter: id, mention, role })) continue;
-    if (seen.has(id) || (id !== 'salinity' && (role === 'rise' || role === 'use'))) continue;
-    seen.set(id, { parameter: id, ...readLogged(id, mention.text, id) });
+    if (seen.has(id) || role === 'rise' || role === 'use') continue;
+    seen.set(id, { parameter: id, mention, ...readLogged(id, mention.text, id) });
   }
   return [...seen.values()];
 }

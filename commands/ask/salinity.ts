@@ -1,4 +1,4 @@
-import type { Heard } from '../../core/words/hear.ts';
+import { saidOf, type Heard } from '../../core/words/hear.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { leadOf } from '../../core/words/roles.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
@@ -54,7 +54,7 @@ export const mixIntent: Intent = (heard, context) => {
   const salt = says(heard, 'salt', 'mix', 'mixing', 'cups?');
   const asks = says(heard, 'how much salt', 'cups?', 'grams', 'kg', 'lbs?', 'new batch');
   const tank = tankVolume(heard);
-  const levels = heard.said.filter(({ parameter }) => parameter === 'salinity');
+  const levels = saidOf(heard, 'salinity');
   if (!salt || !asks || heard.compounds.length > 0 || levels.length > 1) return undefined;
   const perLitre = /\b(?:per|a|each) (?:litre|liter|l|gallon|gal)\b/.exec(heard.text)?.[0];
   const batch = tank?.text ?? (perLitre === undefined ? undefined : `1 ${perLitre.replace(/^\w+ /, '')}`);
@@ -88,7 +88,7 @@ const MOVED =
 
 /** "1.030, 55 gal, want 1.026": one swap and a day plan. */
 export const adjustIntent: Intent = (heard, context) => {
-  const said = heard.said.filter(({ parameter }) => parameter === 'salinity');
+  const said = saidOf(heard, 'salinity');
   const [was, reads, wish] = said;
   if (MOVED.test(heard.text) && was !== undefined && reads !== undefined) {
     const back = { now: reads.mention.text, goal: (wish ?? was).mention.text };
@@ -105,7 +105,7 @@ export const adjustIntent: Intent = (heard, context) => {
 
 /** A single salinity and a question mark: every scale. */
 export const salinityIntent: Intent = (heard, context) => {
-  const [only, more] = heard.said;
-  if (only?.parameter !== 'salinity' || more !== undefined) return undefined;
+  const [only] = saidOf(heard, 'salinity');
+  if (only === undefined || heard.said.length > 1) return undefined;
   return call(convertSalinityCommand, { reading: only.mention.text }, context);
 };

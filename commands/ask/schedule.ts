@@ -4,7 +4,7 @@ import { TIME } from '../../core/words/repeat-said.ts';
 import { localTime } from '../../core/words/when.ts';
 import { readClock } from '../../core/quantity/dated.ts';
 import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -26,7 +26,7 @@ export const howOftenIntent: Intent = (heard, context) => {
   return answer({
     headline: `Not everything every day: ${mostOften(plan)} most often, the rest less (${whose}).`,
     read: [tank === undefined ? `a ${whose}, grown in` : `your tank ${tank.name}, ${whose}`],
-    facts: plan.map(({ parameter: id, often }) => ({ label: loggable(id).label, value: often })),
+    facts: plan.map(({ parameter: id, often }) => ({ label: parameter(id).label, value: often })),
     steps: [
       'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',
       'Test alkalinity at the same hour each time: what the tank uses in a day shows only so.',
@@ -60,7 +60,7 @@ function mostOften(plan: readonly TestHabit[]): string {
   const shortest = Math.min(...plan.map(stepOf));
   return plan
     .filter((habit) => stepOf(habit) === shortest)
-    .map(({ parameter: id }) => loggable(id).label)
+    .map(({ parameter: id }) => parameter(id).label)
     .join(' and ');
 }
 

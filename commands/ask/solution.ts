@@ -12,6 +12,7 @@ import { solutionCommand } from '../dose/solution.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 import { waterSaid } from './tank-in-use.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** "500 g soda ash in 1 gal, how many ml for 1 dkh in 100 gal": a stock solution and the millilitres of it. */
 export const solutionIntent: Intent = (heard, context) => {
@@ -52,7 +53,8 @@ export const solutionIntent: Intent = (heard, context) => {
   const up = askedChange(id, undefined, goal).rise;
   const grams = amountG(found, id, up, tankL);
   const gL = strengthGL(litresOrGrams('mass', powder), litresOrGrams('volume', made));
-  const { pace, unit, label } = parameter(id);
+  const { unit, label } = parameter(id);
+  const { pace } = limitsOf(id);
   return {
     ...given,
     read: [...(inUse?.read ?? []), ...given.read],
@@ -60,7 +62,7 @@ export const solutionIntent: Intent = (heard, context) => {
     steps: [
       ...(pace === undefined
         ? []
-        : [`At most ${pace.most} ${unit} a day (common practice), in several parts; retest before more.`]),
+        : [`At most ${pace.up} ${unit} a day (common practice), in several parts; retest before more.`]),
       ...given.steps,
     ],
   };

@@ -1,5 +1,5 @@
 import { urgentIn } from '../../core/care/urgent/find.ts';
-import type { Heard } from '../../core/words/hear.ts';
+import { saidOf, type Heard } from '../../core/words/hear.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answerOf } from '../defaults.ts';
 import { urgentCommand } from '../urgent.ts';
@@ -36,6 +36,6 @@ function onScale(text: string): string {
 }
 
 /** "1.024 instead of 1.025": fresh water that ran in has a sum of its own. */
-function isCompared({ said }: Heard): boolean {
-  return said.filter(({ parameter }) => parameter === 'salinity').length > 1;
+function isCompared(heard: Heard): boolean {
+  return saidOf(heard, 'salinity').length > 1;
 }

@@ -5,6 +5,7 @@ import { isTankSize, tankVolume } from '../../core/words/tank-volume.ts';
 import { useCommand } from '../dose/use.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
+import { compoundsFor } from '../../core/dosing/compound.ts';
 
 const ASKS = [
   'use',
@@ -50,7 +51,7 @@ function falling(heard: Heard): readonly [Said, Said] | undefined {
     const now = heard.said.find(
       (later) => later.parameter === before.parameter && later.mention.start > before.mention.start,
     );
-    if (before.parameter === 'salinity' || now === undefined) continue;
+    if (compoundsFor(before.parameter).length === 0 || now === undefined) continue;
     if (now.mention.value < before.mention.value) return [before, now];
   }
   return undefined;

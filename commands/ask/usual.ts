@@ -1,6 +1,5 @@
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { followsSalinity, usualRange } from '../../core/water/assess.ts';
-import { salinityNames } from '../../core/log/value.ts';
 import { answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { aimWords, rangeNamesOf, rangesOf } from '../log/ranges.ts';
@@ -17,7 +16,7 @@ const MOST_WORDS = 12;
 const ELSEWHERE = ['coral food', 'dose', 'doser', 'dosing', 'raise', 'lower', 'kit', 'test kit', 'brand', 'salt', 'light', 'par', 'flow', 'quarantine', 'qt', 'cycl\\w*'] as const; // prettier-ignore
 
 /** The same on other scales: 24 to 27 °C; S 35 at 25 °C (fm83, SG as in core/water). */
-const BESIDE: Readonly<Partial<Record<LoggableId, string>>> = {
+const BESIDE: Readonly<Partial<Record<ParameterId, string>>> = {
   temperature: '24 to 27 °C is 75 to 81 °F',
   salinity: '35 ppt is specific gravity 1.0264 at 25 °C, 53 mS/cm (/salinity convert for others)',
 };
@@ -28,28 +27,28 @@ export const usualIntent: Intent = (heard, { keep }) => {
   const isLong = heard.text.split(' ').length > MOST_WORDS;
   if (heard.mentions.length > 0 || isLong || !ASKS.test(heard.text)) return undefined;
   if (!says(heard, ...WISH) || says(heard, ...ELSEWHERE)) return undefined;
-  const named: readonly LoggableId[] = [
-    ...(says(heard, ...salinityNames) ? (['salinity'] as const) : []),
+  const named: readonly ParameterId[] = [
+    ...(says(heard, ...parameter('salinity').names) ? (['salinity'] as const) : []),
     ...heard.parameters,
   ];
   const ids = named.length === 0 && says(heard, ...ALL) ? MAIN : named;
   const [first] = ids;
   if (first === undefined) return undefined;
   const tank = keep?.tankInUse();
-  const words = (id: LoggableId): string =>
+  const words = (id: ParameterId): string =>
     tank === undefined
       ? aimWords(id, usualRange(id), 'usual', {})
       : aimWords(id, rangesOf(tank)(id), rangeNamesOf(tank)(id), tank.units);
   const one = ids.length === 1;
-  const name = loggable(first).label;
+  const name = parameter(first).label;
   return answer({
     headline: one
       ? `${name.charAt(0).toUpperCase()}${name.slice(1)} in a reef tank: ${words(first)}.`
       : 'Where reef tanks are usually kept; steady counts for more than the exact number.',
     facts: [
-      ...(one ? [] : ids.map((id) => ({ label: loggable(id).label, value: words(id) }))),
+      ...(one ? [] : ids.map((id) => ({ label: parameter(id).label, value: words(id) }))),
       ...ids.flatMap((id) =>
-        id in BESIDE ? [{ label: `${loggable(id).label} on other scales`, value: BESIDE[id] ?? '' }] : [],
+        id in BESIDE ? [{ label: `${parameter(id).label} on other scales`, value: BESIDE[id] ?? '' }] : [],
       ),
     ],
     steps: [

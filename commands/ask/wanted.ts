@@ -2,6 +2,8 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Heard, Said } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
 import { says } from './intent.ts';
+import { limitsOf } from '../../core/water/limits.ts';
+import { loweredIn } from '../../core/words/lowering.ts';
 
 /** Parameters a dose can raise. */
 const DOSED: readonly ParameterId[] = [
@@ -47,9 +49,10 @@ function withUnit(text: string, id: ParameterId): string {
   return /^[\d.,]+$/.test(text) ? `${text} ${parameter(id).unit}` : text;
 }
 
-/** Every parameter said with a lower and a higher number, the higher one to be reached, or with a rise. */
+/** Every parameter said with a lower and a higher number, the higher one to be reached, or with a rise; never one wished lower. */
 export function wanted(heard: Heard): readonly Wanted[] {
-  return DOSED.flatMap((id) => wantedOf(heard, id) ?? []);
+  const lowered = loweredIn(heard);
+  return DOSED.filter((id) => !lowered.includes(id)).flatMap((id) => wantedOf(heard, id) ?? []);
 }
 
 function wantedOf(heard: Heard, id: ParameterId): Wanted | undefined {
@@ -88,8 +91,7 @@ function onlyRise(heard: Heard, said: readonly Said[], id: ParameterId): Said | 
   const asked =
     (only.role === 'plain' && RISE_LEAD.test(lead)) ||
     (says(heard, 'how (?:much|many)', 'dose', 'grams') && RISE_FOR.test(lead));
-  const { plausible } = parameter(id);
-  const mostOfRise = id === 'alkalinity' ? 4 : plausible[0];
+  const mostOfRise = id === 'alkalinity' ? 4 : limitsOf(id).believable[0];
   const isInOwnUnit = id !== 'alkalinity' || !/meq|mmol|ppm|mg/.test(only.mention.text);
   return asked && isInOwnUnit && only.mention.value < mostOfRise ? only : undefined;
 }

@@ -1,7 +1,8 @@
-import { fixed } from '../../core/quantity/format.ts';
 import { printed, type OwnUnits } from '../../core/log/value.ts';
-import { BEARABLE_C, type Judged } from '../../core/water/assess.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { urgentStep } from './urgent-step.ts';
+import type { Judged } from '../../core/water/assess.ts';
+import { paceWords } from '../../core/water/pace-words.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 
 /** What to do about a reading that is off, after "it is below (above) 7 dKH: ". Common practice, no source. */
 interface Advice {
@@ -9,13 +10,17 @@ interface Advice {
   readonly high: string;
 }
 
-const advice: Readonly<Partial<Record<LoggableId, Advice>>> = {
+const advice: Readonly<Partial<Record<ParameterId, Advice>>> = {
+  salinity: {
+    low: `check the instrument, then raise it slowly, ${paceWords('salinity').up}, before any other correction: it moves calcium and magnesium with it. Fresh water that came in by mistake (a top-off that ran on) only has to evaporate again: keep the top-off off and add no salt for that.`,
+    high: `check the instrument, then lower it slowly, ${paceWords('salinity').down}, before any other correction: it moves calcium and magnesium with it.`,
+  },
   temperature: {
-    low: 'check it with a second thermometer, then the heater, unplugged before you reach in. Warm up by at most 1 °C a day.',
-    high: 'check it with a second thermometer, then heater, pumps and room. More movement at the surface first: warm water holds less oxygen. Cool by at most 1 °C a day, never with ice in the tank.',
+    low: `check it with a second thermometer, then the heater, unplugged before you reach in. Warm up by ${paceWords('temperature').up}.`,
+    high: `check it with a second thermometer, then heater, pumps and room. More movement at the surface first: warm water holds less oxygen. Cool by ${paceWords('temperature').down}, never with ice in the tank.`,
   },
   alkalinity: {
-    low: 'retest, then raise it slowly if it is confirmed, by at most 1 dKH a day (/dose amount), and find out what the tank uses a day (/dose use).',
+    low: `retest, then raise it slowly if it is confirmed, by ${paceWords('alkalinity').up} (/dose amount), and find out what the tank uses a day (/dose use).`,
     high: 'retest, cut or stop what adds it, limewater included, and let the tank use it up. Never acid into the tank.',
   },
   magnesium: {
@@ -56,46 +61,34 @@ const other: Advice = {
 /** The step about one reading that is not fine. */
 export function stepFor(judged: Judged, units: OwnUnits): string {
   const { parameter: id, value, verdict, range } = judged;
-  const { label, resolution } = loggable(id);
-  const named = `${label} ${printed(id, value, units)}`;
-  if (verdict === 'urgent') return id === 'temperature' ? temperatureStep(named, value) : ammoniaStep(named);
+  const { kitResolution } = parameter(id);
+  const named = namedWith(judged, units);
+  if (verdict === 'urgent') return urgentStep(id, value, named);
   if (verdict === 'doubtful') return doubt(judged, units);
   const side = verdict === 'low' ? 'low' : 'high';
-  const bound = side === 'low' ? range[0] : range[1];
-  if (id === 'salinity') return salinityStep(side, range);
-  if ((id === 'nitrate' || id === 'phosphate') && side === 'low' && value < resolution) {
+  if ((id === 'nitrate' || id === 'phosphate') && side === 'low' && value < kitResolution) {
     return `${named} on a kit means below its limit, not none. Retest, and feed a little more before dosing any.`;
   }
+  const bound = printed(id, side === 'low' ? range[0] : range[1], units);
   const place = side === 'low' ? 'below' : 'above';
-  return `${named} is ${place} ${printed(id, bound, units)}: ${(advice[id] ?? other)[side]}`;
+  return `${named} is ${place} ${bound}: ${(advice[id] ?? other)[side]}`;
 }
 
-function doubt({ parameter: id, value, at35 }: Judged, units: OwnUnits): string {
-  const { label } = loggable(id);
-  if (id === 'salinity')
-    return `Measure salinity again with an instrument checked against a 35 ppt standard: ${printed(id, value)} is hard to believe, and everything else hangs on it.`;
-  const scaled = at35 === undefined ? '' : `; at salinity 35 it would be ${printed(id, at35, units)}`;
-  return `Retest ${label} with a fresh sample and, if you can, another kit: ${printed(id, value, units)} is more likely a test error${scaled}. Do not dose anything to balance it.`;
+/** "calcium 380 mg/L (457 mg/L at salinity 35)": as read, and as it is judged where salinity is off. */
+export function namedWith({ parameter: id, value, at35 }: Judged, units: OwnUnits): string {
+  const scaled = at35 === undefined ? '' : ` (${printed(id, at35, units)} at salinity 35)`;
+  return `${parameter(id).label} ${printed(id, value, units)}${scaled}`;
 }
 
-function salinityStep(side: 'low' | 'high', [low, high]: readonly [number, number]): string {
-  const way = side === 'low' ? 'raise' : 'lower';
-  const aim = Math.min(high, Math.max(low, 35));
-  const spilt =
-    side === 'low'
-      ? ' Fresh water that came in by mistake (a top-off that ran on) only has to evaporate again: keep the top-off off and add no salt for that.'
-      : '';
-  return `Check the salinity instrument, then ${way} slowly towards ${fixed(aim, 1)}, at most 1 ppt (0.001) a day, before any other correction: it moves calcium and magnesium with it.${spilt}`;
-}
+/** How a reading that is hard to believe is checked, where that is not another kit. */
+const doubts: Readonly<Partial<Record<ParameterId, string>>> = {
+  salinity:
+    'Measure salinity again with an instrument checked against a 35 ppt standard, since everything else hangs on it',
+};
 
-/** The emergency cards have the order, and how fast it may go back. */
-function temperatureStep(named: string, tempC: number): string {
-  const [what, why] =
-    tempC > BEARABLE_C[1] ? ['overheating', 'heater off at the wall'] : ['cold water', 'heater looked at'];
-  return `${named}: check it with a second thermometer now. If it is confirmed: ${why}, surface moved strongly, and /urgent what:${what} for the rest.`;
-}
-
-/** Common practice; no medicine and no dose of a conditioner: its own label says that. */
-function ammoniaStep(named: string): string {
-  return `${named}: test again now with a fresh sample. If it is confirmed: stop feeding, move the surface strongly, find and take out anything dead, and change a quarter to a half of the water today with new water of the same salinity and temperature. Test every day until it reads none.`;
+function doubt(judged: Judged, units: OwnUnits): string {
+  const named = namedWith(judged, units);
+  const again = doubts[judged.parameter];
+  if (again !== undefined) return `${again}: ${named} is hard to believe.`;
+  return `Retest ${parameter(judged.parameter).label} with a fresh sample and, if you can, another kit: ${named} is more likely a test error. Do not dose anything to balance it.`;
 }

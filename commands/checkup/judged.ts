@@ -1,20 +1,21 @@
-import type { OwnUnits } from '../../core/log/value.ts';
-import { printed } from '../../core/log/value.ts';
+import { type OwnUnits, printed } from '../../core/log/value.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import {
   followsSalinity,
   isOff,
   judge,
+  readingOf,
   usualRange,
   type Judged,
   type RangeOf,
   type Value,
 } from '../../core/water/assess.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { aimWords } from '../log/ranges.ts';
 import type { PreferredUnits } from '../keep.ts';
-import { stepFor } from './advice.ts';
+import { namedWith, stepFor } from './advice.ts';
+import { urgentSide } from '../../core/water/limits.ts';
 
 /** Readings to judge, and whose. */
 export interface Judging {
@@ -23,20 +24,24 @@ export interface Judging {
   /** The usual ranges where left out. */
   readonly rangeOf?: RangeOf;
   /** What the range of a parameter is called: "usual" where left out. */
-  readonly rangeName?: (id: LoggableId) => string;
+  readonly rangeName?: (id: ParameterId) => string;
   readonly units?: PreferredUnits;
   /** Steps that follow from something else than the numbers. */
   readonly steps?: readonly string[];
+  /** Numbers given and not used: while there are any, nothing is called fine. The caller names them in `read`, too. */
+  readonly unused?: readonly string[];
+  /** The words by which trouble was reported beside the numbers. */
+  readonly trouble?: string | undefined;
 }
 
 /** Judges a line of readings: urgent and doubtful ones first, then what to do in which order, often nothing. */
 export function judgedAnswer(judging: Judging): Answer {
-  const { values, read, rangeOf = usualRange, units = {}, steps = [] } = judging;
+  const { values, read, rangeOf = usualRange, units = {}, steps = [], trouble } = judging;
   const judged = judge(values, rangeOf);
   const acting = judged.filter(isOff);
-  const salinity = values.find(({ parameter }) => parameter === 'salinity')?.value;
+  const salinity = readingOf(values, 'salinity')?.value;
   return answer({
-    headline: headline(judged, units, rangeOf === usualRange ? 'in the usual range' : 'where it should be'),
+    headline: headline(judged, judging),
     read,
     facts: judged.map((one) => fact(one, judging)),
     steps: [
@@ -45,13 +50,14 @@ export function judgedAnswer(judging: Judging): Answer {
       ...(acting.length > 1
         ? ['One thing at a time, in this order; test again before each further step.']
         : []),
+      ...(trouble === undefined ? [] : [troubleStep(trouble)]),
       ...steps,
     ],
     working: judged.flatMap(({ parameter: id, value, at35 }) =>
       at35 === undefined || salinity === undefined
         ? []
         : [
-            `${loggable(id).label} at salinity 35: ${printed(id, value)} x 35 / ${fixed(salinity, 1)} = ${printed(id, at35)}`,
+            `${parameter(id).label} at salinity 35: ${printed(id, value)} x 35 / ${fixed(salinity, 1)} = ${printed(id, at35)}`,
           ],
     ),
     cautions: [
@@ -60,30 +66,62 @@ export function judgedAnswer(judging: Judging): Answer {
       'Ranges are common practice, not law. Numbers that hold still matter more than numbers that are perfect.',
     ],
     sources: ['practice', 'm08'],
+    next: trouble === undefined ? [] : [{ label: 'What I see in the tank', command: 'triage', input: {} }],
   });
 }
 
-function headline(judged: readonly Judged[], units: OwnUnits, place: string): string {
-  const named = ({ parameter: id, value }: Judged): string =>
-    `${loggable(id).label} ${printed(id, value, units)}`;
+function headline(judged: readonly Judged[], judging: Judging): string {
+  const { units = {} } = judging;
   const [first] = judged;
-  if (first?.verdict === 'urgent')
-    return `Urgent: ${named(first)}. Confirm it with a second test now, and act today.`;
-  if (first?.verdict === 'doubtful') {
-    return `Test ${loggable(first.parameter).label} again first: ${printed(first.parameter, first.value, units)} is hard to believe. Dose nothing until then.`;
+  if (first === undefined) return 'There is no reading to judge.';
+  const named = namedWith(first, units);
+  if (first.verdict === 'urgent')
+    return `Urgent: ${named} is too ${urgentSide(first.parameter, first.value) ?? 'high'}. Confirm it with a second test now, and act today.${alsoSalinity(judged, units)}`;
+  if (first.verdict === 'doubtful') {
+    return `Test ${parameter(first.parameter).label} again first: ${named} is hard to believe. Dose nothing until then.${alsoSalinity(judged, units)}`;
   }
   const notable = judged.filter(({ verdict }) => verdict !== 'fine');
-  if (notable.length === 0) return `All of it is ${place}. No dose needed: nothing to do but keep it there.`;
-  const names = notable.map(({ parameter: id, verdict }) => `${loggable(id).label} ${verdict}`);
+  const place = placeOf(judging);
+  if (notable.length === 0) return fine(judging, place);
+  const names = notable.map(({ parameter: id, verdict, at35 }) => {
+    const by = at35 === undefined ? '' : ' at salinity 35';
+    return `${parameter(id).label} ${verdict}${by}`;
+  });
   const rest = notable.length === judged.length ? '' : ` The rest is ${place}.`;
-  return `${notable.some(isOff) ? 'Worth a look' : 'Nothing to act on'}: ${names.join(', ')}.${rest}`;
+  return `${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${rest}`;
+}
+
+function placeOf({ rangeOf = usualRange }: Judging): string {
+  return rangeOf === usualRange ? 'in the usual range' : 'where it should be';
+}
+
+/** "Fine" only where every number was used and no trouble was reported. */
+function fine({ unused = [], trouble }: Judging, place: string): string {
+  if (trouble !== undefined)
+    return `These numbers are ${place}, so what you see (${trouble}) has another cause: look for that next.`;
+  if (unused.length > 0) return `What I could read is ${place}. I did not use: ${unused.join('; ')}.`;
+  return `All of it is ${place}. No dose needed: nothing to do but keep it there.`;
+}
+
+function nothingElse({ unused = [], trouble }: Judging): string {
+  return trouble === undefined && unused.length === 0 ? 'Nothing to act on' : 'By these numbers';
+}
+
+/** Salinity that is off is in the first line, whatever else is worse. */
+function alsoSalinity([, ...others]: readonly Judged[], units: OwnUnits): string {
+  const off = readingOf(others.filter(isOff), 'salinity');
+  return off === undefined ? '' : ` And ${namedWith(off, units)} is off, too.`;
+}
+
+function troubleStep(trouble: string): string {
+  return `You tell of trouble (${trouble}): look at light, flow, neighbours and what was changed lately, and go through /triage.`;
 }
 
 function fact({ parameter: id, value, verdict, range, at35 }: Judged, judging: Judging): Fact {
   const { units = {}, rangeName = () => 'usual' } = judging;
   const scaled = at35 === undefined ? '' : `, ${printed(id, at35, units)} at salinity 35`;
   const aim = aimWords(id, range, rangeName(id), units);
-  return { label: loggable(id).label, value: `${printed(id, value, units)}${scaled} (${aim})`, verdict };
+  return { label: parameter(id).label, value: `${printed(id, value, units)}${scaled} (${aim})`, verdict };
 }
 
 /** Calcium and magnesium say little where the salinity they belong to is not known. */
@@ -91,7 +129,7 @@ function unmeasuredSalinity(judged: readonly Judged[], salinity: number | undefi
   const moved = judged.filter(({ parameter: id, verdict }) => followsSalinity(id) && verdict !== 'fine');
   if (salinity !== undefined || moved.length === 0) return [];
   return [
-    `Measure salinity before you act on ${moved.map(({ parameter: id }) => loggable(id).label).join(' or ')}: low salinity alone reads as too little of both, high salinity as too much.`,
+    `Measure salinity before you act on ${moved.map(({ parameter: id }) => parameter(id).label).join(' or ')}: low salinity alone reads as too little of both, high salinity as too much.`,
   ];
 }
 

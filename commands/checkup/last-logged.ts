@@ -1,5 +1,5 @@
 import { printed } from '../../core/log/value.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { spanWords, timeOf, zoneLine } from '../log/words.ts';
@@ -21,7 +21,7 @@ export function lastLogged(keep: Keep, tank: Tank, context: OwnContext): LastLog
   const values = latest.filter(isFresh);
   const old = latest.filter((one) => !isFresh(one));
   const named = ({ parameter: id, value, atMs }: Reading): string =>
-    `${loggable(id).label} ${printed(id, value, tank.units)} of ${timeOf(atMs, context)}, ${spanWords(context.nowMs - atMs)} old`;
+    `${parameter(id).label} ${printed(id, value, tank.units)} of ${timeOf(atMs, context)}, ${spanWords(context.nowMs - atMs)} old`;
   return {
     values,
     read: [
@@ -33,7 +33,7 @@ export function lastLogged(keep: Keep, tank: Tank, context: OwnContext): LastLog
       old.length === 0
         ? []
         : [
-            `Test again, the last reading is more than ${FRESH_DAYS} days old: ${old.map(({ parameter: id }) => loggable(id).label).join(', ')}.`,
+            `Test again, the last reading is more than ${FRESH_DAYS} days old: ${old.map(({ parameter: id }) => parameter(id).label).join(', ')}.`,
           ],
   };
 }

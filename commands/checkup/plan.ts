@@ -1,5 +1,5 @@
 import { NEW_TANK_DAYS, testPlan, type TestPlanKind } from '../../core/care/test-plan.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Table } from '../answer.ts';
 import type { Tank } from '../keep.ts';
 
@@ -10,7 +10,7 @@ export function planTable(tank: Tank | undefined, nowMs: number): Table {
   const kind = planKind(tank, nowMs);
   return {
     head: ['Test', kind === 'new' ? 'How often in a new tank' : 'How often'],
-    rows: testPlan(kind).map(({ parameter: id, often }) => [loggable(id).label, often]),
+    rows: testPlan(kind).map(({ parameter: id, often }) => [parameter(id).label, often]),
   };
 }
 

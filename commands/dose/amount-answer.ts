@@ -14,6 +14,8 @@ import { type Change } from './change.ts';
 import type { AskedPace } from './pace.ts';
 import { alsoAdds, instead, phFact } from './side-effects.ts';
 import { amountWorking, paceLine } from './working.ts';
+import { withRemark } from '../../core/water/salinity-remark.ts';
+import type { AskedSalinity } from './salinity.ts';
 
 /** Everything a dose is worked out from, read and checked. */
 export interface AskedDose {
@@ -23,11 +25,14 @@ export interface AskedDose {
   readonly water: AskedWater;
   readonly purity: ReturnType<typeof askedPurity>;
   readonly pace: AskedPace;
+  readonly salinity: AskedSalinity;
+  /** That the goal is outside the usual range; empty where it is inside. */
+  readonly first: string;
 }
 
 /** The grams, the days and the rest; where the form is open, the mass that is safe for every form. */
 export function amountAnswer(asked: AskedDose): Answer {
-  const { id, change, compound, water, purity, pace } = asked;
+  const { id, change, compound, water, purity, pace, salinity } = asked;
   const amounts = compound.forms.map((form) => ({
     form,
     grams: amountG(form, id, change.rise, water.volumeL, purity.share),
@@ -40,8 +45,8 @@ export function amountAnswer(asked: AskedDose): Answer {
       ? amounts.map((one): Fact => ({ label: `If ${one.form.name}`, value: mass(one.grams) }))
       : [];
   return answer({
-    headline: headline(asked, grams, split, form),
-    read: [...change.read, compound.read, purity.read, ...water.read],
+    headline: withRemark(salinity.remark, asked.first + headline(asked, grams, split, form)),
+    read: [...change.read, compound.read, purity.read, ...water.read, ...salinity.read],
     facts: [
       { label: 'In all', value: `${mass(grams)}${water.given ? '' : ' per 100 L'}` },
       ...(split.days > 1
@@ -55,17 +60,15 @@ export function amountAnswer(asked: AskedDose): Answer {
       ...forms,
       ...sideFacts(asked, form, grams, split),
     ],
-    steps: doseSteps(form, id, portionG, split.days),
+    steps: [
+      ...(salinity.remark === undefined ? [] : [SALINITY_FIRST]),
+      ...doseSteps(form, id, portionG, split.days),
+    ],
     working: [
       ...amountWorking(form, id, change, water.volumeL, purity.share),
       paceLine(id, change, split, pace.words),
     ],
-    cautions: [
-      ...formCaution(asked, amounts),
-      ...goalCaution(id, change),
-      ...doseCautions(form, id),
-      ...handlingCautions(form.hazard),
-    ],
+    cautions: [...formCaution(asked, amounts), ...doseCautions(form, id), ...handlingCautions(form.hazard)],
     sources: sourcesOf(id, form),
     next: [
       action('What one day’s portion does', 'dose effect', effectInput(form, portionG, asked)),
@@ -73,6 +76,9 @@ export function amountAnswer(asked: AskedDose): Answer {
     ],
   });
 }
+
+const SALINITY_FIRST =
+  'Put salinity right first (/salinity adjust) and test again then: it moves the other readings with it.';
 
 /** A reminder for each day's portion, short enough for a button. */
 function eachDay(salt: string, portionG: number, days: number): NextAction {
@@ -145,14 +151,6 @@ function formCaution(
   const { unit } = parameter(id);
   return [
     `Do not guess the form: the mass for ${next.form.name} would give +${significant(inOwnUnit(id, wrong), 2)} instead of +${significant(inOwnUnit(id, change.rise), 2)} ${unit} if the bag is ${strongest.form.name}. Look on the label, or retest after the safe mass and top up.`,
-  ];
-}
-
-function goalCaution(id: ParameterId, change: Change): readonly string[] {
-  const { target, unit, label } = parameter(id);
-  if (change.goal === undefined || inOwnUnit(id, change.goal) <= target[1] * (1 + 1e-9)) return [];
-  return [
-    `The goal is above where ${label} is usually kept, ${target.join(' to ')} ${unit} (common practice).`,
   ];
 }
 

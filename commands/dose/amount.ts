@@ -1,32 +1,45 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { significant } from '../../core/quantity/format.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { amountAnswer } from './amount-answer.ts';
-import { askedCompound, askedParameter, askedPurity, askedWater } from './asked.ts';
+import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
+import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, shown } from './asked.ts';
 import { askedChange, believable, believableRise, type Change } from './change.ts';
 import { noDose, retestFirst } from './no-dose.ts';
 import { askedPace } from './pace.ts';
+import { askedSalinity } from './salinity.ts';
+import { limitsOf } from '../../core/water/limits.ts';
+
+const options = z.strictObject({
+  of: textOption('What to raise: alkalinity, calcium, magnesium, nitrate, ...', { suggest: 'parameter' }),
+  goal: textOption('Where it should end, e.g. 8.4 dKH; or only the rise, e.g. +1 dKH'),
+  now: textOption('What it reads now, e.g. 7.2 dKH').optional(),
+  with: textOption('The salt you have, e.g. soda ash, Epsom salt', { suggest: 'compound' }).optional(),
+  volume: quantityOption(
+    'volume',
+    'Net water of the whole system, e.g. 75 gal or 280 L',
+    'volume',
+  ).optional(),
+  purity: quantityOption('share', 'Pure salt in the powder, e.g. 98 %; pure if left out').optional(),
+  pace: textOption('Most a day if slower than usual, e.g. 0.5 dKH, or "gentle"').optional(),
+  salinity: textOption('What salinity reads: it decides what the other readings mean', {
+    fill: 'salinity',
+  }).optional(),
+  sure: sureOption(),
+});
+
+type AmountInput = z.infer<typeof options>;
 
 export const amountCommand = defineCommand({
   path: ['dose', 'amount'],
   summary: 'How many grams of which salt take a reading to its goal, split into safe days',
   example: '/dose amount of:alkalinity now:7.2 goal:8.4 with:sodium carbonate volume:75 gal',
-  options: z.strictObject({
-    of: textOption('What to raise: alkalinity, calcium, magnesium, nitrate, ...', { suggest: 'parameter' }),
-    goal: textOption('Where it should end, e.g. 8.4 dKH; or only the rise, e.g. +1 dKH'),
-    now: textOption('What it reads now, e.g. 7.2 dKH').optional(),
-    with: textOption('The salt you have, e.g. soda ash, Epsom salt', { suggest: 'compound' }).optional(),
-    volume: quantityOption(
-      'volume',
-      'Net water of the whole system, e.g. 75 gal or 280 L',
-      'volume',
-    ).optional(),
-    purity: quantityOption('share', 'Pure salt in the powder, e.g. 98 %; pure if left out').optional(),
-    pace: textOption('Most a day if slower than usual, e.g. 0.5 dKH, or "gentle"').optional(),
-  }),
+  options,
   run: (input): Answer => {
     const id = askedParameter(input.of);
     const change = askedChange(id, input.now, input.goal);
@@ -34,6 +47,9 @@ export const amountCommand = defineCommand({
       return retestFirst(id, change.now, change.read);
     if (change.rise <= 1e-9) return noDose(id, change);
     if (!reachable(id, change)) throw goalTooHigh(id, input.goal);
+    const towards = planned(id, change, input);
+    const asked = askFirst(towards);
+    if (asked !== undefined) return asked;
     const compound = askedCompound(input.with, id);
     const pace = askedPace(id, input.pace);
     return amountAnswer({
@@ -43,20 +59,43 @@ export const amountCommand = defineCommand({
       water: askedWater(input.volume),
       purity: askedPurity(input.purity),
       pace,
+      salinity: askedSalinity(input.salinity),
+      first: stillUnusual(towards),
     });
   },
 });
+
+/** Where only a rise is known, it counts from the lower end of the usual range. */
+function planned(id: ParameterId, { now, goal, rise }: Change, input: AmountInput): PlannedLevel {
+  const again: PlannedLevel['again'] = (label, changed) =>
+    action(label, 'dose amount', { ...input, ...changed });
+  const own = (value: number): number => inOwnUnit(id, value);
+  if (goal !== undefined)
+    return {
+      id,
+      goal: own(goal),
+      now: now === undefined ? undefined : own(now),
+      sure: input.sure,
+      again,
+    };
+  const [low] = limitsOf(id).usual;
+  const { unit } = parameter(id);
+  const end = low + own(rise);
+  const named = `${significant(end)} ${unit}, where a rise of ${shown(id, rise)} ends even from ${low} ${unit},`;
+  return { id, goal: end, named, sure: input.sure, again, hasGoal: false };
+}
 
 function reachable(id: ParameterId, { goal, rise }: Change): boolean {
   return goal === undefined ? believableRise(id, rise) : believable(id, goal);
 }
 
 function goalTooHigh(id: ParameterId, given: string): Problem {
-  const { label, plausible, target, unit } = parameter(id);
+  const { label, unit } = parameter(id);
+  const { believable: bounds, usual } = limitsOf(id);
   return new Problem(`${given} is not a goal for ${label}.`, {
     field: 'goal',
     given,
-    limit: `${plausible.join(' to ')} ${unit}`,
-    hint: `Most reefs are kept at ${target.join(' to ')} ${unit} (common practice).`,
+    limit: `${bounds.join(' to ')} ${unit}`,
+    hint: `Most reefs are kept at ${usual.join(' to ')} ${unit} (common practice).`,
   });
 }

@@ -3,6 +3,7 @@ import { fromUnit } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { asWritten, inOwnUnit, shown } from './asked.ts';
+import { isBelievable, limitsOf } from '../../core/water/limits.ts';
 
 /** From where to where a parameter should go, canonical units. `now` is unknown where only a rise was asked. */
 export interface Change {
@@ -85,23 +86,18 @@ function notTaken(given: string, from: Quantity, to: Quantity): void {
 
 /** Range a reading can be believed in, canonical units. */
 export function plausible(id: ParameterId): readonly [number, number] {
-  const {
-    kind,
-    unit,
-    plausible: [low, high],
-  } = parameter(id);
+  const { kind, unit } = parameter(id);
+  const [low, high] = limitsOf(id).believable;
   return [fromUnit(kind, low, unit), fromUnit(kind, high, unit)];
 }
 
 /** Whether a rise alone (canonical) could lie between two believable readings. */
 export function believableRise(id: ParameterId, rise: number): boolean {
-  const [low, high] = parameter(id).plausible;
+  const [low, high] = limitsOf(id).believable;
   return inOwnUnit(id, rise) <= high - low;
 }
 
 /** Whether a reading (canonical) lies where it can be believed. */
 export function believable(id: ParameterId, value: number): boolean {
-  const [low, high] = parameter(id).plausible;
-  const own = inOwnUnit(id, value);
-  return own >= low - 1e-9 && own <= high + 1e-9;
+  return isBelievable(id, inOwnUnit(id, value));
 }

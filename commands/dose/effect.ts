@@ -11,6 +11,7 @@ import { type AskedAmount, askedAmount } from './asked-amount.ts';
 import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, shown } from './asked.ts';
 import { alsoAdds } from './side-effects.ts';
 import { supplyLine } from './working.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 export const effectCommand = defineCommand({
   path: ['dose', 'effect'],
@@ -80,10 +81,11 @@ function span(id: ParameterId, low: number, high: number): string {
 }
 
 function paceSteps(id: ParameterId, rise: number): readonly string[] {
-  const { pace, label, unit } = parameter(id);
+  const { label, unit } = parameter(id);
+  const { pace } = limitsOf(id);
   if (pace === undefined) return [];
-  const days = Math.ceil(inOwnUnit(id, rise) / pace.most - 1e-9);
-  const rule = `${label} is moved at most ${pace.most} ${unit} a day (common practice)`;
+  const days = Math.ceil(inOwnUnit(id, rise) / pace.up - 1e-9);
+  const rule = `${label} is moved at most ${pace.up} ${unit} a day (common practice)`;
   if (days > MOST_DAYS) return [`Do not add this: ${rule}. Check the amount and the volume.`];
   if (days <= 1) return [`Within a day’s pace: ${rule}. Dissolve it, add it slowly, retest.`];
   return [

@@ -2,6 +2,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { shown } from './asked.ts';
 import type { Change } from './change.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 const lowering: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
   alkalinity: [
@@ -33,9 +34,9 @@ export function noDose(id: ParameterId, change: Change): Answer {
 
 /** What is said when the reading cannot be believed: no number until it is settled. */
 export function retestFirst(id: ParameterId, value: number, read: readonly string[]): Answer {
-  const { label, plausible, unit } = parameter(id);
+  const { label, unit } = parameter(id);
   return answer({
-    headline: `Retest first: ${label} ${shown(id, value)} is outside what a reef tank shows (${plausible.join(' to ')} ${unit}), so nothing is worked out from it yet.`,
+    headline: `Retest first: ${label} ${shown(id, value)} is outside what a reef tank shows (${limitsOf(id).believable.join(' to ')} ${unit}), so nothing is worked out from it yet.`,
     read,
     steps: [
       'Check the unit you wrote and the one your kit prints.',

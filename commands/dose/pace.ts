@@ -4,6 +4,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { splitADay } from './a-day.ts';
 import { inOwnUnit } from './asked.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** The most a day, in the parameter's own unit, and its words. */
 export interface AskedPace {
@@ -17,21 +18,22 @@ export interface AskedPace {
  * @throws Problem when the pace is faster than the usual limit, zero or unreadable.
  */
 export function askedPace(id: ParameterId, text: string | undefined): AskedPace {
-  const { pace, unit, kind, label } = parameter(id);
+  const { unit, kind, label } = parameter(id);
+  const { pace } = limitsOf(id);
   if (pace === undefined) throw new Error(`${label} has no pace but is dosed`);
   const practice = (most: number, word: string): AskedPace => ({
     most,
     words: `${word} ${significant(most)} ${unit} a day (common practice; keepers differ)`,
   });
-  if (text === undefined) return practice(pace.most, 'at most');
-  if (/^(?:gentle|slow|slowly|sps)$/i.test(text)) return practice(pace.gentle ?? pace.most, 'gentle:');
+  if (text === undefined) return practice(pace.up, 'at most');
+  if (/^(?:gentle|slow|slowly|sps)$/i.test(text)) return practice(pace.gentle ?? pace.up, 'gentle:');
   const most = inOwnUnit(
     id,
     readQuantity(kind, splitADay(text).amount, { field: 'pace', fallback: unit }).value,
   );
-  const limit = `above 0, at most ${pace.most} ${unit} a day`;
+  const limit = `above 0, at most ${pace.up} ${unit} a day`;
   if (most <= 0) throw new Problem('A pace is above 0.', { field: 'pace', given: text, limit });
-  if (most > pace.most * (1 + 1e-9)) {
+  if (most > pace.up * (1 + 1e-9)) {
     throw new Problem(`That is faster than ${label} is usually moved.`, {
       field: 'pace',
       given: text,

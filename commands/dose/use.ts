@@ -5,7 +5,7 @@ import { daysBetween, splitDate } from '../../core/quantity/dated.ts';
 import { fromUnit, significant } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity } from '../../core/quantity/read.ts';
 import type { UseChange } from '../../core/trend/change.ts';
-import { isPlausible } from '../../core/water/assess.ts';
+import { isBelievable } from '../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -120,7 +120,7 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
     });
   }
   const { use, before, now, change, alert, read } = loggedUse(keep, tank, id, context);
-  const doubted = [before, now].find((reading) => !isPlausible(reading));
+  const doubted = [before, now].find((one) => !isBelievable(one.parameter, one.value));
   const { kind, unit, kitResolution } = parameter(id);
   if (doubted !== undefined) return retestFirst(id, fromUnit(kind, doubted.value, unit), read);
   const readings = { ...use, before: before.value, now: now.value, resolution: kitResolution };

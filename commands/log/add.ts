@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { printed, printedChange } from '../../core/log/value.ts';
 import { Problem } from '../../core/problem.ts';
 import { isOff, judge, type Judged } from '../../core/water/assess.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import { readLine, type Line } from '../../core/words/line.ts';
 import { readWhen } from '../../core/words/when.ts';
 import { answer, type Answer } from '../answer.ts';
@@ -15,7 +15,9 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
-import { timeOf, unreadLines, zoneLine } from './words.ts';
+import { timeOf, unreadLines, unreadNumbers, zoneLine } from './words.ts';
+import { clean } from '../../core/quantity/clean.ts';
+import { troubleIn } from '../../core/words/trouble.ts';
 
 /** Longest line of readings. */
 export const MAX_LINE = 500;
@@ -39,10 +41,10 @@ export const addCommand = defineCommand({
     const here = inZone(context, tank);
     const line = someReadings(readLine(input.readings, 'readings', tank.units), input.readings);
     const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: here.zone });
-    const values = line.values.map(({ parameter, value }) => ({ parameter, value }));
+    const values = line.values.map(({ parameter: id, value }) => ({ parameter: id, value }));
     const changes = changesOf(keep, tank, values, when.atMs);
     keep.addEntry(tank.id, { atMs: when.atMs, values, note: input.note });
-    return logged(tank, line, changes, when, here);
+    return logged({ tank, line, changes, when, note: input.note }, here);
   },
 });
 
@@ -56,21 +58,24 @@ export function someReadings(line: Line, given: string): Line {
   });
 }
 
-function logged(
-  tank: Tank,
-  line: Line,
-  changes: readonly Changed[],
-  { atMs, notes }: { readonly atMs: number; readonly notes: readonly string[] },
-  context: OwnContext,
-): Answer {
+interface Logged {
+  readonly tank: Tank;
+  readonly line: Line;
+  readonly changes: readonly Changed[];
+  readonly when: { readonly atMs: number; readonly notes: readonly string[] };
+  readonly note: string | undefined;
+}
+
+function logged({ tank, line, changes, when, note }: Logged, context: OwnContext): Answer {
+  const { atMs, notes } = when;
   const judged = judge(line.values, rangesOf(tank));
   const acting = judged.filter(isOff);
-  const changeOf = ({ parameter }: Judged): Changed | undefined =>
-    changes.find(({ value }) => value.parameter === parameter);
+  const changeOf = (one: Judged): Changed | undefined =>
+    changes.find(({ value }) => value.parameter === one.parameter);
   const alerts = changes.flatMap(({ alert }) => (alert === undefined ? [] : [alert]));
   const nameOf = rangeNamesOf(tank);
   return answer({
-    headline: headline(tank, changes, judged, alerts.length > 0),
+    headline: headline(tank, changes, judged, { fast: alerts.length > 0, unread: line.unread, note }),
     read: [
       `${tank.name}, tested at ${timeOf(atMs, context)} (${zoneLine(context)})`,
       ...notes,
@@ -84,7 +89,7 @@ function logged(
       const change = changed === undefined ? '' : `, ${changeWords(changed, atMs, tank)}`;
       const aim = aimWords(id, range, nameOf(id), tank.units);
       return {
-        label: loggable(id).label,
+        label: parameter(id).label,
         value: `${printed(id, value, tank.units)}${scaled}${change} (${aim})`,
         verdict,
       };
@@ -106,21 +111,41 @@ function logged(
 /** Most readings named in the headline. */
 const NAMED = 3;
 
-function headline(tank: Tank, changes: readonly Changed[], judged: readonly Judged[], fast: boolean): string {
+interface Beside {
+  /** Whether something moved faster than usual. */
+  readonly fast: boolean;
+  readonly unread: readonly string[];
+  readonly note: string | undefined;
+}
+
+function headline(
+  tank: Tank,
+  changes: readonly Changed[],
+  judged: readonly Judged[],
+  { fast, unread, note }: Beside,
+): string {
   const [first] = judged;
   const named = changes.slice(0, NAMED).map(({ value: { parameter: id, value }, before }) => {
     const change = before === undefined ? '' : ` (${printedChange(id, before.value, value, tank.units)})`;
-    return `${loggable(id).label} ${printed(id, value, tank.units)}${change}`;
+    return `${parameter(id).label} ${printed(id, value, tank.units)}${change}`;
   });
   const more = changes.length > NAMED ? [`${changes.length - NAMED} more`] : [];
   const whole = `Logged for ${tank.name}: ${[...named, ...more].join(', ')}.`;
   if (first?.verdict === 'urgent')
-    return `${whole} Urgent: ${loggable(first.parameter).label} ${printed(first.parameter, first.value)}.`;
+    return `${whole} Urgent: ${parameter(first.parameter).label} ${printed(first.parameter, first.value)}.`;
   if (first?.verdict === 'doubtful')
-    return `${whole} Test ${loggable(first.parameter).label} again: it is hard to believe.`;
+    return `${whole} Test ${parameter(first.parameter).label} again: it is hard to believe.`;
   if (fast) return `${whole} That moved faster than usual.`;
   const off = judged.filter(isOff);
-  if (off.length === 0) return `${whole} All of it is where it should be.`;
-  const names = off.map(({ parameter: id, verdict }) => `${loggable(id).label} ${verdict}`);
+  if (off.length === 0) return `${whole} ${fineWords(unread, note)}`;
+  const names = off.map(({ parameter: id, verdict }) => `${parameter(id).label} ${verdict}`);
   return `${whole} Worth a look: ${names.join(', ')}.`;
+}
+
+/** All is said to be well only where every part was read and the note tells of no trouble. */
+function fineWords(unread: readonly string[], note = ''): string {
+  const trouble = troubleIn(clean(note));
+  if (trouble !== undefined) return `These numbers do not explain what you note (${trouble}).`;
+  if (unreadNumbers(unread).length > 0) return 'What I read is where it should be; the rest is not logged.';
+  return 'All of it is where it should be.';
 }

@@ -1,8 +1,9 @@
 import { printed, printedChange } from '../../core/log/value.ts';
 import { fastMoves } from '../../core/trend/pace.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Keep, LoggedValue, Reading, Tank } from '../keep.ts';
 import { spanWords } from './words.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** How many earlier readings of a parameter are looked at: more than anybody tests in a day. */
 const LOOK_BACK = 50;
@@ -32,7 +33,7 @@ export function changeWords({ value, before }: Changed, atMs: number, tank: Tank
   if (before === undefined) return 'the first one logged';
   const change = printedChange(value.parameter, before.value, value.value, tank.units);
   const within =
-    Math.abs(value.value - before.value) <= loggable(value.parameter).resolution * (1 + 1e-9) &&
+    Math.abs(value.value - before.value) <= parameter(value.parameter).kitResolution * (1 + 1e-9) &&
     before.value !== value.value
       ? ', within the test’s error'
       : '';
@@ -46,13 +47,14 @@ export function alertFor(
   earlier: readonly Reading[],
   { units }: Tank,
 ): string | undefined {
-  const { label, pacePerDay, resolution } = loggable(id);
-  if (pacePerDay === undefined) return undefined;
+  const { label, unit, kitResolution } = parameter(id);
+  const { pace } = limitsOf(id);
+  if (pace === undefined) return undefined;
   const now = { atMs, value };
-  const move = fastMoves([...earlier, now], pacePerDay, resolution).find(({ to }) => to === now);
+  const move = fastMoves([...earlier, now], pace, kitResolution).find(({ to }) => to === now);
   if (move === undefined) return undefined;
-  const way = move.change > 0 ? 'rose' : 'fell';
+  const [way, usual] = move.change > 0 ? ['rose', pace.up] : ['fell', pace.down];
   const size = printedChange(id, move.from.value, value, units).replace(/^[+−]/, '');
   const doubt = move.sure ? '' : ', though the test’s error may be part of it';
-  return `${label} ${way} by ${size} in ${spanWords(atMs - move.from.atMs)} (from ${printed(id, move.from.value, units)}): more than the usual ${pacePerDay} ${loggable(id).unit} a day${doubt}. Test again before you correct anything. I only see what is logged.`;
+  return `${label} ${way} by ${size} in ${spanWords(atMs - move.from.atMs)} (from ${printed(id, move.from.value, units)}): more than the usual ${usual} ${unit} a day${doubt}. Test again before you correct anything. I only see what is logged.`;
 }

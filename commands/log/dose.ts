@@ -16,6 +16,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { timeOf, zoneLine } from './words.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 export const logDoseCommand = defineCommand({
   path: ['log', 'dose'],
@@ -167,10 +168,11 @@ function riseWords({ id, rise }: Rise): string {
 
 function paceSteps(rises: readonly Rise[]): readonly string[] {
   return rises.flatMap(({ id, rise }) => {
-    const { pace, label, unit } = parameter(id);
-    if (pace === undefined || rise <= pace.most * (1 + 1e-9)) return [];
+    const { label, unit } = parameter(id);
+    const { pace } = limitsOf(id);
+    if (pace === undefined || rise <= pace.up * (1 + 1e-9)) return [];
     return [
-      `That is more than the usual ${pace.most} ${unit} of ${label} in a day (common practice): add no more today, and test tomorrow.`,
+      `That is more than the usual ${pace.up} ${unit} of ${label} in a day (common practice): add no more today, and test tomorrow.`,
     ];
   });
 }

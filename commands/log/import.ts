@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { COLUMNS, MOST_ROWS, readRows, type BadLine, type ReadRow } from '../../core/log/rows.ts';
 import { printed } from '../../core/log/value.ts';
 import { Problem } from '../../core/problem.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -47,7 +47,7 @@ export const importCommand = defineCommand({
           .slice(0, NAMED)
           .map(
             ({ row: { line, parameter: id, value }, kept }) =>
-              `line ${line}: ${loggable(id).label} ${printed(id, value)} differs from ${kept.map((one) => printed(id, one)).join(' and ')} in the log, which stays`,
+              `line ${line}: ${parameter(id).label} ${printed(id, value)} differs from ${kept.map((one) => printed(id, one)).join(' and ')} in the log, which stays`,
           ),
         ...(differing.length > NAMED ? [`and ${differing.length - NAMED} more that differ`] : []),
       ],
@@ -86,8 +86,8 @@ function sorted(rows: readonly ReadRow[], keep: Keep, tank: Tank): Sorted {
   return { fresh: rows.filter((row) => !logged.has(placeOf(row))), known };
 }
 
-function placeOf({ parameter, atMs }: Pick<ReadRow, 'parameter' | 'atMs'>): string {
-  return `${parameter} ${atMs}`;
+function placeOf({ parameter: id, atMs }: Pick<ReadRow, 'parameter' | 'atMs'>): string {
+  return `${id} ${atMs}`;
 }
 
 /** Readings of one time with one note are one entry, as when they were typed on one line; a second value begins another. */
@@ -97,14 +97,14 @@ function entriesOf(rows: readonly ReadRow[]): readonly NewEntry[] {
     const key = `${row.atMs} ${row.note ?? ''}`;
     const ofKey = groups.get(key) ?? [];
     const last = ofKey.at(-1);
-    if (last === undefined || last.some(({ parameter }) => parameter === row.parameter)) ofKey.push([row]);
+    if (last === undefined || last.some((one) => one.parameter === row.parameter)) ofKey.push([row]);
     else last.push(row);
     groups.set(key, ofKey);
   }
   return [...groups.values()].flat().flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];
-    const values = group.map(({ parameter, value }) => ({ parameter, value }));
+    const values = group.map(({ parameter: id, value }) => ({ parameter: id, value }));
     return [{ atMs: first.atMs, note: first.note, values }];
   });
 }

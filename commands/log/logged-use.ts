@@ -3,8 +3,7 @@ import { useBetween, type UseBetween } from '../../core/trend/daily-use.ts';
 import { Problem } from '../../core/problem.ts';
 import { printed } from '../../core/log/value.ts';
 import { significant } from '../../core/quantity/format.ts';
-import { loggable } from '../../core/water/loggable.ts';
-import type { ParameterId } from '../../core/water/parameter.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { alertFor } from './alerts.ts';
@@ -34,11 +33,11 @@ export interface LoggedUse {
  * @throws Problem where the log has no two readings half a day or more apart.
  */
 export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: OwnContext): LoggedUse {
-  const { resolution, label } = loggable(id);
+  const { kitResolution: resolution, label } = parameter(id);
   const here = inZone(context, tank);
   const range = { fromMs: context.nowMs - HISTORY_DAYS * DAY_MS, toMs: context.nowMs };
   const readings = keep.readings(tank.id, { ...range, parameter: id });
-  const additions = keep.additions(tank.id, range).filter(({ parameter }) => parameter === id);
+  const additions = keep.additions(tank.id, range).filter((one) => one.parameter === id);
   const uses = useBetween(readings, additions, resolution);
   const last = uses.at(-1);
   if (last === undefined) {
@@ -78,5 +77,5 @@ function readingAt(readings: readonly Reading[], atMs: number): Reading {
 function addedLine(id: ParameterId, additions: readonly Addition[], use: UseBetween): string {
   const count = additions.filter(({ atMs }) => atMs >= use.fromMs && atMs < use.toMs).length;
   if (count === 0) return 'nothing logged as added in between';
-  return `added in between: ${significant(use.added, 3)} ${loggable(id).unit} in ${count} logged ${count === 1 ? 'dose' : 'doses'}`;
+  return `added in between: ${significant(use.added, 3)} ${parameter(id).unit} in ${count} logged ${count === 1 ? 'dose' : 'doses'}`;
 }

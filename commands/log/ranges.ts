@@ -1,6 +1,6 @@
 import type { RangeOf } from '../../core/water/assess.ts';
 import { targetFor } from '../../core/water/targets.ts';
-import type { LoggableId } from '../../core/water/loggable.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
 import type { PreferredUnits, Tank } from '../keep.ts';
 import { rangeWords } from '../tank/print.ts';
 
@@ -10,13 +10,13 @@ export function rangesOf(tank: Tank): RangeOf {
 }
 
 /** "your aim" where the tank has a target of its own, else "usual". */
-export function rangeNamesOf(tank: Tank): (id: LoggableId) => string {
+export function rangeNamesOf(tank: Tank): (id: ParameterId) => string {
   return (id) => (tank.targets[id] === undefined ? 'usual' : 'your aim');
 }
 
 /** "usual 7 to 11 dKH", "usual none": where a reading should lie. */
 export function aimWords(
-  id: LoggableId,
+  id: ParameterId,
   range: readonly [number, number],
   name: string,
   units: PreferredUnits,

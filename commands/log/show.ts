@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import { printed } from '../../core/log/value.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
-import { parameter } from '../../core/water/parameter.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
@@ -10,7 +9,7 @@ import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
-import { askedLoggable } from './asked-loggable.ts';
+import { askedMeasured } from './asked-measured.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 const USUALLY = 20;
@@ -29,7 +28,7 @@ export const showCommand = defineCommand({
   run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
-    const id = input.of === undefined ? undefined : askedLoggable(input.of);
+    const id = input.of === undefined ? undefined : askedMeasured(input.of);
     return shown(keep, tank, id, input.most ?? USUALLY, inZone(context, tank));
   },
 });
@@ -42,7 +41,7 @@ interface LineOfLog {
 function shown(
   keep: Keep,
   tank: Tank,
-  id: LoggableId | undefined,
+  id: ParameterId | undefined,
   most: number,
   context: OwnContext,
 ): Answer {
@@ -52,7 +51,7 @@ function shown(
     .sort((a, b) => b.atMs - a.atMs)
     .slice(0, most);
   const [newest] = lines;
-  const subject = id === undefined ? '' : ` of ${loggable(id).label}`;
+  const subject = id === undefined ? '' : ` of ${parameter(id).label}`;
   if (newest === undefined) {
     return answer({
       headline: `Nothing${subject} is logged for ${tank.name} yet.`,
@@ -74,7 +73,7 @@ function shown(
 }
 
 function ofReading({ atMs, parameter: id, value, note = '' }: Reading, tank: Tank): LineOfLog {
-  return { atMs, cells: [loggable(id).label, printed(id, value, tank.units), note] };
+  return { atMs, cells: [parameter(id).label, printed(id, value, tank.units), note] };
 }
 
 function ofAddition({ atMs, parameter: id, compound, massG, rise }: Addition): LineOfLog {

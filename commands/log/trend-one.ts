@@ -9,17 +9,17 @@ import { fastMoves } from '../../core/trend/pace.ts';
 import type { Interval, TrendLine } from '../../core/trend/point.ts';
 import { theilSen } from '../../core/trend/robust.ts';
 import { perFor, trendWords, type Per } from '../../core/trend/words.ts';
-import { isPlausible } from '../../core/water/assess.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Addition, Reading, Tank } from '../keep.ts';
 import { alertFor } from './alerts.ts';
 import { rangesOf } from './ranges.ts';
+import { isBelievable, limitsOf } from '../../core/water/limits.ts';
 
 export type Method = TrendLine['method'];
 
 /** Lines through the readings of one parameter, in the unit the tank's owner reads. */
 export interface OneTrend {
-  readonly id: LoggableId;
+  readonly id: ParameterId;
   readonly panel: TrendPanel;
   /** The sentence for the last move that was too fast. */
   readonly fast: string | undefined;
@@ -44,7 +44,7 @@ export const MOST_RINGED = 12;
 const SHORTEST_DAYS = 1;
 
 /** What growth takes up, so that its fall is a use. */
-const CONSUMED: ReadonlySet<LoggableId> = new Set<LoggableId>([
+const CONSUMED: ReadonlySet<ParameterId> = new Set<ParameterId>([
   'alkalinity',
   'calcium',
   'magnesium',
@@ -60,12 +60,13 @@ const CONSUMED: ReadonlySet<LoggableId> = new Set<LoggableId>([
  */
 export function oneTrend(
   tank: Tank,
-  id: LoggableId,
+  id: ParameterId,
   logged: readonly Reading[],
   added: readonly Addition[],
   method: Method,
 ): OneTrend {
-  const { label, pacePerDay, resolution: ownResolution } = loggable(id);
+  const { label, kitResolution: ownResolution } = parameter(id);
+  const { pace } = limitsOf(id);
   const shown = (value: number): number => shownIn(id, value, tank.units).value;
   const size = (change: number): number => shown(change) - shown(0);
   const { unit, decimals } = shownIn(id, 0, tank.units);
@@ -85,8 +86,8 @@ export function oneTrend(
       ? undefined
       : lineOf(withoutAdditions(readings, additions), method);
 
-  const believed = logged.filter(isPlausible);
-  const moves = pacePerDay === undefined ? [] : fastMoves(believed, pacePerDay, ownResolution);
+  const believed = logged.filter(({ value }) => isBelievable(id, value));
+  const moves = pace === undefined ? [] : fastMoves(believed, pace, ownResolution);
   const last = moves.at(-1)?.to;
   const earlier = believed.slice(
     0,
@@ -119,7 +120,7 @@ export function oneTrend(
     between,
     bare: bareLine && judgeTrend(bareLine, days, resolution),
     change: CONSUMED.has(id) ? suddenUse(uses, resolution) : undefined,
-    doubted: logged.filter((reading) => !isPlausible(reading)).map(({ value }) => value),
+    doubted: logged.flatMap(({ value }) => (isBelievable(id, value) ? [] : [value])),
     edge: line && trend && edgeOf([line.at(days), readings.at(-1)?.value ?? Number.NaN], trend, target),
   };
 }

@@ -3,7 +3,7 @@ import { printed } from '../../core/log/value.ts';
 import { fixed, significant } from '../../core/quantity/format.ts';
 import type { Interval } from '../../core/trend/point.ts';
 import { sizeWords } from '../../core/trend/words.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Fact } from '../answer.ts';
 import type { Tank } from '../keep.ts';
 import { MOST_RINGED, type Method, type OneTrend } from './trend-one.ts';
@@ -89,7 +89,7 @@ export function alertsOf(
   { panel, fast, fastCount, change, doubted, id }: OneTrend,
   tank: Tank,
 ): readonly string[] {
-  const { label } = loggable(id);
+  const { label } = parameter(id);
   const ringed = fastCount > MOST_RINGED ? `the last ${MOST_RINGED} of them` : 'them';
   const more =
     fastCount > 1
@@ -118,7 +118,7 @@ export function listed(words: readonly string[]): string {
 }
 
 function labelOf({ id }: OneTrend): string {
-  return loggable(id).label;
+  return parameter(id).label;
 }
 
 function sizeOf({ trend, per, panel }: OneTrend): string {

@@ -3,23 +3,22 @@ import { altText } from '../../core/picture/alt.ts';
 import { MOST_PANELS } from '../../core/picture/trend-data.ts';
 import { trendSvg } from '../../core/picture/trend.ts';
 import { Problem } from '../../core/problem.ts';
-import { findLoggable } from '../../core/log/value.ts';
 import { significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { MS_PER_DAY } from '../../core/trend/dated.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { findParameter, parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
-import { askedLoggable } from './asked-loggable.ts';
+import { askedMeasured } from './asked-measured.ts';
 import { oneTrend, type Method, type OneTrend } from './trend-one.ts';
 import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.ts';
 import { timeOf, zoneLine } from './words.ts';
 
-const USUAL: readonly LoggableId[] = ['alkalinity', 'calcium', 'nitrate', 'phosphate'];
+const USUAL: readonly ParameterId[] = ['alkalinity', 'calcium', 'nitrate', 'phosphate'];
 const USUAL_DAYS = 90;
 /** The newest readings of each parameter that are looked at. */
 const MOST_READINGS = 400;
@@ -62,7 +61,7 @@ export const trendCommand = defineCommand({
 });
 
 interface Logged {
-  readonly id: LoggableId;
+  readonly id: ParameterId;
   readonly readings: readonly Reading[];
 }
 
@@ -78,10 +77,10 @@ function askedDays(text: string | undefined): number {
 }
 
 /** "alk, ca", "alk and ca", "alk ca", each once. @throws Problem for a word that names none, or for too many. */
-function askedSeveral(text: string): readonly LoggableId[] {
+function askedSeveral(text: string): readonly ParameterId[] {
   const parts = text.split(/[,;+&/]|\band\b/i).map((part) => part.trim());
-  const words = parts.flatMap((part) => (findLoggable(part) === undefined ? part.split(/\s+/) : [part]));
-  const ids = [...new Set(words.filter((word) => word !== '').map(askedLoggable))];
+  const words = parts.flatMap((part) => (findParameter(part) === undefined ? part.split(/\s+/) : [part]));
+  const ids = [...new Set(words.filter((word) => word !== '').map(askedMeasured))];
   if (ids.length > 0 && ids.length <= MOST_PANELS) return ids;
   throw new Problem(`One picture holds 1 to ${MOST_PANELS} parameters.`, {
     field: 'of',
@@ -90,8 +89,8 @@ function askedSeveral(text: string): readonly LoggableId[] {
   });
 }
 
-function countLines(id: LoggableId, readings: readonly Reading[]): readonly string[] {
-  const { label } = loggable(id);
+function countLines(id: ParameterId, readings: readonly Reading[]): readonly string[] {
+  const { label } = parameter(id);
   if (readings.length === 0) return [`no reading of ${label} in that time`];
   return readings.length < MOST_READINGS ? [] : [`of ${label} the newest ${MOST_READINGS} readings`];
 }
@@ -107,15 +106,13 @@ function trendsOf(
     .filter(({ readings }) => readings.length > 0)
     .map(({ id, readings }) => {
       const sinceMs = Math.max(fromMs, readings[0]?.atMs ?? fromMs);
-      const additions = keep
-        .additions(tank.id, { fromMs: sinceMs })
-        .filter(({ parameter }) => parameter === id);
+      const additions = keep.additions(tank.id, { fromMs: sinceMs }).filter((one) => one.parameter === id);
       return oneTrend(tank, id, readings, additions, method);
     });
 }
 
-function tooFew(tank: Tank, isUsual: boolean, ids: readonly LoggableId[], read: readonly string[]): Answer {
-  const labels = listed(ids.map((id) => loggable(id).label));
+function tooFew(tank: Tank, isUsual: boolean, ids: readonly ParameterId[], read: readonly string[]): Answer {
+  const labels = listed(ids.map((id) => parameter(id).label));
   return answer({
     headline: `No trend yet: it takes two readings a day or more apart, and in this span ${tank.name} has no such pair of ${isUsual ? labels.replace(' and ', ' or ') : labels}.`,
     read,

@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { printed } from '../../core/log/value.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
-import { loggable } from '../../core/water/loggable.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -33,7 +32,7 @@ function undoReadings(keep: Keep, tank: Tank, context: OwnContext): Answer {
   const last = keep.lastEntry(tank.id);
   if (last === undefined || !keep.removeEntry(tank.id, last.id)) return nothing(tank, 'readings');
   const values = last.values.map(
-    ({ parameter: id, value }) => `${loggable(id).label} ${printed(id, value, tank.units)}`,
+    ({ parameter: id, value }) => `${parameter(id).label} ${printed(id, value, tank.units)}`,
   );
   const note = last.note === undefined ? '' : `, with the note "${last.note}"`;
   return taken(`${values.join(', ')} of ${timeOf(last.atMs, context)}${note}`, tank, context);

@@ -31,3 +31,8 @@ export function unreadLines(unread: readonly string[]): readonly string[] {
     ? []
     : [`not used, because I could not read it as a reading: ${unread.map((part) => `"${part}"`).join(', ')}`];
 }
+
+/** Those of the parts left aside that hold a number, in quotes. */
+export function unreadNumbers(unread: readonly string[]): readonly string[] {
+  return unread.filter((part) => /\d/.test(part)).map((part) => `"${part}"`);
+}

@@ -1,5 +1,5 @@
 import { printed } from '../../core/log/value.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Fact } from '../answer.ts';
 import type { Reading, Tank } from '../keep.ts';
 import { spanWords } from '../log/words.ts';
@@ -23,7 +23,7 @@ export function tankFacts(tank: Tank, latest: readonly Reading[], nowMs: number)
   const targets = targetsOf(tank).map(({ label, range }) => `${label} ${range}`);
   const last = latest.map(
     ({ parameter: id, value, atMs }) =>
-      `${loggable(id).label} ${printed(id, value, tank.units)} (${spanWords(Math.max(0, nowMs - atMs))} ago)`,
+      `${parameter(id).label} ${printed(id, value, tank.units)} (${spanWords(Math.max(0, nowMs - atMs))} ago)`,
   );
   return [
     { label: tank.name, value: waterWords(tank) },

@@ -1,5 +1,5 @@
 import { printed } from '../../core/log/value.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { Reading, Tank } from '../keep.ts';
@@ -49,7 +49,7 @@ export function dueAnswer(parts: DueParts): Answer {
 
 function lastFact({ parameter: id, value, atMs }: Reading, { units }: Tank, nowMs: number): Fact {
   const age = atMs > nowMs ? '' : `, ${spanWords(nowMs - atMs)} ago`;
-  return { label: `Last ${loggable(id).label}`, value: `${printed(id, value, units)}${age}`, atMs };
+  return { label: `Last ${parameter(id).label}`, value: `${printed(id, value, units)}${age}`, atMs };
 }
 
 function followFacts({ reminder, dueMs, nowMs, zone, to }: DueParts): readonly Fact[] {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
 import { sayInstant } from '../../core/schedule/say.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
@@ -51,7 +51,7 @@ function tankFor(keep: Keep, { tankId }: Reminder): Tank {
 function named(readings: string, { parameters }: Reminder): string {
   const [only] = parameters;
   const isBare = only !== undefined && parameters.length === 1 && BARE.test(readings.trim());
-  return isBare ? `${loggable(only).label} ${readings.trim()}` : readings;
+  return isBare ? `${parameter(only).label} ${readings.trim()}` : readings;
 }
 
 function settledBy(

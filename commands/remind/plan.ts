@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { testPlan, testRule, type TestHabit } from '../../core/care/test-plan.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { planKind } from '../checkup/plan.ts';
@@ -54,7 +54,7 @@ export const planCommand = defineCommand({
       table: {
         head: ['Test', 'How often', 'Reminder'],
         rows: habits.map((habit) => [
-          loggable(habit.parameter).label,
+          parameter(habit.parameter).label,
           habit.often,
           reminderWords(habit, kept),
         ]),
@@ -78,15 +78,15 @@ function yesInput(tank: Tank | undefined, { words }: TestDay) {
 /** One reminder for all that is tested in the same rhythm. */
 function plansOf(
   habits: readonly TestHabit[],
-  kept: ReadonlySet<LoggableId>,
+  kept: ReadonlySet<ParameterId>,
   tank: Tank | undefined,
   zone: string,
   day: TestDay,
 ): readonly Plan[] {
-  const groups = new Map<number, { readonly plan: Plan; readonly parameters: LoggableId[] }>();
-  for (const { parameter, remind } of habits) {
-    if (typeof remind === 'object' || kept.has(parameter)) continue;
-    const parameters = [...(groups.get(remind)?.parameters ?? []), parameter];
+  const groups = new Map<number, { readonly plan: Plan; readonly parameters: ParameterId[] }>();
+  for (const { parameter: id, remind } of habits) {
+    if (typeof remind === 'object' || kept.has(id)) continue;
+    const parameters = [...(groups.get(remind)?.parameters ?? []), id];
     const rule = testRule(remind, day.weekday);
     const anchor = rule.every === 'days' ? day.firstHour : day.firstDay;
     const plan: Plan = {
@@ -98,7 +98,7 @@ function plansOf(
 }
 
 /** What this tank has a reminder of already. */
-function keptTests(keep: Keep, tank: Tank | undefined): ReadonlySet<LoggableId> {
+function keptTests(keep: Keep, tank: Tank | undefined): ReadonlySet<ParameterId> {
   const live = keep.reminders().filter((one) => one.tankId === tank?.id && dueOf(one) !== undefined);
   return new Set(live.flatMap(({ parameters }) => parameters));
 }
@@ -112,8 +112,8 @@ function planFact(plan: Plan, nowMs: number): Fact {
   };
 }
 
-function reminderWords({ parameter, remind }: TestHabit, kept: ReadonlySet<LoggableId>): string {
-  if (kept.has(parameter)) return 'set already';
+function reminderWords({ parameter: id, remind }: TestHabit, kept: ReadonlySet<ParameterId>): string {
+  if (kept.has(id)) return 'set already';
   if (typeof remind === 'object') return 'none';
   if (remind === 3.5) return 'twice a week';
   if (remind === 1) return 'every day';
@@ -124,9 +124,9 @@ function reminderWords({ parameter, remind }: TestHabit, kept: ReadonlySet<Logga
 /** "no reminder of ammonia and nitrite: it is tested only in trouble" */
 function notReminded(habits: readonly TestHabit[]): readonly string[] {
   const reasons = new Map<string, string[]>();
-  for (const { parameter, remind } of habits) {
+  for (const { parameter: id, remind } of habits) {
     if (typeof remind !== 'object') continue;
-    reasons.set(remind.not, [...(reasons.get(remind.not) ?? []), loggable(parameter).label]);
+    reasons.set(remind.not, [...(reasons.get(remind.not) ?? []), parameter(id).label]);
   }
   return [...reasons].map(([why, labels]) => `no reminder of ${labels.join(' and ')}: ${why}`);
 }

@@ -1,5 +1,5 @@
 import { Problem } from '../../core/problem.ts';
-import type { LoggableId } from '../../core/water/loggable.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Repeat } from '../../core/words/repeat.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -15,7 +15,7 @@ import { dueOf } from './wake.ts';
 /** What a member wants to be reminded of. */
 export interface Wish {
   readonly text: string;
-  readonly parameters: readonly LoggableId[];
+  readonly parameters: readonly ParameterId[];
   readonly tank: Tank | undefined;
   readonly zone: string;
   readonly repeat: Repeat;

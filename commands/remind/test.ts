@@ -1,9 +1,8 @@
 import { z } from 'zod';
-import { findLoggable } from '../../core/log/value.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { findParameter, parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
-import { askedLoggable } from '../log/asked-loggable.ts';
+import { askedMeasured } from '../log/asked-measured.ts';
 import { textOption } from '../options.ts';
 import { askedZone, zoneOption } from '../zone.ts';
 import { askedPlace, placeOptions } from './asked-place.ts';
@@ -35,16 +34,16 @@ export const testCommand = defineCommand({
 });
 
 /** "alk, ca and mg" or "alk ca mg". @throws Problem for a word that names nothing that can be logged. */
-export function askedParameters(given: string): readonly LoggableId[] {
-  if (findLoggable(given) !== undefined) return [askedLoggable(given)];
+export function askedParameters(given: string): readonly ParameterId[] {
+  if (findParameter(given) !== undefined) return [askedMeasured(given)];
   const parts = given.split(/\s*(?:,|;|\/|\+|&|\band\b)\s*/i).filter((part) => part !== '');
-  const words = parts.flatMap((part) => (findLoggable(part) === undefined ? part.split(/\s+/) : [part]));
-  return [...new Set(words.map(askedLoggable))];
+  const words = parts.flatMap((part) => (findParameter(part) === undefined ? part.split(/\s+/) : [part]));
+  return [...new Set(words.map(askedMeasured))];
 }
 
 /** "test alkalinity, calcium and magnesium". */
-export function testText(parameters: readonly LoggableId[]): string {
-  const labels = parameters.map((id) => loggable(id).label);
+export function testText(parameters: readonly ParameterId[]): string {
+  const labels = parameters.map((id) => parameter(id).label);
   const all = labels.length < 2 ? labels.join('') : `${labels.slice(0, -1).join(', ')} and ${labels.at(-1)}`;
   return `test ${all}`;
 }

@@ -1,14 +1,17 @@
 import { z } from 'zod';
 import { mixRange } from '../../core/change/salt.ts';
 import { inRange, Problem } from '../../core/problem.ts';
+import { withRemark } from '../../core/water/salinity-remark.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { readWater } from '../waterchange/pour.ts';
 import { lower } from './lower.ts';
 import { readPace } from './pace.ts';
-import { both, readPairOf, understood } from './print.ts';
+import { both, readPairOf, remarkOn, understood } from './print.ts';
 import { raise } from './raise.ts';
 import type { Plan } from './swap-plan.ts';
 
@@ -22,8 +25,9 @@ export const adjustCommand = defineCommand({
     now: textOption('Tank reading, e.g. 1.030 or 39 ppt', { fill: 'salinity' }).optional(),
     goal: textOption('Salinity you want; 35 ppt if left out').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
-    pace: textOption('Most a day, e.g. 0.001 or 1 ppt').optional(),
+    pace: textOption('Most a day, e.g. 0.0005 or 1 ppt').optional(),
     fresh: textOption('Salinity of the water you swap in; fresh water for lowering').optional(),
+    sure: sureOption(),
   }),
   run: (input): Answer => {
     if (input.now === undefined) {
@@ -46,9 +50,16 @@ export const adjustCommand = defineCommand({
     ];
     const plan = { now, goalS: goal.practicalSalinity, water, read: [...new Set(read)] };
     if (Math.abs(goal.practicalSalinity - now.practicalSalinity) < nearPpt) return near(plan);
-    const pace = readPace(input.pace, now, raising);
+    const planned = { id: 'salinity', goal: goal.practicalSalinity, now: now.practicalSalinity } as const;
+    const again: PlannedLevel['again'] = (label, changed) =>
+      action(label, 'salinity adjust', { ...input, ...changed });
+    const asked = askFirst({ ...planned, sure: input.sure, again });
+    if (asked !== undefined) return asked;
+    const pace = readPace(input.pace, raising);
     const source = input.fresh === undefined ? undefined : sourceOf(input.fresh);
-    return raising ? raise(plan, pace, source) : lower(plan, pace, source ?? 0);
+    const given = raising ? raise(plan, pace, source) : lower(plan, pace, source ?? 0);
+    const first = [remarkOn(now) ?? '', stillUnusual(planned).trim()];
+    return { ...given, headline: [...first, given.headline].filter((line) => line !== '').join(' ') };
   },
 });
 
@@ -60,7 +71,10 @@ function sourceOf(text: string): number {
 
 function near({ now, goalS, read }: Plan): Answer {
   return answer({
-    headline: `Leave it: ${both(now.practicalSalinity, now.pair)} and ${both(goalS, now.pair)} are closer than a hobby instrument can tell.`,
+    headline: withRemark(
+      remarkOn(now),
+      `Leave it: ${both(now.practicalSalinity, now.pair)} and ${both(goalS, now.pair)} are closer than a hobby instrument can tell.`,
+    ),
     read,
     steps: [
       'Check the instrument on a 35 ppt standard, and keep replacing what evaporates with fresh water.',

@@ -4,6 +4,7 @@ import { conductivityMScm, salinityFromConductivity } from '../../core/water/con
 import type { SalinityReading } from '../../core/water/salinity-reading.ts';
 import { answer, type Answer } from '../answer.ts';
 import { asRead, both, ppt, seawaterPpt } from './print.ts';
+import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
 
 /** Temperatures shown when the member names none. */
 const shownTempsC = [20, 26] as const;
@@ -23,7 +24,10 @@ export function checkProbe(
   const isFull = Math.abs(compensated - seawaterPpt) < 0.5;
   const shown = `${fixed(mScm, 2)} mS/cm`;
   return answer({
-    headline: `${shown} is ${isFull ? '' : 'not 35 ppt but '}${both(compensated, '25/25')} if the probe corrects to 25 °C; 35 ppt shows ${fixed(full, 0)} mS/cm. If it does not correct, it is ${plain.map(({ tempC, s }) => `${ppt(s)} at ${fixed(tempC, 1)} °C`).join(', ')}.`,
+    headline: withRemark(
+      salinityRemark(compensated),
+      `${shown} is ${isFull ? '' : 'not 35 ppt but '}${both(compensated, '25/25')} if the probe corrects to 25 °C; 35 ppt shows ${fixed(full, 0)} mS/cm. If it does not correct, it is ${plain.map(({ tempC, s }) => `${ppt(s)} at ${fixed(tempC, 1)} °C`).join(', ')}.`,
+    ),
     read: [
       `probe ${asRead(reading)}`,
       ...reading.notes.filter((note) => !note.startsWith('conductivity taken')),

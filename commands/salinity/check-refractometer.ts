@@ -6,7 +6,9 @@ import { eos80Range } from '../../core/water/seawater.ts';
 import { targetFor } from '../../core/water/targets.ts';
 import { hydrometerReading, salinityFromHydrometer } from '../../core/water/specific-gravity.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
-import { asRead, both, gravity, ppt, seawaterPpt, understood } from './print.ts';
+import { asRead, both, gravity, ppt, remarkOn, seawaterPpt, understood } from './print.ts';
+import { paceWords } from '../../core/water/pace-words.ts';
+import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
 
 const swingArm =
   'A swing-arm hydrometer can be 0.001 to 0.005 off either way and traps bubbles; do not average it with another instrument.';
@@ -41,9 +43,12 @@ export function checkRefractometer(
   const [low, high] = targetFor('mixed', 'salinity').range;
   const right = Math.abs(errorAtStandard) < (inGravity ? 0.0003 : 0.3);
   return answer({
-    headline: right
-      ? `The instrument is right on its standard, so the tank is ${both(trueS, pair)}.`
-      : `The tank is about ${both(trueS, pair)}, not ${show(reading.written)}: the instrument reads ${size(Math.abs(errorAtStandard), inGravity)} too ${errorAtStandard > 0 ? 'high' : 'low'} at 35 ppt.`,
+    headline: withRemark(
+      salinityRemark(trueS),
+      right
+        ? `The instrument is right on its standard, so the tank is ${both(trueS, pair)}.`
+        : `The tank is about ${both(trueS, pair)}, not ${show(reading.written)}: the instrument reads ${size(Math.abs(errorAtStandard), inGravity)} too ${errorAtStandard > 0 ? 'high' : 'low'} at 35 ppt.`,
+    ),
     read: [
       ...understood('tank', reading),
       `35 ppt standard shows ${show(standard.written)}`,
@@ -68,11 +73,11 @@ export function checkRefractometer(
       'Leave the tank as it is until that reading.',
       ...(trueS < low
         ? [
-            `If it is still near ${ppt(trueS)}, raise it slowly, by at most 0.001 SG a day (common practice). It is no emergency.`,
+            `If it is still near ${ppt(trueS)}, raise it slowly, by ${paceWords('salinity').up} (common practice). It is no emergency.`,
           ]
         : []),
       ...(trueS > high
-        ? [`If it is still near ${ppt(trueS)}, lower it by at most 0.001 SG a day (common practice).`]
+        ? [`If it is still near ${ppt(trueS)}, lower it by ${paceWords('salinity').down} (common practice).`]
         : []),
     ],
     working: [
@@ -106,7 +111,10 @@ function inGlass({ scale, written, pair }: SalinityReading, at: number | undefin
 export function withoutStandard(reading: SalinityReading, at: number | undefined): Answer {
   const { pair } = reading;
   return answer({
-    headline: `If the instrument is right, the tank is ${both(reading.practicalSalinity, pair)}; only a 35 ppt standard can tell.`,
+    headline: withRemark(
+      remarkOn(reading),
+      `If the instrument is right, the tank is ${both(reading.practicalSalinity, pair)}; only a 35 ppt standard can tell.`,
+    ),
     read: understood('tank', reading),
     facts: [
       {

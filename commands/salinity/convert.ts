@@ -3,13 +3,14 @@ import { fixed } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { conductivityMScm, pss78Range } from '../../core/water/conductivity.ts';
 import { referenceSalinityGKg } from '../../core/water/reference-seawater.ts';
+import { withRemark } from '../../core/water/salinity-remark.ts';
 import { readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
 import { densityKgM3 } from '../../core/water/seawater.ts';
 import { gravityPairs, specificGravity, type GravityPair } from '../../core/water/specific-gravity.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
-import { asRead, gravity, ppt, understood } from './print.ts';
+import { asRead, gravity, ppt, remarkOn, understood } from './print.ts';
 
 const pairs = Object.keys(gravityPairs) as readonly GravityPair[];
 
@@ -53,7 +54,7 @@ function converted(reading: SalinityReading, notes: readonly string[]): Answer {
       : [`${fixed(conductivityMScm(s, 25), 1)} mS/cm at 25 °C`]),
   ];
   return answer({
-    headline: `${asRead(reading)} is ${others.join(', ')}.`,
+    headline: withRemark(remarkOn(reading), `${asRead(reading)} is ${others.join(', ')}.`),
     read: [...understood('reading', reading), ...notes],
     facts: [
       { label: 'practical salinity (ppt, psu)', value: fixed(s, 2) },

@@ -14,8 +14,10 @@ import { definitionOf } from '../../core/quantity/unit.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { densityKgM3 } from '../../core/water/seawater.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { readWater, percent } from '../waterchange/pour.ts';
 import { both, ppt, seawaterPpt, understood } from './print.ts';
 
@@ -27,11 +29,16 @@ export const mixCommand = defineCommand({
     volume: quantityOption('volume', 'Volume of the batch, e.g. 30 gal'),
     goal: textOption('Salinity you want; 35 ppt if left out').optional(),
     amount: textOption('Salt mix you meant to use, to check it: 4 kg or 15 cups').optional(),
+    sure: sureOption(),
   }),
   run: (input): Answer => {
     const water = readWater(input.volume);
     const goal = readSalinity(input.goal ?? `${seawaterPpt} ppt`, { field: 'goal' });
     const s = inRange('goal', goal.practicalSalinity, mixRange.min, mixRange.max - 1, 'ppt');
+    const again: PlannedLevel['again'] = (label, changed) =>
+      action(label, 'salinity mix', { ...input, ...changed });
+    const asked = askFirst({ id: 'salinity', goal: s, sure: input.sure, again });
+    if (asked !== undefined) return asked;
     const batch = water.volumeL;
     const bagged = baggedMixGPerL(s);
     const dry = drySaltGPerL(s);
@@ -39,7 +46,7 @@ export const mixCommand = defineCommand({
       input.amount === undefined ? undefined : plannedSalt(input.amount, batch, bagged.low * batch);
     const whole = (gPerL: number): string => mass(gPerL * batch);
     return answer({
-      headline: `Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${planned?.sentence ?? ''}`,
+      headline: `${stillUnusual({ id: 'salinity', goal: s })}Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${planned?.sentence ?? ''}`,
       read: [
         `finished batch ${water.part(1)}`,
         ...water.read.slice(1),

@@ -1,6 +1,7 @@
 import { fixed } from '../../core/quantity/format.ts';
 import { onScale, readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
 import type { GravityPair } from '../../core/water/specific-gravity.ts';
+import { salinityRemark } from '../../core/water/salinity-remark.ts';
 
 /** Salinity of natural seawater, and what most reef keepers aim at (common practice). */
 export const seawaterPpt = 35;
@@ -25,6 +26,11 @@ export function asRead({ written, scale }: SalinityReading): string {
   if (scale !== 'SG') return `${fixed(written, 2)} ${scale}`;
   const short = written.toFixed(3);
   return `${Number(short) === written ? short : written.toFixed(4)} SG`;
+}
+
+/** That a reading is out of bounds, as it was written; undefined where it is usual. */
+export function remarkOn(reading: SalinityReading): string | undefined {
+  return salinityRemark(reading.practicalSalinity, reading.scale === 'ppt' ? undefined : asRead(reading));
 }
 
 /** What was understood of a reading, for the "What I read" lines. */

@@ -7,6 +7,7 @@ import { percent } from '../waterchange/pour.ts';
 import { dayLevels, type Pace } from './pace.ts';
 import { ppt } from './print.ts';
 import { dayFacts, instrumentFirst, lead, paceCautions, type Plan } from './swap-plan.ts';
+import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
 
 /** How much stronger than the goal the swap water is mixed when raising and nothing else is said; own choice. */
 const strongerPpt = 5;
@@ -27,7 +28,7 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined): Answe
       limit: `above ${ppt(goalS)}`,
     });
   }
-  const swaps = swapDays(s, dayLevels(now, goalS, pace), sourceS);
+  const swaps = swapDays(s, dayLevels(s, goalS, pace), sourceS);
   const topOff = saltTopOffFraction(s, goalS, goalS);
   const excess = freshExcessFraction(goalS, s);
   const what = `salt water mixed to ${ppt(sourceS)}`;
@@ -65,7 +66,7 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined): Answe
       'Do not put dry salt into a tank with animals: mix it with water first.',
       ...paceCautions(
         pace,
-        'A rise is harder on animals than a fall: half the usual 0.001 SG or 1 ppt a day is taken unless you name a pace (common practice).',
+        `A rise is harder on animals than a fall: ${salinityPaceWords.up} a day is usual (common practice).`,
       ),
     ],
     sources: ['fm83', 'mixing', 'practice'],

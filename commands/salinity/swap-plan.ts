@@ -4,6 +4,7 @@ import type { Fact } from '../answer.ts';
 import type { Water } from '../waterchange/pour.ts';
 import type { Pace } from './pace.ts';
 import { both } from './print.ts';
+import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
 
 /** A tank to be brought to another salinity, and the lines of what was read. */
 export interface Plan {
@@ -18,7 +19,9 @@ export const instrumentFirst =
 
 export function paceCautions(pace: Pace, usual: string): readonly string[] {
   return [
-    pace.fast ? 'This is faster than the usual 0.001 SG or about 1 ppt a day (common practice).' : usual,
+    pace.fast
+      ? `This is faster than the usual ${salinityPaceWords.down} a day downward, ${salinityPaceWords.up} upward (common practice).`
+      : usual,
   ];
 }
 

@@ -6,6 +6,7 @@ import { readAlike, readQuantity } from '../../core/quantity/read.ts';
 import { dilutionL } from '../../core/tank/dilution.ts';
 import type { Likely } from '../../core/tank/displaced.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** Water measured by a dose. */
 export interface AskedDilution {
@@ -41,7 +42,8 @@ export function askedDilution(text: string): AskedDilution {
   const compound = onlyCompound(salt, text);
   const [id] = compound.raises;
   if (id === undefined) throw new Error(`${compound.name} raises nothing`);
-  const { label, kind, unit, kitResolution, pace } = parameter(id);
+  const { label, kind, unit, kitResolution } = parameter(id);
+  const { pace } = limitsOf(id);
   const { value: massG } = readQuantity('mass', massText, { field: 'dilution' });
   const texts = [beforeText, afterText].map((part) => ({ text: part, field: 'dilution' }));
   const [before, after] = readAlike(kind, texts);
@@ -53,7 +55,7 @@ export function askedDilution(text: string): AskedDilution {
   const rise = after.value - before.value;
   const per = kind === 'alkalinity' ? 'meq' : 'mg';
   const risen = `${own(before.value)} to ${own(after.value)} ${unit}`;
-  const fast = pace !== undefined && toUnit(kind, rise, unit) > pace.most;
+  const fast = pace !== undefined && toUnit(kind, rise, unit) > pace.up;
   return {
     netL,
     basis: `measured: ${mass(massG)} ${compound.name} raised ${label} from ${risen}`,
@@ -70,7 +72,7 @@ export function askedDilution(text: string): AskedDilution {
       ...(netL.high > netL.low * WIDE ? [WIDE_CAUTION] : []),
       'The tank uses some between the readings: retest within hours, once all is dissolved and mixed.',
       ...(fast
-        ? [`A rise of more than ${pace.most} ${unit} a day is faster than usual; use less next time.`]
+        ? [`A rise of more than ${pace.up} ${unit} a day is faster than usual; use less next time.`]
         : []),
     ],
   };

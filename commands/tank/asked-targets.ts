@@ -2,18 +2,15 @@ import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { fixed, toUnit } from '../../core/quantity/format.ts';
 import { readAlike } from '../../core/quantity/read.ts';
-import type { LoggableId } from '../../core/water/loggable.ts';
-import { findParameter, parameter } from '../../core/water/parameter.ts';
+import { type ParameterId, findParameter, parameter } from '../../core/water/parameter.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import type { PreferredUnits, TankProfile } from '../keep.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 type Targets = TankProfile['targets'];
 
-const SALINITY_NAMES = new Set(['salinity', 'sal', 'salt', 'sg', 'specific gravity']);
 const FORM = /^([a-z][a-z0-9 ]*?)(?:\s*[:=]\s*|\s+)(\d[\d.,]*)\s*(.*?)\s*(?:-|\bto\b)\s*(\d.*)$/;
 const DEFAULT = /^(.+?)(?:\s*[:=]\s*|\s+)(?:default|usual|none)$/;
-/** How far apart two salinities of a target may lie, and where they may lie: everything marine. */
-const SALINITY = { min: 5, max: 42 } as const;
 
 /**
  * Targets written as "alk 8-9, ca 420-440, salinity 1.025-1.026": `before` with these in place of the old ones;
@@ -27,7 +24,7 @@ export function askedTargets(
   units: PreferredUnits,
 ): { readonly targets: Targets; readonly read: readonly string[] } {
   const read: string[] = [];
-  const changed: Partial<Record<LoggableId, readonly [number, number]>> = { ...before };
+  const changed: Partial<Record<ParameterId, readonly [number, number]>> = { ...before };
   for (const part of clean(text).split(/;|,(?=\s*[a-z])/)) {
     if (part.trim() === '') continue;
     const reset = DEFAULT.exec(part.trim());
@@ -45,8 +42,8 @@ export function askedTargets(
   return { targets: changed, read: [...new Set(read)] };
 }
 
-function named(name: string, part: string): LoggableId {
-  const found = SALINITY_NAMES.has(name.trim()) ? 'salinity' : findParameter(name);
+function named(name: string, part: string): ParameterId {
+  const found = findParameter(name === 'salt' ? 'salinity' : name);
   if (found === undefined) throw unreadable(part);
   return found;
 }
@@ -57,13 +54,13 @@ interface Ends {
 }
 
 /** Both ends in the parameter's own unit. */
-function rangeOf(id: LoggableId, ends: readonly [string, string], units: PreferredUnits): Ends {
-  if (id === 'salinity') {
+function rangeOf(id: ParameterId, ends: readonly [string, string], units: PreferredUnits): Ends {
+  const { kind, unit } = parameter(id);
+  if (kind === 'salinity') {
     const [low, high] = ends.map((text) => readSalinity(text, { field: 'targets' }));
     const range = [rounded(low?.practicalSalinity, 2), rounded(high?.practicalSalinity, 2)] as const;
     return { range, notes: [...(low?.notes ?? []), ...(high?.notes ?? [])] };
   }
-  const { kind, unit } = parameter(id);
   const own = id === 'alkalinity' || id === 'temperature' ? units[id] : unit;
   const texts = ends.map((text) => ({ text, field: 'targets' }));
   const [low, high] = readAlike(kind, texts, { fallback: texts.some(hasUnit) ? undefined : own });
@@ -84,11 +81,11 @@ function rounded(value: number | undefined, decimals: number): number {
 
 function ordered(
   [low, high]: readonly [number, number],
-  id: LoggableId,
+  id: ParameterId,
   part: string,
 ): readonly [number, number] {
-  const [least, most] = id === 'salinity' ? [SALINITY.min, SALINITY.max] : parameter(id).plausible;
-  const unit = id === 'salinity' ? 'ppt' : parameter(id).unit;
+  const [least, most] = limitsOf(id).believable;
+  const { unit } = parameter(id);
   if (low < high && low >= least && high <= most) return [low, high];
   throw new Problem('A target goes from a lower to a higher value a reef can have.', {
     field: 'targets',

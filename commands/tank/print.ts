@@ -1,6 +1,6 @@
 import { shownIn } from '../../core/log/value.ts';
 import { counted, fixed, toUnit, volumeAsWritten } from '../../core/quantity/format.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { targetFor, type TankKind } from '../../core/water/targets.ts';
 import type { PreferredUnits, TankProfile } from '../keep.ts';
 
@@ -27,7 +27,7 @@ export function waterWords({ netVolumeL, displayVolumeL, units }: TankProfile): 
 }
 
 /** The parameters whose targets are always shown. */
-const ALWAYS: readonly LoggableId[] = [
+const ALWAYS: readonly ParameterId[] = [
   'salinity',
   'temperature',
   'alkalinity',
@@ -46,16 +46,16 @@ export interface ShownTarget {
 }
 
 export function targetsOf({ kind, targets, units }: TankProfile): readonly ShownTarget[] {
-  const own = (Object.keys(targets) as LoggableId[]).filter((id) => !ALWAYS.includes(id));
+  const own = (Object.keys(targets) as ParameterId[]).filter((id) => !ALWAYS.includes(id));
   return [...ALWAYS, ...own].map((id) => ({
-    label: loggable(id).label,
+    label: parameter(id).label,
     range: rangeWords(id, targets[id] ?? targetFor(kind, id).range, units),
     own: targets[id] !== undefined,
   }));
 }
 
 /** "8 to 9 dKH"; alkalinity and temperature in the unit the member prefers. */
-export function rangeWords(id: LoggableId, range: readonly [number, number], units: PreferredUnits): string {
+export function rangeWords(id: ParameterId, range: readonly [number, number], units: PreferredUnits): string {
   const [low, high] = range.map((value) => shownIn(id, value, units));
   const ends = [low, high].map((end) => fixed(end?.value ?? Number.NaN, end?.decimals ?? 0));
   return `${ends.join(' to ')} ${low?.unit ?? ''}`.trim();

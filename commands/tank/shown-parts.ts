@@ -1,7 +1,7 @@
 import { cm } from '../../core/corals/say.ts';
 import { roughWords } from '../../core/corals/spot-words.ts';
 import { printed } from '../../core/log/value.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 import type { Fact, Table } from '../answer.ts';
 import { nameOf } from '../coral/asked-placed.ts';
 import { spotShort } from '../coral/spot-said.ts';
@@ -15,7 +15,7 @@ import { targetsOf } from './print.ts';
 export function readingTable(profile: TankProfile, latest: ShownTank['latest'], nowMs: number): Table {
   const last = new Map(
     latest.map(({ parameter: id, value, atMs }) => [
-      loggable(id).label,
+      parameter(id).label,
       [printed(id, value, profile.units), `${spanWords(Math.max(0, nowMs - atMs))} ago`],
     ]),
   );

@@ -2,7 +2,7 @@ import { NEW_TANK_DAYS } from '../../core/care/test-plan.ts';
 import type { Found } from '../../core/care/symptoms/rank.ts';
 import { printed } from '../../core/log/value.ts';
 import { judge } from '../../core/water/assess.ts';
-import { loggable, type LoggableId } from '../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { rangesOf } from '../log/ranges.ts';
@@ -25,23 +25,23 @@ const SWINGS = [
 export function logEvidence(keep: Keep, tank: Tank, context: OwnContext): readonly Found[] {
   const { nowMs } = context;
   const latest = keep.latest(tank.id).filter(({ atMs }) => nowMs - atMs <= FRESH_DAYS * DAY_MS);
-  const times = new Map(latest.map(({ parameter, atMs }) => [parameter, atMs]));
+  const times = new Map(latest.map((one) => [one.parameter, one.atMs]));
   const off = judge(latest, rangesOf(tank)).flatMap((one): Found[] => {
     const sign = signOf(one);
     if (sign === undefined) return [];
     const { parameter: id, value } = one;
     const at = timeOf(times.get(id) ?? nowMs, context);
-    return [{ sign, text: `your log: ${loggable(id).label} ${printed(id, value, tank.units)} on ${at}` }];
+    return [{ sign, text: `your log: ${parameter(id).label} ${printed(id, value, tank.units)} on ${at}` }];
   });
   return [...off, ...SWINGS.flatMap(([id, most, sign]) => swing(id, most, sign)), ...young()];
 
-  function swing(id: LoggableId, most: number, sign: Found['sign']): readonly Found[] {
+  function swing(id: ParameterId, most: number, sign: Found['sign']): readonly Found[] {
     const readings = keep.readings(tank.id, { parameter: id, fromMs: nowMs - WEEK_MS, toMs: nowMs });
     const [first, second] = extremes(readings);
     if (first === undefined || second === undefined || Math.abs(first.value - second.value) <= most)
       return [];
     const [from, to] = [first, second].map(({ value }) => printed(id, value, tank.units));
-    return [{ sign, text: `your log: ${loggable(id).label} went from ${from} to ${to} within a week` }];
+    return [{ sign, text: `your log: ${parameter(id).label} went from ${from} to ${to} within a week` }];
   }
 
   function young(): readonly Found[] {
@@ -64,6 +64,6 @@ function extremes(readings: readonly Reading[]): readonly Reading[] {
 export function oldReadings(keep: Keep, tank: Tank, nowMs: number): readonly string[] {
   const old = keep.latest(tank.id).filter(({ atMs }) => nowMs - atMs > FRESH_DAYS * DAY_MS);
   if (old.length === 0) return [];
-  const names = old.map(({ parameter }) => loggable(parameter).label).join(', ');
+  const names = old.map(({ parameter: id }) => parameter(id).label).join(', ');
   return [`not used, older than ${FRESH_DAYS} days: ${names}`];
 }

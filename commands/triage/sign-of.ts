@@ -1,6 +1,6 @@
 import type { Sign } from '../../core/care/symptoms/sign.ts';
 import type { Judged } from '../../core/water/assess.ts';
-import { loggable } from '../../core/water/loggable.ts';
+import { parameter } from '../../core/water/parameter.ts';
 
 /** What a judged reading is a sign of; undefined where it is fine or at the edge. */
 export function signOf({ parameter: id, value, verdict, range: [low] }: Judged): Sign | undefined {
@@ -16,7 +16,7 @@ export function signOf({ parameter: id, value, verdict, range: [low] }: Judged):
     case 'nitrate':
     case 'phosphate':
       if (!isLow) return 'rich';
-      return value < loggable(id).resolution ? 'zero' : undefined;
+      return value < parameter(id).kitResolution ? 'zero' : undefined;
     case 'ammonia':
     case 'nitrite':
       return id;

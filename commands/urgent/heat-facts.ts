@@ -1,9 +1,9 @@
 import { iceKg, warmWaterL } from '../../core/care/urgent/heat.ts';
 import { fixed, mass, volume } from '../../core/quantity/format.ts';
 import type { Fact } from '../answer.ts';
-import { parameter } from '../../core/water/parameter.ts';
 import { fact, salinityOf, temperatureOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
 import { oxygenLost } from './oxygen-facts.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** Where the danger ends and the slow part begins, and where it ends, °C: own choice within the usual range. */
 const HOT = { safe: 28, aim: 26 } as const;
@@ -20,7 +20,7 @@ export function heatNumbers(input: UrgentInput, side: 'hot' | 'cold'): Numbers {
   const all = { working: [], sources: ['practice', 'memory', 'fm83'] } as const;
   if (reading === undefined) return { ...all, read, facts: [], missing: ['temperature', ...missing] };
   const tempC = reading.value;
-  const [low, high] = parameter('temperature').target;
+  const [low, high] = limitsOf('temperature').usual;
   const shown = `${fixed(tempC, 1)} °C`;
   const told = [...read, `temperature ${shown}`, ...reading.notes];
   if (side === 'hot' ? tempC <= high : tempC >= low) {

@@ -6,9 +6,10 @@ import { densityKgM3 } from '../../core/water/seawater.ts';
 import { ppt, seawaterPpt } from '../salinity/print.ts';
 import { percent } from '../waterchange/pour.ts';
 import { fact, salinityOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { limitsOf, sideOf } from '../../core/water/limits.ts';
+import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 
-/** Most a day, ppt, and how much stronger swap water is mixed: common practice and own choice, as /salinity adjust. */
-const PACE = 1;
+/** How much stronger swap water is mixed, ppt; own choice, as /salinity adjust. */
 const STRONGER = 5;
 
 /** How far off, how many days back, and the first day's swap. */
@@ -18,23 +19,25 @@ export function salinityNumbers(input: UrgentInput): Numbers {
   if (now === undefined)
     return { read, facts: [], working: [], sources: [], missing: ['salinity', ...missing] };
   const s = now.practicalSalinity;
+  const { usual } = limitsOf('salinity');
   const goal = input.goal === undefined ? undefined : readSalinity(input.goal, { field: 'goal' });
   const goalS = goal?.practicalSalinity ?? seawaterPpt;
   const told = [...read, `salinity ${ppt(s)}, back to ${ppt(goalS)}`, ...now.notes, ...(goal?.notes ?? [])];
-  if (Math.abs(s - goalS) <= PACE) {
+  if (sideOf(s, usual) === undefined) {
     const facts = [fact('salinity', `${ppt(s)} is no crash: give what it reads now`)];
     return { read: told, facts, working: [], sources: [], missing: ['salinity'] };
   }
   const rising = s < goalS;
+  const pacePpt = rising ? salinityPacePpt.up : salinityPacePpt.down;
   const sourceS = rising ? Math.min(goalS + STRONGER, mixRange.max) : 0;
-  const days = swapDays(s, evenDays(s, goalS, PACE), sourceS);
+  const days = swapDays(s, evenDays(s, goalS, pacePpt), sourceS);
   const first = days[0]?.fraction ?? 0;
   const saltG = rising ? drySaltToAddG((volumeL * densityKgM3(s, 25)) / 1000, s, goalS) : 0;
   const what = rising ? `salt water mixed to ${ppt(sourceS)}` : 'fresh water';
   return {
     read: told,
     facts: [
-      fact('way back', `${days.length} days at about ${PACE} ppt a day (common practice)`),
+      fact('way back', `${days.length} days, at most ${pacePpt} ppt a day (common practice)`),
       fact('first day', `swap ${part(first)} of tank water for ${what}`),
       ...(rising
         ? [

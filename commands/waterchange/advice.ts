@@ -3,6 +3,7 @@ import { fixed, toUnit } from '../../core/quantity/format.ts';
 import type { Fact } from '../answer.ts';
 import { plain, type Levels } from './level.ts';
 import { percent, type Water } from './pour.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** Above this a single change is doubted, as a fraction. Common practice, no source: not more than about halved. */
 export const mostAtOnce = 0.5;
@@ -30,11 +31,12 @@ export function tooMuch(levels: Levels): string {
 /** A caution where one change moves a dosed parameter by more than its usual limit a day. */
 export function tooFast(levels: Levels, after: number): readonly string[] {
   const { about, now, show, waste } = levels;
-  if (waste || about.pace === undefined) return [];
+  const { pace } = limitsOf(levels.id);
+  if (waste || pace === undefined) return [];
   const move = Math.abs(after - now);
-  if (toUnit(about.kind, move, about.unit) <= about.pace.most * 1.001) return [];
+  if (toUnit(about.kind, move, about.unit) <= pace.up * 1.001) return [];
   return [
-    `That moves ${about.label} by ${show(move)} at once; the usual limit is ${about.pace.most} ${about.unit} a day (common practice). Add the new water over several hours or change less.`,
+    `That moves ${about.label} by ${show(move)} at once; the usual limit is ${pace.up} ${about.unit} a day (common practice). Add the new water over several hours or change less.`,
   ];
 }
 

@@ -4,10 +4,12 @@ import { course, settles } from '../../core/change/routine.ts';
 import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts';
-import { readLevels, type Levels } from './level.ts';
+import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
+import { plannedOf, readLevels, type Levels } from './level.ts';
 import { percent, readShare, readWater, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
 
@@ -24,6 +26,7 @@ export const goalCommand = defineCommand({
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
     rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; none if left out').optional(),
+    sure: sureOption(),
   }),
   run: (input): Answer => {
     const levels = readLevels(input);
@@ -39,7 +42,10 @@ export const goalCommand = defineCommand({
     if (input.rise !== undefined && !levels.waste) {
       throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
     }
-    return reach(plan);
+    const again: PlannedLevel['again'] = (label, changed) =>
+      action(label, 'waterchange goal', { ...input, ...changed });
+    const asked = askFirst({ ...plannedOf(levels, plan.levels.goal), sure: input.sure, again });
+    return asked ?? reach(plan);
   },
 });
 
@@ -83,7 +89,7 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
   const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
   return answer({
-    headline: `${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
+    headline: `${stillUnusual(plannedOf(levels, goal))}${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
     read: readLines(plan),
     facts: [
       { label: 'as a real number', value: `${fixed(exact, 2)} changes` },

@@ -8,11 +8,17 @@ import {
   type Parameter,
   type ParameterId,
 } from '../../core/water/parameter.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 
 /** Waste that builds up: new salt water should hold next to none of it. */
 export const waste: ReadonlySet<ParameterId> = new Set(['nitrate', 'phosphate', 'ammonia', 'nitrite']);
-/** Not carried by the water in proportion. */
-const notMixed: ReadonlySet<ParameterId> = new Set(['ph', 'temperature']);
+/** Not carried by the water in proportion, or, as salinity, with sums of its own. */
+const notMixed: ReadonlySet<ParameterId> = new Set(['ph', 'temperature', 'salinity']);
+
+/** Whether the water carries it, so that it mixes in proportion. */
+export function mixes(id: ParameterId): boolean {
+  return !notMixed.has(id);
+}
 
 /** The levels of a question about one parameter, in its canonical unit; `show` prints one. */
 export interface Levels {
@@ -37,7 +43,7 @@ export interface LevelTexts {
 /** The parameter a water change is asked about. @throws Problem for one that does not mix in proportion. */
 export function mixedParameter(of: string): ParameterId {
   const id = findParameter(of);
-  const mixed = parameterIds.filter((each) => !notMixed.has(each));
+  const mixed = parameterIds.filter(mixes);
   const limit = mixed.map((each) => parameter(each).label).join(', ');
   if (id !== undefined && mixed.includes(id)) return id;
   const salinity = /^(?:salinity|salt|sg|specific gravity)$/i.test(of.trim());
@@ -71,7 +77,7 @@ export function readLevels({ of, now, goal, fresh }: LevelTexts): Levels {
     { field: 'goal', text: goal },
     { field: 'fresh', text: fresh },
   ].filter((each): each is { field: string; text: string } => each.text !== undefined);
-  const plausible = about.kind === 'alkalinity' ? undefined : about.plausible;
+  const plausible = about.kind === 'alkalinity' ? undefined : limitsOf(id).believable;
   const found = readAlike(about.kind, texts, { plausible });
   const valueOf = (field: string): number | undefined =>
     found[texts.findIndex((each) => each.field === field)]?.value;
@@ -92,17 +98,31 @@ export function readLevels({ of, now, goal, fresh }: LevelTexts): Levels {
       ...(fresh === undefined ? [assumed] : [`new salt water ${show(freshValue)}`]),
       ...new Set(found.flatMap((each) => each.notes)),
     ],
-    doubts: doubts(about, nowValue, show),
+    doubts: doubts(id, about, nowValue, show),
   };
 }
 
-function doubts(about: Parameter, now: number, show: (level: number) => string): readonly string[] {
-  const [low, high] = about.plausible;
+function doubts(
+  id: ParameterId,
+  about: Parameter,
+  now: number,
+  show: (level: number) => string,
+): readonly string[] {
+  const [low, high] = limitsOf(id).believable;
   const level = toUnit(about.kind, now, about.unit);
   if (level >= low && level <= high) return [];
   return [
     `${show(now)} is an unusual ${about.label} reading (${low} to ${high} ${about.unit} is believable): test again before you act.`,
   ];
+}
+
+/** A level to be reached and where it is now, in the parameter's own unit: what the guard of unusual goals looks at. */
+export function plannedOf(
+  { id, about, now }: Levels,
+  goal: number,
+): { id: ParameterId; goal: number; now: number } {
+  const own = (level: number): number => toUnit(about.kind, level, about.unit);
+  return { id, goal: own(goal), now: own(now) };
 }
 
 /** A single amount of the parameter, such as a rise. */

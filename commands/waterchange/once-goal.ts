@@ -13,7 +13,8 @@ import {
   tooFast,
   tooMuch,
 } from './advice.ts';
-import { plain, type Levels } from './level.ts';
+import { stillUnusual } from '../unusual.ts';
+import { plain, plannedOf, type Levels } from './level.ts';
 import { percent, type Water } from './pour.ts';
 
 export interface ToGoal {
@@ -39,7 +40,7 @@ export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: 
   const move = `${about.label} from ${show(now)} to ${show(toGoal.goal)}`;
   const asked = fraction === undefined ? [] : [afterSome(levels, water, fraction, 1)];
   return answer({
-    headline: headline(levels, water, toGoal, move),
+    headline: stillUnusual(plannedOf(levels, toGoal.goal)) + headline(levels, water, toGoal, move),
     read: [...levels.read, `goal ${show(toGoal.goal)}`, ...water.read],
     facts: [
       {

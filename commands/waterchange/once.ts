@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { afterChanges } from '../../core/change/exchange.ts';
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import {
@@ -14,7 +15,8 @@ import {
   tooFast,
   tooMuch,
 } from './advice.ts';
-import { readLevels, type Levels } from './level.ts';
+import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
+import { plannedOf, readLevels, type Levels } from './level.ts';
 import { forGoal, neededFor } from './once-goal.ts';
 import { percent, readWater, shareOf, type Water } from './pour.ts';
 
@@ -30,6 +32,7 @@ export const onceCommand = defineCommand({
     amount: quantityOption('volume', 'Or how much you change, e.g. 40 L').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
+    sure: sureOption(),
   }),
   run: (input): Answer => {
     const levels = readLevels(input);
@@ -45,6 +48,16 @@ export const onceCommand = defineCommand({
         hint: 'For example share 20 %.',
       });
     }
+    const again: PlannedLevel['again'] = (label, changed) =>
+      action(label, 'waterchange once', { ...input, ...changed });
+    const end = levels.goal ?? afterChanges({ ...levels, fraction: fraction ?? 0 });
+    const asked = askFirst({
+      ...plannedOf(levels, end),
+      sure: input.sure,
+      again,
+      hasGoal: input.goal !== undefined,
+    });
+    if (asked !== undefined) return asked;
     return toGoal === undefined
       ? forShare(levels, water, fraction ?? 0)
       : forGoal(levels, water, toGoal, fraction);
@@ -56,7 +69,8 @@ function forShare(levels: Levels, water: Water, fraction: number): Answer {
   const after = afterChanges({ now, fresh, fraction });
   const large = fraction > mostAtOnce;
   return answer({
-    headline: `A ${percent(fraction)} change (${water.part(fraction)}) takes ${about.label} from ${show(now)} to ${show(after)}.`,
+    headline:
+      `A ${percent(fraction)} change (${water.part(fraction)}) takes ${about.label} from ${show(now)} to ${show(after)}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
     read: [...levels.read, ...water.read],
     facts: [1, 2, 3].map((n) => afterSome(levels, water, fraction, n)),
     steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],

@@ -1,10 +1,10 @@
 import type { Rule, Weekday } from '../schedule/rule.ts';
-import type { LoggableId } from '../water/loggable.ts';
+import type { ParameterId } from '../water/parameter.ts';
 import type { TankKind } from '../water/targets.ts';
 
 /** How often one parameter is tested, and what a reminder makes of it. */
 export interface TestHabit {
-  readonly parameter: LoggableId;
+  readonly parameter: ParameterId;
   readonly often: string;
   /** Days from one test to the next, 3.5 for twice a week; or why there is no reminder of it. */
   readonly remind: Days | { readonly not: string };
@@ -16,7 +16,7 @@ type Days = 1 | 2 | 3.5 | 7 | 14 | 28;
 export type TestPlanKind = TankKind | 'new';
 
 type Habit = Pick<TestHabit, 'often' | 'remind'>;
-type Plan = Readonly<Partial<Record<LoggableId, Habit>>>;
+type Plan = Readonly<Partial<Record<ParameterId, Habit>>>;
 
 /** What is printed, and beside it the one rule a reminder keeps: within "1 to 2 weeks" it is 2. */
 function habit(often: string, remind: TestHabit['remind']): Habit {
@@ -94,7 +94,7 @@ const plans: Readonly<Record<TestPlanKind, Plan>> = {
   },
 };
 
-const ORDER: readonly LoggableId[] = [
+const ORDER: readonly ParameterId[] = [
   'temperature',
   'salinity',
   'alkalinity',

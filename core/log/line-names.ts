@@ -1,11 +1,9 @@
 import { clean } from '../quantity/clean.ts';
-import type { LoggableId } from '../water/loggable.ts';
-import { parameter, parameterIds } from '../water/parameter.ts';
-import { findLoggable, salinityNames } from './value.ts';
+import { findParameter, type ParameterId, parameter, parameterIds } from '../water/parameter.ts';
 
 /** A name on a line of readings and where it stands. */
 export interface NameOnLine {
-  readonly id: LoggableId;
+  readonly id: ParameterId;
   readonly word: string;
   readonly start: number;
   readonly end: number;
@@ -13,7 +11,7 @@ export interface NameOnLine {
 
 /** Words that name salinity on such a line without saying its scale. */
 const BARE_SALINITY = ['salt', 'density'];
-const NAMES = [...parameterIds.flatMap((id) => parameter(id).names), ...salinityNames, ...BARE_SALINITY]
+const NAMES = [...parameterIds.flatMap((id) => parameter(id).names), ...BARE_SALINITY]
   .sort((a, b) => b.length - a.length)
   .map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
   .join('|');
@@ -47,7 +45,7 @@ export function namesOn(
   for (const match of line.matchAll(NAME)) {
     const [word] = match;
     const start = match.index;
-    const id = BARE_SALINITY.includes(word) ? 'salinity' : findLoggable(word);
+    const id = BARE_SALINITY.includes(word) ? 'salinity' : findParameter(word);
     if (id === undefined || taken.some((span) => start >= span.start && start < span.end)) continue;
     const last = found.at(-1);
     const isRun = last?.id === id && isGlue(line.slice(last.end, start));

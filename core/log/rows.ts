@@ -2,15 +2,14 @@ import { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { fromUnit } from '../quantity/format.ts';
 import { definitionOf } from '../quantity/unit.ts';
-import { loggable, type LoggableId } from '../water/loggable.ts';
-import { parameter } from '../water/parameter.ts';
+import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { readCsv, writeCsv, type CsvRecord } from './csv.ts';
-import { findLoggable, readLogged } from './value.ts';
+import { readLogged } from './value.ts';
 
 /** A reading as a row of the file holds it; `value` in the parameter's own unit. */
 export interface Row {
   readonly atMs: number;
-  readonly parameter: LoggableId;
+  readonly parameter: ParameterId;
   readonly value: number;
   readonly note: string | undefined;
 }
@@ -44,9 +43,9 @@ const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/i;
 export function writeRows(rows: readonly Row[]): string {
   const cells = rows.map(({ atMs, parameter: id, value, note }) => [
     new Date(atMs).toISOString(),
-    loggable(id).label,
+    parameter(id).label,
     String(value),
-    loggable(id).unit,
+    parameter(id).unit,
     note ?? '',
   ]);
   return writeCsv([COLUMNS, ...cells]);
@@ -94,7 +93,7 @@ function rowOf({ cells }: CsvRecord, nowMs: number): Row | string {
   if (atMs === undefined) return 'the time is not ISO 8601 with Z or an offset, as 2026-01-03T18:00:00Z';
   if (atMs > nowMs) return 'the time is in the future';
   if (atMs < EARLIEST_MS) return 'the time is before 2000';
-  const id = findLoggable(name);
+  const id = findParameter(name);
   if (id === undefined) return `"${name.slice(0, 40)}" is no parameter I know`;
   const read = valueOf(id, value.trim(), unit.trim());
   if (typeof read === 'string') return read;
@@ -113,12 +112,12 @@ function timeOf(text: string): number | undefined {
 }
 
 /** A value in its own unit is taken as it stands, so that it comes back to the last digit. */
-function valueOf(id: LoggableId, text: string, unit: string): number | string {
+function valueOf(id: ParameterId, text: string, unit: string): number | string {
   const value = Number(text);
   if (!NUMBER.test(text) || !Number.isFinite(value)) return 'the value is not a number; write 8.3';
-  const own = loggable(id).unit;
+  const own = parameter(id).unit;
   if (unit === own) return isPossible(id, value) ? value : `${`${text} ${unit}`.trim()} is out of range`;
-  if (unit === '') return `the unit is missing; ${loggable(id).label} is in ${own}`;
+  if (unit === '') return `the unit is missing; ${parameter(id).label} is in ${own}`;
   try {
     return readLogged(id, `${text} ${unit}`, 'value').value;
   } catch (error) {
@@ -128,8 +127,7 @@ function valueOf(id: LoggableId, text: string, unit: string): number | string {
 }
 
 /** Whether a value in its own unit is in the range its quantity is accepted in. */
-function isPossible(id: LoggableId, value: number): boolean {
-  if (id === 'salinity') return value >= 0 && value <= 42;
+function isPossible(id: ParameterId, value: number): boolean {
   const { kind, unit } = parameter(id);
   const { min, max } = definitionOf(kind);
   const canonical = fromUnit(kind, value, unit);

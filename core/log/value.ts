@@ -1,20 +1,10 @@
 import { Problem } from '../problem.ts';
 import { fixed, fromUnit, toUnit } from '../quantity/format.ts';
 import { readQuantity, type Quantity } from '../quantity/read.ts';
-import { clean } from '../quantity/clean.ts';
-import { plausibleRange } from '../water/assess.ts';
 import type { QuantityKind } from '../quantity/unit.ts';
-import { loggable, type LoggableId } from '../water/loggable.ts';
-import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
+import { parameter, type ParameterId } from '../water/parameter.ts';
 import { readSalinity } from '../water/salinity-reading.ts';
-
-/** Words for salinity; what they name decides the scale only where they are a unit themselves (`sg`). */
-export const salinityNames = ['salinity', 'specific gravity', 's.g.', 'sg', 'gravity', 'conductivity', 'sal'];
-
-/** The parameter or salinity a word names: "kh", "NO3", "sg"; undefined when it names none. */
-export function findLoggable(word: string): LoggableId | undefined {
-  return salinityNames.includes(clean(word)) ? 'salinity' : findParameter(clean(word));
-}
+import { limitsOf } from '../water/limits.ts';
 
 /** Units a bare number is taken in where its size leaves several, by symbol of unit.ts. */
 export interface OwnUnits {
@@ -34,12 +24,12 @@ export interface ReadValue {
  *
  * @throws Problem naming `field`, with `choices` where the unit has to be asked.
  */
-export function readLogged(id: LoggableId, text: string, field: string, units: OwnUnits = {}): ReadValue {
-  if (id === 'salinity') {
+export function readLogged(id: ParameterId, text: string, field: string, units: OwnUnits = {}): ReadValue {
+  const { kind, unit } = parameter(id);
+  if (kind === 'salinity') {
     const { practicalSalinity, notes } = readSalinity(text, { field });
     return { value: practicalSalinity, notes };
   }
-  const { kind, unit } = parameter(id);
   const read = withPreference(id, text, field, units);
   const obvious = `read ${text.trim()} as ${unit}`;
   const notes = read.notes.filter((note) => note !== obvious);
@@ -51,7 +41,7 @@ const ASKED: ReadonlySet<QuantityKind> = new Set<QuantityKind>(['alkalinity', 't
 
 function withPreference(id: ParameterId, text: string, field: string, units: OwnUnits): Quantity {
   const { kind, unit } = parameter(id);
-  const [low, high] = plausibleRange(id);
+  const [low, high] = limitsOf(id).believable;
   const options = {
     field,
     plausible: [fromUnit(kind, low, unit), fromUnit(kind, high, unit)] as const,
@@ -80,23 +70,23 @@ export interface Shown {
 /** Decimals of the units that are not a parameter's own. */
 const PLACES: Readonly<Record<string, number>> = { 'meq/L': 2, 'ppm CaCO3': 0, '°F': 1 };
 
-export function shownIn(id: LoggableId, value: number, units: OwnUnits = {}): Shown {
-  const { decimals, unit } = loggable(id);
+export function shownIn(id: ParameterId, value: number, units: OwnUnits = {}): Shown {
+  const { decimals, unit } = parameter(id);
   const preferred = id === 'alkalinity' || id === 'temperature' ? units[id] : undefined;
-  if (preferred === undefined || preferred === unit || id === 'salinity') return { value, unit, decimals };
+  if (preferred === undefined || preferred === unit) return { value, unit, decimals };
   const { kind } = parameter(id);
   const converted = toUnit(kind, fromUnit(kind, value, unit), preferred);
   return { value: converted, unit: preferred, decimals: PLACES[preferred] ?? decimals };
 }
 
 /** "8.2 dKH", "35 ppt", "8.1", "78 °F". */
-export function printed(id: LoggableId, value: number, units: OwnUnits = {}): string {
+export function printed(id: ParameterId, value: number, units: OwnUnits = {}): string {
   const shown = shownIn(id, value, units);
   return `${fixed(shown.value, shown.decimals)} ${shown.unit}`.trim();
 }
 
 /** "+0.3 dKH", "−20 mg/L", "no change": from one value to a later one, at the precision shown. */
-export function printedChange(id: LoggableId, from: number, to: number, units: OwnUnits = {}): string {
+export function printedChange(id: ParameterId, from: number, to: number, units: OwnUnits = {}): string {
   const [a, b] = [shownIn(id, from, units), shownIn(id, to, units)];
   const size = fixed(Math.abs(b.value - a.value), b.decimals);
   if (Number(size) === 0) return 'no change';

@@ -28,6 +28,7 @@ export const bareBands: Readonly<Record<QuantityKind, readonly BareBand[]>> = {
   phosphate: [{ unit: 'mg/L', max: 5 }],
   ammonia: [{ unit: 'mg/L' }],
   nitrite: [{ unit: 'mg/L' }],
+  salinity: [{ unit: 'ppt', min: 30, max: 42 }],
   temperature: [
     { unit: '°C', min: 0, max: 40 },
     { unit: '°F', min: 50, max: 110 },

@@ -281,6 +281,14 @@ export const quantities = {
       { symbol: 'mg/L NO2-N', names: ['mg/l n', 'ppm n', 'mg/l no2-n', 'ppm no2-n'], factor: NO2_PER_N },
     ],
   },
+  /** On the practical scale alone; gravities and conductivities are no straight line and have their own reader. */
+  salinity: {
+    label: 'a salinity',
+    canonical: 'ppt',
+    min: 0,
+    max: 42,
+    units: [{ symbol: 'ppt', names: ['ppt', 'psu', 'pss', '‰', 'parts per thousand'], factor: 1 }],
+  },
   temperature: {
     label: 'a temperature',
     canonical: '°C',

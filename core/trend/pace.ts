@@ -1,4 +1,5 @@
 import { daysFrom, type DatedValue } from './dated.ts';
+import type { Pace } from '../water/limits.ts';
 
 /** Two readings between which the value moved faster than the usual limit a day. */
 export interface FastMove {
@@ -14,7 +15,7 @@ export interface FastMove {
 }
 
 /**
- * Moves faster than `limitPerDay`, up or down, one at most for each later reading: the fastest.
+ * Moves faster than the usual pace, up or down, one at most for each later reading: the fastest.
  *
  * Each reading is compared with the one before and with all others in the day before it. The limit is one for a day, so
  * over less than a day the change itself counts and is not scaled up: two tests of one hour are no race. A change
@@ -23,20 +24,16 @@ export interface FastMove {
  * Check: 8.0 then 9.5 dKH in one day, limit 1 -> 1.5 a day; in two days -> none.
  *
  * @param readings oldest first
- * @param limitPerDay most a day that is usual, above 0 (common practice, no source)
+ * @param pace most a day that is usual in either direction, above 0 (limits.ts)
  * @param resolution what the kit can tell apart
  */
-export function fastMoves(
-  readings: readonly DatedValue[],
-  limitPerDay: number,
-  resolution: number,
-): FastMove[] {
+export function fastMoves(readings: readonly DatedValue[], pace: Pace, resolution: number): FastMove[] {
   return readings.flatMap((to, index) => {
     const moves = earlierOf(readings, index)
-      .map((from) => moveOf(from, to, limitPerDay, resolution))
+      .map((from) => moveOf(from, to, pace, resolution))
       .filter(
         ({ change, perDay }) =>
-          Math.abs(change) > resolution * (1 + 1e-9) && Math.abs(perDay) > limitPerDay * (1 + 1e-9),
+          Math.abs(change) > resolution * (1 + 1e-9) && Math.abs(perDay) > limitOf(change, pace) * (1 + 1e-9),
       );
     const fastest = moves.sort((a, b) => Math.abs(b.perDay) - Math.abs(a.perDay))[0];
     return fastest === undefined ? [] : [fastest];
@@ -52,10 +49,15 @@ function earlierOf(readings: readonly DatedValue[], index: number): readonly Dat
   return readings.slice(Math.max(0, first), index);
 }
 
-function moveOf(from: DatedValue, to: DatedValue, limitPerDay: number, resolution: number): FastMove {
+function moveOf(from: DatedValue, to: DatedValue, pace: Pace, resolution: number): FastMove {
   const days = daysFrom(from.atMs, to.atMs);
   const change = to.value - from.value;
   const over = Math.max(1, days);
-  const sure = Math.abs(change) - resolution > limitPerDay * over;
+  const sure = Math.abs(change) - resolution > limitOf(change, pace) * over;
   return { from, to, days, change, perDay: change / over, sure };
+}
+
+/** What is usual in the direction of a change. */
+function limitOf(change: number, { up, down }: Pace): number {
+  return change > 0 ? up : down;
 }

@@ -1,13 +1,10 @@
+import { clean } from '../quantity/clean.ts';
 import type { QuantityKind } from '../quantity/unit.ts';
 import type { SourceCode } from '../sources.ts';
 
 /**
- * What is measured in a reef tank: how it is named, which unit it is printed in, where a reading can be believed,
- * where keepers aim, and how far it may move in a day. Numbers are in `unit`, the one answers are given in
- * (dKH for alkalinity), and converted where they are used.
- *
- * Targets and paces are common practice, no source, unless `basis` says otherwise; practice differs between
- * keepers and the answer says so.
+ * What is measured in a reef tank: how it is named, which unit it is kept and printed in, and how fine a hobby
+ * instrument is. What a level means (where it can be believed, is usual, may move to, is urgent) stands in limits.ts.
  */
 export interface Parameter {
   readonly label: string;
@@ -17,18 +14,24 @@ export interface Parameter {
   /** Unit symbol answers are given in. */
   readonly unit: string;
   readonly decimals: number;
-  /** In `unit`: outside this a reading is doubted before anything else. */
-  readonly plausible: readonly [number, number];
-  /** In `unit`: where mixed reefs are usually kept. */
-  readonly target: readonly [number, number];
-  /** In `unit`: most a day, upward; `gentle` for delicate small-polyp tanks. */
-  readonly pace?: { readonly most: number; readonly gentle?: number };
-  /** In `unit`: what a hobby kit can tell apart (common practice, no source). */
+  /**
+   * In `unit`: what a hobby kit can tell apart (common practice, no source). Salinity: 0.001 SG is 1.3 ppt, half of it
+   * what a refractometer shows.
+   */
   readonly kitResolution: number;
   readonly basis: readonly SourceCode[];
 }
 
 export const parameters = {
+  salinity: {
+    label: 'salinity',
+    names: ['salinity', 'specific gravity', 's.g.', 'sg', 'gravity', 'conductivity', 'sal'],
+    kind: 'salinity',
+    unit: 'ppt',
+    decimals: 1,
+    kitResolution: 0.7,
+    basis: ['practice'],
+  },
   alkalinity: {
     label: 'alkalinity',
     names: [
@@ -44,9 +47,6 @@ export const parameters = {
     kind: 'alkalinity',
     unit: 'dKH',
     decimals: 1,
-    plausible: [3, 16],
-    target: [7, 11],
-    pace: { most: 1, gentle: 0.5 },
     kitResolution: 0.3,
     basis: ['practice', 'm08'],
   },
@@ -56,9 +56,6 @@ export const parameters = {
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 0,
-    plausible: [250, 550],
-    target: [400, 450],
-    pace: { most: 50, gentle: 25 },
     kitResolution: 10,
     basis: ['practice', 'm08'],
   },
@@ -68,9 +65,6 @@ export const parameters = {
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 0,
-    plausible: [800, 1800],
-    target: [1250, 1400],
-    pace: { most: 100, gentle: 50 },
     kitResolution: 30,
     basis: ['practice', 'm08'],
   },
@@ -80,9 +74,6 @@ export const parameters = {
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 0,
-    plausible: [200, 600],
-    target: [380, 420],
-    pace: { most: 20, gentle: 10 },
     kitResolution: 20,
     basis: ['memory', 'm08'],
   },
@@ -92,9 +83,6 @@ export const parameters = {
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 1,
-    plausible: [1, 25],
-    target: [7, 10],
-    pace: { most: 1 },
     kitResolution: 1,
     basis: ['memory', 'm08'],
   },
@@ -104,9 +92,6 @@ export const parameters = {
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 0,
-    plausible: [10, 120],
-    target: [60, 72],
-    pace: { most: 5 },
     kitResolution: 5,
     basis: ['memory', 'm08'],
   },
@@ -116,9 +101,6 @@ export const parameters = {
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 3,
-    plausible: [0, 0.5],
-    target: [0.03, 0.08],
-    pace: { most: 0.01 },
     kitResolution: 0.02,
     basis: ['memory'],
   },
@@ -128,9 +110,6 @@ export const parameters = {
     kind: 'nitrate',
     unit: 'mg/L',
     decimals: 1,
-    plausible: [0, 200],
-    target: [2, 20],
-    pace: { most: 1 },
     kitResolution: 2,
     basis: ['practice'],
   },
@@ -140,9 +119,6 @@ export const parameters = {
     kind: 'phosphate',
     unit: 'mg/L',
     decimals: 3,
-    plausible: [0, 3],
-    target: [0.03, 0.1],
-    pace: { most: 0.02 },
     kitResolution: 0.03,
     basis: ['practice'],
   },
@@ -152,8 +128,6 @@ export const parameters = {
     kind: 'ammonia',
     unit: 'mg/L',
     decimals: 2,
-    plausible: [0, 20],
-    target: [0, 0],
     kitResolution: 0.25,
     basis: ['practice'],
   },
@@ -163,8 +137,6 @@ export const parameters = {
     kind: 'nitrite',
     unit: 'mg/L',
     decimals: 2,
-    plausible: [0, 20],
-    target: [0, 0.1],
     kitResolution: 0.1,
     basis: ['practice'],
   },
@@ -174,9 +146,6 @@ export const parameters = {
     kind: 'temperature',
     unit: '°C',
     decimals: 1,
-    plausible: [15, 35],
-    target: [24, 27],
-    pace: { most: 1, gentle: 0.5 },
     kitResolution: 0.5,
     basis: ['practice'],
   },
@@ -186,8 +155,6 @@ export const parameters = {
     kind: 'ph',
     unit: '',
     decimals: 2,
-    plausible: [7, 9],
-    target: [7.8, 8.4],
     kitResolution: 0.1,
     basis: ['practice'],
   },
@@ -203,6 +170,6 @@ export function parameter(id: ParameterId): Parameter {
 
 /** The parameter a word names, or undefined: "alk", "KH", "no3". */
 export function findParameter(word: string): ParameterId | undefined {
-  const wanted = word.trim().toLowerCase();
+  const wanted = clean(word);
   return parameterIds.find((id) => id === wanted || parameter(id).names.includes(wanted));
 }

@@ -1,6 +1,6 @@
 import type { SourceCode } from '../sources.ts';
-import { parameter, type ParameterId } from './parameter.ts';
-import { SALINITY_TARGET } from './assess.ts';
+import type { ParameterId } from './parameter.ts';
+import { limitsOf } from './limits.ts';
 
 /** Kinds of keeping; "mixed" is the default. */
 export const tankKinds = ['soft', 'large-polyp', 'small-polyp', 'mixed', 'fish'] as const;
@@ -13,12 +13,12 @@ export interface Target {
   readonly basis: readonly SourceCode[];
 }
 
-type Ranges = Partial<Record<ParameterId | 'salinity', readonly [number, number]>>;
+type Ranges = Partial<Record<ParameterId, readonly [number, number]>>;
 
 /** Practical salinity with stony corals: common practice, no source. */
 const STONY_SALINITY = [34, 36] as const;
 
-/** Ranges that differ from the common ones of parameter.ts and assess.ts, by kind: common practice, no source. */
+/** Ranges that differ from the common ones of limits.ts, by kind: common practice, no source. */
 const byKind: Readonly<Record<TankKind, Ranges>> = {
   soft: {
     calcium: [380, 450],
@@ -66,8 +66,7 @@ const reasons: Readonly<Record<TankKind, string>> = {
  * Target range of a parameter (or salinity, practical salinity) for a kind of keeping, with its reason. All ranges
  * are common practice, no source; keepers differ. Alkalinity, small-polyp -> 7 to 9 dKH; salinity, mixed -> 34 to 36.
  */
-export function targetFor(kind: TankKind, id: ParameterId | 'salinity'): Target {
+export function targetFor(kind: TankKind, id: ParameterId): Target {
   const own = byKind[kind][id];
-  const common = id === 'salinity' ? SALINITY_TARGET : parameter(id).target;
-  return { range: own ?? common, reason: reasons[kind], basis: ['practice'] };
+  return { range: own ?? limitsOf(id).usual, reason: reasons[kind], basis: ['practice'] };
 }

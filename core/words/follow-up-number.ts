@@ -5,6 +5,7 @@ import type { Heard, Said } from './hear.ts';
 import { is, type Mention } from './mention.ts';
 import { leadOf, roleOf, tailOf, type Role } from './roles.ts';
 import { isTankSize, tankVolume } from './tank-volume.ts';
+import { limitsOf } from '../water/limits.ts';
 
 /** "what about 9", "make it 9": a number for the one that is wished, or for the only one there is. */
 const ABOUT = /\b(?:about|if|make (?:it|that)|meant?)\b[^.!?]{0,16}$/;
@@ -140,7 +141,7 @@ function partOf(role: Role): Role {
 /** A bare number for a bare one: both where that parameter is read, so that "its 60" is no alkalinity. */
 function believable(mention: Mention, { parameter: id, mention: old }: Said): boolean {
   if (!is(mention, 'bare')) return true;
-  const [low, high] = id === 'salinity' ? salinityLike(old) : parameter(id).plausible;
+  const [low, high] = parameter(id).kind === 'salinity' ? salinityLike(old) : limitsOf(id).believable;
   const within = ({ value }: Mention): boolean => value >= low && value <= high;
   return within(mention) || !within(old);
 }
@@ -153,7 +154,7 @@ function salinityLike({ value }: Mention): readonly [number, number] {
 function fits(mention: Mention, { parameter: id, mention: old }: Said): boolean {
   if (is(mention, 'bare')) return true;
   if (!is(old, 'bare')) return sharesKind(mention, old);
-  return is(mention, id === 'salinity' ? 'salinity' : parameter(id).kind);
+  return is(mention, parameter(id).kind);
 }
 
 function sharesKind(a: Mention, b: Mention): boolean {

@@ -5,10 +5,11 @@ import { compoundsIn, parametersIn, raisedBy, type Named } from './names.ts';
 import { oneForm } from './one-form.ts';
 import { leadOf, rateDays, roleOf, tailOf, type Role } from './roles.ts';
 import { respelt } from './spelling.ts';
+import { limitsOf } from '../water/limits.ts';
 
 /** A number that was said of one parameter. */
 export interface Said {
-  readonly parameter: ParameterId | 'salinity';
+  readonly parameter: ParameterId;
   readonly mention: Mention;
   readonly role: Role;
   /** Days behind "a week", "/day", ...; undefined when the number is no rate. */
@@ -27,6 +28,11 @@ export interface Heard {
   readonly compounds: readonly Named<string>[];
 }
 
+/** The numbers said of one parameter, in order. */
+export function saidOf({ said }: Heard, id: ParameterId): readonly Said[] {
+  return said.filter((one) => one.parameter === id);
+}
+
 /** The longest text read; more is refused before any of it is looked at. */
 export const MAX_WORDS_LENGTH = 2000;
 
@@ -43,7 +49,7 @@ export function hear(text: string): Heard {
     text: cleaned,
     mentions: found,
     said: [
-      ...found.flatMap((mention, index) => saidOf(cleaned, found, index, mention, params)),
+      ...found.flatMap((mention, index) => ownedBy(cleaned, found, index, mention, params)),
       ...impliedBy(named, cleaned, found, params),
       ...risesOf(named, cleaned, found, params),
     ],
@@ -52,7 +58,7 @@ export function hear(text: string): Heard {
   };
 }
 
-function saidOf(
+function ownedBy(
   text: string,
   all: readonly Mention[],
   index: number,
@@ -89,7 +95,7 @@ function impliedBy(
   const [id] = ids;
   const from = params[0]?.start ?? text.length;
   if (id === undefined || ids.size > 1) return [];
-  const [low, high] = parameter(id).plausible;
+  const [low, high] = limitsOf(id).believable;
   const roles = all.map((_, index) => roleOf(leadOf(text, all, index), tailOf(text, all, index)));
   const isAsked = all.some(
     (mention, index) => roles[index] === 'goal' && (is(mention, 'bare') || is(mention, parameter(id).kind)),
@@ -127,7 +133,7 @@ function ownerOf(
   mention: Mention,
   lead: string,
   params: readonly Named<ParameterId>[],
-): ParameterId | 'salinity' | undefined {
+): ParameterId | undefined {
   if (is(mention, 'bare') && /\b(?:day|week|month|hour|hr)\s*#?\s*$/.test(lead)) return undefined;
   if (is(mention, 'salinity') || /\b(?:salinity|sg|gravity)\s*(?:is|at|of|=|:)?\s*$/.test(lead))
     return 'salinity';

@@ -1,8 +1,9 @@
 import { namesOn, scaleOfName, spaced, type NameOnLine } from '../log/line-names.ts';
 import { readLogged, type OwnUnits } from '../log/value.ts';
 import { Problem } from '../problem.ts';
-import { isPlausible, type Value } from '../water/assess.ts';
-import type { LoggableId } from '../water/loggable.ts';
+import type { Value } from '../water/assess.ts';
+import { isBelievable } from '../water/limits.ts';
+import { parameter, type ParameterId } from '../water/parameter.ts';
 import { hear } from './hear.ts';
 import { is, type Mention } from './mention.ts';
 
@@ -44,7 +45,7 @@ export function readLine(text: string, field: string, units: OwnUnits = {}): Lin
   const names = namesOn(line, mentions, (between) => GLUE.test(between));
   const scope: Scope = { line, field, units, names, numbersFirst: isNumbersFirst(line, mentions, names) };
   const used: Span[] = [];
-  const values = new Map<LoggableId, LineValue>();
+  const values = new Map<ParameterId, LineValue>();
   for (const mention of numbers) {
     const owner = ownerOf(mention, scope, used);
     if (owner === undefined) continue;
@@ -52,7 +53,8 @@ export function readLine(text: string, field: string, units: OwnUnits = {}): Lin
     const known = values.get(owner.id);
     if (known !== undefined && known.value !== read.value) continue;
     used.push(owner.span);
-    if (known === undefined) values.set(owner.id, { ...read, plausible: isPlausible(read) });
+    if (known === undefined)
+      values.set(owner.id, { ...read, plausible: isBelievable(read.parameter, read.value) });
   }
   return { values: [...values.values()], unread: leftOver(line, used) };
 }
@@ -72,7 +74,7 @@ interface Scope {
 
 /** The parameter of a number, the name that says so, and what of the line both take up. */
 interface Owner {
-  readonly id: LoggableId;
+  readonly id: ParameterId;
   readonly word: string | undefined;
   readonly span: Span;
 }
@@ -114,12 +116,12 @@ function ownerOf(mention: Mention, scope: Scope, used: readonly Span[]): Owner |
 }
 
 /** The one parameter a number's unit can be of; "1350 mg" of that size is the metal, not milligrams. */
-function unitOwner(mention: Mention): LoggableId | undefined {
+function unitOwner(mention: Mention): ParameterId | undefined {
   if (is(mention, 'salinity') || is(mention, 'conductivity')) return 'salinity';
   if (mention.kinds.length !== 1) return undefined;
   if (is(mention, 'temperature')) return 'temperature';
   if (is(mention, 'alkalinity')) return 'alkalinity';
-  const isMetal = isMilligrams(mention) && isPlausible({ parameter: 'magnesium', value: mention.value });
+  const isMetal = isMilligrams(mention) && isBelievable('magnesium', mention.value);
   return isMetal ? 'magnesium' : undefined;
 }
 
@@ -127,15 +129,20 @@ function isMilligrams(mention: Mention): boolean {
   return is(mention, 'mass') && /\d ?mg$/.test(mention.text);
 }
 
-function pairBehind(id: LoggableId | undefined, line: string, mention: Mention): string {
-  return id === 'salinity' ? (PAIR.exec(line.slice(mention.end))?.[0] ?? '') : '';
+/** What is read on several scales, which a name or reference temperatures tell apart. */
+function isSalinity(id: ParameterId | undefined): boolean {
+  return id !== undefined && parameter(id).kind === 'salinity';
+}
+
+function pairBehind(id: ParameterId | undefined, line: string, mention: Mention): string {
+  return isSalinity(id) ? (PAIR.exec(line.slice(mention.end))?.[0] ?? '') : '';
 }
 
 function readMention({ id, word }: Owner, mention: Mention, scope: Scope): Omit<LineValue, 'plausible'> {
   const { line, field, units } = scope;
   const text = isMilligrams(mention) ? mention.text.replace(/ ?mg$/, '') : mention.text;
   const pair = pairBehind(id, line, mention);
-  const scale = id === 'salinity' ? scaleOfName(word) : '';
+  const scale = isSalinity(id) ? scaleOfName(word) : '';
   try {
     const { value, notes } = readLogged(id, `${scale} ${text}${pair}`.trim(), field, units);
     const isBelow = /<\s*$/.test(line.slice(0, mention.start));

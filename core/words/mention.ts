@@ -10,7 +10,7 @@ export interface Mention {
   readonly end: number;
 }
 
-export type MentionKind = QuantityKind | 'salinity' | 'bare';
+export type MentionKind = QuantityKind | 'bare';
 
 /** Kinds whose units are looked for in free text. Lengths are not: "in" and "m" are ordinary words. */
 const KINDS: readonly QuantityKind[] = [

@@ -54,8 +54,10 @@ export function formIn(text: string): Named<string> | undefined {
 
 /** One-letter and everyday words are no parameter names in a sentence. */
 const NOT_IN_PROSE = new Set(['k', 'tan', 'amm', 'iod']);
+/** A salinity is heard by its own numbers: "1.025", "35 ppt". */
+const NAMED = parameterIds.filter((id) => parameter(id).kind !== 'salinity');
 const byWord = new Map<string, ParameterId>(
-  parameterIds.flatMap((id) =>
+  NAMED.flatMap((id) =>
     parameter(id)
       .names.filter((name) => !NOT_IN_PROSE.has(name))
       .map((name) => [name, id]),

@@ -154,8 +154,8 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
     never: [/450 ppm CaCO3/, /\bdose \d/i],
   },
   G03: {
-    values: [{ at: /salinity 35 it would be (\d+)/, value: 615 }],
-    says: [/again first/, /specific gravity/, /31\.9/, /26\.7/, /soft coral/, /raise slowly/],
+    values: [{ at: /\((\d+) mg\/L at salinity 35\)/, value: 615 }],
+    says: [/again first/, /specific gravity/, /31\.9/, /26\.7/, /soft coral/, /raise it slowly/],
     never: [/dose alk/i, /1\.0 ppt \(/],
   },
   G05: {

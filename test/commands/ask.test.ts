@@ -13,7 +13,7 @@ describe('ask', () => {
       [/^6\.4 g of sodium carbonate/, /3\.2 g a day for 2 days/, /283\.9 L/],
     ],
     ['nitrate 80, 55g, 20% a week, how many to 10', [/^10 changes of 20 %/, /US gallons/]],
-    ['1.030 refractometer 55 gal want 1.026', [/^Over 4 days/, /13\.2 %/]],
+    ['1.030 refractometer 55 gal want 1.026', [/Over 4 days/, /13\.2 %/]],
     ['Raise ALK from 7,2 dKH to 8,4 dKH in 284 L with soda ash', [/^6\.4 g/]],
     ['alk 7.2 want 8.4 soda ash', [/per 100 L/, /2\.27 g/]],
     ['whats 53 mS/cm', [/35(?:\.0)? ppt/]],

@@ -26,13 +26,15 @@ describe('/checkup of a pasted line', () => {
 
   it('doubts first, then salinity, then the rest in order', () => {
     const answer = alone(asked.G03);
-    expect(answer.headline).toMatch(/^Test calcium again first: 560 mg\/L is hard to believe\. Dose nothing/);
+    expect(answer.headline).toMatch(
+      /^Test calcium again first: calcium 560 mg\/L \(615 mg\/L at salinity 35\) is hard to believe\. Dose nothing.* salinity 31\.9 ppt is off, too\.$/,
+    );
     expect(factOf(answer, 'calcium')).toBe(
       '560 mg/L, 615 mg/L at salinity 35 (usual 400 to 450 mg/L) doubtful',
     );
     expect(answer.steps.map((step) => step.split(' ').slice(0, 3).join(' '))).toEqual([
       'Retest calcium with',
-      'Check the salinity',
+      'salinity 31.9 ppt',
       'nitrate 0 mg/L',
       'phosphate 0 mg/L',
       'One thing at',
@@ -56,7 +58,9 @@ describe('/checkup of a pasted line', () => {
 
   it('calls ammonia urgent before anything else, with no medicine', () => {
     const answer = alone('ca 700 amm 1 ph 8.4 sg 1.030');
-    expect(answer.headline).toBe('Urgent: ammonia 1 mg/L. Confirm it with a second test now, and act today.');
+    expect(answer.headline).toBe(
+      'Urgent: ammonia 1 mg/L is too high. Confirm it with a second test now, and act today. And salinity 39.8 ppt is off, too.',
+    );
     expect(answer.steps[0]).toMatch(/stop feeding/);
     expect(textOf(answer)).toMatch(/a vet/);
     expect(textOf(answer)).not.toMatch(/\d+ ?m[lg] of/i);
@@ -67,8 +71,8 @@ describe('/checkup of a pasted line', () => {
     ['29.5c kh 8', /^temperature 29.5 °C is above 27 °C: .*oxygen/],
     ['no2 2 kh 8', /^nitrite 2 mg\/L is above 0.1 mg\/L: test ammonia too/],
     ['kh 12', /^alkalinity 12 dKH is above 11 dKH: .*Never acid/],
-    ['sg 1.029', /lower slowly towards 35/],
-    ['salinity 3 ppt', /^Measure salinity again/],
+    ['sg 1.029', /lower it slowly, at most 1\.32 ppt/],
+    ['salinity 3 ppt', /^salinity 3 ppt: test again now/],
   ])('%s', (line, step) => expect(alone(line).steps[0]).toMatch(step));
 
   it('names what it did not read, and asks where there is nothing', () => {

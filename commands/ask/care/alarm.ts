@@ -1,21 +1,18 @@
 import type { UrgentId } from '../../../core/care/urgent/cards.ts';
 import { readLogged } from '../../../core/log/value.ts';
 import { Problem } from '../../../core/problem.ts';
-import { BEARABLE_C } from '../../../core/water/assess.ts';
-import type { LoggableId } from '../../../core/water/loggable.ts';
-import type { Heard } from '../../../core/words/hear.ts';
+import { levelCard } from '../../../core/care/urgent/level-card.ts';
+import { limitsOf, sideOf, urgentSide, type Range } from '../../../core/water/limits.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import { saidOf, type Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { levelIn } from './cycle-log.ts';
 
-/** Readings that cannot wait, °C, practical salinity, mg/L in all, dKH and pH: all common practice, no source. */
-const TOO_HOT_C = 29;
-const TOO_COLD_C = BEARABLE_C[0];
-/** Said calmly it is an emergency all the same, °C. */
-const DEADLY_C = { hot: BEARABLE_C[1], cold: 18 } as const;
-const TOO_FRESH = 28;
-const AMMONIA_MG_L = 0.5;
-const ALKALINITY_DKH = 14;
-const PH = 8.7;
+/** Where the words sound alarmed, temperature is one from a day's pace outside its usual range; own choice. */
+const { usual: USUAL_C, pace: PACE_C } = limitsOf('temperature');
+const STRAINED_C: Range = [USUAL_C[0] - (PACE_C?.down ?? 0), USUAL_C[1] + (PACE_C?.up ?? 0)];
+/** What an emergency can be read off, in the order to act in. */
+const ALARMING = ['ammonia', 'alkalinity', 'ph', 'salinity'] as const;
 /** More than this the scales are not defined for: PSS-78 ends at 42. */
 const TOO_SALT = 42;
 /** A pasted line of more readings than this is judged as a line. */
@@ -45,33 +42,38 @@ export function alarmIn(heard: Heard): UrgentId | undefined {
     ({ role }) => (role === 'goal' && !isMove) || role === 'fresh' || role === 'step',
   );
   if (isPlan || says(heard, ...ELSEWHERE)) return undefined;
-  const value = (id: LoggableId): number | undefined => {
+  const value = (id: ParameterId): number | undefined => {
     const text = isMove || id === 'temperature' ? levelNow(heard, id) : readingSaid(heard, id);
     return text === undefined ? undefined : valueOf(id, text);
   };
   const tempC = value('temperature');
-  if (tempC !== undefined && isDeadly(tempC) && says(heard, ...OF_TANK) && !says(heard, ...ASKING))
-    return tempC > TOO_HOT_C ? 'overheating' : 'cold water';
+  const calm = tempC === undefined ? undefined : urgentSide('temperature', tempC);
+  if (calm !== undefined && says(heard, ...OF_TANK) && !says(heard, ...ASKING))
+    return levelCard('temperature', calm);
   if (!says(heard, ...DISTRESS)) return undefined;
-  if (tempC !== undefined && tempC >= TOO_HOT_C) return 'overheating';
-  if (tempC !== undefined && tempC <= TOO_COLD_C) return 'cold water';
-  if ((levelIn('ammonia', heard.text) ?? 0) >= AMMONIA_MG_L) return 'ammonia';
-  if ((value('alkalinity') ?? 0) >= ALKALINITY_DKH || (value('ph') ?? 0) >= PH) return 'overdose';
-  const salinity = value('salinity') ?? TOO_FRESH + 1;
-  return salinity <= TOO_FRESH || salinity > TOO_SALT ? 'salinity crash' : undefined;
+  const strained = tempC === undefined ? undefined : sideOf(tempC, STRAINED_C);
+  if (strained !== undefined) return levelCard('temperature', strained);
+  const levels: Readonly<Partial<Record<ParameterId, number | undefined>>> = {
+    ammonia: levelIn('ammonia', heard.text),
+    alkalinity: value('alkalinity'),
+    ph: value('ph'),
+    salinity: value('salinity'),
+  };
+  return ALARMING.map((id) => cardOf(id, levels[id])).find((card) => card !== undefined);
 }
 
-function isDeadly(tempC: number): boolean {
-  return (tempC >= DEADLY_C.hot && tempC < 45) || (tempC <= DEADLY_C.cold && tempC > 0);
+function cardOf(id: ParameterId, level: number | undefined): UrgentId | undefined {
+  const side = level === undefined ? undefined : urgentSide(id, level);
+  return side === undefined ? undefined : levelCard(id, side);
 }
 
 /** A reading as a number; salt beyond every scale counts as more than `TOO_SALT`, other unclear ones are none. */
-function valueOf(id: LoggableId, text: string): number | undefined {
+function valueOf(id: ParameterId, text: string): number | undefined {
   try {
     return readLogged(id, text, id).value;
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return id === 'salinity' && isBeyondScale(text) ? TOO_SALT + 1 : undefined;
+    return parameter(id).kind === 'salinity' && isBeyondScale(text) ? TOO_SALT + 1 : undefined;
   }
 }
 
@@ -90,14 +92,14 @@ function degreesSaid(text: string): string | undefined {
 }
 
 /** The one number said of it as it is now; undefined for none, or where more than one was said. */
-function readingSaid(heard: Heard, id: LoggableId): string | undefined {
-  const said = heard.said.filter(({ parameter, role }) => parameter === id && role !== 'goal');
+function readingSaid(heard: Heard, id: ParameterId): string | undefined {
+  const said = saidOf(heard, id).filter(({ role }) => role !== 'goal');
   return said.length === 1 ? said[0]?.mention.text : undefined;
 }
 
 /** The same where it is certain that it is a reading: "crashed to 1.016", "overdosed to 14". */
-export function levelNow(heard: Heard, id: LoggableId): string | undefined {
-  const said = heard.said.filter(({ parameter, role }) => parameter === id && role !== 'before');
+export function levelNow(heard: Heard, id: ParameterId): string | undefined {
+  const said = saidOf(heard, id).filter(({ role }) => role !== 'before');
   const text = readingSaid(heard, id) ?? (said.length === 1 ? said[0]?.mention.text : undefined);
   return id === 'temperature' ? (text ?? degreesSaid(heard.text)) : text;
 }

@@ -1,4 +1,5 @@
 import type { Primer } from './primer.ts';
+import { paceWords } from '../../water/pace-words.ts';
 
 /** Numbers: gravities and conductivities from fm83 at 25 °C; shares from the mass balance; the rest common practice. */
 export const waterCards: readonly Primer[] = [
@@ -24,7 +25,7 @@ export const waterCards: readonly Primer[] = [
     ],
     steps: [
       'Rinse, calibrate, measure twice.',
-      'Move the tank by at most 0.001 a day, 1.3 ppt (common practice).',
+      `Lower the tank by ${paceWords('salinity').down}, raise it by ${paceWords('salinity').up} (common practice).`,
     ],
     see: ['mixing salt water', 'top-off', 'test kits'],
     sources: ['fm83', 'cs80', 'practice'],

@@ -1,6 +1,10 @@
 import { basisName } from '../../corals/basis-words.ts';
 import { published } from '../../corals/basis.ts';
 import type { UrgentCard } from './card.ts';
+import { limitsOf } from '../../water/limits.ts';
+import { paceWords } from '../../water/pace-words.ts';
+
+const urgentS = { low: NaN, high: NaN, ...limitsOf('salinity').urgent };
 
 /** What ammonia did to young clownfish, mg/L as nitrogen of NH3. */
 export const AMMONIA_HARM = `ammonia: half of young clownfish died in 96 h at 0.75 mg/L NH3-N, gill damage at 0.57 (${basisName([published('Medeiros2014')])})`;
@@ -53,7 +57,7 @@ export const salinityCrash: UrgentCard = {
     'Switch the top-off off and measure again with an instrument checked in 35 ppt fluid: change nothing on one reading.',
   steps: [
     'Water above its usual mark: fresh water ran in. Leave the top-off off and let it evaporate again, as long as it is only a little off.',
-    'Far too low: raise it with swaps of stronger salt water, at most about 1 ppt a day, half of that for delicate corals.',
+    `Far too low: raise it with swaps of stronger salt water, ${paceWords('salinity').up}.`,
     'Far too high: swap tank water for fresh (RO) water as warm as the tank, poured slowly where the flow is strong.',
     'Keep temperature the same, the surface moving, and feed little.',
     'Leave calcium, magnesium and alkalinity alone until salinity is right: they move with it.',
@@ -63,7 +67,7 @@ export const salinityCrash: UrgentCard = {
     'No dry salt into the tank, and no bucket of fresh water at once.',
     'Do not believe the first reading: swing arms and refractometers drift.',
   ],
-  stop: 'Below 28 or above 40 ppt, or animals dying: ask experienced keepers at once. How fast it may then go back is not known.',
+  stop: `At ${urgentS.low} ppt and less or ${urgentS.high} and more, or animals dying: ask experienced keepers at once. How fast it may then go back is not known.`,
   published: [`reefs occur from 28.7 to 40.4 (${basisName([published('Guan2015')])})`],
   sources: ['practice', 'mixing', 'm08', 'fm83', 'Guan2015'],
 };

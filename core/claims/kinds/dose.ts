@@ -21,6 +21,7 @@ import {
   type NamedSalt,
 } from '../salts.ts';
 import { againstNumber, againstSpan, spanAgainst } from '../verdict.ts';
+import { limitsOf } from '../../water/limits.ts';
 
 const RAISES = /\b(?:is|raises?|lifts?|bumps?|adds?|gives?|increases?|ups|boosts?|to get)\b|=/;
 
@@ -81,14 +82,15 @@ interface Rate {
 function rate(heard: Heard, salt: NamedSalt, { id, amount, base, real }: Rate): Claim | undefined {
   if (salt.forms[0].hazard === 'lime' || heard.said.some(({ parameter: p }) => p === id)) return undefined;
   const perL = readQuantity('volume', base.text, { field: 'rule' }).value;
-  const { pace, unit, label } = parameter(id);
-  const days = pace === undefined ? undefined : own(id, real.high) / pace.most;
+  const { unit, label } = parameter(id);
+  const { pace } = limitsOf(id);
+  const days = pace === undefined ? undefined : own(id, real.high) / pace.up;
   return {
     ...common(salt, id, { grams: gramsOf(amount, salt) ?? real, perL, real }),
     kind: 'dose by volume',
     rule: `dose ${printed(amount)} of ${salt.label} per ${printedBase(base)}`,
     verdict: 'depends',
-    figure: `it raises ${label} by ${ownSpan(id, real)}; whether you need that only your own reading says${days !== undefined && days > 1 ? `, and at most ${pace?.most ?? ''} ${unit} a day is usual` : ''}`,
+    figure: `it raises ${label} by ${ownSpan(id, real)}; whether you need that only your own reading says${days !== undefined && days > 1 ? `, and at most ${pace?.up ?? ''} ${unit} a day is usual` : ''}`,
     following: (waterL) => ({
       words: `${scaled(amount, waterL / perL)} of ${salt.label} in ${volume(waterL)} raises ${label} by ${ownSpan(id, real)}`,
       low: own(id, real.low),
@@ -138,9 +140,10 @@ function common(
 }
 
 function tooFast(id: ParameterId, { high }: Span): readonly string[] {
-  const { pace, unit } = parameter(id);
-  if (pace === undefined || own(id, high) <= pace.most * 1.001) return [];
-  return [`Not in one day: at most ${pace.most} ${unit} a day is usual (common practice).`];
+  const { unit } = parameter(id);
+  const { pace } = limitsOf(id);
+  if (pace === undefined || own(id, high) <= pace.up * 1.001) return [];
+  return [`Not in one day: at most ${pace.up} ${unit} a day is usual (common practice).`];
 }
 
 /** What the rule says it raises, else what the salt is dosed for. */

@@ -7,6 +7,7 @@ import { is } from '../../words/mention.ts';
 import type { Recogniser, Verdict } from '../claim.ts';
 import { NUM } from '../rule-text.ts';
 import { canonical } from '../salts.ts';
+import { limitsOf } from '../../water/limits.ts';
 
 const LIMIT =
   /\b(?:no more than|not more than|at most|max(?:imum)?(?: of)?|never (?:raise|move|change|go|more)[^.?]{0,30}|don't (?:raise|move|change)[^.?]{0,30}|up to|(?:safe to|can(?: safely)?|(?:ok|okay|fine) to) (?:raise|move|change|increase|bump)[^.?]{0,20}|limit[^.?]{0,20})/;
@@ -19,20 +20,21 @@ export const paceRule: Recogniser = (heard) => {
   const said = heard.mentions.find((m) => A_DAY.test(heard.text.slice(m.end)));
   if (said === undefined || said.value <= 0) return undefined;
   const id = heard.said.find(({ mention }) => mention === said)?.parameter ?? heard.parameters[0];
-  if (id === undefined || id === 'salinity') return undefined;
-  const { pace, kind, unit, label } = parameter(id);
-  if (pace === undefined || kind === 'temperature' || (!is(said, kind) && !is(said, 'bare')))
-    return undefined;
+  if (id === undefined) return undefined;
+  const { kind, unit, label } = parameter(id);
+  const { pace } = limitsOf(id);
+  const forms = compoundsFor(id);
+  if (pace === undefined || forms.length === 0 || (!is(said, kind) && !is(said, 'bare'))) return undefined;
   const value =
     said.value *
     (unit === 'dKH' && is(said, 'alkalinity')
       ? readQuantity(kind, said.text, { field: 'rule', fallback: unit }).value / canonical(id, said.value)
       : 1);
-  const gentle = pace.gentle ?? pace.most;
+  const gentle = pace.gentle ?? pace.up;
   const verdict: Verdict =
-    value > pace.most * 1.12 ? 'wrong' : value < gentle * 0.88 ? 'roughly right' : 'right';
-  const salt = compoundsFor(id).find(({ hazard }) => hazard !== 'lime');
-  const usual = gentle === pace.most ? `${pace.most}` : `${gentle} to ${pace.most}`;
+    value > pace.up * 1.12 ? 'wrong' : value < gentle * 0.88 ? 'roughly right' : 'right';
+  const salt = forms.find(({ hazard }) => hazard !== 'lime');
+  const usual = gentle === pace.up ? `${pace.up}` : `${gentle} to ${pace.up}`;
   return {
     kind: 'pace',
     rule: `${label} is moved at most ${significant(value, 3)} ${unit} a day`,

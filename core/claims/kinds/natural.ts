@@ -22,10 +22,8 @@ const species: Partial<Record<ParameterId, SeawaterSpecies>> = {
 /** "natural seawater has 420 ppm calcium", "the sea is at 7 dKH": reference seawater at S 35. */
 export const naturalLevel: Recogniser = (heard) => {
   if (!SEA.test(heard.text) || !HAS.test(heard.text) || heard.mentions.length > 2) return undefined;
-  const said = heard.said.find(
-    ({ parameter: id }) => id === 'alkalinity' || (id !== 'salinity' && species[id] !== undefined),
-  );
-  if (said === undefined || said.parameter === 'salinity') return undefined;
+  const said = heard.said.find(({ parameter: id }) => id === 'alkalinity' || species[id] !== undefined);
+  if (said === undefined) return undefined;
   const id = said.parameter;
   const kind = species[id];
   const { label, unit, decimals } = parameter(id);

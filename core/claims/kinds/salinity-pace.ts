@@ -1,5 +1,5 @@
 import { significant } from '../../quantity/format.ts';
-import { usualSalinityPace } from '../../water/salinity-pace.ts';
+import { gravityOf, salinityPacePpt, salinityPaceWords } from '../../water/salinity-pace.ts';
 import type { Recogniser, Verdict } from '../claim.ts';
 import { numbersIn } from '../rule-text.ts';
 
@@ -14,14 +14,14 @@ export const salinityPace: Recogniser = ({ text }) => {
   const [scale, claimed] = gravity === undefined ? (['ppt', ppt] as const) : (['SG', gravity] as const);
   if (claimed === undefined || !(claimed > 0)) return undefined;
   if (/\b(?:evaporat\w*|los(?:e|es|ing)|drops?|rises?|climbs?|falls?)\b/.test(text)) return undefined;
-  const most = usualSalinityPace[scale];
+  const claimedPpt = scale === 'SG' ? claimed / gravityOf(1) : claimed;
   return {
     kind: 'pace of salinity',
     rule: `salinity is moved at most ${significant(claimed, 3)} ${scale} a day`,
-    verdict: verdictOf(claimed / most, /\b(?:rais\w+|increas\w+|up)\b/.test(text)),
-    figure: `common practice is at most ${usualSalinityPace.SG} SG (about ${usualSalinityPace.ppt} ppt) a day, and half of that upward; nothing published fixes it, and slower is never wrong`,
+    verdict: verdictOf(claimedPpt, /\b(?:rais\w+|increas\w+|up)\b/.test(text)),
+    figure: `common practice is at most ${salinityPaceWords.down} a day downward and ${salinityPaceWords.up} upward; nothing published fixes it, and slower is never wrong`,
     working: [
-      `usual pace: ${usualSalinityPace.SG} SG or ${usualSalinityPace.ppt} ppt a day, times ${usualSalinityPace.raisingPart} for raising`,
+      `usual pace: ${salinityPacePpt.down} ppt a day downward, ${salinityPacePpt.up} upward; near 35 ppt, 1 ppt is ${gravityOf(1).toFixed(5)}`,
     ],
     steps: ['Check the instrument on a 35 ppt standard before you move the tank at all.'],
     sources: ['practice'],
@@ -29,9 +29,10 @@ export const salinityPace: Recogniser = ({ text }) => {
 };
 
 /** Half to all of the usual pace is what is done; slower is gentler than it need be. Upward half of it. */
-function verdictOf(ofUsual: number, isRaised: boolean): Verdict {
-  if (isRaised && ofUsual > 1.02 * usualSalinityPace.raisingPart)
-    return ofUsual > 1.02 ? 'wrong' : 'roughly right';
+function verdictOf(claimedPpt: number, isRaised: boolean): Verdict {
+  const { up, down } = salinityPacePpt;
+  const ofUsual = claimedPpt / down;
+  if (isRaised && claimedPpt > 1.02 * up) return ofUsual > 1.02 ? 'wrong' : 'roughly right';
   if (ofUsual > 1.35) return 'wrong';
   return ofUsual > 1.02 || ofUsual < 0.45 ? 'roughly right' : 'right';
 }

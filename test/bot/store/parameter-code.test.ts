@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { allCodes, parameterCode, parameterOf } from '../../../bot/store/parameter-code.ts';
-import { loggableIds } from '../../../core/water/loggable.ts';
+import { parameterIds } from '../../../core/water/parameter.ts';
 
 const released =
   'salinity alkalinity calcium magnesium potassium strontium bromide iodine nitrate phosphate ammonia nitrite temperature ph'.split(
@@ -12,7 +12,7 @@ it('never changes, as files hold the codes', () => {
 });
 
 it('has one code for each parameter', () => {
-  expect(new Set(allCodes).size).toBe(loggableIds.length);
-  for (const id of loggableIds) expect(parameterOf(parameterCode[id])).toBe(id);
+  expect(new Set(allCodes).size).toBe(parameterIds.length);
+  for (const id of parameterIds) expect(parameterOf(parameterCode[id])).toBe(id);
   expect(() => parameterOf(0)).toThrow('code 0');
 });

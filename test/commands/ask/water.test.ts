@@ -133,10 +133,10 @@ describe('what is not taken for something else', () => {
     ['sal is 32ppt want 35 in 200l how much salt', /swap/, /Weigh in/],
     // What it came to is not what is wanted: back up, with salt water, and back down, with fresh.
     ['salinity fell from 1.026 to 1.022 55 gal', /for salt water mixed/, /for fresh/],
-    ['sg went from 1.024 to 1.027 when ato failed 40 gal', /for fresh/, /for salt water mixed/],
+    ['sg went from 1.025 to 1.028 when ato failed 40 gal', /for fresh/, /for salt water mixed/],
     ['is it ok to raise alk 3 dkh in one day', /No, not 3 dKH in one day/, /Which compound/],
     ['is it fine to raise calcium 40 ppm in a day', /Yes: 40 mg\/L/, /Which compound/],
-    ['how quickly is it safe to lower salinity', /0\.001 SG/, /did not find/],
+    ['how quickly is it safe to lower salinity', /0\.001 in specific gravity/, /did not find/],
     ['25% water change', /not what you want/, /2 changes/],
     ['20% wc on my 55, 10 20% changes ok', /not what you want|changes of/, /55 changes/],
     [
@@ -159,7 +159,7 @@ describe('what is not taken for something else', () => {
     ['how much epsom salt for 50 gallons', /not what you want/, /salt mix/],
     ['refractometer 1.026 hydrometer says 1.023 which one is right', /Change nothing/, /swap/],
     ['my refractometer says 34 but hydrometer 1.023', /3\.5 ppt apart/, /swap/],
-    ['my sg is 1.021 dead snails', /salinity low/, /mS\/cm/],
+    ['my sg is 1.021 dead snails', /salinity 27\.9 ppt is too low/, /mS\/cm/],
     ['my alk is 3.2 want 8, 100 L soda ash', /3\.2 meq\/L/, /\d g of sodium/],
     ['raise alk 8 in 75 gal soda ash', /read now/, /usual range/],
     ['raise ph from 7.8 to 8.2 in 100 gal', /Nothing is dosed for pH/, / g of /],

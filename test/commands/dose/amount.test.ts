@@ -4,6 +4,7 @@ import { doseCommands } from '../../../commands/dose.ts';
 import { compoundsFor } from '../../../core/dosing/compound.ts';
 import { parameter } from '../../../core/water/parameter.ts';
 import { dose, fact, problem, words } from './run.ts';
+import { limitsOf } from '../../../core/water/limits.ts';
 
 const example = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'sodium carbonate', volume: '75 gal' };
 
@@ -270,7 +271,8 @@ describe('every dosable parameter and compound', () => {
         fc.double({ min: 0.05, max: 1, noNaN: true }),
         fc.double({ min: 5, max: 50_000, noNaN: true }),
         ({ id, compound }, share, litres) => {
-          const { target, unit, pace } = parameter(id);
+          const { unit } = parameter(id);
+          const { usual: target, pace } = limitsOf(id);
           const now = target[0] * (1 - 0.3 * share);
           const answer = dose('amount', {
             of: id,
@@ -281,7 +283,7 @@ describe('every dosable parameter and compound', () => {
           });
           expect(words(answer)).not.toMatch(/NaN(?!O)|Infinity|undefined|unknown|\de-\d/);
           const days = Number(/for (\d+) days/.exec(answer.headline)?.[1] ?? 1);
-          expect((target[0] - now) / days).toBeLessThanOrEqual((pace?.most ?? 0) * (1 + 1e-6));
+          expect((target[0] - now) / days).toBeLessThanOrEqual((pace?.up ?? 0) * (1 + 1e-6));
           expect(answer.cautions.length).toBeGreaterThan(0);
         },
       ),

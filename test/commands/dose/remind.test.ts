@@ -49,7 +49,9 @@ describe('a dose split over days', () => {
     const all = parameterIds.flatMap((of) => compoundsFor(of).map(({ name }) => ({ of, with: name })));
     const found = all.flatMap((one) => {
       const goal = rises[one.of];
-      return goal === undefined ? [] : (offered({ ...one, now: undefined, goal, volume: '1234 L' }) ?? []);
+      return goal === undefined
+        ? []
+        : (offered({ ...one, now: undefined, goal, volume: '1234 L', sure: 'yes' }) ?? []);
     });
     expect(found.length).toBeGreaterThan(6);
     for (const action of found) expect(callId(action), inputOf(action)['text']).toBeDefined();

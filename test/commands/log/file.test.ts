@@ -4,7 +4,7 @@ import { addCommand } from '../../../commands/log/add.ts';
 import { exportCommand } from '../../../commands/log/export.ts';
 import { importCommand } from '../../../commands/log/import.ts';
 import type { NewEntry } from '../../../commands/keep.ts';
-import { loggableIds } from '../../../core/water/loggable.ts';
+import { parameterIds } from '../../../core/water/parameter.ts';
 import { problemOf } from '../text.ts';
 import { member, START_MS, type Member } from './member.ts';
 
@@ -83,7 +83,7 @@ describe('/log export', () => {
     note: fc.option(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 20 }), { nil: undefined }),
     values: fc.uniqueArray(
       fc.record({
-        parameter: fc.constantFrom(...loggableIds),
+        parameter: fc.constantFrom(...parameterIds),
         value: fc.double({ min: 0, max: 14, noNaN: true }).map((value) => value + 0),
       }),
       { selector: ({ parameter }) => parameter, minLength: 1, maxLength: 5 },

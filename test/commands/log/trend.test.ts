@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Keep, TankProfile } from '../../../commands/keep.ts';
 import { trendCommand } from '../../../commands/log/trend.ts';
-import type { LoggableId } from '../../../core/water/loggable.ts';
+import type { ParameterId } from '../../../core/water/parameter.ts';
 import { problemOf, textOf } from '../text.ts';
 
 const DAY_MS = 86_400_000;
@@ -21,7 +21,10 @@ const profile: TankProfile = {
 function member(extra: Partial<TankProfile> = {}) {
   const keep = openStore({ file: ':memory:', nowMs: () => NOW_MS }).keepFor('100000000000000001');
   const { id } = keep.addTank({ ...profile, ...extra });
-  const log = (parameter: LoggableId, rows: readonly (readonly [daysAgo: number, value: number])[]): void => {
+  const log = (
+    parameter: ParameterId,
+    rows: readonly (readonly [daysAgo: number, value: number])[],
+  ): void => {
     keep.addEntries(
       id,
       rows.map(([daysAgo, value]) => ({ atMs: NOW_MS - daysAgo * DAY_MS, values: [{ parameter, value }] })),

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MOST_NOTE, MOST_ROWS, readRows, writeRows, type Row } from '../../../core/log/rows.ts';
-import { loggableIds } from '../../../core/water/loggable.ts';
+import { parameterIds } from '../../../core/water/parameter.ts';
 import { problemOf } from '../../commands/text.ts';
 import { hostileSample } from '../../hostile.ts';
 
@@ -89,7 +89,7 @@ describe('readRows', () => {
 describe('writeRows', () => {
   const row: fc.Arbitrary<Row> = fc.record({
     atMs: fc.integer({ min: Date.UTC(2000, 0, 1), max: nowMs }),
-    parameter: fc.constantFrom(...loggableIds),
+    parameter: fc.constantFrom(...parameterIds),
     value: fc.double({ min: 0, max: 14, noNaN: true }).map((value) => value + 0),
     note: fc.option(fc.string({ unit: 'binary', minLength: 1, maxLength: MOST_NOTE / 2 }), {
       nil: undefined,

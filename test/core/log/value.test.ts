@@ -1,8 +1,9 @@
+import { findParameter } from '../../../core/water/parameter.ts';
 import { describe, expect, it } from 'vitest';
-import { findLoggable, printed, printedChange, readLogged } from '../../../core/log/value.ts';
+import { printed, printedChange, readLogged } from '../../../core/log/value.ts';
 import { problemOf } from '../../commands/text.ts';
 
-describe('findLoggable', () => {
+describe('findParameter', () => {
   it.each([
     ['KH', 'alkalinity'],
     ['NO3', 'nitrate'],
@@ -10,7 +11,7 @@ describe('findLoggable', () => {
     ['Salinity', 'salinity'],
     ['pH', 'ph'],
     ['boron', undefined],
-  ])('%s -> %s', (word, id) => expect(findLoggable(word)).toBe(id));
+  ])('%s -> %s', (word, id) => expect(findParameter(word)).toBe(id));
 });
 
 // 1 meq/L = 2.804 dKH, 50.04 mg/L CaCO3 (IUPAC 2021 weights); 78 °F = 25.556 °C.

@@ -3,7 +3,7 @@ import { MS_PER_DAY, pointsFrom } from '../../../core/trend/dated.ts';
 import { judgeTrend } from '../../../core/trend/judge.ts';
 import { theilSen } from '../../../core/trend/robust.ts';
 import { perFor, trendWords } from '../../../core/trend/words.ts';
-import { loggable, type LoggableId } from '../../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import { targetFor } from '../../../core/water/targets.ts';
 
 /** Noon of 3 January 2026. */
@@ -23,9 +23,9 @@ export interface SampleOptions {
 }
 
 /** A panel of invented readings about the middle of the target, slowly falling. */
-export function samplePanel(id: LoggableId, options: SampleOptions = {}): TrendPanel {
+export function samplePanel(id: ParameterId, options: SampleOptions = {}): TrendPanel {
   const { count = 14, days = 60, additions = 0, extra = {} } = options;
-  const { label, unit, decimals, resolution } = loggable(id);
+  const { label, unit, decimals, kitResolution: resolution } = parameter(id);
   const [low, high] = targetFor('mixed', id).range;
   const chance = steadyChance(label.length * 977 + count);
   const size = Math.max(high - low, resolution);

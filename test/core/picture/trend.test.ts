@@ -4,10 +4,17 @@ import { palette } from '../../../core/picture/palette.ts';
 import { trendSvg, WIDTH } from '../../../core/picture/trend.ts';
 import { valueScale } from '../../../core/picture/value-scale.ts';
 import { MS_PER_DAY } from '../../../core/trend/dated.ts';
-import type { LoggableId } from '../../../core/water/loggable.ts';
+import type { ParameterId } from '../../../core/water/parameter.ts';
 import { samplePanel, samplePicture, START_MS } from './sample.ts';
 
-const six: readonly LoggableId[] = ['alkalinity', 'calcium', 'magnesium', 'nitrate', 'phosphate', 'salinity'];
+const six: readonly ParameterId[] = [
+  'alkalinity',
+  'calcium',
+  'magnesium',
+  'nitrate',
+  'phosphate',
+  'salinity',
+];
 
 /** All of one element: its attributes as written. */
 function all(svg: string, name: string): string[] {

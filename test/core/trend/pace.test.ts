@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { MS_PER_DAY } from '../../../core/trend/dated.ts';
 import { fastMoves } from '../../../core/trend/pace.ts';
-import { loggable } from '../../../core/water/loggable.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import { limitsOf, type Pace } from '../../../core/water/limits.ts';
 
-const alkalinity = loggable('alkalinity');
+const paceOf = (id: ParameterId): Pace => limitsOf(id).pace ?? expect.unreachable(id);
 const moves = (...rows: readonly (readonly [day: number, value: number])[]) =>
   fastMoves(
     rows.map(([day, value]) => ({ atMs: day * MS_PER_DAY, value })),
-    alkalinity.pacePerDay ?? Number.NaN,
-    alkalinity.resolution,
+    paceOf('alkalinity'),
+    parameter('alkalinity').kitResolution,
   );
 
 /** Phosphate 0.05 mg/L, and a day later another value. */
@@ -42,8 +43,8 @@ describe('fastMoves, alkalinity: 1 dKH a day, kit 0.3 dKH (common practice, no s
   });
 
   it('leaves out what the kit cannot tell: phosphate 0.02 a day, kit 0.03', () => {
-    const { pacePerDay = Number.NaN, resolution } = loggable('phosphate');
-    expect(fastMoves(afterADay(0.08), pacePerDay, resolution)).toEqual([]);
-    expect(fastMoves(afterADay(0.09), pacePerDay, resolution)).toHaveLength(1);
+    const { kitResolution } = parameter('phosphate');
+    expect(fastMoves(afterADay(0.08), paceOf('phosphate'), kitResolution)).toEqual([]);
+    expect(fastMoves(afterADay(0.09), paceOf('phosphate'), kitResolution)).toHaveLength(1);
   });
 });

@@ -36,11 +36,14 @@ describe('judge', () => {
 
   it.each([
     [33, 'urgent'],
-    [31, 'high'],
+    [31, 'urgent'],
+    [30, 'urgent'],
+    [29.9, 'high'],
     [26, 'fine'],
-    [20, 'low'],
+    [20.1, 'low'],
+    [20, 'urgent'],
     [18, 'urgent'],
-    [12, 'doubtful'],
+    [12, 'urgent'],
   ] as const)('calls %d °C %s', (value, verdict) => {
     // Common practice, no source: harm within a day above 31 and below 20.
     expect(judge([{ parameter: 'temperature', value }])[0]?.verdict).toBe(verdict);
@@ -70,7 +73,7 @@ describe('judge', () => {
       { parameter: 'calcium', value: 420 },
       { parameter: 'salinity', value: 3 },
     ]);
-    expect(doubted.map(({ verdict }) => verdict)).toEqual(['doubtful', 'fine']);
+    expect(doubted.map(({ verdict }) => verdict)).toEqual(['urgent', 'fine']);
     expect(doubted[1]?.at35).toBeUndefined();
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { usualRange } from '../../../core/water/assess.ts';
-import { loggableIds } from '../../../core/water/loggable.ts';
+import { parameterIds } from '../../../core/water/parameter.ts';
 import { targetFor, tankKinds } from '../../../core/water/targets.ts';
 
 describe('targetFor', () => {
@@ -25,7 +25,7 @@ describe('targetFor', () => {
   it('falls back on the usual range', () => {
     expect(targetFor('mixed', 'calcium').range).toEqual(usualRange('calcium'));
     for (const kind of tankKinds)
-      for (const id of loggableIds) {
+      for (const id of parameterIds) {
         const [low, high] = targetFor(kind, id).range;
         expect(low).toBeLessThanOrEqual(high);
       }

@@ -4,7 +4,8 @@ import { MOST_WORDS, primerIds, type Primer } from '../../../../core/care/primer
 import { sources } from '../../../../core/sources.ts';
 import { meqLFromDkh, calciumWithAlkalinity } from '../../../../core/water/alkalinity.ts';
 import { feedingAdds } from '../../../../core/corals/feeding.ts';
-import { parameter, type ParameterId } from '../../../../core/water/parameter.ts';
+import type { ParameterId } from '../../../../core/water/parameter.ts';
+import { limitsOf } from '../../../../core/water/limits.ts';
 
 function textOf({ headline, points, steps = [], cautions = [] }: Primer): string {
   return [headline, ...points.flat(), ...steps, ...cautions].join(' ');
@@ -82,7 +83,7 @@ describe('numbers on the cards', () => {
     ['pH', 'ph', '7.8 to 8.4'],
   ];
   it.each(usual)('%s: the range of %s is the one answers use', (id, of, text) => {
-    const [low, high] = parameter(of).target;
+    const [low, high] = limitsOf(of).usual;
     expect(text).toContain(`${low} to ${high}`);
     expect(card(id)).toContain(text);
   });

@@ -1,0 +1,16 @@
+import type { Side } from '../../water/limits.ts';
+import type { ParameterId } from '../../water/parameter.ts';
+import type { UrgentId } from './cards.ts';
+
+/** The card for a level that is urgent on one side; what has none is told in the checkup alone. */
+const byLevel: Readonly<Partial<Record<ParameterId, Readonly<Partial<Record<Side, UrgentId>>>>>> = {
+  ammonia: { high: 'ammonia' },
+  salinity: { low: 'salinity crash', high: 'salinity crash' },
+  temperature: { low: 'cold water', high: 'overheating' },
+  alkalinity: { high: 'overdose' },
+  ph: { high: 'overdose' },
+};
+
+export function levelCard(id: ParameterId, side: Side): UrgentId | undefined {
+  return byLevel[id]?.[side];
+}
