@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { inPpfdRange } from '../../core/light/band.ts';
+import { inPpfdRange, par } from '../../core/light/band.ts';
 import { Problem } from '../../core/problem.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { readSpot } from '../../core/corals/spot.ts';
@@ -15,7 +15,6 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { pointsAnswer } from './points-answer.ts';
 import { removedAnswer } from './point-removed.ts';
 import { changedFacts } from './verdict-changes.ts';
-import { par } from './words.ts';
 
 export const measuredCommand = defineCommand({
   path: ['light', 'measured'],

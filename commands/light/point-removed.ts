@@ -1,3 +1,4 @@
+import { par } from '../../core/light/band.ts';
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
 import { sceneOf } from '../coral/scene-of.ts';
@@ -5,7 +6,6 @@ import { spotShort } from '../coral/spot-said.ts';
 import { tankInput } from '../coral/tank-input.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { changedFacts } from './verdict-changes.ts';
-import { par } from './words.ts';
 
 /** Takes a reading out; one button puts it back. @throws Problem when the tank has none of that number. */
 export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: number): Answer {

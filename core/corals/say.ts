@@ -11,12 +11,6 @@ export function cmRange(lowCm: number, highCm: number): string {
   return low === high ? `${low} cm` : `${low} to ${high} cm`;
 }
 
-/** Light for people: "90 to 110 PAR" (umol m-2 s-1). */
-export function parRange(lowPpfd: number, highPpfd: number): string {
-  const [low, high] = [Math.round(lowPpfd), Math.round(highPpfd)];
-  return low === high ? `${low} PAR` : `${low} to ${high} PAR`;
-}
-
 /** "3 to 7 months". */
 export function monthRange(soonest: number, latest: number | undefined): string {
   const low = Math.max(0, Math.round(soonest));
