@@ -1,4 +1,4 @@
-import { lightBand, par } from '../../core/light/band.ts';
+import { lightBand, par, shownPpfd } from '../../core/light/band.ts';
 import {
   dailyLightMol,
   dayVerdict,
@@ -92,7 +92,7 @@ function riseCautions(now: Lighting, then: Lighting): string[] {
   ];
 }
 
-/** What is worked out is rounded down to what can be set: whole PAR and whole minutes, as they are printed. */
+/** What is worked out is rounded to what can be set, whole PAR and minutes, so that the totals are those of what is printed. */
 function lightingThen(now: Lighting, wanted: Wanted): Lighting {
   const { rampHours } = now.period;
   const total = totalOf(now);
@@ -102,12 +102,7 @@ function lightingThen(now: Lighting, wanted: Wanted): Lighting {
     return { ppfd, period: { fullHours: Math.floor(hours * 60 + 1e-6) / 60, rampHours } };
   }
   const period = { fullHours: wanted.fullHours, rampHours };
-  return { ppfd: wanted.ppfd ?? floorPpfd(peakFor(total, period)), period };
-}
-
-function floorPpfd(ppfd: number): number {
-  const scale = ppfd < 20 ? 10 : 1;
-  return Math.max(1, Math.floor(ppfd * scale + 1e-6) / scale);
+  return { ppfd: wanted.ppfd ?? shownPpfd(peakFor(total, period)), period };
 }
 
 function againstLong({ period }: Lighting): string {

@@ -185,5 +185,5 @@ function adviceOf(
   }
   const percent = Math.ceil((1 - goalPpfd / figurePpfd) * 100);
   const goal = standing === 'new' ? `Begin near ${goalPpfd} PAR` : `Bring it to ${goalPpfd} PAR or less`;
-  return `${goal}: lower or shade it, or take about ${percent} % of the light away. Less light needs no ramp.`;
+  return `${goal}: find it a dimmer spot or shade it; where nothing else under the lamp needs more, take about ${percent} % of the light away. Less light needs no ramp.`;
 }

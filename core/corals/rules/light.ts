@@ -63,10 +63,12 @@ const weights: Readonly<Record<LightWord, number>> = {
 
 /** What is known of the light here, and what the coral wants, in one or two sentences. */
 export function lightWords({ here, need, headline }: LightJudged, coral: Placed): string {
-  const wants = `For ${coral.label}: ${need.lowPpfd} to ${need.highPpfd} PAR, beginning near ${need.startPpfd} (${need.startBasis}).`;
-  return here === undefined
-    ? `No reading within ${READING_RADIUS_CM} cm, so the light here is not known. ${wants}`
-    : `${headline} Here: ${hereWords(here)}. ${wants}`;
+  if (here === undefined) {
+    return `No reading within ${READING_RADIUS_CM} cm, so the light here is not known. For ${coral.label}: ${need.lowPpfd} to ${need.highPpfd} PAR, beginning near ${need.startPpfd} (${need.startBasis}).`;
+  }
+  const isExact = par(here.lowPpfd) === par(here.highPpfd);
+  const where = isExact && here.nearestCm === 0 ? 'Measured here' : `There: ${hereWords(here)}`;
+  return `${headline} ${where}; range and start for ${coral.label}: ${need.startBasis}.`;
 }
 
 /** "150 PAR, measured here", or "about 150 PAR, somewhere in 120 to 180 PAR, 8 cm from the nearest reading". */

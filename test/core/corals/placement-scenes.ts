@@ -406,7 +406,7 @@ export const otherScenes: readonly PlacementScene[] = [
     scene: lit('zoanthus', 60, { daysHere: 3 }),
     has: ['settled room 1'],
     lacks: ['move', 'watch'],
-    says: ['Light fits', '50 to 250'],
+    says: ['Fits: 60 PAR', '50 to 250'],
   },
   {
     name: 'C07 zoanthids stretching in a dim corner on the sand',
