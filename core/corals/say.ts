@@ -21,7 +21,17 @@ export function monthRange(soonest: number, latest: number | undefined): string 
 
 /** A distance still missing, never rounded down to less than is needed. */
 export function missingCm(value: number): string {
-  return cm(value < 20 ? Math.ceil(value * 10 - 1e-6) / 10 : Math.ceil(value - 1e-6));
+  return cm(upCm(value));
+}
+
+/** The length as it is printed, rounded up: whole from 20 cm up, else to a tenth. 9.899 -> 9.9, 26.1 -> 27. */
+export function upCm(value: number): number {
+  return value < 20 ? Math.ceil(value * 10 - 1e-6) / 10 : Math.ceil(value - 1e-6);
+}
+
+/** The same rounded down: 9.899 -> 9.8, 26.9 -> 26. */
+export function downCm(value: number): number {
+  return value < 20 ? Math.floor(value * 10 + 1e-6) / 10 : Math.floor(value + 1e-6);
 }
 
 function amount(value: number): string {

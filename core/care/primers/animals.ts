@@ -137,7 +137,8 @@ export const animalCards: readonly Primer[] = [
   {
     id: 'flow',
     names: ['water flow', 'turnover', 'current', 'wavemaker', 'circulation'],
-    headline: 'Flow brings food and air and carries waste away: the flesh should sway, never be blasted.',
+    headline:
+      'Flow brings food and air and carries waste away: soft flesh moves gently in it and is never pressed flat.',
     points: [
       ['Random', 'better than one hard stream: alternate, bounce it off glass or rock'],
       [
