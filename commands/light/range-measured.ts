@@ -26,7 +26,7 @@ export function measuredPart(measured: Measured): RangePart {
   const lamp = lampOf(measured);
   const plan = planOf(need, asNew, lamp);
   return {
-    headline: `${entry.names.common[0]}, ${asNew.verdict}. ${asNew.headline}${lampWords(need, asNew, lamp)}`,
+    headline: `${entry.names.common[0]}, a new piece: ${asNew.headline.replace(':', ` (${asNew.verdict}):`)}${lampWords(need, asNew, lamp)}`,
     read: [
       `light at the spot: ${hereWords(here)}`,
       ...(settingPercent === undefined ? [] : [`the lamp at ${fixed(settingPercent, 1)} % now`]),

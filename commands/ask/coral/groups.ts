@@ -40,7 +40,7 @@ export const groupLightIntent: Intent = (heard) => {
           highPpfd: reading.value,
         });
   return answer({
-    headline: `${verdict === undefined ? '' : `For a new piece: ${verdict.headline} `}${usualLightWords(group[0])} Each kind has its own range.`,
+    headline: `${verdict === undefined ? '' : `${verdict.headline} `}${usualLightWords(group[0])} Each kind has its own range.`,
     read: reading === undefined ? [] : [`${reading.text} as light at the coral`],
     steps: [
       ...(verdict === undefined ? [] : [verdict.advice]),

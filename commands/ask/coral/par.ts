@@ -100,7 +100,7 @@ function asNewAt({ value }: Mention, need: CoralLight): LightVerdict {
   return judgedLight(need, 'new', { lowPpfd: value, ppfd: value, highPpfd: value });
 }
 
-/** "As a new piece: too bright: 300 PAR, ... " where one reading is asked about. */
+/** "Too bright: 300 PAR, 190 PAR over ... " for a new piece, where one reading is asked about. */
 function onlyVerdict(readings: readonly Mention[], need: CoralLight): string {
   const [one, other] = readings;
   if (one === undefined || other !== undefined) return '';
@@ -111,7 +111,7 @@ function onlyVerdict(readings: readonly Mention[], need: CoralLight): string {
     asNew.side === 'bright' && asSettled.side === 'fits'
       ? ' A piece that has long been here may have it.'
       : '';
-  return `For a new piece: ${asNew.headline}${settled} `;
+  return `${asNew.headline}${settled} `;
 }
 
 /** What to do at the one reading, or where to begin among several. */

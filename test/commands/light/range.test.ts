@@ -17,17 +17,17 @@ describe('with a reading', () => {
   it.each([
     [
       { origin: 'wild', reading: '180 PAR', setting: '60 %' },
-      /move\. Too bright to begin with: 180 PAR, 105 PAR over the 75 PAR.*75 to 200.*about 25 %/,
+      /Too bright to begin with \(move\): 180 PAR, 105 PAR over the 75 PAR.*75 to 200.*about 25 %/,
     ],
-    [{ origin: 'tank-grown', reading: '120 PAR', setting: '50 %' }, /settled\. Fits: 120 PAR/],
+    [{ origin: 'tank-grown', reading: '120 PAR', setting: '50 %' }, /Fits \(settled\): 120 PAR/],
     [
       { origin: 'tank-grown', reading: '150 PAR', setting: '50 %' },
-      /watch\. Too bright to begin with: 150 PAR, 40 PAR over.*36 %/,
+      /Too bright to begin with \(watch\): 150 PAR, 40 PAR over.*36 %/,
     ],
-    [{ origin: 'tank-grown', reading: '300 PAR' }, /move\. Too bright: 300 PAR, 190 PAR over the 110 PAR/],
+    [{ origin: 'tank-grown', reading: '300 PAR' }, /Too bright \(move\): 300 PAR, 190 PAR over the 110 PAR/],
     [
       { origin: 'tank-grown', reading: '40 PAR', setting: '50 %' },
-      /watch\. Too dim: 40 PAR, 70 PAR under the 110 PAR/,
+      /Too dim \(watch\): 40 PAR, 70 PAR under the 110 PAR/,
     ],
   ])('a torch %j', (input, pattern) => expect(range({ coral: 'torch', ...input }).headline).toMatch(pattern));
 
@@ -66,7 +66,7 @@ describe('with a reading', () => {
   it('raises nothing for what lives by food', () => {
     const given = range({ coral: 'sun coral', reading: '80 PAR', setting: '40 %' });
     expect(given.table).toBeUndefined();
-    expect(given.headline).toMatch(/Fits: 80 PAR does no harm, and it lives by food/);
+    expect(given.headline).toMatch(/Fits \(settled\): 80 PAR does no harm, and it lives by food/);
   });
 
   // A lamp dimmed for one that needs no light would leave all others in the dark (common practice, no source).
@@ -147,7 +147,7 @@ it('is right and whole for every coral and origin', () => {
       if (reading !== undefined && reading > highPpfd && entry.photosynthetic)
         expect(given.headline).toMatch(/move/);
       if (reading !== undefined && entry.photosynthetic && reading >= lowPpfd && reading <= startPpfd)
-        expect(given.headline).toMatch(/settled\. Fits:/);
+        expect(given.headline).toMatch(/Fits \(settled\):/);
       if (entry.light.basis.every(({ kind }) => kind === 'memory')) expect(text).not.toMatch(/published/);
     }),
     { numRuns: 400 },
@@ -166,7 +166,7 @@ describe('at a spot of my tank', () => {
       /^about 150 PAR, somewhere in \d+ to \d+ PAR, 10 cm from the nearest reading \(project rule/,
     );
     // 110 PAR is where it begins; up to 1.25 times that is near enough (project rule), and only a part is above.
-    expect(given.headline).toMatch(/Perhaps too bright: up to 180 PAR.*110 PAR.*75 to 200/);
+    expect(given.headline).toMatch(/Perhaps too bright \(watch\): up to 180 PAR.*110 PAR.*75 to 200/);
   });
 
   it('is not known where no reading is near', () => {
