@@ -1,6 +1,6 @@
 import { inPpfdRange, lightBand, par, shownPpfd } from '../../core/light/band.ts';
 import { inRange } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { fixed, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import type { Fact } from '../answer.ts';
 
@@ -37,9 +37,10 @@ export function duration(hours: number): string {
   return whole === 0 ? `${rest} min` : `${whole} h ${rest} min`;
 }
 
-/** "5.8 mol/m² a day" */
+/** "5.8 mol/m² a day"; below 1 to two places, below 0.1 to two figures. */
 export function daily(totalMol: number): string {
-  return `${fixed(totalMol, totalMol < 1 ? 2 : 1)} mol/m² a day`;
+  const total = totalMol < 0.1 ? significant(totalMol, 2) : fixed(totalMol, totalMol < 1 ? 2 : 1);
+  return `${total} mol/m² a day`;
 }
 
 export function bandFact(label: string, ppfd: number): Fact {
