@@ -31,7 +31,7 @@ export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: numb
       {
         label: 'Put it back',
         command: 'light measured',
-        input: { at: spotShort(spot), par: String(ppfd), ...again },
+        input: { at: spotShort(spot), par: par(ppfd), ...again },
       },
       { label: 'All readings', command: 'light measured', input: again },
     ],

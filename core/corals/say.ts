@@ -1,4 +1,4 @@
-import { fixed } from '../quantity/format.ts';
+import { counted, fixed } from '../quantity/format.ts';
 
 /** Centimetres for people: whole from 20 up, else to a tenth. */
 export function cm(value: number): string {
@@ -11,12 +11,15 @@ export function cmRange(lowCm: number, highCm: number): string {
   return low === high ? `${low} cm` : `${low} to ${high} cm`;
 }
 
-/** "3 to 7 months". */
+/** "3 to 7 months", "less than a month": what follows "in". */
 export function monthRange(soonest: number, latest: number | undefined): string {
   const low = Math.max(0, Math.round(soonest));
-  if (latest === undefined) return `${low} months at the soonest`;
+  if (latest === undefined)
+    return `${low === 0 ? 'less than a month' : counted(low, 'month')} at the soonest`;
   const high = Math.round(latest);
-  return low === high ? `about ${low} ${low === 1 ? 'month' : 'months'}` : `${low} to ${high} months`;
+  if (high === 0) return 'less than a month';
+  if (low === 0) return `at most ${counted(high, 'month')}`;
+  return low === high ? `about ${counted(low, 'month')}` : `${low} to ${counted(high, 'month')}`;
 }
 
 /** A distance still missing, never rounded down to less than is needed. */
