@@ -40,5 +40,9 @@ export interface ProblemDetails {
 export function inRange(field: string, value: number, min: number, max: number, unit: string): number {
   if (Number.isFinite(value) && value >= min && value <= max) return value;
   const limit = `${min} to ${max} ${unit}`.trim();
-  throw new Problem(`${field} is outside ${limit}.`, { field, given: `${value} ${unit}`.trim(), limit });
+  throw new Problem(`${field} is outside ${limit}.`, {
+    field,
+    given: `${Number(value.toPrecision(6))} ${unit}`.trim(),
+    limit,
+  });
 }

@@ -125,9 +125,9 @@ export const settingIntent: Intent = (heard) => {
   )
     return undefined;
   if (says(heard, 'water ?changes?', 'chang(?:e|ing) (?:the )?water')) return undefined;
-  const [small, strong] = [lampBand('small'), lampBand('very strong')];
+  const [weak, strong] = [lampBand('weak'), lampBand('strong')];
   return answer({
-    headline: `A setting alone does not tell the light at a coral: small lamps usually run at ${small.lowPercent} to ${small.highPercent} %, very strong ones at ${strong.lowPercent} to ${strong.highPercent} % (common practice).`,
+    headline: `A setting alone does not tell the light at a coral: try a weak lamp at ${weak.lowPercent} to ${weak.highPercent} %, a strong one at ${strong.lowPercent} to ${strong.highPercent} % (project rule).`,
     read: share === undefined ? [] : [`${share.text} as the setting of the lamp`],
     steps: [
       'Begin at the low end of the band and borrow a PAR meter: PAR at the coral is what counts.',

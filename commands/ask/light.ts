@@ -1,4 +1,5 @@
-import { bandEdgesPpfd, largePolypPpfd, lightBand } from '../../core/light/band.ts';
+import { usualLightWords } from '../../core/corals/group-light.ts';
+import { lightBand, lightBandWords, par as parWords } from '../../core/light/band.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
@@ -68,19 +69,12 @@ export const bandIntent: Intent = (heard, context) => {
   if (par === undefined) return undefined;
   const ofCoral = coralsIn(heard.text).length === 1 ? coralParAnswer(heard, context) : undefined;
   if (ofCoral !== undefined) return ofCoral;
-  const { low, high, start } = largePolypPpfd;
   return answer({
-    headline: `${par.value} PAR is ${lightBand(par.value)} light. Whether it is too much depends on the coral and on what it is used to.`,
+    headline: `${parWords(par.value)} is ${lightBand(par.value)} light. Whether it is too much depends on the coral and on what it is used to.`,
     read: [`${par.text} as light at the coral`],
     facts: [
-      {
-        label: 'low, moderate, high',
-        value: `${bandEdgesPpfd.low} to ${bandEdgesPpfd.moderate}, to ${bandEdgesPpfd.high}, above; very high from ${bandEdgesPpfd.veryHigh}`,
-      },
-      {
-        label: 'most large-polyp stony corals',
-        value: `${low} to ${high} PAR, just over ${start} is a safe start`,
-      },
+      { label: 'words for light, in PAR', value: lightBandWords },
+      { label: 'large-polyp stony corals', value: usualLightWords('large-polyp') },
     ],
     steps: [
       'Start a new coral lower and raise by about 10 % a week (/light ramp). Too much light harms more often than too little.',

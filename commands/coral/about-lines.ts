@@ -1,5 +1,6 @@
 import type { Statement } from '../../core/corals/basis.ts';
-import type { CoralEntry } from '../../core/corals/entry.ts';
+import { disagreementsOn } from '../../core/corals/disagreements.ts';
+import type { CoralEntry, GrowthFigures } from '../../core/corals/entry.ts';
 import { lightFor } from '../../core/corals/light-need.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm, cmRange } from '../../core/corals/say.ts';
@@ -21,6 +22,7 @@ export function aboutLines(entry: CoralEntry): readonly GuideLine[] {
     growthLine(entry),
     uptakeLine(entry),
     wildLine(entry),
+    ...listLine('sources differ', disagreementsOn(entry)),
     lawLine(entry),
   ];
 }
@@ -137,34 +139,42 @@ export function widthText({ practicalMaxCm, basis }: CoralEntry['size']): string
   return based(`up to some ${cm(practicalMaxCm)} wide in a tank`, basis);
 }
 
-/** What the two ends of a growth range are. */
-const ends = {
-  recalled: 'wider a year',
-  '10th to 90th percentile': 'a year in the wild, 10th to 90th percentile',
-  'minimum to maximum': 'a year in the wild, least to most',
-} as const;
-
 export function growthLine({ growth }: CoralEntry): GuideLine {
   const { basis, notes, wild } = growth;
-  const middle =
-    wild === undefined
-      ? []
-      : [
-          based(
-            `Middle of ${wild.values} wild values: ${fixed(wild.medianMmPerYear / 10, 1)} cm a year`,
-            wild.basis,
-          ),
-        ];
   return {
     label: 'growth',
-    value: [yearText(growth), ...middle, ...notes.map(basedStatement)].join('. '),
+    value: [yearText(growth), ...wildText(growth), ...notes.map(basedStatement)].join('. '),
     bases: [basis, ...(wild === undefined ? [] : [wild.basis]), ...notes.map((note) => note.basis)],
   };
 }
 
-/** "2 to 5 cm wider a year (from memory)". */
-export function yearText({ lowCmPerYear, highCmPerYear, range, basis }: CoralEntry['growth']): string {
-  return based(`${cmRange(lowCmPerYear, highCmPerYear)} ${ends[range]}`, basis);
+/** "2 to 5 cm wider a year (from memory)"; of a wild range whose it is: of these species, or of the whole genus. */
+export function yearText(growth: CoralEntry['growth']): string {
+  const { lowCmPerYear, highCmPerYear, range, basis } = growth;
+  return based(`${cmRange(lowCmPerYear, highCmPerYear)} ${rangeWords(growth, range)}`, basis);
+}
+
+function rangeWords({ wild }: CoralEntry['growth'], range: CoralEntry['growth']['range']): string {
+  if (range === 'recalled') return 'wider a year';
+  if (range === '10th to 90th percentile of the genus') {
+    return 'a year in the wild, 10th to 90th percentile over the whole genus';
+  }
+  const values = wild === undefined ? '' : ` of ${valuesOf(wild)}`;
+  if (range === '10th to 90th percentile') return `a year in the wild, 10th to 90th percentile${values}`;
+  return wild?.values === 1 ? 'a year in the wild, one value' : `a year in the wild, least to most${values}`;
+}
+
+/** The middle of the species' own values; one that is the range itself is not said twice. */
+function wildText({ wild, range }: CoralEntry['growth']): readonly string[] {
+  if (wild === undefined || (wild.values === 1 && range === 'minimum to maximum')) return [];
+  const what = wild.values === 1 ? 'One wild value' : `Middle of ${valuesOf(wild)}`;
+  return [based(`${what}: ${fixed(wild.medianMmPerYear / 10, 2)} cm a year`, wild.basis)];
+}
+
+/** "134 wild values of 3 species" */
+function valuesOf({ values, species }: GrowthFigures): string {
+  const kinds = species.length === 1 ? species[0] : `${species.length} species`;
+  return `${values} wild values of ${kinds}`;
 }
 
 export function uptakeLine({ stonyDemand: { value, basis } }: CoralEntry): GuideLine {

@@ -1,4 +1,4 @@
-import { parRange } from '../../core/corals/say.ts';
+import { par, parRange } from '../../core/light/band.ts';
 import type { Scene } from '../../core/corals/scene.ts';
 import { readSpot } from '../../core/corals/spot.ts';
 import type { Level, Wanted } from '../../core/corals/suits.ts';
@@ -8,7 +8,7 @@ import type { FlowBand } from '../../core/corals/entry.ts';
 import { lightAt, READING_RADIUS_CM } from '../../core/corals/par-field.ts';
 import type { OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
-import { readPar, par } from '../light/words.ts';
+import { readPar } from '../light/words.ts';
 import { askedTank } from '../tank/asked-tank.ts';
 import { daysSince, sceneOf } from './scene-of.ts';
 import { guessedCautions, spotSaid } from './spot-said.ts';

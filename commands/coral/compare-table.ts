@@ -44,7 +44,8 @@ const rows: readonly Row[] = [
   { label: 'width', value: ({ size }) => `${size.practicalMaxCm} cm`, bases: ({ size }) => size.basis },
   {
     label: 'a year',
-    value: ({ growth }) => narrow(cmRange(growth.lowCmPerYear, growth.highCmPerYear)),
+    value: ({ growth }) =>
+      `${narrow(cmRange(growth.lowCmPerYear, growth.highCmPerYear))}${growth.range.endsWith('of the genus') ? ' (genus)' : ''}`,
     bases: ({ growth }) => growth.basis,
   },
   {

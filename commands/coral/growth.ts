@@ -13,7 +13,7 @@ import { growthLine, sizeLine, uptakeLine } from './about-lines.ts';
 import { askedKind, tellingName } from './asked-kind.ts';
 import { askedOwn } from './asked-own.ts';
 import { askedWidth, widthOption } from './asked-width.ts';
-import { growthTable, headsOf, widthWords } from './growth-table.ts';
+import { growthTable, TOLD_MONTHS, widthWords } from './growth-table.ts';
 import { factsOf } from './guide-line.ts';
 import { neighbourFacts } from './neighbour-facts.ts';
 import { sceneOf } from './scene-of.ts';
@@ -35,7 +35,7 @@ export const growthCommand = defineCommand({
 
 function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer {
   const { basis } = diameterAfter(entry, diameterCm, 12);
-  const heads = headsAfter(entry, headsOf(entry, diameterCm), 12);
+  const heads = headsAfter(entry, diameterCm, 12);
   return answer({
     headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
     read,
@@ -47,12 +47,24 @@ function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer
       ...(heads === undefined
         ? []
         : [
-            'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and fit each other for a year at most: read them apart.',
+            'As many heads are told as have their place in the width; later they slow down as room runs out.',
           ]),
+      ...trimCautions(entry, diameterCm),
     ],
     sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
     next: [action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) })],
   });
+}
+
+/** Where it may outgrow its usual width within the months told. */
+function trimCautions(entry: CoralEntry, diameterCm: number): readonly string[] {
+  const { practicalMaxCm } = entry.size;
+  const widest = Math.max(...TOLD_MONTHS.map((months) => diameterAfter(entry, diameterCm, months).high));
+  return widest <= practicalMaxCm
+    ? []
+    : [
+        `It does not stop at some ${cm(practicalMaxCm)}, its usual width in a tank: from there plan to trim it.`,
+      ];
 }
 
 interface GrowthInput {

@@ -1,14 +1,21 @@
 import { z } from 'zod';
+import { par } from '../../core/light/band.ts';
 import { dimmerSetting, isFarFromReading } from '../../core/light/dimmer.ts';
 import { rampPlan, USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
 import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
-import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
-import { bandFact, par, readPar, TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from './words.ts';
+import {
+  bandFact,
+  readPar,
+  readSetting,
+  TOO_MUCH_ACTION,
+  TOO_MUCH_IS_COMMONER,
+  TOO_MUCH_SIGNS,
+} from './words.ts';
 
 const MAINS_CAUTION = 'Lamp and water: hang the lamp safely, dry hands, and unplug it before you move it.';
 
@@ -23,7 +30,7 @@ export const dimCommand = defineCommand({
   }),
   run: (input): Answer => {
     const reading = readPar(input.reading, 'reading');
-    const at = readQuantity('share', input.at, { field: 'at' });
+    const at = readSetting(input.at, 'at');
     const goal = readPar(input.goal, 'goal');
     const found = dimmerSetting({ ppfd: reading.value, settingPercent: at.value }, goal.value);
     const full = `full power gives about ${par(found.ppfdAtFull)}`;
@@ -54,11 +61,12 @@ export const dimCommand = defineCommand({
         cautions: [TOO_MUCH_IS_COMMONER, MAINS_CAUTION],
       });
     }
-    const setting = settingText(found.settingPercent, goal.value);
-    const brighter = goal.value > reading.value * (1 + USUAL_RAISE_PERCENT / 100);
-    const steps = brighter ? rampPlan(reading.value, goal.value).weeks : 0;
-    const slow = brighter ? ` Go there in ${steps} weekly steps, not at once.` : '';
-    const raised = goal.value > reading.value;
+    const settingPercent = settable(found.settingPercent, goal.value);
+    const isUp = goal.value >= reading.value;
+    const stays = isUp && settingPercent <= at.value;
+    const setting = `${fixed(stays ? at.value : settingPercent, 1)} %`;
+    const raised = isUp && !stays;
+    const weeks = raised ? rampPlan(at.value, settingPercent).weeks : 0;
     const cautions = ['Lamps are not linear in their setting, so this is approximate until you measure it.'];
     if (isFarFromReading(found.settingPercent, at.value)) {
       cautions.push(
@@ -68,7 +76,9 @@ export const dimCommand = defineCommand({
     if (raised) cautions.push(TOO_MUCH_IS_COMMONER);
     return answer({
       ...shared,
-      headline: `Set the lamp to about ${setting} for ${par(goal.value)}, then measure again.${slow}`,
+      headline: stays
+        ? `Leave the lamp at ${setting}: ${par(goal.value)} is as near as it can be set.`
+        : `Set the lamp to about ${setting} for ${par(goal.value)}, then measure again.${weeks > 1 ? ` Go there in ${weeks} weekly steps, not at once.` : ''}`,
       facts: [
         bandFact('now', reading.value),
         bandFact('wanted', goal.value),
@@ -76,7 +86,13 @@ export const dimCommand = defineCommand({
         { label: 'full power', value: `about ${par(found.ppfdAtFull)}` },
       ],
       steps: [
-        brighter ? `Raise about ${USUAL_RAISE_PERCENT} % a week up to ${setting}.` : `Set ${setting} now.`,
+        ...(stays
+          ? []
+          : [
+              weeks > 1
+                ? `Raise by at most ${USUAL_RAISE_PERCENT} % a week up to ${setting}.`
+                : `Set ${setting} now.`,
+            ]),
         'Measure again at the same spot with the pumps as they run, and correct from that reading.',
         ...(raised ? [TOO_MUCH_SIGNS, TOO_MUCH_ACTION] : []),
       ],
@@ -84,19 +100,19 @@ export const dimCommand = defineCommand({
         `${fixed(at.value, 1)} % x ${fixed(goal.value, 1)} PAR / ${fixed(reading.value, 1)} PAR = ${fixed(found.settingPercent, 1)} %, rounded down`,
       ],
       cautions: [...cautions, MAINS_CAUTION],
-      next: brighter
-        ? [action('week by week', 'light ramp', { now: par(reading.value), goal: par(goal.value) })]
-        : [],
+      next:
+        weeks > 1
+          ? [action('week by week', 'light ramp', { now: `${fixed(at.value, 1)} %`, goal: setting })]
+          : [],
     });
   },
 });
 
-/** A setting as a lamp takes it, rounded down: "62 %", "7.5 %". */
-function settingText(settingPercent: number, goalPpfd: number): string {
-  const digits = settingPercent < 10 ? 1 : 0;
-  const scale = 10 ** digits;
+/** A setting as a lamp takes it, per cent: whole, below 10 to a tenth, rounded down. */
+function settable(settingPercent: number, goalPpfd: number): number {
+  const scale = settingPercent < 10 ? 10 : 1;
   const floored = Math.floor(settingPercent * scale + 1e-9) / scale;
-  if (floored >= 1) return `${floored} %`;
+  if (floored >= 1) return floored;
   throw new Problem('The lamp would have to run below 1 %, which few lamps can.', {
     field: 'goal',
     given: par(goalPpfd),

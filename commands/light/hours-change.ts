@@ -1,4 +1,4 @@
-import { lightBand } from '../../core/light/band.ts';
+import { lightBand, par, shownPpfd } from '../../core/light/band.ts';
 import {
   dailyLightMol,
   dayVerdict,
@@ -12,7 +12,7 @@ import { USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import type { Answer, Fact, NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
-import { daily, duration, par, TOO_MUCH_SIGNS } from './words.ts';
+import { daily, duration, TOO_MUCH_SIGNS } from './words.ts';
 
 /** A peak and the hours it is held. */
 export interface Lighting {
@@ -59,11 +59,15 @@ export function changeAnswer(now: Lighting, wanted: Wanted): Change {
   return {
     headline: tooLong ? againstLong(then) : headline(now, then, wanted),
     facts: [totalFact('now', now), totalFact('then', then)],
-    steps: tooLong ? [] : [changeStep(now, then, wanted)],
+    steps: tooLong || isSame(now, then) ? [] : [changeStep(now, then, wanted)],
     working: [totalWorking(now), totalWorking(then)],
     cautions: tooLong ? [] : riseCautions(now, then),
     next: tooLong ? [] : rampNext(now, then),
   };
+}
+
+function isSame(now: Lighting, then: Lighting): boolean {
+  return now.ppfd === then.ppfd && duration(now.period.fullHours) === duration(then.period.fullHours);
 }
 
 /** Per cent by which the daily total changes; 0 where the total is kept. */
@@ -75,7 +79,7 @@ function riseCautions(now: Lighting, then: Lighting): string[] {
   const rises = [
     { of: 'the peak', percent: (then.ppfd / now.ppfd - 1) * 100 },
     { of: 'the daily total', percent: totalChangePercent(now, then) },
-  ].filter(({ percent }) => percent > USUAL_RAISE_PERCENT);
+  ].filter(({ percent }) => Math.round(percent) > USUAL_RAISE_PERCENT);
   const said = rises.map(({ of, percent }) => `${of} by ${fixed(percent, 0)} %`).join(' and ');
   return [
     ...(said === ''
@@ -83,21 +87,23 @@ function riseCautions(now: Lighting, then: Lighting): string[] {
       : [
           `This raises ${said}: go up about ${USUAL_RAISE_PERCENT} % a week, not in one go. ${TOO_MUCH_SIGNS}`,
         ]),
-    ...(lightBand(then.ppfd) === 'very high'
+    ...(lightBand(then.ppfd) === 'very bright'
       ? [`${par(then.ppfd)} is more than most corals are kept at.`]
       : []),
   ];
 }
 
+/** What is worked out is rounded to what can be set, whole PAR and minutes, so that the totals are those of what is printed. */
 function lightingThen(now: Lighting, wanted: Wanted): Lighting {
   const { rampHours } = now.period;
   const total = totalOf(now);
   if (wanted.fullHours === undefined) {
     const ppfd = wanted.ppfd ?? now.ppfd;
-    return { ppfd, period: { fullHours: fullHoursFor(total, ppfd, rampHours), rampHours } };
+    const hours = fullHoursFor(total, ppfd, rampHours);
+    return { ppfd, period: { fullHours: Math.floor(hours * 60 + 1e-6) / 60, rampHours } };
   }
   const period = { fullHours: wanted.fullHours, rampHours };
-  return { ppfd: wanted.ppfd ?? peakFor(total, period), period };
+  return { ppfd: wanted.ppfd ?? shownPpfd(peakFor(total, period)), period };
 }
 
 function againstLong({ period }: Lighting): string {
@@ -107,17 +113,22 @@ function againstLong({ period }: Lighting): string {
 function headline(now: Lighting, then: Lighting, wanted: Wanted): string {
   const before = `${periodText(now.period)} at ${par(now.ppfd)}`;
   const after = `${periodText(then.period)} at ${par(then.ppfd)}`;
-  if (wanted.fullHours === undefined) {
-    return `Run ${after}: the same ${daily(totalOf(now))} as ${before}.`;
-  }
+  if (isSame(now, then)) return `Change nothing: ${after} is what you run now, ${daily(totalOf(now))}.`;
+  if (wanted.fullHours === undefined) return `Run ${after}: ${keeps(now, then, before)}.`;
   if (wanted.ppfd === undefined) {
-    return `Set the peak to ${par(then.ppfd)}: ${periodText(then.period)} then gives the same ${daily(totalOf(now))} as ${before}.`;
+    return `Set the peak to ${par(then.ppfd)}: ${periodText(then.period)} then ${keeps(now, then, before)}.`;
   }
   const changePercent = totalChangePercent(now, then);
   const size = fixed(Math.abs(changePercent), 0);
-  if (size === '0') return `${after} gives the same ${daily(totalOf(then))} as ${before}.`;
+  if (size === '0') return `${after}: ${keeps(now, then, before)}.`;
   const direction = changePercent > 0 ? 'more' : 'less';
   return `${after} gives ${daily(totalOf(then))}, ${size} % ${direction} than ${before} (${daily(totalOf(now))}).`;
+}
+
+/** "gives the same 5.8 mol/m² a day as 8 h at 200 PAR", or both totals where rounding down parts them. */
+function keeps(now: Lighting, then: Lighting, before: string): string {
+  const [was, is] = [daily(totalOf(now)), daily(totalOf(then))];
+  return was === is ? `gives the same ${is} as ${before}` : `gives ${is}, about the ${was} of ${before}`;
 }
 
 function changeStep(now: Lighting, then: Lighting, wanted: Wanted): string {

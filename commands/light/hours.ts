@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { par } from '../../core/light/band.ts';
 import {
   dayVerdict,
   litHours,
@@ -13,7 +14,7 @@ import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 import { changeAnswer, periodText, totalFact, totalOf, totalWorking, type Lighting } from './hours-change.ts';
-import { bandFact, daily, duration, par, readHours, readPar } from './words.ts';
+import { bandFact, daily, duration, readHours, readPar } from './words.ts';
 
 /** Days compared when no hours are given: from short to what is too long but heard of. */
 const SHOWN_HOURS = [6, 8, 10, 12, 16] as const;

@@ -1,15 +1,13 @@
-import { inPpfdRange } from '../../core/light/band.ts';
-import { inRange, Problem } from '../../core/problem.ts';
+import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { fixed } from '../../core/quantity/format.ts';
-import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
-import { par } from './words.ts';
+import { readPar, readSetting, type Read } from './words.ts';
 
 /** Two light levels in one unit: PAR at the coral, or per cent of the lamp's power. */
 export interface Levels {
   readonly kind: 'light' | 'share';
-  readonly now: Quantity;
-  readonly goal: Quantity;
+  readonly now: Read;
+  readonly goal: Read;
 }
 
 /** Reads both as PAR or both as per cent; one without a unit takes the other's, and two without are PAR. */
@@ -23,11 +21,8 @@ export function readLevels(nowText: string, goalText: string): Levels {
     });
   }
   const kind = kinds.has('share') ? 'share' : 'light';
-  const read = (text: string, field: string): Quantity => {
-    const level = readQuantity(kind, text, { field });
-    if (kind === 'light') inPpfdRange(field, level.value);
-    else inRange(field, level.value, 1, 100, '%');
-    return level;
+  const read = (text: string, field: string): Read => {
+    return kind === 'light' ? readPar(text, field) : readSetting(text, field);
   };
   return { kind, now: read(nowText, 'now'), goal: read(goalText, 'goal') };
 }
@@ -38,7 +33,7 @@ function kindOf(text: string): Levels['kind'] | undefined {
   return withoutPercent === clean(text) ? undefined : 'share';
 }
 
-/** "108 PAR" or "43.4 %" */
+/** "108 PAR" or "43.4 %", to the places a plan goes to. */
 export function levelText(kind: Levels['kind'], value: number): string {
-  return kind === 'light' ? par(value) : `${fixed(value, 1)} %`;
+  return `${fixed(value, 3)} ${kind === 'light' ? 'PAR' : '%'}`;
 }

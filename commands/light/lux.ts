@@ -66,15 +66,17 @@ function shownFor(named: LampId | undefined): readonly LampId[] {
 
 function lampFact(id: LampId, lux: number): Fact {
   const { name, luxPerPpfd } = lamp(id);
-  const factor = `${significant(luxPerPpfd.low, 2)} to ${significant(luxPerPpfd.high, 2)} lux per PAR`;
+  const factor = `${significant(luxPerPpfd.low, 3)} to ${significant(luxPerPpfd.high, 3)} lux per PAR`;
   return { label: name, value: `${spanText(ppfdSpan(lux, luxPerPpfd))} (${factor})` };
 }
 
-/** Both ends to two figures: the range is too wide for more. */
+/** Both ends to two figures: the range is too wide for more, but where they would print the same. */
 function spanText({ low, high }: Span): string {
-  return `about ${rough(low)} to ${rough(high)} PAR`;
+  const digits = rough(low, 2) === rough(high, 2) ? 3 : 2;
+  const [from, to] = [rough(low, digits), rough(high, digits)];
+  return from === to ? `about ${to} PAR` : `about ${from} to ${to} PAR`;
 }
 
-function rough(value: number): string {
-  return significant(Number(value.toPrecision(2)), 2);
+function rough(value: number, digits: number): string {
+  return significant(Number(value.toPrecision(digits)), digits);
 }

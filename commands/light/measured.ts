@@ -1,7 +1,6 @@
 import { z } from 'zod';
-import { inPpfdRange } from '../../core/light/band.ts';
+import { par } from '../../core/light/band.ts';
 import { Problem } from '../../core/problem.ts';
-import { readQuantity } from '../../core/quantity/read.ts';
 import { readSpot } from '../../core/corals/spot.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -16,7 +15,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { pointsAnswer } from './points-answer.ts';
 import { removedAnswer } from './point-removed.ts';
 import { changedFacts } from './verdict-changes.ts';
-import { par } from './words.ts';
+import { readPar } from './words.ts';
 
 export const measuredCommand = defineCommand({
   path: ['light', 'measured'],
@@ -64,7 +63,7 @@ function askedPoints(
   const box = boxOf(keep, tank);
   return spots.map((text, index) => ({
     spot: readSpot(text, box, 'at').spot,
-    ppfd: readPpfd(values[index] ?? ''),
+    ppfd: readPar(values[index] ?? '', 'par').value,
     atMs,
   }));
 }
@@ -74,10 +73,6 @@ function parts(text: string, between: RegExp): readonly string[] {
     .split(between)
     .map((part) => part.trim())
     .filter((part) => part !== '');
-}
-
-function readPpfd(text: string): number {
-  return inPpfdRange('par', readQuantity('light', text, { field: 'par' }).value);
 }
 
 function stored(keep: Keep, tank: Tank, points: readonly NewLightPoint[], nowMs: number): Answer {

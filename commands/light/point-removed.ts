@@ -1,3 +1,4 @@
+import { par } from '../../core/light/band.ts';
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -6,7 +7,6 @@ import { spotShort } from '../coral/spot-said.ts';
 import { tankInput } from '../coral/tank-input.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { changedFacts } from './verdict-changes.ts';
-import { par } from './words.ts';
 
 /** Takes a reading out; one button puts it back. @throws Problem when the tank has none of that number. */
 export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: number): Answer {
@@ -29,7 +29,7 @@ export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: numb
     read: [spotShort(spot)],
     facts: changes,
     next: [
-      action('Put it back', 'light measured', { at: spotShort(spot), par: String(ppfd), ...again }),
+      action('Put it back', 'light measured', { at: spotShort(spot), par: par(ppfd), ...again }),
       action('All readings', 'light measured', again),
     ],
   });

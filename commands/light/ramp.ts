@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { largePolypPpfd } from '../../core/light/band.ts';
+import { usualLight, usualLightWords } from '../../core/corals/group-light.ts';
 import {
   LONG_PLAN_WEEKS,
   rampPlan,
@@ -33,9 +33,9 @@ export const rampCommand = defineCommand({
   run: (input): Answer => {
     const levels = readLevels(input.now, input.goal);
     const pace = input.pace === undefined ? undefined : readQuantity('share', input.pace, { field: 'pace' });
-    const pacePercent = pace?.value ?? USUAL_RAISE_PERCENT;
+    const pacePercent = pace === undefined ? USUAL_RAISE_PERCENT : Math.floor(pace.value * 10) / 10;
     const plan = rampPlan(levels.now.value, levels.goal.value, pacePercent);
-    const main = mainPart(levels, plan);
+    const main = mainPart(levels, plan, pacePercent);
     return answer({
       ...main,
       read: [
@@ -57,7 +57,7 @@ export const rampCommand = defineCommand({
   },
 });
 
-function mainPart({ kind, now, goal }: Levels, plan: RampPlan): Answer {
+function mainPart({ kind, now, goal }: Levels, plan: RampPlan, pacePercent: number): Answer {
   const [from, to] = [levelText(kind, now.value), levelText(kind, goal.value)];
   if (plan.direction === 'stay') {
     return answer({ headline: `The light is at ${to} already: change nothing.`, steps: [TOO_MUCH_SIGNS] });
@@ -69,12 +69,12 @@ function mainPart({ kind, now, goal }: Levels, plan: RampPlan): Answer {
     });
   }
   const last = plan.steps.at(-1)?.value ?? now.value;
-  const each = `about ${fixed(plan.stepPercent, 1)} % a week`;
+  const pace = `at most ${fixed(pacePercent, 1)} % a week`;
   const long = plan.weeks > LONG_PLAN_WEEKS;
   return answer({
     headline: long
-      ? `${from} to ${to} takes ${plan.weeks} weekly steps of ${each}, more than half a year: here are the first ${LONG_PLAN_WEEKS}, to ${levelText(kind, last)}.`
-      : `Raise it from ${from} to ${to} in ${weekly(plan.weeks)}, ${each}: ${levelText(kind, plan.steps[0]?.value ?? goal.value)} this week.`,
+      ? `${from} to ${to} takes ${plan.weeks} weekly steps of ${pace}, more than half a year: here are the first ${LONG_PLAN_WEEKS}, to ${levelText(kind, last)}.`
+      : `Raise it from ${from} to ${to} in ${weekly(plan.weeks)}, ${pace}: ${levelText(kind, plan.steps[0]?.value ?? goal.value)} this week.`,
     facts: plan.steps.map((step): Fact => ({
       label: `week ${step.week}`,
       value: levelText(kind, step.value),
@@ -88,8 +88,8 @@ function mainPart({ kind, now, goal }: Levels, plan: RampPlan): Answer {
         : []),
     ],
     working: [
-      `${from} x (1 + ${fixed(plan.stepPercent, 2)} / 100)^${plan.weeks} = ${to}`,
-      `the fewest equal steps within the pace; ${usualRampWeeks.low} to ${usualRampWeeks.high} weeks is a usual full ramp`,
+      `each week the value before x (1 + ${fixed(pacePercent, 1)} / 100), rounded down; the last step is what is left`,
+      `as few steps as the pace and round numbers allow; ${usualRampWeeks.low} to ${usualRampWeeks.high} weeks is a usual full ramp`,
     ],
   });
 }
@@ -107,9 +107,10 @@ function cautions({ kind, now, goal }: Levels, plan: RampPlan, pacePercent: numb
   }
   if (kind === 'share')
     found.push('Lamps are not linear in their setting: measure PAR at the coral when you can.');
-  if (kind === 'light' && goal.value > now.value && goal.value > largePolypPpfd.high) {
+  const usual = usualLight('large-polyp');
+  if (kind === 'light' && goal.value > now.value && goal.value > usual.highPpfd) {
     found.push(
-      `Most large-polyp stony corals live at ${largePolypPpfd.low} to ${largePolypPpfd.high} PAR; just over ${largePolypPpfd.start} is a safe start (common practice).`,
+      `${usualLightWords('large-polyp')} A goal above that is for corals that want it: ask for the coral with /light range.`,
     );
   }
   return found;

@@ -1,18 +1,18 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
-import { lampBand, type CoralLight, type LampBand, type LampStrength } from '../../core/corals/light-need.ts';
-import { inRange, Problem } from '../../core/problem.ts';
+import {
+  lampBand,
+  lampStrengths,
+  type CoralLight,
+  type LampBand,
+  type LampStrength,
+} from '../../core/corals/light-need.ts';
+import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
-import { readQuantity } from '../../core/quantity/read.ts';
 import { settingTable } from './range-plan.ts';
 import type { RangePart } from './range-view.ts';
 
-/** A lamp's setting, 1 to 100 %. */
-export function readSetting(given: string): number {
-  return inRange('setting', readQuantity('share', given, { field: 'setting' }).value, 1, 100, '%');
-}
-
 /**
- * Without a reading: the range alone, or what the setting of such a lamp usually is. No PAR follows from it.
+ * Without a reading: the range alone, or where to try such a lamp. No PAR follows from it.
  *
  * @throws Problem asking for the class of the lamp where only its setting is known.
  */
@@ -24,14 +24,11 @@ export function unmeasuredPart(
 ): RangePart {
   if (lamp !== undefined && entry.photosynthetic) return lampPart(entry, need, settingPercent, lamp);
   if (settingPercent !== undefined && entry.photosynthetic) {
-    throw new Problem(
-      'A setting alone says nothing: is the lamp a small or low-cost one, or a very strong one?',
-      {
-        field: 'lamp',
-        hint: 'A PAR reading at its spot is far better: reading:120 PAR.',
-        choices: ['small', 'very strong'],
-      },
-    );
+    throw new Problem('A setting alone says nothing: is the lamp a weak one for the tank, or a strong one?', {
+      field: 'lamp',
+      hint: 'A PAR reading at its spot is far better: reading:120 PAR.',
+      choices: lampStrengths,
+    });
   }
   const { lowPpfd, highPpfd, startPpfd, rangeBasis, weeks } = need;
   const name = entry.names.common[0];
@@ -56,7 +53,7 @@ export function unmeasuredPart(
 
 const METER_STEPS = [
   'Borrow a PAR meter and give a reading with the lamp setting: then I can say where it stands today.',
-  'Without a meter give the lamp setting and its class (lamp:small or very strong), for a wide band.',
+  'Without a meter give the lamp setting and its class (lamp:weak or strong), for a first try.',
 ] as const;
 
 function lampPart(
@@ -72,12 +69,12 @@ function lampPart(
   const table = settingTable(from, middle, need.raisePercentAWeek);
   const stated = settingPercent === undefined ? undefined : `${fixed(settingPercent, 1)} %`;
   return {
-    headline: `${headStart(stated, settingPercent, band)} A ${lamp} lamp usually runs at ${lowPercent} to ${highPercent} % over corals (${basis}): a wide band, and no PAR follows from it.`,
+    headline: `${headStart(stated, settingPercent, band)} A ${lamp} lamp is tried at ${lowPercent} to ${highPercent} % (${basis}): a wide band, and no PAR follows from it.`,
     read: [
       'no reading given, so nothing is measured',
       `a ${lamp} lamp${stated === undefined ? '' : ` at ${stated}`}`,
     ],
-    facts: [{ label: 'usual setting', value: `${lowPercent} to ${highPercent} % (${basis})` }],
+    facts: [{ label: 'setting to try', value: `${lowPercent} to ${highPercent} % (${basis})` }],
     ...(table === undefined ? {} : { table }),
     steps: [
       `A new ${entry.names.common[0]} begins with the lamp at ${fixed(from, 0)} %, ${placeWords(need)}.`,
@@ -99,10 +96,10 @@ function headStart(
 ): string {
   if (stated === undefined || settingPercent === undefined) return `Begin at ${lowPercent} %.`;
   if (settingPercent > highPercent) {
-    return `${stated} is above the usual band: dim to ${lowPercent} % for a new coral today.`;
+    return `${stated} is above that band: dim to ${lowPercent} % for a new coral today.`;
   }
-  if (settingPercent < lowPercent) return `${stated} is below the usual band: go up slowly.`;
-  return `${stated} is within the usual band: begin at its low end, ${lowPercent} %.`;
+  if (settingPercent < lowPercent) return `${stated} is below that band: go up slowly.`;
+  return `${stated} is within that band: begin at its low end, ${lowPercent} %.`;
 }
 
 /** Shade lovers low, the rest by their start: project rule. */

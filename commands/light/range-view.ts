@@ -1,17 +1,15 @@
-import type { CoralEntry } from '../../core/corals/entry.ts';
 import { spotErrorCm } from '../../core/corals/distance.ts';
 import { lightAround, READING_RADIUS_CM, type LightHere } from '../../core/corals/par-field.ts';
-import { judgeLight, type LightJudged } from '../../core/corals/rules/light.ts';
-import { cm, parRange } from '../../core/corals/say.ts';
-import type { Origin, Placed, Scene } from '../../core/corals/scene.ts';
+import { hereWords } from '../../core/corals/rules/light.ts';
+import type { Scene } from '../../core/corals/scene.ts';
 import { readSpot, type ReadSpot } from '../../core/corals/spot.ts';
+import { par } from '../../core/light/band.ts';
 import { Problem } from '../../core/problem.ts';
 import type { Answer, Fact } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { sceneOf } from '../coral/scene-of.ts';
 import { guessedCautions, spotSaid } from '../coral/spot-said.ts';
 import { keepOf } from '../tank/asked-tank.ts';
-import { par } from './words.ts';
 
 /** What a part of the answer brings along; the rest is said of every coral. */
 export type RangePart = Pick<Answer, 'headline' | 'read' | 'facts' | 'steps' | 'working' | 'cautions'> &
@@ -61,40 +59,13 @@ export function readingView(ppfd: number): View {
   };
 }
 
-/** The placement check's light verdict for a piece of that origin there: new today, or long here. */
-export function judgedThere(
-  { scene, spot, rough }: View,
-  entry: CoralEntry,
-  origin: Origin,
-  daysHere: number | undefined,
-): LightJudged {
-  const coral: Placed = {
-    id: 0,
-    entry,
-    label: entry.names.common[0],
-    spot,
-    rough,
-    diameterCm: 5,
-    origin,
-    daysHere,
-  };
-  return judgeLight(scene, coral);
-}
-
 /** The light of a spot in words: measured there, in between readings, or not known. */
 export function hereFact({ here }: View): Fact {
-  if (here === undefined) {
-    return {
-      label: 'light at the spot',
-      value: `no reading near here: none within ${READING_RADIUS_CM} cm (project rule), so it is not known`,
-    };
-  }
-  const { lowPpfd, ppfd, highPpfd, nearestCm } = here;
   return {
     label: 'light at the spot',
     value:
-      nearestCm === 0
-        ? par(ppfd)
-        : `about ${par(ppfd)}, somewhere in ${parRange(lowPpfd, highPpfd)}, ${cm(nearestCm)} from the nearest reading (project rule: between readings by distance)`,
+      here === undefined
+        ? `no reading near here: none within ${READING_RADIUS_CM} cm (project rule), so it is not known`
+        : `${hereWords(here)} (project rule: between readings by distance)`,
   };
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
-import { lightFor, type CoralLight, type LightSigns } from '../../core/corals/light-need.ts';
+import { lampStrengths, lightFor, type CoralLight, type LightSigns } from '../../core/corals/light-need.ts';
 import { origins, type Origin } from '../../core/corals/scene.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -9,9 +9,9 @@ import { defineCommand } from '../command.ts';
 import { askedKind, tellingName } from '../coral/asked-kind.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { measuredPart } from './range-measured.ts';
-import { readSetting, unmeasuredPart } from './range-unmeasured.ts';
+import { unmeasuredPart } from './range-unmeasured.ts';
 import { hereFact, readingView, tankView, type View } from './range-view.ts';
-import { readPar, TOO_MUCH_IS_COMMONER } from './words.ts';
+import { readPar, readSetting, TOO_MUCH_IS_COMMONER } from './words.ts';
 
 export const rangeCommand = defineCommand({
   path: ['light', 'range'],
@@ -23,8 +23,8 @@ export const rangeCommand = defineCommand({
     reading: quantityOption('light', 'PAR measured at its spot, e.g. 120 PAR').optional(),
     setting: quantityOption('share', 'The lamp setting now, e.g. 60 %').optional(),
     lamp: z
-      .enum(['small', 'very strong'])
-      .describe('Without a meter: a small or low-cost lamp, or a very strong one')
+      .enum(lampStrengths)
+      .describe('Without a meter: a weak lamp for this tank, or a strong one')
       .optional(),
     at: textOption('A spot in your tank, for its light readings: "left, back, low"').optional(),
   }),
@@ -41,7 +41,7 @@ interface RangeInput {
   readonly origin?: Origin | undefined;
   readonly reading?: string | undefined;
   readonly setting?: string | undefined;
-  readonly lamp?: 'small' | 'very strong' | undefined;
+  readonly lamp?: (typeof lampStrengths)[number] | undefined;
 }
 
 function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) | undefined): Answer {
@@ -50,11 +50,11 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
   const need = lightFor(entry, origin);
   const reading = input.reading === undefined ? undefined : readPar(input.reading, 'reading');
   const view = reading === undefined ? place : readingView(reading.value);
-  const setting = input.setting === undefined ? undefined : readSetting(input.setting);
+  const setting = input.setting === undefined ? undefined : readSetting(input.setting, 'setting');
   const part =
     view?.here === undefined
-      ? unmeasuredPart(entry, need, setting, input.lamp)
-      : measuredPart({ entry, origin, need, view, here: view.here, settingPercent: setting });
+      ? unmeasuredPart(entry, need, setting?.value, input.lamp)
+      : measuredPart({ entry, need, here: view.here, settingPercent: setting?.value });
   const coral = tellingName(entry);
   return answer({
     ...part,
@@ -64,6 +64,7 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
       ...(place?.read ?? []),
       ...part.read,
       ...(reading?.notes ?? []),
+      ...(setting?.notes ?? []),
     ],
     facts: [
       ...needFacts(entry, need),

@@ -8,12 +8,12 @@ export function changedFacts(before: Scene, after: Scene): readonly Fact[] {
   return after.corals
     .flatMap((coral) => {
       const [was, is] = [judgeLight(before, coral), judgeLight(after, coral)];
-      return was.why === is.why && was.verdict === is.verdict ? [] : [{ coral, was, is }];
+      return was.word === is.word && was.verdict === is.verdict ? [] : [{ coral, was, is }];
     })
     .sort((a, b) => order.indexOf(a.is.verdict) - order.indexOf(b.is.verdict))
     .map(({ coral, was, is }) => ({
       label: `${coral.label} (${coral.id})`,
-      value: `${lightWords(is, coral)} Before: ${was.why === 'unknown' ? 'not known' : was.why}.`,
+      value: `${lightWords(is, coral)} Before: ${was.word}.`,
       verdict: is.verdict,
     }));
 }

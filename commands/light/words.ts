@@ -1,5 +1,6 @@
-import { inPpfdRange, lightBand } from '../../core/light/band.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { inPpfdRange, lightBand, par, shownPpfd } from '../../core/light/band.ts';
+import { inRange } from '../../core/problem.ts';
+import { fixed, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import type { Fact } from '../answer.ts';
 
@@ -9,19 +10,22 @@ export interface Read {
   readonly notes: readonly string[];
 }
 
+/** A light reading as it is printed, so that what is judged is what is shown. */
 export function readPar(text: string, field: string): Read {
   const { value, notes } = readQuantity('light', text, { field });
-  return { value: inPpfdRange(field, value), notes };
+  return { value: shownPpfd(inPpfdRange(field, value)), notes };
 }
 
+/** Hours to the minute, as they are printed. */
 export function readHours(text: string, field: string): Read {
   const { value, notes } = readQuantity('hours', text, { field });
-  return { value, notes };
+  return { value: Math.round(value * 60) / 60, notes };
 }
 
-/** "133 PAR"; below 20 with one decimal. */
-export function par(ppfd: number): string {
-  return `${fixed(ppfd, ppfd < 20 ? 1 : 0)} PAR`;
+/** A lamp's setting, 1 to 100 %, to the tenth, as it is printed. */
+export function readSetting(text: string, field: string): Read {
+  const { value, notes } = readQuantity('share', text, { field });
+  return { value: Math.round(inRange(field, value, 1, 100, '%') * 10) / 10, notes };
 }
 
 /** "8 h", "6 h 40 min", "45 min". */
@@ -33,9 +37,10 @@ export function duration(hours: number): string {
   return whole === 0 ? `${rest} min` : `${whole} h ${rest} min`;
 }
 
-/** "5.8 mol/m² a day" */
+/** "5.8 mol/m² a day"; below 1 to two places, below 0.1 to two figures. */
 export function daily(totalMol: number): string {
-  return `${fixed(totalMol, totalMol < 1 ? 2 : 1)} mol/m² a day`;
+  const total = totalMol < 0.1 ? significant(totalMol, 2) : fixed(totalMol, totalMol < 1 ? 2 : 1);
+  return `${total} mol/m² a day`;
 }
 
 export function bandFact(label: string, ppfd: number): Fact {

@@ -65,7 +65,7 @@ function lightSign(scene: Scene, coral: Placed): readonly Found[] {
   if (judged.verdict === 'settled') return [];
   return [
     {
-      sign: judged.why === 'too little' ? 'dim' : 'bright',
+      sign: judged.side === 'dim' ? 'dim' : 'bright',
       text: `your corals: ${lightWords(judged, coral)}`,
     },
   ];

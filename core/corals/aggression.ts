@@ -1,4 +1,3 @@
-import { memory, published, recalled, said, type Statement } from './basis.ts';
 import { byFamily, byGenus, byGroup, byId, byTag, type Selector } from './selector.ts';
 import type { CoralSourceKey } from './sources.ts';
 
@@ -105,71 +104,5 @@ export const publishedRankings: readonly PublishedRanking[] = [
     where: 'field data from five regions',
     strong: { text: 'no single hierarchy overall', who: [] },
     note: 'Polyp size and upward growth help to predict the winner',
-  },
-];
-
-/** Measured reach and sweepers, and what is only repeated. `who` names the kind. */
-export interface ReachFact extends Statement {
-  readonly who: string;
-}
-
-export const reachFacts: readonly ReachFact[] = [
-  {
-    who: 'Platygyra daedalea',
-    ...said(
-      'Aggressive reach 5.3 +/- 3.0 cm (field); sweepers to about 6.5 cm at about 50 days (laboratory); first forms about 30 days after contact; about half of colonies carry them; about 43 % of corals closer than 5 cm show damage',
-      published('Lapid2004'),
-    ),
-  },
-  {
-    who: 'Platygyra daedalea beside Favites complanata',
-    ...said('About 55 % tissue lost, 30 % of colonies killed in a year', published('LapidChadwick2006')),
-  },
-  {
-    who: 'Galaxea fascicularis',
-    ...said(
-      'Distinct sweepers with their own stinging cells; some pairs of colour morphs kill each other, pieces of one colony fuse; no length was seen',
-      published('HidakaYamazato1984'),
-      published('Yosef2020'),
-    ),
-  },
-  {
-    who: 'Galaxea fascicularis',
-    ...said('A greatest reach of 30 cm is repeated in general encyclopaedias', recalled('not verified')),
-  },
-  {
-    who: 'Agaricia agaricites',
-    ...said('Sweepers take about 30 days to form, only beside the contact', published('Chornesky1983')),
-  },
-  {
-    who: 'Montastraea cavernosa',
-    ...said('Sweepers vary by colony and place; no length was seen', published('ChorneskyWilliams1983')),
-  },
-  {
-    who: 'Pocilloporid corals, east Pacific',
-    ...said('Induced sweepers reverse early losses', published('Wellington1980')),
-  },
-  {
-    who: 'Goniopora',
-    ...said('Polyps may extend to 40 cm', published('SURG', 'citing a 1986 handbook, second hand')),
-  },
-  {
-    who: 'Rhodactis rhodostoma',
-    ...said('Stand-off distance 1-3 cm', published('LangmeadChadwick1999')),
-  },
-  {
-    who: 'Alcyoniid soft corals',
-    ...said(
-      'Most corals within 10 cm were interacting to the harm of one or both',
-      published('Griffith1997'),
-    ),
-  },
-  {
-    who: 'Radianthus magnifica and R. doreensis',
-    ...said('Tentacles to 10 cm and over 15 cm', published('Titus2024')),
-  },
-  {
-    who: 'Erythropodium caribaeorum',
-    ...said('Sweeper tentacles are reported for an encrusting octocoral; the paper was not seen', memory),
   },
 ];

@@ -36,8 +36,11 @@ export function said(text: string, ...basis: Bases): Statement {
   return { text, basis };
 }
 
-/** Every `keepClearCm` rests on this. */
+/** Every `keepClearCm` rests on this: reach at full stretch plus what an edge grows in a year, or more by practice. */
 export const spacingRule: Bases = [
-  { kind: 'project rule', note: 'reach at full stretch plus about a year of growth, rounded' },
+  {
+    kind: 'project rule',
+    note: 'at least reach at full stretch plus a year of growth of an edge, rounded up',
+  },
   practice,
 ];

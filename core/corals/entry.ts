@@ -105,7 +105,7 @@ export interface Ally {
   readonly basis: Bases;
 }
 
-/** What it does to neighbours. Reach at full stretch, cm; `keepClearCm` is the project's own spacing. */
+/** What it does to neighbours. Reach at full stretch, cm; `keepClearCm` is at least `reachHighCm` and a year of growth. */
 export interface Sting {
   readonly potency: Potency;
   readonly potencyBasis: Bases;
@@ -149,7 +149,8 @@ export interface GrowthFigures {
 export interface Growth {
   readonly lowCmPerYear: number;
   readonly highCmPerYear: number;
-  readonly range: 'recalled' | '10th to 90th percentile' | 'minimum to maximum';
+  readonly range:
+    'recalled' | '10th to 90th percentile' | '10th to 90th percentile of the genus' | 'minimum to maximum';
   readonly basis: Bases;
   readonly notes: readonly Statement[];
   readonly wild?: GrowthFigures;

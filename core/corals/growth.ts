@@ -2,7 +2,8 @@ import { inRange } from '../problem.ts';
 import { basisWords } from './basis-words.ts';
 import type { Bases } from './basis.ts';
 import type { CoralEntry } from './entry.ts';
-import { widthOfHeads } from './heads.ts';
+import { headsIn, widthOfHeads } from './heads.ts';
+import { downCm, upCm } from './say.ts';
 import type { Placed } from './scene.ts';
 
 /** Further ahead than this nothing is said, months: project rule. */
@@ -14,36 +15,40 @@ export interface GrowthRange {
   readonly basis: string;
 }
 
-const headsBasis: Bases = [
-  { kind: 'practice', note: 'one or two heads become about six in the first year, then roughly exponential' },
-];
-/** Six heads from two and six heads from one: how many times over in a year. */
-const HEADS_A_YEAR = { low: 3, high: 6 } as const;
+/** A piece of few heads has at most so many times as many after a good first year: common practice, three to six times. */
+const TIMES_IN_FIRST_YEAR = 6;
+/** It has six heads at most that way: common practice, said of one or two heads; a larger one is held by its room. */
+const MOST_IN_FIRST_YEAR = 6;
 
-/** Heads of one or two after the first year: common practice. */
-const FIRST_YEAR_HEADS = 6;
+const headsBasis: Bases = [
+  { kind: 'practice', note: 'three to six times the heads in a good first year, slower later' },
+  { kind: 'project rule', note: 'as many as have their place in the width' },
+];
 
 /** How much wider a colony gets in a year, cm of diameter. */
 interface Widening {
   readonly lowCm: number;
   readonly highCm: number;
-  /** In the first year: more for a piece of one or two heads, which becomes about six. */
+  /** In the first year: more for a piece of few heads, which multiplies. */
   readonly firstYearHighCm: number;
 }
 
 /**
  * Growth of the diameter, cm per year. A recalled range is taken as diameter. The published wild values mix diameter
  * with growth of one edge or branch, so there the low end is taken as diameter and the high end as an edge: twice that
- * in diameter. Published 4 to 15.3 -> 4 to 30.6; recalled 2 to 5 -> 2 to 5. A branching torch or the like of one or two
- * heads may reach the width of six in its first year: 10 cm at 2 to 5 a year, two heads of 9.9 cm -> 17.1 cm.
+ * in diameter. Published 4 to 15.3 -> 4 to 30.6; recalled 2 to 5 -> 2 to 5. A branching torch or the like of few heads
+ * may reach the width of six times as many, six at most, in its first year: one head of 7 cm -> six heads, 17.2 cm.
  */
 function widening(entry: CoralEntry, diameterCm: number): Widening {
-  const { growth } = entry;
-  const edges = growth.range === 'recalled' ? 1 : 2;
-  const highCm = growth.highCmPerYear * edges;
-  const isSmall = growsByHeads(entry) && diameterCm <= widthOfHeads(entry, 2).diameterCm;
-  const sixHeadsCm = isSmall ? widthOfHeads(entry, FIRST_YEAR_HEADS).diameterCm - diameterCm : 0;
-  return { lowCm: growth.lowCmPerYear, highCm, firstYearHighCm: Math.max(highCm, sixHeadsCm) };
+  const highCm = 2 * edgeCmPerYear(entry);
+  const heads = Math.min(TIMES_IN_FIRST_YEAR * headsIn(entry, diameterCm), MOST_IN_FIRST_YEAR);
+  const multipliedCm = growsByHeads(entry) ? widthOfHeads(entry, heads).diameterCm - diameterCm : 0;
+  return { lowCm: entry.growth.lowCmPerYear, highCm, firstYearHighCm: Math.max(highCm, multipliedCm) };
+}
+
+/** How far an edge of the colony moves out in a year at most, cm: half of a recalled range, a published value whole. */
+export function edgeCmPerYear({ growth }: CoralEntry): number {
+  return growth.range === 'recalled' ? growth.highCmPerYear / 2 : growth.highCmPerYear;
 }
 
 /** Branching torches, hammers, frogspawns and octospawns. */
@@ -53,8 +58,9 @@ function growsByHeads({ tags, form }: CoralEntry): boolean {
 }
 
 /**
- * Width after `months` (0 to `LONGEST_MONTHS`) from `diameterCm` now, as a range: straight-line growth by the entry's cm
- * per year up to its practical width in a tank (never less than now). Check: 5 cm at 2 to 5 cm a year -> 7 to 10 cm.
+ * Width after `months` (0 to `LONGEST_MONTHS`) from `diameterCm` now, as a range, both ends rounded outwards to what is
+ * printed: straight-line growth by the entry's cm per year. It does not stop at its usual width in a tank: there a
+ * keeper trims. Check: 5 cm at 2 to 5 cm a year -> 7 to 10 cm.
  *
  * Doubt: growth in a tank hangs on light, food and alkalinity, and frags often stand still for weeks first.
  */
@@ -62,30 +68,23 @@ export function diameterAfter(entry: CoralEntry, diameterCm: number, months: num
   const years = inRange('months', months, 0, LONGEST_MONTHS, 'months') / 12;
   const { lowCm, highCm, firstYearHighCm } = widening(entry, diameterCm);
   const byHeads = firstYearHighCm > highCm;
-  const most = Math.max(diameterCm, entry.size.practicalMaxCm);
   return {
-    low: Math.min(most, diameterCm + lowCm * years),
-    high: Math.min(most, diameterCm + firstYearHighCm * Math.min(1, years) + highCm * Math.max(0, years - 1)),
+    low: downCm(diameterCm + lowCm * years),
+    high: upCm(diameterCm + firstYearHighCm * Math.min(1, years) + highCm * Math.max(0, years - 1)),
     basis: basisWords(entry.growth.basis, ...(byHeads ? [headsBasis] : []), [
-      { kind: 'project rule', note: 'straight line to its usual width' },
+      { kind: 'project rule', note: 'straight line' },
     ]),
   };
 }
 
 /**
- * Heads of a branching torch, hammer, frogspawn or octospawn after `months`, as a range; undefined for other kinds. One
- * or two heads become about six in a year (common practice), which is 3 to 6 times; kept on as exponential. Check: 1
- * head -> 3 to 6 in a year, 2 heads -> 6 to 12. Doubt: after two years food and room set the pace, so it runs high.
+ * Heads of a branching torch, hammer, frogspawn or octospawn after `months`: as many as have their place in the width by
+ * then, as a range; undefined for other kinds. Check: one head, 7 cm -> 1 to 6 in a year; two, 9.9 cm -> 2 to 6.
  */
-export function headsAfter(entry: CoralEntry, heads: number, months: number): GrowthRange | undefined {
+export function headsAfter(entry: CoralEntry, diameterCm: number, months: number): GrowthRange | undefined {
   if (!growsByHeads(entry)) return undefined;
-  const years = inRange('months', months, 0, LONGEST_MONTHS, 'months') / 12;
-  const now = inRange('heads', heads, 1, 200, 'heads');
-  return {
-    low: now * HEADS_A_YEAR.low ** years,
-    high: now * HEADS_A_YEAR.high ** years,
-    basis: basisWords(headsBasis),
-  };
+  const { low, high } = diameterAfter(entry, diameterCm, months);
+  return { low: headsIn(entry, low), high: headsIn(entry, high), basis: basisWords(headsBasis) };
 }
 
 /** Months from now; `latest` is absent when slow growth does not get there within `LONGEST_MONTHS`. */
@@ -102,9 +101,11 @@ export interface Months {
 export function monthsUntil(a: Placed, b: Placed, gapCm: number, untilCm = 0): Months | undefined {
   const toClose = gapCm - untilCm;
   if (toClose <= 0) return { soonest: 0, latest: 0 };
-  const soonest = monthsAt(toClose, edgeOf(a, 'firstYearHighCm'), edgeOf(b, 'firstYearHighCm'));
+  const both = (end: keyof Widening): number =>
+    (widening(a.entry, a.diameterCm)[end] + widening(b.entry, b.diameterCm)[end]) / 2;
+  const soonest = monthsAt(toClose, both('firstYearHighCm'), both('highCm'));
   if (soonest === undefined) return undefined;
-  return { soonest, latest: monthsAt(toClose, edgeOf(a, 'lowCm'), edgeOf(b, 'lowCm')) };
+  return { soonest, latest: monthsAt(toClose, both('lowCm'), both('lowCm')) };
 }
 
 /** The most an edge moves out in a year, cm. */
@@ -112,26 +113,8 @@ export function fastestEdgeCmPerYear({ entry, diameterCm }: Placed): number {
   return widening(entry, diameterCm).firstYearHighCm / 2;
 }
 
-/** How fast an edge moves out, cm per month, and how far it will before the coral has its usual width. */
-interface Edge {
-  readonly cmPerMonth: number;
-  readonly roomCm: number;
-}
-
-function edgeOf({ entry, diameterCm }: Placed, end: keyof Widening): Edge {
-  return {
-    cmPerMonth: widening(entry, diameterCm)[end] / 24,
-    roomCm: Math.max(0, entry.size.practicalMaxCm - diameterCm) / 2,
-  };
-}
-
-/** The first month at which two edges have covered the distance together; each stops where its room ends. */
-function monthsAt(cm: number, one: Edge, other: Edge): number | undefined {
-  const stop = ({ cmPerMonth, roomCm }: Edge): number => (cmPerMonth > 0 ? roomCm / cmPerMonth : 0);
-  const [first, second] = stop(one) <= stop(other) ? [one, other] : [other, one];
-  const covered = first.cmPerMonth > 0 ? first.roomCm : 0;
-  const together = cm / (first.cmPerMonth + second.cmPerMonth);
-  const months = together <= stop(first) ? together : (cm - covered) / second.cmPerMonth;
-  const reached = months <= stop(second) + 1e-9 || together <= stop(first);
-  return reached && months <= LONGEST_MONTHS ? months : undefined;
+/** The month in which two edges have covered a distance together, each by so much in its first year and in later ones. */
+function monthsAt(cm: number, firstYearCm: number, laterCm: number): number | undefined {
+  const years = cm <= firstYearCm ? cm / firstYearCm : 1 + (cm - firstYearCm) / laterCm;
+  return years * 12 <= LONGEST_MONTHS ? years * 12 : undefined;
 }

@@ -60,6 +60,8 @@ export interface LightSigns {
 }
 
 export interface CoralLight {
+  /** False for those that live by food. */
+  readonly photosynthetic: boolean;
   readonly lowPpfd: number;
   readonly highPpfd: number;
   /** Where this piece begins, umol m-2 s-1, to the nearest 5. */
@@ -118,6 +120,7 @@ export function lightFor(entry: CoralEntry, origin: Origin): CoralLight {
   const middlePpfd = (lowPpfd + highPpfd) / 2;
   const goesUp = entry.photosynthetic && middlePpfd > startPpfd;
   return {
+    photosynthetic: entry.photosynthetic,
     lowPpfd,
     highPpfd,
     startPpfd,
@@ -132,7 +135,8 @@ export function lightFor(entry: CoralEntry, origin: Origin): CoralLight {
   };
 }
 
-export type LampStrength = 'small' | 'very strong';
+export const lampStrengths = ['weak', 'strong'] as const;
+export type LampStrength = (typeof lampStrengths)[number];
 
 /** Per cent of a lamp's full power; a wide band, no reading. */
 export interface LampBand {
@@ -143,15 +147,16 @@ export interface LampBand {
 }
 
 /**
- * Where a lamp usually stands over corals of middling need when there is no meter: a small or low-cost lamp at about
- * 50 to 70 %, a very strong module at 30 to 40 %. Common practice, no source: no light at a coral follows from it.
+ * Where to try a lamp over corals of middling need when there is no meter: a weak one for its tank from 40 to 80 % of
+ * its power, a strong one from 20 to 40 %, each border twice the one before. Project rule, no source; it begins low on
+ * purpose, and no light at a coral follows from it.
  */
 export function lampBand(strength: LampStrength): LampBand {
-  const [lowPercent, highPercent] = strength === 'small' ? [50, 70] : [30, 40];
+  const [lowPercent, highPercent] = strength === 'weak' ? [40, 80] : [20, 40];
   return {
     lowPercent,
     highPercent,
-    basis: basisWords(practice),
-    doubt: 'A wide band only: lamps, heights and water differ. Begin at its low end and borrow a meter.',
+    basis: basisName([rule('a first try without a meter')]),
+    doubt: 'Only a first try: lamps, heights and water differ. Begin at its low end and borrow a meter.',
   };
 }

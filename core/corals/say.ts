@@ -1,4 +1,4 @@
-import { fixed } from '../quantity/format.ts';
+import { counted, fixed } from '../quantity/format.ts';
 
 /** Centimetres for people: whole from 20 up, else to a tenth. */
 export function cm(value: number): string {
@@ -11,23 +11,30 @@ export function cmRange(lowCm: number, highCm: number): string {
   return low === high ? `${low} cm` : `${low} to ${high} cm`;
 }
 
-/** Light for people: "90 to 110 PAR" (umol m-2 s-1). */
-export function parRange(lowPpfd: number, highPpfd: number): string {
-  const [low, high] = [Math.round(lowPpfd), Math.round(highPpfd)];
-  return low === high ? `${low} PAR` : `${low} to ${high} PAR`;
-}
-
-/** "3 to 7 months". */
+/** "3 to 7 months", "less than a month": what follows "in". */
 export function monthRange(soonest: number, latest: number | undefined): string {
   const low = Math.max(0, Math.round(soonest));
-  if (latest === undefined) return `${low} months at the soonest`;
+  if (latest === undefined)
+    return `${low === 0 ? 'less than a month' : counted(low, 'month')} at the soonest`;
   const high = Math.round(latest);
-  return low === high ? `about ${low} ${low === 1 ? 'month' : 'months'}` : `${low} to ${high} months`;
+  if (high === 0) return 'less than a month';
+  if (low === 0) return `at most ${counted(high, 'month')}`;
+  return low === high ? `about ${counted(low, 'month')}` : `${low} to ${counted(high, 'month')}`;
 }
 
 /** A distance still missing, never rounded down to less than is needed. */
 export function missingCm(value: number): string {
-  return cm(value < 20 ? Math.ceil(value * 10 - 1e-6) / 10 : Math.ceil(value - 1e-6));
+  return cm(upCm(value));
+}
+
+/** The length as it is printed, rounded up: whole from 20 cm up, else to a tenth. 9.899 -> 9.9, 26.1 -> 27. */
+export function upCm(value: number): number {
+  return value < 20 ? Math.ceil(value * 10 - 1e-6) / 10 : Math.ceil(value - 1e-6);
+}
+
+/** The same rounded down: 9.899 -> 9.8, 26.9 -> 26. */
+export function downCm(value: number): number {
+  return value < 20 ? Math.floor(value * 10 + 1e-6) / 10 : Math.floor(value + 1e-6);
 }
 
 function amount(value: number): string {

@@ -1,7 +1,6 @@
 import { problemsOf } from './check.ts';
 import { distanceCm } from './distance.ts';
 import type { CoralEntry } from './entry.ts';
-import { whyWords } from './light-words.ts';
 import { judgeLight } from './rules/light.ts';
 import type { Finding, Placed, Scene, Spot } from './scene.ts';
 
@@ -44,8 +43,8 @@ export function placeSays(entry: CoralEntry, { scene, spot, rough, untold }: Pla
     daysHere: 0,
   };
   const near = scene.corals.filter((other) => distanceCm(tried, other) < FARTHEST_CM);
-  const { why } = judgeLight(scene, tried);
-  const isOff = why === 'too little' || why === 'too much';
+  const { side, sure, word } = judgeLight(scene, tried);
+  const isOff = sure && side !== 'fits' && word !== 'too bright to begin with';
   return problemsOf({ ...scene, corals: [...near, tried] }, tried)
     .filter(({ verdict, rule }) => verdict !== 'settled' && !untold.includes(rule))
     .map((finding) => {
@@ -60,8 +59,8 @@ function shortly({ rule, corals }: Finding, tried: Placed, scene: Scene): string
   if (other !== undefined) return `${rule}: your ${other.label} is near`;
   switch (rule) {
     case 'light': {
-      const { why, need } = judgeLight(scene, tried);
-      return `${whyWords[why]}: begins near ${need.startPpfd} of ${need.lowPpfd} to ${need.highPpfd} PAR`;
+      const { word, need } = judgeLight(scene, tried);
+      return `${word}: begins near ${need.startPpfd} of ${need.lowPpfd} to ${need.highPpfd} PAR`;
     }
     case 'ground':
       return `belongs on ${tried.entry.ground.value}`;

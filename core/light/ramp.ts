@@ -20,18 +20,17 @@ export interface RampPlan {
   readonly direction: 'raise' | 'lower' | 'stay';
   /** Weeks of rising until the goal is set; 0 when lowering (at once) or staying. */
   readonly weeks: number;
-  /** What the light rises by each week, per cent of the week before: never above the pace. */
-  readonly stepPercent: number;
   /** Week 1 is today. At most `LONG_PLAN_WEEKS` steps, so the last need not be the goal. */
   readonly steps: readonly RampStep[];
 }
 
 /**
- * A plan from the present light to the goal in equal relative steps, none above `pacePercent` a week of the week
- * before. Weeks = ceil(ln(goal / now) / ln(1 + pace)). Lowering needs no plan: one step, at once.
+ * A plan from the present light to the goal: every week the most that is within `pacePercent` of the week before,
+ * rounded down to what can be read and set, so that no printed step is above the pace; the last step is what is left.
+ * Lowering needs no plan: one step, at once. Print the values with `fixed(value, 3)`: none has more places.
  *
- * `now` and `goal` share a unit and are both from 1 to `MAX_PPFD`. Check: 100 to 150 at 10 % -> 5 weeks of 8.45 %
- * (1.1^4 = 1.464, 1.1^5 = 1.611); 100 to 121 -> 2 weeks. Pace: common practice, no source.
+ * `now` and `goal` share a unit and are both from 1 to `MAX_PPFD`. Check: 100 to 150 at 10 % -> 110, 121, 133, 146, 150;
+ * 100 to 121 -> 110, 121; 40 to 52.9 at 15 % -> 46, 52.9. Pace: common practice, no source.
  *
  * @throws Problem for a value outside that range or a pace outside 1 to `MAX_RAISE_PERCENT` %.
  */
@@ -39,16 +38,24 @@ export function rampPlan(now: number, goal: number, pacePercent: number = USUAL_
   inRange('now', now, 1, MAX_PPFD, 'PAR or %');
   inRange('goal', goal, 1, MAX_PPFD, 'PAR or %');
   inRange('pace', pacePercent, 1, MAX_RAISE_PERCENT, '% a week');
-  if (goal === now) return { direction: 'stay', weeks: 0, stepPercent: 0, steps: [] };
-  if (goal < now) {
-    return { direction: 'lower', weeks: 0, stepPercent: 0, steps: [{ week: 1, value: goal }] };
+  if (goal === now) return { direction: 'stay', weeks: 0, steps: [] };
+  if (goal < now) return { direction: 'lower', weeks: 0, steps: [{ week: 1, value: goal }] };
+  const steps: RampStep[] = [];
+  for (let value = now; value < goal;) {
+    value = raised(value, pacePercent / 100, goal);
+    steps.push({ week: steps.length + 1, value });
   }
-  // The small number keeps an exact power (40 -> 52.9 at 15 %) from becoming one week more by rounding.
-  const weeks = Math.max(1, Math.ceil(Math.log(goal / now) / Math.log(1 + pacePercent / 100) - 1e-9));
-  const ratio = (goal / now) ** (1 / weeks);
-  const steps = Array.from({ length: Math.min(weeks, LONG_PLAN_WEEKS) }, (_, index) => ({
-    week: index + 1,
-    value: index + 1 === weeks ? goal : now * ratio ** (index + 1),
-  }));
-  return { direction: 'raise', weeks, stepPercent: (ratio - 1) * 100, steps };
+  return { direction: 'raise', weeks: steps.length, steps: steps.slice(0, LONG_PLAN_WEEKS) };
+}
+
+/** Steps of light and settings that are read and set: whole numbers, tenths, and below that only where the pace asks. */
+const PLACES = [0, 1, 2, 3] as const;
+
+/** The most after a week, but the goal: rounded down to a place that the pace has two steps of; whole from 20 up. */
+function raised(value: number, pace: number, goal: number): number {
+  const mostValue = value * (1 + pace);
+  // The small number keeps an exact step (46 x 1.15 = 52.9) from becoming one week more by the computer's rounding.
+  if (goal <= mostValue + 1e-9) return goal;
+  const places = PLACES.find((one) => 10 ** -one * 2 <= value * pace && (one > 0 || value >= 20)) ?? 3;
+  return Math.floor(mostValue * 10 ** places + 1e-6) / 10 ** places;
 }

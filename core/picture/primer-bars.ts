@@ -1,5 +1,5 @@
 import { afterChanges } from '../change/exchange.ts';
-import { bandEdgesPpfd } from '../light/band.ts';
+import { lightBands, lightBandWords } from '../light/band.ts';
 import { fixed } from '../quantity/format.ts';
 import { palette } from './palette.ts';
 import { framed, label, LEFT, RIGHT, rule, type PrimerPicture } from './primer-frame.ts';
@@ -48,17 +48,12 @@ export function changesAdded(): PrimerPicture {
   };
 }
 
-/** The words for light at the coral, on one bar. */
-export function lightBands(): PrimerPicture {
-  const { low, moderate, high, veryHigh } = bandEdgesPpfd;
-  const edges = [0, low, moderate, high, veryHigh, 400];
-  const names = ['very low', 'low', 'moderate', 'high', 'very high'];
+/** The words for light at the coral, one bar each. */
+export function lightWordBars(): PrimerPicture {
   const [top, height] = [88, 64];
   const strength = [1, 0.75, 0.5, 0.28, 0.08];
-  const rows = names.map((name, index) => {
+  const rows = lightBands.map(({ word, borders }, index) => {
     const y = top + index * (height + 8);
-    const [from = 0, to = 0] = [edges[index], edges[index + 1]];
-    const words = index === 4 ? `over ${from} PAR` : index === 0 ? `under ${to} PAR` : `${from} to ${to} PAR`;
     return [
       tag('rect', {
         x: LEFT,
@@ -70,13 +65,13 @@ export function lightBands(): PrimerPicture {
         stroke: palette.ink,
         'stroke-width': 2,
       }),
-      label(name, { x: LEFT + 156, y: y + 40 }),
-      label(words, { x: RIGHT, y: y + 40, anchor: 'end' }),
+      label(word, { x: LEFT + 156, y: y + 40 }),
+      label(`${borders} PAR`, { x: RIGHT, y: y + 40, anchor: 'end' }),
       rule(LEFT + 150, y + height + 4, RIGHT, y + height + 4, palette.grid),
     ].join('');
   });
   return {
     svg: framed('Words for light at the coral', top + 5 * (height + 8) + 12, ...rows),
-    alt: `Words for light at the coral, in PAR (common practice): under ${low} very low, ${low} to ${moderate} low, to ${high} moderate, to ${veryHigh} high, over ${veryHigh} very high.`,
+    alt: `Words for light at the coral, in PAR (project rule): ${lightBandWords}.`,
   };
 }

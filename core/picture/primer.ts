@@ -1,5 +1,5 @@
 import type { PrimerId } from '../care/primers/primer.ts';
-import { changesAdded, lightBands } from './primer-bars.ts';
+import { changesAdded, lightWordBars } from './primer-bars.ts';
 import { cycleCourse, lightStairs, limeSolubility, phAgainstCo2 } from './primer-curves.ts';
 import { dripLoop, roomBetween } from './primer-drawings.ts';
 import type { PrimerPicture } from './primer-frame.ts';
@@ -10,7 +10,7 @@ const drawings: Partial<Record<PrimerId, () => PrimerPicture>> = {
   cycle: cycleCourse,
   acclimation: lightStairs,
   'room to grow': roomBetween,
-  PAR: lightBands,
+  PAR: lightWordBars,
   'alkalinity and calcium': calciumBesideAlkalinity,
   pH: phAgainstCo2,
   limewater: limeSolubility,

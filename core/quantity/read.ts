@@ -4,6 +4,7 @@ import { askUnits, bareBands } from './bare.ts';
 import { boxVolume } from './box.ts';
 import { clean } from './clean.ts';
 import { hasAmbiguousComma, normaliseNumbers, type CommaStyle } from './number.ts';
+import { oneLength } from './one-length.ts';
 import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
 
 /** A text read as a quantity: `value` in the canonical unit of its kind, `written` in the unit it came with. */
@@ -134,6 +135,7 @@ function readStyled(
   const { marked, used } = markUnits(numbers, units);
   const factor = (index: number): number => used[index]?.factor ?? 1;
   const sum = marked.replaceAll(/(?<=[\d)\s])x(?=[\d(\s])/g, '*');
+  if (kind === 'length') oneLength(sum, text, field);
   const term = arithmetic(sum, field, (index) => factor(index) / factor(0));
   const unit = term.unit >= 0 ? used[term.unit] : undefined;
   if (unit !== undefined) {

@@ -29,7 +29,7 @@ describe('ask', () => {
     ['i did a 10 gallon water change on my 55 and nitrate was 40 what is it now', [/18\.2 %/, /32\.7 mg\/L/]],
     ['light 50% gives 120 par want 200', [/83 %/]],
     ['how long to go from 100 par to 200', [/week/]],
-    ['is 300 par too much', [/high light/, /large-polyp/]],
+    ['is 300 par too much', [/^300 PAR is bright light/, /large-polyp/]],
     ['ca 380 mg 1250 alk 7.5 sg 1.024 no3 20 po4 .2', [/380 mg\/L/, /1250 mg\/L/, /31\.9 ppt/]],
     ['how much salt for 5 gallons', [/681 g/]],
     ['salinity 38 ppt want 35 in 300L', [/swap/, /7\.9 %/]],

@@ -1,3 +1,4 @@
+import type { LampStrength } from '../../../core/corals/light-need.ts';
 import type { Origin } from '../../../core/corals/scene.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
@@ -52,9 +53,9 @@ function originOf(heard: Heard): Origin | undefined {
   return undefined;
 }
 
-function lampOf(heard: Heard): 'small' | 'very strong' | undefined {
-  if (says(heard, 'cheap', 'budget', 'low ?cost', 'small', 'nano', 'weak', 'clip ?on')) return 'small';
+function lampOf(heard: Heard): LampStrength | undefined {
+  if (says(heard, 'cheap', 'budget', 'low ?cost', 'small', 'nano', 'weak', 'clip ?on')) return 'weak';
   return says(heard, 'very strong', 'strong', 'powerful', 'high ?(?:end|power)', 'expensive')
-    ? 'very strong'
+    ? 'strong'
     : undefined;
 }

@@ -1,5 +1,7 @@
 import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { lightFor, type CoralLight } from '../../../core/corals/light-need.ts';
+import { judgedLight, type LightVerdict } from '../../../core/corals/light-verdict.ts';
+import { par } from '../../../core/light/band.ts';
 import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
 import { is, type Mention } from '../../../core/words/mention.ts';
 import { answer, type Fact } from '../../answer.ts';
@@ -34,7 +36,7 @@ export const coralParAnswer: Intent = (heard, context) => {
   const { lowPpfd, highPpfd, startPpfd } = need;
   const middle = Math.round((lowPpfd + highPpfd) / 20) * 10;
   return answer({
-    headline: `${onlyVerdict(readings, need)}${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). Begin at the low end, near ${startPpfd}, and go up over weeks.`,
+    headline: `${onlyVerdict(readings, need)}${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). A new piece begins near ${startPpfd} and goes up over weeks.`,
     read: [
       `${named.name} as ${entries.map(fullName).join(', or ')}`,
       ...readings.map(({ text }) => `${text} as PAR at a spot`),
@@ -44,8 +46,8 @@ export const coralParAnswer: Intent = (heard, context) => {
       ...readings.map((mention) => judged(mention, need)),
     ],
     steps: [
-      ...between(readings, need),
-      `Move it up or brighten by about ${need.raisePercentAWeek} % a week (/light ramp), towards ${middle} PAR, as long as it opens well. Many adapt to the upper end.`,
+      ...adviceOn(readings, need),
+      `Later, as long as it opens well: up by about ${need.raisePercentAWeek} % a week at most (/light ramp), towards ${middle} PAR. Many adapt to the upper end.`,
       `Too much, the commoner harm: ${need.tooMuch.signs.join('; ')}. Then: ${need.tooMuch.action}`,
       `Too little: ${need.tooLittle.signs.join('; ')}. Then: ${need.tooLittle.action}`,
       'How many hours a day is it lit? The daily total counts (/light hours).',
@@ -66,6 +68,7 @@ function needOf(entries: NamedCoral['entries']): CoralLight {
   const needs = entries.map((entry) => lightFor(entry, 'unknown'));
   return {
     ...lightFor(entries[0], 'unknown'),
+    photosynthetic: true,
     lowPpfd: Math.min(...needs.map(({ lowPpfd }) => lowPpfd)),
     highPpfd: Math.max(...needs.map(({ highPpfd }) => highPpfd)),
     startPpfd: Math.min(...needs.map(({ startPpfd }) => startPpfd)),
@@ -86,34 +89,41 @@ function isReading(mention: Mention): boolean {
 }
 
 function judged(mention: Mention, need: CoralLight): Fact {
+  const asNew = asNewAt(mention, need);
   return {
     label: `at ${mention.text}`,
-    value: `${Math.round(mention.value)} PAR`,
-    verdict: verdictOf(mention, need),
+    value: `${par(mention.value)}, for a new piece: ${asNew.word}`,
+    verdict: asNew.verdict,
   };
 }
 
-/** A new piece at twice its start value is too bright at once: project rule. */
-function verdictOf({ value }: Mention, { lowPpfd, highPpfd, startPpfd }: CoralLight): string {
-  if (value > highPpfd) return 'too bright';
-  if (value >= 2 * startPpfd) return 'too much for a new piece';
-  if (value > 1.25 * startPpfd) return 'bright for a new piece';
-  return value < lowPpfd ? 'too dim to grow' : 'a place to begin';
+function asNewAt({ value }: Mention, need: CoralLight): LightVerdict {
+  return judgedLight(need, 'new', { lowPpfd: value, ppfd: value, highPpfd: value });
 }
 
-/** "300 PAR is too bright. " where one reading is asked about. */
+/** "Too bright: 300 PAR, 190 PAR over ... " for a new piece, where one reading is asked about. */
 function onlyVerdict(readings: readonly Mention[], need: CoralLight): string {
   const [one, other] = readings;
   if (one === undefined || other !== undefined) return '';
-  const verdict = verdictOf(one, need);
-  const settled = verdict.endsWith(' for a new piece') ? ', within the range of a settled one' : '';
-  return `${Math.round(one.value)} PAR is ${verdict}${settled}. `;
+  const { value } = one;
+  const asSettled = judgedLight(need, 'settled', { lowPpfd: value, ppfd: value, highPpfd: value });
+  const asNew = asNewAt(one, need);
+  const settled =
+    asNew.side === 'bright' && asSettled.side === 'fits'
+      ? ' A piece that has long been here may have it.'
+      : '';
+  return `${asNew.headline}${settled} `;
 }
 
-function between(readings: readonly Mention[], { startPpfd }: CoralLight): readonly string[] {
+/** What to do at the one reading, or where to begin among several. */
+function adviceOn(readings: readonly Mention[], need: CoralLight): readonly string[] {
+  const [one, other] = readings;
+  if (one === undefined) return [];
+  if (other === undefined) return [asNewAt(one, need).advice];
   const values = readings.map(({ value }) => value);
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  if (readings.length < 2 || most <= startPpfd) return [];
+  const { startPpfd } = need;
+  if (most <= startPpfd) return [];
   if (least >= startPpfd) return ['Begin at the dimmest of these spots, or shade it for the first weeks.'];
   const from = Math.round((startPpfd * 3) / 20) * 5;
   return [

@@ -1,5 +1,5 @@
 import { basisName } from '../../../core/corals/basis-words.ts';
-import { flowWords } from '../../../core/corals/rules/flow.ts';
+import { FLOW_LOOK, flowWords } from '../../../core/corals/rules/flow.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import { answer, type Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
@@ -35,11 +35,11 @@ export const shutIntent: Intent = (heard, context) => {
       },
       {
         label: `flow for ${name}`,
-        value: `${flowWords(entry)}, indirect, so that the flesh sways and is never blasted (${basisName(flow.basis)})`,
+        value: `${flowWords(entry)}, indirect: ${FLOW_LOOK} (${basisName(flow.basis)})`,
       },
     ],
     steps: [
-      'First step: change nothing and do not poke it; give it moderate, indirect flow and medium light, and wait.',
+      'First step: change nothing and do not poke it; give it gentle, indirect flow and no more light than it begins at, and wait.',
       'Tonight look with a dim torch for flatworms and other pests on it, and for a neighbour that reaches it.',
       `Tell us: a photo, PAR and flow at its spot, what stands within ${cmAndInches(15)}, how it was acclimatised, whether it was dipped.`,
       'Confirm salinity with an instrument checked against a standard fluid, for everything else hangs on it.',

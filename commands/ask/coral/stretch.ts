@@ -1,11 +1,19 @@
+import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { lightFor } from '../../../core/corals/light-need.ts';
+import { judgedLight, type LightVerdict } from '../../../core/corals/light-verdict.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
-import { answer } from '../../answer.ts';
+import { is } from '../../../core/words/mention.ts';
+import { answer, type Answer } from '../../answer.ts';
 import { fullName } from '../../coral/asked-kind.ts';
 import { says, type Intent } from '../intent.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
 const LONG = ['stretch(?:ed|es|ing|y)?', 'long necks?', 'long stalks?', 'long stems?', 'leggy', 'reaching (?:up|for)', 'elongat(?:ed|ing)', 'tall and thin'] as const; // prettier-ignore
+
+const OTHER_CAUSES = [
+  'Look that nothing irritates it: is it shut for part of the day, are there pests on the stalks, does a neighbour touch it?',
+  'Test nitrate and phosphate: fading also comes when both read zero.',
+] as const;
 
 /** A coral that stretches: usually too little light; up in steps, never straight to the top. */
 export const stretchIntent: Intent = (heard) => {
@@ -13,10 +21,21 @@ export const stretchIntent: Intent = (heard) => {
   const [named] = coralsIn(heard.text);
   if (named === undefined) return undefined;
   const [entry] = named.entries;
-  const { lowPpfd, highPpfd, startPpfd, rangeBasis, raisePercentAWeek } = lightFor(entry, 'unknown');
+  const need = lightFor(entry, 'unknown');
+  const { lowPpfd, highPpfd, startPpfd, rangeBasis, raisePercentAWeek } = need;
+  const reading = heard.mentions.find((m) => is(m, 'light'));
+  const judged =
+    reading === undefined
+      ? undefined
+      : judgedLight(need, 'settled', {
+          lowPpfd: reading.value,
+          ppfd: reading.value,
+          highPpfd: reading.value,
+        });
   const name = named.entries.length === 1 ? entry.names.common[0] : named.name;
+  if (judged !== undefined && judged.side !== 'dim') return notTheLight(judged, entry, name);
   return answer({
-    headline: `Not to the top in one go. Stretching usually means too little light: raise ${name} one step at a time, or brighten by about 10 % a week.`,
+    headline: `${judged === undefined ? '' : `${judged.headline} `}Not to the top in one go. Stretching usually means too little light: raise ${name} one step at a time, or brighten by about 10 % a week.`,
     read: [`${named.name} as ${named.entries.map(fullName).join(', or ')}, stretched`],
     facts: [
       {
@@ -26,10 +45,10 @@ export const stretchIntent: Intent = (heard) => {
       { label: 'how fast', value: `about ${raisePercentAWeek} to 10 % a week (common practice)` },
     ],
     steps: [
+      ...(judged === undefined ? [] : [judged.advice]),
       'First a PAR reading at its spot and a photo by white light, if you can: shade from a rock, and low flow in a corner, look the same.',
       'Move it up one step (sand, then low rock, then middle), and leave it one to two weeks at each; or leave it and brighten the lamp by about 10 % a week.',
-      'Look that nothing irritates it: is it shut for part of the day, are there pests on the stalks, does a neighbour touch it?',
-      'Test nitrate and phosphate: fading also comes when both read zero.',
+      ...OTHER_CAUSES,
       'If it pales, stays tight or melts after a step, go back one step: too much light harms faster than too little.',
     ],
     cautions: [
@@ -39,3 +58,17 @@ export const stretchIntent: Intent = (heard) => {
     sources: ['practice', 'memory'],
   });
 };
+
+/** Stretched in light that fits or is too much: the light is left or lowered, and the cause looked for elsewhere. */
+function notTheLight({ headline, advice, side }: LightVerdict, entry: CoralEntry, name: string): Answer {
+  return answer({
+    headline: `${headline} So too little light is not why ${name} stretches: do not raise it.`,
+    steps: [
+      side === 'fits' ? 'Leave the light as it is.' : advice,
+      'Measure at the coral itself, with the pumps as they run: shade from a rock makes one side of it dim.',
+      ...OTHER_CAUSES,
+    ],
+    cautions: palytoxinCautions([entry]),
+    sources: ['practice', 'memory'],
+  });
+}

@@ -51,13 +51,19 @@ export const whichIntent: Intent = (heard, context) => {
   return band === undefined ? given : { ...given, read: [...given.read, band.read] };
 };
 
-/** The middle of low light (50 to 100 PAR), and a value of high light (above 200): common practice. */
+/** The middle of soft light (40 to 80 PAR) and of bright light (160 to 320): project rule. */
 function lightBandOf(heard: Heard): { readonly par: string; readonly read: string } | undefined {
   if (heard.mentions.some((m) => is(m, 'light'))) return undefined;
   if (says(heard, '(?:low|little|weak|dim|poor)[ -]?(?:light(?:ing)?|par)', 'shade', 'shady', 'dark'))
-    return { par: '75 PAR', read: 'low light taken as 75 PAR, the middle of 50 to 100 (common practice)' };
+    return {
+      par: '60 PAR',
+      read: 'low light taken as 60 PAR, the middle of soft light, 40 to 80 (project rule)',
+    };
   return says(heard, '(?:high|strong|bright)[ -]?(?:light(?:ing)?|par)')
-    ? { par: '250 PAR', read: 'high light taken as 250 PAR; it is all above 200 (common practice)' }
+    ? {
+        par: '240 PAR',
+        read: 'high light taken as 240 PAR, the middle of bright light, 160 to 320 (project rule)',
+      }
     : undefined;
 }
 

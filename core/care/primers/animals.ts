@@ -1,6 +1,7 @@
+import { lightBandWords } from '../../light/band.ts';
 import type { Primer } from './primer.ts';
 
-/** Light in PAR (umol m-2 s-1): bands and paces are common practice; papers as named in core/corals/sources.ts. */
+/** Light in PAR (umol m-2 s-1): words are a project rule, paces common practice; papers as named in core/corals/sources.ts. */
 export const animalCards: readonly Primer[] = [
   {
     id: 'first corals',
@@ -123,7 +124,7 @@ export const animalCards: readonly Primer[] = [
     headline:
       'PAR counts the light a coral can use; too much harms more often than too little, so start low.',
     points: [
-      ['Bands', 'under 50 very low, to 100 low, to 200 moderate, to 300 high (common practice)'],
+      ['Words', `${lightBandWords} (project rule)`],
       ['Day', 'PAR x hours x 0.0036 is the day’s light: 200 for 8 h is 5.8 mol'],
       ['Lux', 'no one divisor makes PAR of it: 7 for blue, 70 for white'],
       ['Watts', 'say nothing about the light at the coral'],
@@ -136,7 +137,8 @@ export const animalCards: readonly Primer[] = [
   {
     id: 'flow',
     names: ['water flow', 'turnover', 'current', 'wavemaker', 'circulation'],
-    headline: 'Flow brings food and air and carries waste away: the flesh should sway, never be blasted.',
+    headline:
+      'Flow brings food and air and carries waste away: soft flesh moves gently in it and is never pressed flat.',
     points: [
       ['Random', 'better than one hard stream: alternate, bounce it off glass or rock'],
       [

@@ -1,3 +1,4 @@
+import { FLOW_LOOK } from '../../corals/rules/flow.ts';
 import { amountG } from '../../dosing/dose.ts';
 import { compoundsFor } from '../../dosing/compound.ts';
 import { fixed, mass, significant, volume } from '../../quantity/format.ts';
@@ -86,7 +87,7 @@ export const turnover: Recogniser = ({ text }) => {
         unit: 'L/h',
       };
     },
-    steps: ['Look at the flesh: it should sway, never be blasted bare or lie still.'],
+    steps: [`Look at the corals: ${FLOW_LOOK}, nor does it lie still.`],
     sources: ['practice'],
   };
 };

@@ -61,7 +61,7 @@ export const acroporas: readonly CoralEntry[] = [
       ],
       allies: [{ text: 'other Acropora', who: byGenus('Acropora'), confidence: 'usual', basis: [memory] }],
       atRisk: [],
-      keepClearCm: 8,
+      keepClearCm: 18,
       keepClearBasis: spacingRule,
     },
     susceptible: [
@@ -148,7 +148,7 @@ export const acroporas: readonly CoralEntry[] = [
       ],
       allies: [{ text: 'other Acropora', who: byGenus('Acropora'), confidence: 'usual', basis: [memory] }],
       atRisk: [said('whatever it overshadows', memory)],
-      keepClearCm: 10,
+      keepClearCm: 13,
       keepClearBasis: spacingRule,
     },
     susceptible: [

@@ -51,7 +51,7 @@ export const bubbles: readonly CoralEntry[] = [
       notes: [],
       allies: [],
       atRisk: [said('keep alone', memory)],
-      keepClearCm: 15,
+      keepClearCm: 16,
       keepClearBasis: spacingRule,
     },
     susceptible: [
@@ -125,7 +125,7 @@ export const bubbles: readonly CoralEntry[] = [
       notes: [],
       allies: [],
       atRisk: [said('keep alone', memory)],
-      keepClearCm: 15,
+      keepClearCm: 16,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('puncture on septa', memory), said('brown jelly', memory)],

@@ -51,7 +51,7 @@ export const domeBrains: readonly CoralEntry[] = [
       ],
       allies: [],
       atRisk: [said('anything within night sweeper range', memory)],
-      keepClearCm: 15,
+      keepClearCm: 16,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('Galaxea', memory), said('chalices', memory), said('Hydnophora', memory)],
@@ -99,7 +99,7 @@ export const domeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['War coral', 'Honeycomb brain coral'],
+      common: ['Honeycomb brain coral', 'War coral'],
       hobby: ['favites', 'war coral'],
       misspelt: ['faviates', 'favitas'],
       basis: [practice],
@@ -259,10 +259,7 @@ export const domeBrains: readonly CoralEntry[] = [
     stonyDemand: { value: 'medium', basis: [memory] },
     feeding: [said('Fine meaty food weekly', practice)],
     hardiness: { value: 'easy', basis: [practice] },
-    record: [
-      said('Start at the low end of light', practice),
-      said('Stress-tolerant class', published('CTDB')),
-    ],
+    record: [said('Begin in soft light', practice), said('Stress-tolerant class', published('CTDB'))],
     depth: { upperM: 0, lowerM: 40, basis: [published('CTDB')] },
     habitat: {
       wave: ['broad', 'exposed'],

@@ -28,7 +28,7 @@ export const euphylliids: readonly CoralEntry[] = [
     flow: {
       min: 'medium',
       max: 'medium',
-      note: said('Indirect and varied; long tentacles should sway, never be pinned to one side', practice),
+      note: said('Indirect and varied; long tentacles move freely and are never held to one side', practice),
       basis: [practice],
     },
     ground: { value: 'rock', basis: [practice] },
@@ -66,7 +66,7 @@ export const euphylliids: readonly CoralEntry[] = [
         said('octospawn', memory),
         said('almost any other coral within reach', memory),
       ],
-      keepClearCm: 20,
+      keepClearCm: 23,
       keepClearBasis: spacingRule,
     },
     susceptible: [
@@ -83,10 +83,7 @@ export const euphylliids: readonly CoralEntry[] = [
       range: 'recalled',
       basis: [memory],
       notes: [
-        said(
-          'Branching Euphyllia type: 1-2 heads to about six heads in a year, then roughly exponential',
-          practice,
-        ),
+        said('Three to six times the heads in the first good year, slower later as room runs out', practice),
       ],
     },
     stonyDemand: { value: 'medium', basis: [memory] },
@@ -154,7 +151,7 @@ export const euphylliids: readonly CoralEntry[] = [
         { text: 'octospawn', who: byTag('octospawn'), confidence: 'usual', basis: [practice] },
       ],
       atRisk: [said('torches, often', memory), said('non-Euphylliidae neighbours', memory)],
-      keepClearCm: 15,
+      keepClearCm: 18,
       keepClearBasis: spacingRule,
     },
     susceptible: [
@@ -169,7 +166,9 @@ export const euphylliids: readonly CoralEntry[] = [
       highCmPerYear: 5,
       range: 'recalled',
       basis: [memory],
-      notes: [said('1-2 heads to about six heads in a year, then roughly exponential', practice)],
+      notes: [
+        said('Three to six times the heads in the first good year, slower later as room runs out', practice),
+      ],
     },
     stonyDemand: { value: 'medium', basis: [memory] },
     feeding: [said('Small meaty food weekly, optional', practice)],
@@ -239,7 +238,7 @@ export const euphylliids: readonly CoralEntry[] = [
         { text: 'octospawn', who: byTag('octospawn'), confidence: 'usual', basis: [practice] },
       ],
       atRisk: [said('torches, often', memory), said('non-Euphylliidae neighbours', memory)],
-      keepClearCm: 15,
+      keepClearCm: 17,
       keepClearBasis: spacingRule,
     },
     susceptible: [

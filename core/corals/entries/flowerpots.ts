@@ -73,7 +73,7 @@ export const flowerpots: readonly CoralEntry[] = [
         { text: 'other Goniopora', who: byGenus('Goniopora'), confidence: 'usual', basis: [practice] },
       ],
       atRisk: [said('anything its polyps lean on', memory)],
-      keepClearCm: 20,
+      keepClearCm: 21,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('brown jelly', memory), said('mechanical damage', memory), said('Euphyllia', memory)],

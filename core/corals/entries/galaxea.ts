@@ -74,7 +74,7 @@ export const galaxea: readonly CoralEntry[] = [
       atRisk: [
         said('everything else, including other colour morphs of Galaxea', published('HidakaYamazato1984')),
       ],
-      keepClearCm: 30,
+      keepClearCm: 32,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('brown jelly after damage', recalled('general reports'))],

@@ -42,7 +42,7 @@ export const hostAnemones: readonly CoralEntry[] = [
       notes: [said('Walks: cover pump intakes and expect to move neighbours', practice)],
       allies: [{ text: 'clone mates', who: byId('bubble-tip-anemone'), confidence: 'good', basis: [memory] }],
       atRisk: [said('all sessile corals it can touch', memory)],
-      keepClearCm: 25,
+      keepClearCm: 33,
       keepClearBasis: spacingRule,
     },
     susceptible: [
@@ -120,7 +120,7 @@ export const hostAnemones: readonly CoralEntry[] = [
       notes: [said('Walks: cover pump intakes and expect to move neighbours', practice)],
       allies: [],
       atRisk: [said('all sessile corals it can touch', memory)],
-      keepClearCm: 35,
+      keepClearCm: 38,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('pump intakes', memory), said('shipping injury', memory), said('infection', memory)],

@@ -56,7 +56,7 @@ export const leaves: readonly CoralEntry[] = [
     growth: {
       lowCmPerYear: 0.49,
       highCmPerYear: 1.97,
-      range: '10th to 90th percentile',
+      range: '10th to 90th percentile of the genus',
       basis: [published('CTDB', 'whole genus')],
       notes: [],
       wild: {

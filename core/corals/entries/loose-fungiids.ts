@@ -255,7 +255,7 @@ export const looseFungiids: readonly CoralEntry[] = [
         },
       ],
       atRisk: [said('everything within its spread', memory)],
-      keepClearCm: 15,
+      keepClearCm: 16,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('tissue tears', memory), said('burial', memory), said('brown jelly', memory)],

@@ -105,7 +105,7 @@ export const mats: readonly CoralEntry[] = [
       notes: [],
       allies: [],
       atRisk: [said('anything it creeps over', memory)],
-      keepClearCm: 10,
+      keepClearCm: 12,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('stony corals on contact', memory), said('algae trapped on the mat', memory)],

@@ -66,7 +66,7 @@ export const montiporas: readonly CoralEntry[] = [
     growth: {
       lowCmPerYear: 1.4,
       highCmPerYear: 5.78,
-      range: '10th to 90th percentile',
+      range: '10th to 90th percentile of the genus',
       basis: [published('CTDB', 'whole genus')],
       notes: [],
       wild: {
@@ -220,7 +220,7 @@ export const montiporas: readonly CoralEntry[] = [
     growth: {
       lowCmPerYear: 1.4,
       highCmPerYear: 5.78,
-      range: '10th to 90th percentile',
+      range: '10th to 90th percentile of the genus',
       basis: [published('CTDB', 'whole genus')],
       notes: [said('Two published values for the species: 58 and 139 mm per year', published('CTDB'))],
       wild: {

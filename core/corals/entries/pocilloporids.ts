@@ -49,7 +49,7 @@ export const pocilloporids: readonly CoralEntry[] = [
       ],
       allies: [],
       atRisk: [],
-      keepClearCm: 8,
+      keepClearCm: 9,
       keepClearBasis: spacingRule,
     },
     susceptible: [said('most stinging corals', memory)],

@@ -72,7 +72,7 @@ export const smallStars: readonly CoralEntry[] = [
     stonyDemand: { value: 'low-medium', basis: [memory] },
     feeding: [said('Fine food weekly', practice)],
     hardiness: { value: 'easy', basis: [practice] },
-    record: [said('Good; start at the low end of light', practice)],
+    record: [said('Good; begin in soft light', practice)],
     depth: { upperM: 0, lowerM: 50, basis: [published('CTDB')] },
     habitat: { wave: ['broad'], water: ['clear'], lifeHistory: ['weedy'], basis: [published('CTDB')] },
     law: { cites: 'II', citesBasis: [published('CITES2006N063')], notes: [] },
@@ -153,7 +153,7 @@ export const smallStars: readonly CoralEntry[] = [
     stonyDemand: { value: 'medium', basis: [memory] },
     feeding: [said('Fine food, optional', practice)],
     hardiness: { value: 'easy', basis: [practice] },
-    record: [said('Good; start at the low end of light', practice)],
+    record: [said('Good; begin in soft light', practice)],
     depth: { upperM: 0, lowerM: 50, basis: [published('CTDB')] },
     habitat: {
       wave: ['broad', 'exposed'],

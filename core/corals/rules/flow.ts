@@ -2,6 +2,9 @@ import { basisWords } from '../basis-words.ts';
 import type { CoralEntry } from '../entry.ts';
 import type { Finding, Placed } from '../scene.ts';
 
+/** How the right flow looks: common practice. */
+export const FLOW_LOOK = 'soft flesh moves gently and is never pressed flat';
+
 /** The flow at a spot is not known, so nothing is judged: what the coral wants and how to see it. */
 export function flowFindings({ id, entry, label }: Placed): readonly Finding[] {
   const { note, basis } = entry.flow;
@@ -11,7 +14,7 @@ export function flowFindings({ id, entry, label }: Placed): readonly Finding[] {
       rule: 'flow',
       verdict: 'settled',
       corals: [id],
-      reason: `Flow for ${label}: ${flowWords(entry)}. I do not know the flow at its spot: flesh should sway, never be blasted.${more}`,
+      reason: `Flow for ${label}: ${flowWords(entry)}. I do not know the flow at its spot: ${FLOW_LOOK}.${more}`,
       basis: basisWords(basis, [{ kind: 'practice' }], ...(note === undefined ? [] : [note.basis])),
       weight: 2,
     },

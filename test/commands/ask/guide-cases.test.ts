@@ -9,14 +9,14 @@ type Question = keyof typeof askedOfGuide;
 
 /** What a right answer says and must not. Values of the guide: common practice or from memory, as it says beside each. */
 const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
-  'light range: wild, bright': [/too bright to begin with \(move\): 200 PAR/, /origin:wild/, /26 %|70 %/],
-  'light range: no meter': [/80 % is above the usual band: dim to 50 %/, /no PAR follows from it/],
-  'light range: strong lamp': [/35 % is within the usual band/, /30 to 40 %/],
+  'light range: wild, bright': [/Too bright to begin with \(move\): 200 PAR/, /origin:wild/, /26 %|70 %/],
+  'light range: no meter': [/80 % is within that band: begin at its low end, 40 %/, /no PAR follows from it/],
+  'light range: strong lamp': [/35 % is within that band/, /20 to 40 %/],
   'light range: maricultured': [/begin near 90 PAR/, /grown: maricultured/, /goes up more slowly/],
   'light range: needs': [/Horn coral: begin near 160 PAR.*150 to 350 PAR/],
   'light range: misspelt': [/Flowerpot coral: begin near 100 PAR/, /read as Flowerpot coral \(Goniopora/],
   'light range: short': [/^Torch coral: begin near 100 PAR.*75 to 200 PAR/],
-  'light range: deep': [/180 PAR, and Deepwater acropora begins near 80/, /origin:deep/, /at about 22 %/],
+  'light range: deep': [/180 PAR, 100 PAR over the 80 PAR/, /origin:deep/, /at about 22 %/],
   'coral compare: vs': [/^Not together: keep \d+ cm or more between Torch coral and Duncan coral/],
   'coral compare: difference': [/Toadstool leather and Colt coral/],
   'coral compare: aggressive': [

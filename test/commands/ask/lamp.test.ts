@@ -14,7 +14,7 @@ describe('the lamp', () => {
     ['how many hours of light for sps', /^Run 8 to 10 h of main light/],
     ['is 14 hours of light too much', /^14 h of full light is too long\. Run 8 to 10 h/],
     ['i run lights 6 hours at 300 par is that enough', /^300 PAR for 6 h is 6\.5 mol/],
-    ['what percent should i run my leds at', /small lamps usually run at 50 to 70 %/],
+    ['what percent should i run my leds at', /try a weak lamp at 40 to 80 %/],
     ['my light is at 100% is that too much', /^A setting alone/],
     ['new led light how do i acclimate corals', /^Begin well below .* 10 % a week/],
     // Lux per PAR of any lamp: core/light/lamp.ts.

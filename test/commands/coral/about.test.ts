@@ -72,11 +72,15 @@ function numbersOf(entry: CoralEntry): readonly (readonly [string, Bases, string
       ? []
       : [[`widest wild one ${round(size.naturalMaxCm)} cm`, size.naturalBasis, 'size'] as const]),
     [`${rate}${round(growth.highCmPerYear)} cm`, growth.basis, 'growth'],
-    ...(growth.wild === undefined
+    ...(growth.wild === undefined || (growth.wild.values === 1 && growth.range === 'minimum to maximum')
       ? []
-      : [[`Middle of ${growth.wild.values} wild values`, growth.wild.basis, 'growth'] as const]),
+      : [[wildWords(growth.wild.values), growth.wild.basis, 'growth'] as const]),
     [`${depth.lowerM} m deep`, depth.basis, 'in the wild'],
   ];
+}
+
+function wildWords(values: number): string {
+  return values === 1 ? 'One wild value' : `Middle of ${values} wild values`;
 }
 
 function round(value: number): string {

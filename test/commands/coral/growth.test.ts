@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { tellingName } from '../../../commands/coral/asked-kind.ts';
-import { headsOf } from '../../../commands/coral/growth-table.ts';
 import { growthCommand } from '../../../commands/coral/growth.ts';
 import { withDefaults } from '../../../commands/defaults.ts';
 import { corals } from '../../../core/corals/coral-list.ts';
-import { widthOfHeads } from '../../../core/corals/heads.ts';
+import { headsIn, widthOfHeads } from '../../../core/corals/heads.ts';
 import { kind } from '../../core/corals/scenes.ts';
 import { problemOf, textOf } from '../text.ts';
 import { twoPersons } from './person.ts';
@@ -15,15 +14,15 @@ const grow = (coral: string, size?: string) =>
 
 describe('the table', () => {
   it.each([
-    // Common practice: one or two heads become about six in a year, then roughly exponential. Width: 2 to 5 cm a year, from memory.
-    ['torch', '1 head', '12 months', ['9 to 17.1 cm', '3 to 6']],
-    ['torch', '2 heads', '12 months', ['11.9 to 17.1 cm', '6 to 12']],
-    ['torch', '2 heads', '24 months', ['13.9 to 22 cm', '18 to 72']],
-    // Six heads of 7 cm in the first year, 17.1 cm (common practice; width of a head from memory): more than 2 to 5 cm.
-    ['torch', '5 cm', '6 months', ['6 to 11.1 cm', '2 to 2']],
+    // Common practice: three to six times the heads in a good first year, as many as fit. Width: 2 to 5 cm a year, from memory.
+    ['torch', '1 head', '12 months', ['9 to 17.2 cm', '1 to 6']],
+    ['torch', '2 heads', '12 months', ['11.9 to 17.2 cm', '2 to 6']],
+    ['torch', '2 heads', '24 months', ['13.9 to 23 cm', '3 to 10']],
+    // Six heads of 7 cm in the first year, 17.2 cm (common practice; width of a head from memory): more than 2 to 5 cm.
+    ['torch', '5 cm', '6 months', ['6 to 11.1 cm', '1 to 2']],
     // Madin et al. 2016: 4 to 15.29 cm a year, the high end growth of one edge or branch, so it counts twice.
     ['staghorn acropora', '5 cm', '12 months', ['9 to 36 cm']],
-    ['staghorn acropora', '10 cm', '3 months', ['11 to 17.6 cm']],
+    ['staghorn acropora', '10 cm', '3 months', ['11 to 17.7 cm']],
   ])('%s of %s in %s', (coral, size, when, cells) => {
     const row = grow(coral, size).table?.rows.find(([month]) => month === when) ?? [];
     expect(row[1]).toBe(cells[0]);
@@ -43,11 +42,25 @@ describe('the table', () => {
     }
   });
 
-  it('counts heads back out of the width they make', () => {
-    for (let heads = 1; heads <= 30; heads++) {
-      const torch = kind('torch-coral');
-      expect(headsOf(torch, widthOfHeads(torch, heads).diameterCm)).toBe(heads);
+  // Below 20 cm widths are printed to a tenth, above whole and so rounded up.
+  it('counts heads back out of the width they make, where that is printed to a tenth, and never fewer', () => {
+    const torch = kind('torch-coral');
+    for (let heads = 1; heads <= 60; heads++) {
+      const { diameterCm } = widthOfHeads(torch, heads);
+      expect(headsIn(torch, diameterCm)).toBeGreaterThanOrEqual(heads);
+      if (diameterCm < 20) expect(headsIn(torch, diameterCm)).toBe(heads);
     }
+  });
+
+  it('says that a coral does not stop at its usual width, where it comes near it', () => {
+    // A torch is let grow to some 40 cm (from memory): 38 cm and 10 cm more in two years.
+    expect(textOf(grow('torch', '38 cm'))).toMatch(/does not stop at some 40 cm.*plan to trim/);
+    expect(textOf(grow('torch', '10 cm'))).not.toMatch(/does not stop/);
+  });
+
+  it('does not print the range of a genus as the percentiles of a species', () => {
+    expect(textOf(grow('montipora digitata', '5 cm'))).toMatch(/percentile over the whole genus/);
+    expect(textOf(grow('staghorn acropora', '5 cm'))).toMatch(/percentile of 22 wild values of 4 species/);
   });
 });
 
@@ -74,7 +87,8 @@ describe('one of my own', () => {
   it('goes by its own width and says when it meets its neighbour', () => {
     const given = ada.say('/coral growth coral:1');
     expect(given.headline).toMatch(/^Torch coral, 12 cm wide now/);
-    // Each edge 1 to 2.5 cm a year (2 to 5 cm of width, from memory): 18 cm / 5 = 43 months; 18 / 2 is beyond five years.
+    // Two heads of 12 cm -> six, 17.2 cm, in a good first year: both edges together 5.2 cm, then 5 cm a year (2 to 5 cm
+    // of width, from memory): 12 + 12.8 / 5 x 12 = 42.7 months; 18 / 2 is beyond five years.
     expect(given.facts[0]?.value).toMatch(/^Gold, 18 cm off; they meet in 43 months at the soonest/);
   });
 

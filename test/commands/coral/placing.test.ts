@@ -125,8 +125,8 @@ describe('/coral add', () => {
     const text = textOf(say('/coral add coral:torch at:left, back, low size:3 heads tank:Nano'));
     // Twice as long as deep and high: 100 x 50 x 50 cm is 250 L.
     expect(text).toMatch(/100 x 50 x 50 cm to the water line is a guess from the volume/);
-    // Three heads of 7 cm side by side in a round: 7 x sqrt 3.
-    expect(text).toMatch(/3 heads, taken as about 12\.1 cm wide/);
+    // Three heads of 7 cm side by side in a round: 7 x sqrt 3 = 12.12, rounded up so that they have their place.
+    expect(text).toMatch(/3 heads, taken as about 12\.2 cm wide/);
   });
 
   it('tells two of one name apart, and keeps the own name', () => {

@@ -63,14 +63,14 @@ describe('what a reading changes', () => {
     const bright = ada.say('/light measured at:20 x 40 x 10 cm par:320');
     expect(bright.headline).toMatch(/the light verdict changes for one coral/);
     expect(bright.facts).toMatchObject([
-      { label: 'Torch coral (1)', verdict: 'move', value: /Too bright: 320 PAR here/ },
+      { label: 'Torch coral (1)', verdict: 'move', value: /^Too bright: 320 PAR, 120 PAR over the 200 PAR/ },
     ]);
     expect(ada.say('/light measured at:21 x 40 x 10 cm par:319').headline).toMatch(
       /no coral's light verdict changes/,
     );
     expect(textOf(ada.say('/light measured'))).toMatch(/corals with no reading within 30 cm: Zoas/);
     ada.say('/light measured remove:2');
-    expect(textOf(ada.say('/light measured remove:1'))).toMatch(/Before: too much/);
+    expect(textOf(ada.say('/light measured remove:1'))).toMatch(/Before: too bright/);
   });
 
   it('the newest of one spot counts', () => {

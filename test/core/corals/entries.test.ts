@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Bases, Statement } from '../../../core/corals/basis.ts';
 import { corals, coralById } from '../../../core/corals/coral-list.ts';
 import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { edgeCmPerYear } from '../../../core/corals/growth.ts';
 import { selects } from '../../../core/corals/selector.ts';
 import { coralSources, type CoralSource } from '../../../core/corals/sources.ts';
 
@@ -56,7 +57,9 @@ describe.each(corals.map((entry) => ({ id: entry.id, entry })))('$id', ({ id, en
     expect(light.highPpfd).toBeLessThanOrEqual(450);
     expect(flow.indexOf(entry.flow.min)).toBeLessThanOrEqual(flow.indexOf(entry.flow.max));
     expect(sting.reachLowCm).toBeLessThanOrEqual(sting.reachHighCm);
-    expect(sting.keepClearCm).toBeGreaterThanOrEqual(sting.reachHighCm);
+    // Project rule, as its text says: reach at full stretch and a year of growth of an edge, rounded up.
+    expect(sting.keepClearCm).toBeGreaterThanOrEqual(sting.reachHighCm + edgeCmPerYear(entry));
+    expect(sting.keepClearCm).toBe(Math.ceil(sting.keepClearCm));
     expect(growth.lowCmPerYear).toBeLessThanOrEqual(growth.highCmPerYear);
     expect(depth.upperM ?? 0).toBeLessThan(depth.lowerM);
     expect(size.practicalMaxCm).toBeGreaterThan(0);

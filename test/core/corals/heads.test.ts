@@ -7,6 +7,9 @@ import { problemOf } from '../../commands/text.ts';
 it.each([
   ['torch-coral', 1, 7],
   ['torch-coral', 4, 14],
+  // 7 x 1.4142 = 9.8995 and 7 x 4.4721 = 31.3, rounded up to what is printed.
+  ['torch-coral', 2, 9.9],
+  ['torch-coral', 20, 32],
   ['zoanthus', 25, 6],
   ['duncan-coral', 9, 9],
 ])('%s of %d heads is %d cm wide', (id, heads, expected) => {

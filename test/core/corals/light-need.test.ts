@@ -57,13 +57,10 @@ describe('lightFor', () => {
   });
 });
 
-// Common practice, no source.
-it('without a meter, a lamp has a wide band by its class', () => {
-  expect(lampBand('small')).toMatchObject({ lowPercent: 50, highPercent: 70, basis: 'common practice' });
-  expect(lampBand('very strong')).toMatchObject({
-    lowPercent: 30,
-    highPercent: 40,
-    basis: 'common practice',
-  });
-  expect(lampBand('small').doubt).toContain('wide band');
+// Project rule: each border twice the one before; it begins below what common practice (no source) calls usual.
+it('without a meter, a lamp has a wide band to try by its strength', () => {
+  expect(lampBand('weak')).toMatchObject({ lowPercent: 40, highPercent: 80 });
+  expect(lampBand('strong')).toMatchObject({ lowPercent: 20, highPercent: 40 });
+  expect(lampBand('weak').basis).toBe('project rule');
+  expect(lampBand('weak').doubt).toContain('first try');
 });

@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { publishedRankings, reachFacts } from '../../../core/corals/aggression.ts';
-import {
-  contradictions,
-  generalRules,
-  palytoxinCaution,
-  peopleAndLaw,
-} from '../../../core/corals/cautions.ts';
+import { publishedRankings } from '../../../core/corals/aggression.ts';
+import { palytoxinCaution } from '../../../core/corals/cautions.ts';
 import { coralById, corals } from '../../../core/corals/coral-list.ts';
+import { disagreements, disagreementsOn } from '../../../core/corals/disagreements.ts';
 import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { pairRules } from '../../../core/corals/pair-rules.ts';
 import { pairRulesFor } from '../../../core/corals/pairs.ts';
@@ -97,7 +93,7 @@ describe('rankings, facts and cautions', () => {
   });
 
   it('name sources that were seen', () => {
-    const said = [...reachFacts, ...generalRules, ...contradictions, ...peopleAndLaw, palytoxinCaution];
+    const said = [...disagreements, palytoxinCaution];
     for (const { text, basis } of said) {
       expect(text).toMatch(/^[\x20-\x7e]+[^.]$/);
       for (const one of basis)
@@ -105,10 +101,15 @@ describe('rankings, facts and cautions', () => {
     }
   });
 
-  it('never call the 30 cm of Galaxea or the sweepers of Erythropodium published', () => {
-    const weak = reachFacts.filter(({ text }) => /30 cm|octocoral/.test(text));
-    expect(weak).toHaveLength(2);
-    expect(weak.flatMap(({ basis }) => basis.map(({ kind }) => kind))).toEqual(['memory', 'memory']);
+  it('of a disagreement are told of a coral of the guide each', () => {
+    for (const { who, text } of disagreements)
+      expect(
+        corals.some((entry) => who.some((one) => selects(one, entry))),
+        text,
+      ).toBe(true);
+    expect(disagreementsOn(coral('elegance-coral')).map(({ text }) => text)).toEqual([
+      expect.stringMatching(/strong current.*lower flow, which is kept$/),
+    ]);
   });
 
   it('send a person who falls ill after zoanthids to a doctor, and forbid heat and scrubbing', () => {

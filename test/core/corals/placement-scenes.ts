@@ -28,9 +28,10 @@ export const stingScenes: readonly PlacementScene[] = [
   {
     name: 'D01 torch 26 cm from a hammer in still water',
     source: practice,
+    // Clear of the sting; but two heads of 10 cm can be six of 17.2 cm in a good first year, which leaves less than 20 cm.
     scene: beside('torch-coral', 'hammer-coral-branching', 26),
-    has: ['settled room 1', 'settled room 2'],
-    lacks: ['move', 'watch'],
+    has: ['watch growth 1,2'],
+    lacks: ['move', 'watch sting'],
   },
   {
     name: 'D01 the same, hammer downstream of the torch',
@@ -44,8 +45,8 @@ export const stingScenes: readonly PlacementScene[] = [
     name: 'D01 the same, torch downstream of the hammer',
     source: practice,
     scene: beside('torch-coral', 'hammer-coral-branching', 26, { flow: 'right to left' }),
-    has: ['settled room 1'],
-    lacks: ['move', 'watch'],
+    has: ['watch growth 1,2'],
+    lacks: ['move', 'watch sting'],
   },
   {
     name: 'D01 hammer beside frogspawn is normally tolerated',
@@ -406,7 +407,7 @@ export const otherScenes: readonly PlacementScene[] = [
     scene: lit('zoanthus', 60, { daysHere: 3 }),
     has: ['settled room 1'],
     lacks: ['move', 'watch'],
-    says: ['Light fits', '50 to 250'],
+    says: ['Fits: 60 PAR', '50 to 250'],
   },
   {
     name: 'C07 zoanthids stretching in a dim corner on the sand',

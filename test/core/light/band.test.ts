@@ -1,29 +1,67 @@
 import { describe, expect, it } from 'vitest';
-import { inPpfdRange, largePolypPpfd, lightBand, MAX_PPFD } from '../../../core/light/band.ts';
+import { usualLight } from '../../../core/corals/group-light.ts';
+import {
+  inPpfdRange,
+  lightBand,
+  lightBands,
+  lightBandWords,
+  MAX_PPFD,
+  par,
+  parRange,
+} from '../../../core/light/band.ts';
 import { Problem } from '../../../core/problem.ts';
 
+// This project's own words, each border twice the one before: project rule.
 const rows = [
-  { input: 1, expected: 'very low' },
-  { input: 49.9, expected: 'very low' },
-  { input: 50, expected: 'low' },
-  { input: 100, expected: 'low' },
-  { input: 100.1, expected: 'moderate' },
-  { input: 200, expected: 'moderate' },
-  { input: 250, expected: 'high' },
-  { input: 300, expected: 'high' },
-  { input: 301, expected: 'very high' },
+  { input: 1, expected: 'dim' },
+  { input: 39.4, expected: 'dim' },
+  { input: 39.6, expected: 'soft' },
+  { input: 40, expected: 'soft' },
+  { input: 80, expected: 'soft' },
+  { input: 81, expected: 'middling' },
+  { input: 160, expected: 'middling' },
+  { input: 161, expected: 'bright' },
+  { input: 320, expected: 'bright' },
+  { input: 321, expected: 'very bright' },
+  { input: MAX_PPFD, expected: 'very bright' },
 ];
 
-describe('lightBand (common practice, no source)', () => {
+describe('lightBand', () => {
   it.each(rows)('$input PAR is $expected', ({ input, expected }) => {
     expect(lightBand(input)).toBe(expected);
   });
 
-  it('holds the usual range of large-polyp stony corals within low and moderate (common practice, no source)', () => {
-    expect(lightBand(largePolypPpfd.low)).toBe('low');
-    expect(lightBand(largePolypPpfd.high)).toBe('moderate');
-    expect(lightBand(largePolypPpfd.start + 1)).toBe('moderate');
+  it('has borders each twice the one before, and says them', () => {
+    const borders = lightBands.slice(0, -1).map(({ toPpfd }) => toPpfd);
+    expect(borders).toEqual([40, 80, 160, 320]);
+    for (const { word, borders: said } of lightBands) expect(lightBandWords).toContain(`${said} ${word}`);
   });
+
+  // Check values of common practice, no source: corals of low light 50 to 100 PAR, moderate to 200, high above,
+  // very high over 300.
+  it.each([
+    [50, 'soft'],
+    [100, 'middling'],
+    [200, 'bright'],
+    [301, 'bright'],
+  ])('the older border %d PAR lies in %s', (ppfd, word) => expect(lightBand(ppfd)).toBe(word));
+});
+
+// Common practice, no source: most large-polyp stony corals 50 to 200 PAR, a safe start just over 100.
+it('finds the usual light of large-polyp corals near that of common practice', () => {
+  const { lowPpfd, highPpfd, startPpfd } = usualLight('large-polyp');
+  expect(Math.abs(lowPpfd - 50)).toBeLessThanOrEqual(10);
+  expect(Math.abs(highPpfd - 200)).toBeLessThanOrEqual(20);
+  expect(startPpfd).toBeGreaterThanOrEqual(85);
+  expect(startPpfd).toBeLessThanOrEqual(115);
+});
+
+it('prints one light once, and both ends of a range', () => {
+  expect(par(133.4)).toBe('133 PAR');
+  expect(par(19.96)).toBe('20 PAR');
+  expect(par(7.25)).toBe('7.3 PAR');
+  expect(parRange(90.2, 110.4)).toBe('90 to 110 PAR');
+  expect(parRange(99.8, 100.2)).toBe('100 PAR');
 });
 
 describe('inPpfdRange', () => {

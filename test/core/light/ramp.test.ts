@@ -4,13 +4,13 @@ import { LONG_PLAN_WEEKS, rampPlan } from '../../../core/light/ramp.ts';
 import { Problem } from '../../../core/problem.ts';
 
 const source =
-  'compound growth by hand: 1.1^4 = 1.4641, 1.1^5 = 1.61051; 10 % a week is common practice, no source';
+  'compound growth by hand, rounded down to whole numbers; 10 % a week is common practice, no source';
 
 describe('rampPlan', () => {
   it.each([
     { now: 100, goal: 110, weeks: 1, source },
     { now: 100, goal: 121, weeks: 2, source },
-    { now: 100, goal: 146.41, weeks: 4, source },
+    { now: 100, goal: 146.41, weeks: 5, source },
     { now: 100, goal: 150, weeks: 5, source },
     { now: 40, goal: 60, weeks: 5, source },
     { now: 100, goal: 101, weeks: 1, source },
@@ -21,10 +21,14 @@ describe('rampPlan', () => {
     expect(plan.steps.at(-1)?.value).toBe(goal);
   });
 
-  it('100 to 150 in equal steps of 8.447 %', () => {
-    const plan = rampPlan(100, 150);
-    expect(plan.stepPercent).toBeCloseTo(8.447, 3);
-    expect(plan.steps.map((step) => Math.round(step.value))).toEqual([108, 118, 128, 138, 150]);
+  // By hand: 100 x 1.1 = 110; x 1.1 = 121; x 1.1 = 133.1; 133 x 1.1 = 146.3; then what is left.
+  it.each([
+    [100, 150, 10, [110, 121, 133, 146, 150]],
+    [10, 13, 10, [11, 12.1, 13]],
+    [65, 75, 5, [68, 71, 74, 75]],
+    [1, 1.03, 1, [1.01, 1.02, 1.03]],
+  ])('%d to %d at %d %% by the most that can be set', (now, goal, pace, values) => {
+    expect(rampPlan(now, goal, pace).steps.map((step) => step.value)).toEqual(values);
   });
 
   it('takes no week more for an exact power of the pace: 40 x 1.15^2 = 52.9', () => {
@@ -45,7 +49,9 @@ describe('rampPlan', () => {
 
   it('says how long a very long plan is, and lists only its first half year', () => {
     const plan = rampPlan(10, 200);
-    expect(plan.weeks).toBe(32);
+    // 1.1^32 = 21.1, and rounding down takes no more than two weeks longer.
+    expect(plan.weeks).toBeGreaterThanOrEqual(32);
+    expect(plan.weeks).toBeLessThanOrEqual(34);
     expect(plan.steps).toHaveLength(LONG_PLAN_WEEKS);
     expect(plan.steps.at(-1)?.value).toBeLessThan(200);
   });
@@ -65,8 +71,12 @@ describe('rampPlan', () => {
         }
         const last = plan.steps.at(-1)?.value ?? Number.NaN;
         expect(plan.weeks > LONG_PLAN_WEEKS ? last < goal : last === goal).toBe(true);
-        const aWeekLess = now * (1 + pace / 100) ** (plan.weeks - 1);
-        expect(aWeekLess).toBeLessThan(goal * (1 + 1e-8));
+        for (const step of plan.steps.slice(0, -1)) {
+          expect(Number(step.value.toFixed(3)), 'no more places than are printed').toBe(step.value);
+        }
+        // Rounding down leaves at least half of the pace, so no plan takes more than about twice the weeks.
+        const fewest = Math.log(goal / now) / Math.log(1 + pace / 100);
+        expect(plan.weeks).toBeLessThanOrEqual(2.2 * fewest + 2);
       }),
     );
   });

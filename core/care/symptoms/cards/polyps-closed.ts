@@ -35,7 +35,7 @@ export const polypsClosed: SymptomCard = {
         'cold',
       ],
     },
-    flow: { name: 'too much or too little flow', why: 'flesh should sway, never be blasted' },
+    flow: { name: 'too much or too little flow', why: 'soft flesh moves gently and is never pressed flat' },
     light: { name: 'a change of light', why: 'a brighter lamp or a move', signs: ['bright', 'dim'] },
     pest: { name: 'a fish, crab or pest that bothers it', why: 'often at night' },
     sting: { name: 'a sting from a neighbour', why: 'sweepers reach farther at night', signs: ['sting'] },
