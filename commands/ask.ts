@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { goesOn } from '../core/words/goes-on.ts';
 import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
-import type { Answer } from './answer.ts';
+import { withNamedSources, type Answer } from './answer.ts';
 import { accidentIntent } from './ask/accident.ts';
 import { batchIntent } from './ask/batch.ts';
 import { disagreeIntent } from './ask/disagree.ts';
@@ -132,7 +132,7 @@ export function ask(text: string, context: Context): Answer {
 
 function answered(text: string, context: Context): Answer {
   const heard = hear(text);
-  return intended(heard, context) ?? lost(heard);
+  return withNamedSources(intended(heard, context) ?? lost(heard));
 }
 
 function intended(heard: Heard, context: Context): Answer | undefined {

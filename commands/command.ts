@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Answer } from './answer.ts';
+import { withNamedSources, type Answer } from './answer.ts';
 import type { Talk } from './ask/talk.ts';
 import type { Keep } from './keep.ts';
 import { validate } from './options.ts';
@@ -54,6 +54,6 @@ export function defineCommand<S extends OptionsSchema>(definition: {
     private: definition.private ?? false,
     managers: definition.managers ?? false,
     options: definition.options,
-    run: (input, context) => definition.run(validate(definition.options, input), context),
+    run: (input, context) => withNamedSources(definition.run(validate(definition.options, input), context)),
   };
 }

@@ -14,7 +14,6 @@ import {
   labelsOf,
   peopleCautions,
   problemsIn,
-  sourcesOf,
   worstOf,
   type LabelOf,
 } from './finding-words.ts';
@@ -77,7 +76,6 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
     steps: [...fewestStep(movers, label), ...curesOf(findings, label).slice(0, MOST_STEPS)],
     working: basisLines(problems),
     cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
-    sources: sourcesOf(findings),
     next: [
       ...movers.slice(0, MOST_MOVERS).map(({ id }): NextAction => ({
         label: `Better spots for ${label(id)}`,

@@ -1,13 +1,12 @@
 import { z } from 'zod';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { Problem } from '../../core/problem.ts';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { cm } from '../../core/corals/say.ts';
 import { answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedKind, fullName, tellingName, type AskedKind } from './asked-kind.ts';
-import { comparedBases, compareTable, LETTERS_READ } from './compare-table.ts';
+import { comparedPapers, compareTable, LETTERS_READ } from './compare-table.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
 import { pairSaid, type PairSaid } from './pair-words.ts';
 
@@ -36,15 +35,11 @@ export const compareCoralsCommand = defineCommand({
       steps: [
         'Measure the gap from the tips at full stretch, at night with a dim torch; half as much again where the water carries the sweepers.',
       ],
+      working: comparedPapers(entries),
       cautions: [
         ...hazardCautions(hazards),
         'No distance is a promise: some pairs touch for years, others fight in a week.',
       ],
-      sources: sourceCodes(
-        ...hazards.flatMap(({ bases }) => bases),
-        ...pairs.flatMap(({ bases }) => bases),
-        ...entries.flatMap(comparedBases),
-      ),
       next: entries.map((entry) => ({
         label: `About ${entry.names.common[0]}`,
         command: 'coral about',

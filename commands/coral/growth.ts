@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { coralIn } from '../../core/corals/check.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
@@ -13,7 +12,6 @@ import { askedKind, tellingName } from './asked-kind.ts';
 import { askedOwn } from './asked-own.ts';
 import { askedWidth, widthOption } from './asked-width.ts';
 import { growthTable, headsOf, widthWords } from './growth-table.ts';
-import { factsOf } from './guide-line.ts';
 import { neighbourFacts } from './neighbour-facts.ts';
 import { sceneOf } from './scene-of.ts';
 
@@ -33,7 +31,7 @@ export const growthCommand = defineCommand({
       headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
       read,
       table: growthTable(entry, diameterCm),
-      facts: [...beside, ...factsOf([growthLine(entry), sizeLine(entry), uptakeLine(entry)])],
+      facts: [...beside, growthLine(entry), sizeLine(entry), uptakeLine(entry)],
       working: [
         `width rests on: ${basis}`,
         ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`]),
@@ -46,7 +44,6 @@ export const growthCommand = defineCommand({
               'Heads slow down when they run out of room or food, so the later numbers run high. They and the width rest on different things and fit each other for a year at most: read them apart.',
             ]),
       ],
-      sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
       next: [
         {
           label: `About ${entry.names.common[0]}`,

@@ -7,7 +7,7 @@ import { tankMap } from '../../core/picture/tank-map.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
-import { countWords, labelsOf, peopleCautions, problemsIn, sourcesOf } from './finding-words.ts';
+import { countWords, labelsOf, peopleCautions, problemsIn } from './finding-words.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
 import { tankInput, tankOption } from './tank-input.ts';
@@ -49,7 +49,6 @@ function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, st
       ...(corals.some(({ rough }) => rough) ? [ROUGH] : []),
       ...(corals.length === 0 ? [] : [DRAWN]),
     ],
-    sources: sourcesOf(findings),
     picture: { name: 'map', ...tankMap(scene, findings, name) },
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [

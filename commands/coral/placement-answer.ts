@@ -10,7 +10,6 @@ import {
   labelsOf,
   peopleCautions,
   problemsIn,
-  sourcesOf,
   verdictOf,
 } from './finding-words.ts';
 import { guessedCautions, spotSaid, spotShort } from './spot-said.ts';
@@ -42,7 +41,6 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
       ...guessedCautions(scene),
       ...(verdict === 'settled' ? [NOT_SURE] : []),
     ],
-    sources: sourcesOf(findings),
     next: [
       ...(better?.spots ?? []).map(({ spot }, index): NextAction => ({
         label: `Move it there: better spot ${index + 1}`,

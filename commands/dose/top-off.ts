@@ -24,7 +24,7 @@ export const limewaterCare = [
 ];
 export const limewaterSources = [
   'bates56',
-  'chemtab',
+  'lange',
   'memory',
   'iupac21',
   'dkh',

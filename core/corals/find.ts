@@ -1,3 +1,4 @@
+import { basisName } from './basis-words.ts';
 import { corals } from './coral-list.ts';
 import type { CoralEntry, OldName } from './entry.ts';
 import { matchNames, nearNames, type Matches } from './match-names.ts';
@@ -86,9 +87,14 @@ function found({ entries, met }: Matches): Found | undefined {
 function nowCalled(old: OldName, { scientific }: CoralEntry): string {
   const name = old.note === undefined ? old.name : `${old.name} (${old.note})`;
   const accepted = old.now ?? scientific.accepted;
-  if (old.kind === 'spelling') return `${name} is spelt ${accepted}`;
-  return old.kind === 'trade label' ? `${accepted} is sold as ${name}` : `${name} is now ${accepted}`;
+  return `${nowWords[old.kind](name, accepted)} (${basisName(old.basis)})`;
 }
+
+const nowWords: Readonly<Record<OldName['kind'], (name: string, accepted: string) => string>> = {
+  older: (name, accepted) => `${name} is now ${accepted}`,
+  spelling: (name, accepted) => `${name} is spelt ${accepted}`,
+  'trade label': (name, accepted) => `${accepted} is sold as ${name}`,
+};
 
 /** The words as one of these corals' names writes them, else as they are. */
 function properly(words: readonly string[], entries: readonly CoralEntry[]): string {

@@ -48,7 +48,7 @@ export const parameters = {
     target: [7, 11],
     pace: { most: 1, gentle: 0.5 },
     kitResolution: 0.3,
-    basis: ['practice', 'm08'],
+    basis: ['practice'],
   },
   calcium: {
     label: 'calcium',
@@ -60,7 +60,7 @@ export const parameters = {
     target: [400, 450],
     pace: { most: 50, gentle: 25 },
     kitResolution: 10,
-    basis: ['practice', 'm08'],
+    basis: ['practice'],
   },
   magnesium: {
     label: 'magnesium',
@@ -72,7 +72,7 @@ export const parameters = {
     target: [1250, 1400],
     pace: { most: 100, gentle: 50 },
     kitResolution: 30,
-    basis: ['practice', 'm08'],
+    basis: ['practice'],
   },
   potassium: {
     label: 'potassium',
@@ -84,7 +84,7 @@ export const parameters = {
     target: [380, 420],
     pace: { most: 20, gentle: 10 },
     kitResolution: 20,
-    basis: ['memory', 'm08'],
+    basis: ['memory'],
   },
   strontium: {
     label: 'strontium',
@@ -96,7 +96,7 @@ export const parameters = {
     target: [7, 10],
     pace: { most: 1 },
     kitResolution: 1,
-    basis: ['memory', 'm08'],
+    basis: ['memory'],
   },
   bromide: {
     label: 'bromide',
@@ -108,7 +108,7 @@ export const parameters = {
     target: [60, 72],
     pace: { most: 5 },
     kitResolution: 5,
-    basis: ['memory', 'm08'],
+    basis: ['memory'],
   },
   iodine: {
     label: 'iodine',

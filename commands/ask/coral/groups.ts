@@ -1,3 +1,4 @@
+import { readIn } from '../../../core/corals/basis-words.ts';
 import { corals } from '../../../core/corals/coral-list.ts';
 import type { CoralGroup } from '../../../core/corals/kind.ts';
 import { largePolypPpfd } from '../../../core/light/band.ts';
@@ -94,8 +95,7 @@ function softBesideStony(): Answer {
     facts: [
       {
         label: 'what was seen',
-        value:
-          'within 10 cm of a soft coral most corals were interacting to the harm of one or both (published: Griffith 1997); in contact the soft side usually loses (published: Dai 1990)',
+        value: `within 10 cm of a soft coral most corals were interacting to the harm of one or both (${readIn('Griffith1997')}); in contact the soft side usually loses (${readIn('Dai1990')})`,
       },
     ],
     steps: [

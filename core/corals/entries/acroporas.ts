@@ -1,4 +1,4 @@
-import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byGenus } from '../selector.ts';
 
@@ -21,8 +21,14 @@ export const acroporas: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Acropora'],
       superseded: [
-        { name: 'Acropora formosa', kind: 'older', note: 'from memory' },
-        { name: 'Acropora nobilis', kind: 'older', note: 'from memory' },
+        { name: 'Acropora formosa', kind: 'older', now: 'Acropora muricata', basis: [memory] },
+        {
+          name: 'Acropora nobilis',
+          kind: 'older',
+          note: 'as older guides use it',
+          now: 'Acropora intermedia',
+          basis: [memory],
+        },
       ],
       species: [
         'Acropora muricata',
@@ -31,7 +37,7 @@ export const acroporas: readonly CoralEntry[] = [
         'Acropora aspera',
         'Acropora pulchra',
       ],
-      basis: [published('CTDB'), recalled('synonymy')],
+      basis: [published('CTDB')],
     },
     photosynthetic: true,
     light: { lowPpfd: 200, highPpfd: 450, startPpfd: 220, basis: [practice] },

@@ -165,7 +165,14 @@ export const bubbles: readonly CoralEntry[] = [
       accepted: 'Nemenzophyllia turbida',
       rank: 'species',
       genera: ['Nemenzophyllia'],
-      superseded: [{ name: 'Plerogyra turbida', kind: 'older', note: 'an alternative listing' }],
+      superseded: [
+        {
+          name: 'Plerogyra turbida',
+          kind: 'older',
+          note: 'an alternative listing',
+          basis: [published('CTDB')],
+        },
+      ],
       species: ['Nemenzophyllia turbida'],
       basis: [published('CTDB'), published('Benzoni2014', 'placement')],
     },

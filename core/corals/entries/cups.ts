@@ -18,7 +18,7 @@ export const cups: readonly CoralEntry[] = [
       accepted: 'Duncanopsammia peltata',
       rank: 'species',
       genera: ['Duncanopsammia'],
-      superseded: [{ name: 'Turbinaria peltata', kind: 'older' }],
+      superseded: [{ name: 'Turbinaria peltata', kind: 'older', basis: [memory] }],
       species: ['Duncanopsammia peltata'],
       basis: [published('CTDB')],
     },

@@ -118,8 +118,12 @@ export const euphylliids: readonly CoralEntry[] = [
       rank: 'species',
       genera: ['Fimbriaphyllia'],
       superseded: [
-        { name: 'Euphyllia paraancora', kind: 'older' },
-        { name: 'Euphyllia parancora', kind: 'spelling' },
+        {
+          name: 'Euphyllia paraancora',
+          kind: 'older',
+          basis: [published('Arrigoni2023', 'genus split'), recalled('which species')],
+        },
+        { name: 'Euphyllia parancora', kind: 'spelling', basis: [memory] },
       ],
       species: ['Fimbriaphyllia paraancora', 'Euphyllia paraancora'],
       basis: [published('Arrigoni2023', 'genus split'), recalled('species assignment')],
@@ -196,7 +200,13 @@ export const euphylliids: readonly CoralEntry[] = [
       accepted: 'Fimbriaphyllia ancora',
       rank: 'species',
       genera: ['Fimbriaphyllia'],
-      superseded: [{ name: 'Euphyllia ancora', kind: 'older' }],
+      superseded: [
+        {
+          name: 'Euphyllia ancora',
+          kind: 'older',
+          basis: [published('Arrigoni2023', 'genus split'), recalled('which species')],
+        },
+      ],
       species: ['Fimbriaphyllia ancora', 'Euphyllia ancora'],
       basis: [published('Arrigoni2023', 'genus split'), recalled('species assignment')],
     },

@@ -1,4 +1,4 @@
-import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byGenus } from '../selector.ts';
 
@@ -20,11 +20,11 @@ export const fleshyBrains: readonly CoralEntry[] = [
       rank: 'species',
       genera: ['Trachyphyllia'],
       superseded: [
-        { name: 'Trachyphyllia radiata', kind: 'older' },
-        { name: 'Wellsophyllia radiata', kind: 'older' },
+        { name: 'Trachyphyllia radiata', kind: 'older', now: 'Trachyphyllia geoffroyi', basis: [memory] },
+        { name: 'Wellsophyllia radiata', kind: 'older', now: 'Trachyphyllia geoffroyi', basis: [memory] },
       ],
       species: ['Trachyphyllia geoffroyi'],
-      basis: [published('CTDB'), recalled('synonyms')],
+      basis: [published('CTDB')],
     },
     photosynthetic: true,
     light: { lowPpfd: 50, highPpfd: 150, startPpfd: 80, basis: [practice] },
@@ -104,8 +104,8 @@ export const fleshyBrains: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Lobophyllia'],
       superseded: [
-        { name: 'Palauphyllia', kind: 'older' },
-        { name: 'Australomussa', kind: 'older' },
+        { name: 'Palauphyllia', kind: 'older', basis: [published('WoRMS')] },
+        { name: 'Australomussa', kind: 'older', basis: [published('WoRMS')] },
       ],
       species: [
         'Lobophyllia hemprichii',
@@ -189,7 +189,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
       covers: 'former Symphyllia: L. recta, L. radians, L. agaricia, L. valenciennesii',
       rank: 'genus',
       genera: ['Lobophyllia'],
-      superseded: [{ name: 'Symphyllia', kind: 'older' }],
+      superseded: [{ name: 'Symphyllia', kind: 'older', basis: [published('WoRMS')] }],
       species: [
         'Lobophyllia recta',
         'Lobophyllia radians',
@@ -274,7 +274,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
       accepted: 'Australophyllia wilsoni',
       rank: 'species',
       genera: ['Australophyllia'],
-      superseded: [{ name: 'Symphyllia wilsoni', kind: 'older' }],
+      superseded: [{ name: 'Symphyllia wilsoni', kind: 'older', basis: [published('Arrigoni2016')] }],
       species: ['Australophyllia wilsoni'],
       basis: [published('Arrigoni2016')],
     },

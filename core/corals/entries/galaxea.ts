@@ -19,7 +19,15 @@ export const galaxea: readonly CoralEntry[] = [
       accepted: 'Galaxea fascicularis',
       rank: 'species',
       genera: ['Galaxea'],
-      superseded: [{ name: 'Galaxea clavus', kind: 'older', note: 'in older literature' }],
+      superseded: [
+        {
+          name: 'Galaxea clavus',
+          kind: 'older',
+          note: 'in older literature',
+          now: 'Galaxea fascicularis',
+          basis: [memory],
+        },
+      ],
       species: ['Galaxea fascicularis'],
       basis: [published('CTDB'), published('Arrigoni2023', 'genus')],
     },

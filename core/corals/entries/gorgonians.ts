@@ -18,7 +18,7 @@ export const gorgonians: readonly CoralEntry[] = [
       accepted: 'Antillogorgia, Eunicea, Plexaurella, Muricea, Pinnigorgia',
       rank: 'genus group',
       genera: ['Antillogorgia', 'Eunicea', 'Plexaurella', 'Muricea', 'Pinnigorgia'],
-      superseded: [{ name: 'Pseudopterogorgia', kind: 'older', now: 'Antillogorgia' }],
+      superseded: [{ name: 'Pseudopterogorgia', kind: 'older', now: 'Antillogorgia', basis: [memory] }],
       species: [],
       basis: [published('OctoList2024')],
     },

@@ -20,7 +20,7 @@ export const heads: readonly CoralEntry[] = [
       covers: 'and C. curvata, C. echinulata, C. tumida',
       rank: 'genus',
       genera: ['Caulastraea'],
-      superseded: [{ name: 'Caulastrea', kind: 'spelling' }],
+      superseded: [{ name: 'Caulastrea', kind: 'spelling', now: 'Caulastraea', basis: [memory] }],
       species: ['Caulastraea furcata', 'Caulastraea curvata', 'Caulastraea echinulata', 'Caulastraea tumida'],
       basis: [published('CTDB')],
     },

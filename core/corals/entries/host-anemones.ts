@@ -89,8 +89,13 @@ export const hostAnemones: readonly CoralEntry[] = [
       rank: 'species',
       genera: ['Radianthus'],
       superseded: [
-        { name: 'Heteractis magnifica', kind: 'older' },
-        { name: 'Radianthus ritteri', kind: 'older' },
+        { name: 'Heteractis magnifica', kind: 'older', basis: [published('Titus2024')] },
+        {
+          name: 'Radianthus ritteri',
+          kind: 'older',
+          now: 'Radianthus magnifica',
+          basis: [published('Titus2024')],
+        },
       ],
       species: ['Radianthus magnifica'],
       basis: [published('Titus2024')],
@@ -110,7 +115,7 @@ export const hostAnemones: readonly CoralEntry[] = [
     moves: { value: 'walks', basis: [practice] },
     sting: {
       potency: 'strong',
-      potencyBasis: [recalled('class judged from Titus2024')],
+      potencyBasis: [recalled('judged from Titus et al. 2024')],
       reachLowCm: 10,
       reachHighCm: 30,
       reachBasis: [published('Titus2024', 'tentacle length'), recalled('rest')],
@@ -156,8 +161,18 @@ export const hostAnemones: readonly CoralEntry[] = [
       rank: 'species pair',
       genera: ['Radianthus'],
       superseded: [
-        { name: 'Heteractis crispa', kind: 'older' },
-        { name: 'Macrodactyla doreensis', kind: 'older' },
+        {
+          name: 'Heteractis crispa',
+          kind: 'older',
+          now: 'Radianthus crispa',
+          basis: [published('Titus2024')],
+        },
+        {
+          name: 'Macrodactyla doreensis',
+          kind: 'older',
+          now: 'Radianthus doreensis',
+          basis: [published('Titus2024')],
+        },
       ],
       species: ['Radianthus crispa', 'Radianthus doreensis'],
       basis: [published('Titus2024')],
@@ -177,7 +192,7 @@ export const hostAnemones: readonly CoralEntry[] = [
     moves: { value: 'walks', basis: [practice] },
     sting: {
       potency: 'strong',
-      potencyBasis: [recalled('class judged from Titus2024')],
+      potencyBasis: [recalled('judged from Titus et al. 2024')],
       reachLowCm: 10,
       reachHighCm: 25,
       reachBasis: [published('Titus2024', 'tentacle length'), recalled('rest')],
@@ -225,7 +240,7 @@ export const hostAnemones: readonly CoralEntry[] = [
       genera: ['Stichodactyla'],
       superseded: [],
       species: ['Stichodactyla haddoni', 'Stichodactyla gigantea', 'Stichodactyla mertensii'],
-      basis: [published('Titus2024')],
+      basis: [published('Titus2024', 'title only'), recalled('species')],
     },
     photosynthetic: true,
     light: { lowPpfd: 150, highPpfd: 400, startPpfd: 200, basis: [memory] },

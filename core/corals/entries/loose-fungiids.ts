@@ -1,4 +1,4 @@
-import { memory, practice, published, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byFamily } from '../selector.ts';
 
@@ -30,7 +30,7 @@ export const looseFungiids: readonly CoralEntry[] = [
         'Lithophyllon concinna',
         'Lithophyllon repanda',
       ],
-      note: 'The former subgenera of Fungia became genera in 2011.',
+      note: said('The former subgenera of Fungia became genera in 2011', published('Gittenberger2011')),
       basis: [published('Gittenberger2011'), published('WoRMS')],
     },
     photosynthetic: true,
@@ -52,7 +52,7 @@ export const looseFungiids: readonly CoralEntry[] = [
     shade: { value: false, basis: [memory] },
     moves: {
       value: 'walks',
-      basis: [published('ChadwickFurmanLoya1992', 'free-living mushroom corals; small discs to 6 cm a day')],
+      basis: [published('ChadwickFurmanLoya1992', 'seven kinds at Eilat; small discs to 6 cm a day')],
     },
     sting: {
       potency: 'moderate',
@@ -75,7 +75,7 @@ export const looseFungiids: readonly CoralEntry[] = [
           text: 'other mushroom corals (Fungiidae)',
           who: byFamily('Fungiidae'),
           confidence: 'good',
-          basis: [published('ChadwickFurmanLoya1992')],
+          basis: [published('ChadwickFurmanLoya1992', 'seven kinds at Eilat')],
         },
       ],
       atRisk: [said('other stony corals it drifts against', memory)],
@@ -136,9 +136,9 @@ export const looseFungiids: readonly CoralEntry[] = [
       covers: 'C. cyclolites, C. distorta and others',
       rank: 'genus',
       genera: ['Cycloseris'],
-      superseded: [{ name: 'Diaseris', kind: 'older' }],
+      superseded: [{ name: 'Diaseris', kind: 'older', basis: [memory] }],
       species: ['Cycloseris cyclolites', 'Cycloseris distorta', 'Cycloseris fragilis', 'Cycloseris vaughani'],
-      basis: [published('WoRMS')],
+      basis: [published('WoRMS', 'genera'), published('CTDB', 'species')],
     },
     photosynthetic: true,
     light: { lowPpfd: 40, highPpfd: 120, startPpfd: 70, basis: [memory] },
@@ -154,7 +154,7 @@ export const looseFungiids: readonly CoralEntry[] = [
     shade: { value: false, basis: [memory] },
     moves: {
       value: 'walks',
-      basis: [published('ChadwickFurmanLoya1992', 'free-living mushroom corals; small discs to 6 cm a day')],
+      basis: [recalled('judged from other free-living mushroom corals')],
     },
     sting: {
       potency: 'mild',
@@ -171,7 +171,7 @@ export const looseFungiids: readonly CoralEntry[] = [
           text: 'other mushroom corals (Fungiidae)',
           who: byFamily('Fungiidae'),
           confidence: 'good',
-          basis: [published('ChadwickFurmanLoya1992')],
+          basis: [recalled('judged from other mushroom corals')],
         },
       ],
       atRisk: [],
@@ -216,7 +216,7 @@ export const looseFungiids: readonly CoralEntry[] = [
       accepted: 'Heliofungia actiniformis',
       rank: 'species',
       genera: ['Heliofungia'],
-      superseded: [{ name: 'Fungia actiniformis', kind: 'older' }],
+      superseded: [{ name: 'Fungia actiniformis', kind: 'older', basis: [memory] }],
       species: ['Heliofungia actiniformis'],
       basis: [published('WoRMS'), published('CTDB')],
     },
@@ -234,7 +234,7 @@ export const looseFungiids: readonly CoralEntry[] = [
     shade: { value: false, basis: [memory] },
     moves: {
       value: 'walks',
-      basis: [published('ChadwickFurmanLoya1992', 'free-living mushroom corals; small discs to 6 cm a day')],
+      basis: [recalled('judged from other free-living mushroom corals')],
     },
     sting: {
       potency: 'strong',
@@ -251,7 +251,7 @@ export const looseFungiids: readonly CoralEntry[] = [
           text: 'other mushroom corals (Fungiidae)',
           who: byFamily('Fungiidae'),
           confidence: 'uncertain',
-          basis: [published('ChadwickFurmanLoya1992')],
+          basis: [recalled('judged from other mushroom corals')],
         },
       ],
       atRisk: [said('everything within its spread', memory)],
@@ -309,9 +309,9 @@ export const looseFungiids: readonly CoralEntry[] = [
       accepted: 'Polyphyllia talpina / Herpolitha limax',
       rank: 'species pair',
       genera: ['Polyphyllia', 'Herpolitha'],
-      superseded: [{ name: 'Herpetolitha', kind: 'older' }],
+      superseded: [{ name: 'Herpetolitha', kind: 'older', now: 'Herpolitha', basis: [memory] }],
       species: ['Polyphyllia talpina', 'Herpolitha limax'],
-      basis: [published('WoRMS')],
+      basis: [published('WoRMS', 'genera'), published('CTDB', 'species')],
     },
     photosynthetic: true,
     light: { lowPpfd: 50, highPpfd: 150, startPpfd: 90, basis: [memory] },
@@ -327,7 +327,7 @@ export const looseFungiids: readonly CoralEntry[] = [
     shade: { value: false, basis: [memory] },
     moves: {
       value: 'walks',
-      basis: [published('ChadwickFurmanLoya1992', 'free-living mushroom corals; small discs to 6 cm a day')],
+      basis: [recalled('judged from other free-living mushroom corals')],
     },
     sting: {
       potency: 'moderate',
@@ -344,7 +344,7 @@ export const looseFungiids: readonly CoralEntry[] = [
           text: 'other mushroom corals (Fungiidae)',
           who: byFamily('Fungiidae'),
           confidence: 'good',
-          basis: [published('ChadwickFurmanLoya1992')],
+          basis: [recalled('judged from other mushroom corals')],
         },
       ],
       atRisk: [said('other stony corals on contact', memory)],

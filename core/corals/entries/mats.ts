@@ -78,9 +78,19 @@ export const mats: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Briareum'],
       superseded: [
-        { name: 'Pachyclavularia violacea', kind: 'older' },
-        { name: 'Clavularia viridis', kind: 'trade label' },
-        { name: 'Briareum excavatum', kind: 'older', now: 'Briareum stechei' },
+        {
+          name: 'Pachyclavularia violacea',
+          kind: 'older',
+          now: 'Briareum violaceum',
+          basis: [published('SamimiNamin2016')],
+        },
+        { name: 'Clavularia viridis', kind: 'trade label', basis: [practice] },
+        {
+          name: 'Briareum excavatum',
+          kind: 'older',
+          now: 'Briareum stechei',
+          basis: [published('SamimiNamin2016')],
+        },
       ],
       species: ['Briareum violaceum', 'Briareum stechei', 'Briareum cylindrum'],
       basis: [published('SamimiNamin2016'), published('OctoList2024')],

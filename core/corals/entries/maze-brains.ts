@@ -39,19 +39,23 @@ export const mazeBrains: readonly CoralEntry[] = [
     moves: { value: 'stays', basis: [memory] },
     sting: {
       potency: 'strong',
-      potencyBasis: [recalled('class judged from Lapid2004')],
-      reachLowCm: 5.3,
-      reachHighCm: 8.3,
-      reachBasis: [published('Lapid2004')],
+      potencyBasis: [recalled('judged from Lapid et al. 2004')],
+      reachLowCm: 5,
+      reachHighCm: 9,
+      reachBasis: [
+        {
+          kind: 'project rule',
+          note: 'from a field mean of 5.3 cm and a deviation of 3.0 cm (Lapid et al. 2004), which give no range',
+        },
+      ],
       weapon: 'sweeper tentacles',
       weapons: ['sweepers'],
       when: 'night',
       notes: [
         said(
-          'Aggressive reach 5.3 +/- 3.0 cm in the field; sweepers to about 6.5 cm, ten times a feeding tentacle, after some 50 days; about half of colonies carry them',
+          'Reach in the field 5.3 cm on average, deviation 3.0 cm; in the laboratory sweepers to about 6.5 cm, ten times a feeding tentacle, after some 50 days; about half of colonies carry them',
           published('Lapid2004'),
         ),
-        said('The range given is the field mean to one standard deviation above it', published('Lapid2004')),
       ],
       allies: [
         {

@@ -18,7 +18,7 @@ export const mushrooms: readonly CoralEntry[] = [
       accepted: 'Discosoma',
       rank: 'genus',
       genera: ['Discosoma'],
-      superseded: [{ name: 'Actinodiscus', kind: 'older' }],
+      superseded: [{ name: 'Actinodiscus', kind: 'older', basis: [memory] }],
       species: [],
       basis: [recalled('genus listed under WoRMS in general texts')],
     },
@@ -96,10 +96,15 @@ export const mushrooms: readonly CoralEntry[] = [
     moves: { value: 'may move', basis: [memory] },
     sting: {
       potency: 'moderate',
-      potencyBasis: [recalled('class judged from LangmeadChadwick1999')],
+      potencyBasis: [recalled('judged from Langmead & Chadwick-Furman 1999')],
       reachLowCm: 1,
       reachHighCm: 3,
-      reachBasis: [published('LangmeadChadwick1999')],
+      reachBasis: [
+        {
+          kind: 'project rule',
+          note: 'from stand-offs at 1 to 3 cm (Langmead & Chadwick-Furman 1999); no reach was measured',
+        },
+      ],
       weapon: 'bulbous marginal tentacles, contact',
       weapons: ['tentacles', 'contact'],
       when: 'both',

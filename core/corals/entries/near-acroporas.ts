@@ -20,8 +20,8 @@ export const nearAcroporas: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Isopora'],
       superseded: [
-        { name: 'Acropora palifera', kind: 'older' },
-        { name: 'Acropora brueggemanni', kind: 'older' },
+        { name: 'Acropora palifera', kind: 'older', basis: [memory] },
+        { name: 'Acropora brueggemanni', kind: 'older', now: 'Isopora brueggemanni', basis: [memory] },
       ],
       species: ['Isopora palifera', 'Isopora brueggemanni'],
       basis: [published('CTDB')],

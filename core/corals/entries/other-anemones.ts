@@ -19,7 +19,7 @@ export const otherAnemones: readonly CoralEntry[] = [
       covers: 'also listed as Epicystis crucifer',
       rank: 'species',
       genera: ['Phymanthus', 'Epicystis'],
-      superseded: [{ name: 'Epicystis crucifer', kind: 'older' }],
+      superseded: [{ name: 'Epicystis crucifer', kind: 'older', basis: [memory] }],
       species: ['Phymanthus crucifer', 'Epicystis crucifer'],
       basis: [recalled('name in dispute')],
     },

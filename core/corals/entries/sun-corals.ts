@@ -21,8 +21,8 @@ export const sunCorals: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Tubastraea'],
       superseded: [
-        { name: 'Tubastrea', kind: 'spelling' },
-        { name: 'Tubastraea aurea', kind: 'older' },
+        { name: 'Tubastrea', kind: 'spelling', basis: [memory] },
+        { name: 'Tubastraea aurea', kind: 'older', now: 'Tubastraea coccinea', basis: [memory] },
       ],
       species: ['Tubastraea coccinea', 'Tubastraea faulkneri', 'Tubastraea micranthus'],
       basis: [memory, published('CTDB', 'genus')],

@@ -1,4 +1,4 @@
-import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 
 export const trees: readonly CoralEntry[] = [
@@ -17,7 +17,7 @@ export const trees: readonly CoralEntry[] = [
       accepted: 'Cladiella / Klyxum',
       rank: 'genus pair',
       genera: ['Cladiella', 'Klyxum'],
-      superseded: [{ name: 'Alcyonium', kind: 'trade label' }],
+      superseded: [{ name: 'Alcyonium', kind: 'trade label', basis: [practice] }],
       species: [],
       basis: [published('OctoList2024')],
     },
@@ -76,7 +76,7 @@ export const trees: readonly CoralEntry[] = [
       covers: 'trade pieces usually labelled C. imbricata',
       rank: 'genus',
       genera: ['Capnella'],
-      superseded: [{ name: 'Nephthea', kind: 'trade label' }],
+      superseded: [{ name: 'Nephthea', kind: 'trade label', basis: [practice] }],
       species: ['Capnella imbricata'],
       basis: [published('OctoList2024', 'genus')],
     },
@@ -135,9 +135,9 @@ export const trees: readonly CoralEntry[] = [
       covers: 'L. arboreum and others',
       rank: 'genus',
       genera: ['Litophyton'],
-      superseded: [{ name: 'Nephthea', kind: 'older' }],
+      superseded: [{ name: 'Nephthea', kind: 'older', basis: [memory] }],
       species: ['Litophyton arboreum'],
-      basis: [published('OctoList2024'), recalled('synonymy')],
+      basis: [published('OctoList2024')],
     },
     photosynthetic: true,
     light: { lowPpfd: 75, highPpfd: 250, startPpfd: 110, basis: [memory] },
@@ -197,7 +197,7 @@ export const trees: readonly CoralEntry[] = [
       genera: ['Xenia', 'Heteroxenia'],
       superseded: [],
       species: [],
-      note: 'Many traded xeniids are not true Xenia.',
+      note: said('Many traded xeniids are not true Xenia', practice),
       basis: [published('OctoList2024', 'genera')],
     },
     photosynthetic: true,
