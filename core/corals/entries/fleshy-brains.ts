@@ -11,7 +11,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     tags: [],
     names: {
       common: ['Open brain coral', 'Folded brain coral'],
-      hobby: ['trachy', 'trachyphyllia', 'open brain'],
+      hobby: ['trachy', 'trachyphyllia', 'open brain', 'wellso', 'wellsophyllia'],
       misspelt: ['tracyphyllia', 'trachyphillia', 'trachyphylia'],
       basis: [practice],
     },
