@@ -76,6 +76,7 @@ function wholeTank(scene: Scene, name: string, again: Readonly<Record<string, st
     steps: [...fewestStep(movers, label), ...curesOf(findings, label).slice(0, MOST_STEPS)],
     working: basisLines(problems),
     cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
+    sources: ['practice', 'memory'],
     next: [
       ...movers.slice(0, MOST_MOVERS).map(({ id }): NextAction => ({
         label: `Better spots for ${label(id)}`,

@@ -49,6 +49,7 @@ function mapAnswer(scene: Scene, name: string, again: Readonly<Record<string, st
       ...(corals.some(({ rough }) => rough) ? [ROUGH] : []),
       ...(corals.length === 0 ? [] : [DRAWN]),
     ],
+    sources: ['practice', 'memory'],
     picture: { name: 'map', ...tankMap(scene, findings, name) },
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [

@@ -96,8 +96,6 @@ export interface GrowthForm {
   readonly text: string;
   readonly kinds: readonly [FormKind, ...FormKind[]];
   readonly basis: Bases;
-  /** Growth forms in the Coral Trait Database (CTDB), empty where it has none. */
-  readonly ctdbTerms: readonly string[];
 }
 
 export interface Ally {

@@ -33,7 +33,6 @@ export const attachedFungiids: readonly CoralEntry[] = [
       text: 'encrusting to plating, attached fungiid',
       kinds: ['encrusting', 'plating'],
       basis: [memory],
-      ctdbTerms: ['encrusting', 'laminar', 'massive'],
     },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },

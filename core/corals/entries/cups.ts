@@ -36,7 +36,6 @@ export const cups: readonly CoralEntry[] = [
       text: 'cup or plate with large polyps',
       kinds: ['plating'],
       basis: [memory],
-      ctdbTerms: ['laminar'],
     },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -98,7 +97,7 @@ export const cups: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', note: said('Stops silt settling in folds', memory), basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid', memory),
-    form: { text: 'plating, scrolling', kinds: ['plating'], basis: [memory], ctdbTerms: ['laminar'] },
+    form: { text: 'plating, scrolling', kinds: ['plating'], basis: [memory] },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

@@ -35,7 +35,6 @@ export const fleshyBrains: readonly CoralEntry[] = [
       text: 'free-living, figure-eight or folded single polyp',
       kinds: ['free-living', 'single polyp'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -120,7 +119,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [practice] },
     ground: { value: 'rock or sand', basis: [practice] },
     spot: said('lower third, stable rock or sand', practice),
-    form: { text: 'dome of large fleshy lobes', kinds: ['massive'], basis: [memory], ctdbTerms: ['massive'] },
+    form: { text: 'dome of large fleshy lobes', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -211,7 +210,6 @@ export const fleshyBrains: readonly CoralEntry[] = [
       text: 'massive dome with fused fleshy valleys',
       kinds: ['massive'],
       basis: [memory],
-      ctdbTerms: ['encrusting', 'massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -283,7 +281,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock or sand', basis: [memory] },
     spot: said('lower third', memory),
-    form: { text: 'flat to low dome, fleshy', kinds: ['massive'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'flat to low dome, fleshy', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

@@ -45,7 +45,6 @@ export const galaxea: readonly CoralEntry[] = [
       text: 'encrusting to massive or columnar, many small spiky corallites',
       kinds: ['encrusting', 'massive', 'columnar'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },

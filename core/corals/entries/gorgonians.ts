@@ -27,7 +27,7 @@ export const gorgonians: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', note: said('Keeps the skin clean', practice), basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('mid to upper, base glued to rock', practice),
-    form: { text: 'upright rods or plumes', kinds: ['rods or fans'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'upright rods or plumes', kinds: ['rods or fans'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -109,7 +109,6 @@ export const gorgonians: readonly CoralEntry[] = [
       text: 'thin creeping mat with long hair-like polyps',
       kinds: ['mat'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -168,7 +167,7 @@ export const gorgonians: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('shaded, strong flow, easy feeding access', memory),
-    form: { text: 'fans or whips', kinds: ['rods or fans'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'fans or whips', kinds: ['rods or fans'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

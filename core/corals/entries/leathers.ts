@@ -43,7 +43,7 @@ export const leathers: readonly CoralEntry[] = [
     },
     ground: { value: 'rock', basis: [practice] },
     spot: said('mid; almost anywhere once settled', practice),
-    form: { text: 'stalk and mushroom cap', kinds: ['stalked'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'stalk and mushroom cap', kinds: ['stalked'], basis: [memory] },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -118,7 +118,6 @@ export const leathers: readonly CoralEntry[] = [
       text: 'thick lobes or fingers on an encrusting base',
       kinds: ['stalked', 'encrusting'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -184,7 +183,7 @@ export const leathers: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid', memory),
-    form: { text: 'long flexible fingers', kinds: ['stalked'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'long flexible fingers', kinds: ['stalked'], basis: [memory] },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -257,7 +256,6 @@ export const leathers: readonly CoralEntry[] = [
       text: 'short fingers, or cabbage-like folds (S. brassica)',
       kinds: ['stalked'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -323,7 +321,7 @@ export const leathers: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid, isolated rock', memory),
-    form: { text: 'flat soft mat', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'flat soft mat', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

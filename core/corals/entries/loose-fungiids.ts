@@ -47,7 +47,6 @@ export const looseFungiids: readonly CoralEntry[] = [
       text: 'free-living single disc',
       kinds: ['free-living', 'single polyp'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: {
@@ -149,7 +148,6 @@ export const looseFungiids: readonly CoralEntry[] = [
       text: 'small free-living discs, often breaking into wedges',
       kinds: ['free-living', 'single polyp'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: {
@@ -229,7 +227,6 @@ export const looseFungiids: readonly CoralEntry[] = [
       text: 'free-living single disc with long anemone-like tentacles',
       kinds: ['free-living', 'single polyp'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: {
@@ -322,7 +319,6 @@ export const looseFungiids: readonly CoralEntry[] = [
       text: 'free-living elongate plate with many mouths',
       kinds: ['free-living'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: {

@@ -33,7 +33,6 @@ export const mazeBrains: readonly CoralEntry[] = [
       text: 'massive, meandering valleys',
       kinds: ['massive'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -126,7 +125,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid', memory),
-    form: { text: 'massive, fine even valleys', kinds: ['massive'], basis: [memory], ctdbTerms: ['massive'] },
+    form: { text: 'massive, fine even valleys', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -191,7 +190,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower third to mid', memory),
-    form: { text: 'massive, wide valleys', kinds: ['massive'], basis: [memory], ctdbTerms: ['massive'] },
+    form: { text: 'massive, wide valleys', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

@@ -27,7 +27,7 @@ export const mushrooms: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'low', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('bottom or shade', practice),
-    form: { text: 'smooth discs', kinds: ['disc'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'smooth discs', kinds: ['disc'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },
     sting: {
@@ -91,7 +91,7 @@ export const mushrooms: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('lower third, isolated rock', practice),
-    form: { text: 'discs with branched or hairy tentacles', kinds: ['disc'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'discs with branched or hairy tentacles', kinds: ['disc'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },
     sting: {
@@ -163,7 +163,7 @@ export const mushrooms: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'low', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('bottom, open space', memory),
-    form: { text: 'single disc to about 40 cm', kinds: ['disc'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'single disc to about 40 cm', kinds: ['disc'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },
     sting: {
@@ -221,7 +221,7 @@ export const mushrooms: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('lower third to mid', practice),
-    form: { text: 'discs covered in bubble tentacles', kinds: ['disc'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'discs covered in bubble tentacles', kinds: ['disc'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },
     sting: {
@@ -287,7 +287,6 @@ export const mushrooms: readonly CoralEntry[] = [
       text: 'discs with dense bubble tentacles and a mouth cone',
       kinds: ['disc'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },

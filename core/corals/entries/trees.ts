@@ -26,7 +26,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower-mid to mid', memory),
-    form: { text: 'slimy lobes or branches', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'slimy lobes or branches', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -85,7 +85,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('anywhere you do not mind it spreading', practice),
-    form: { text: 'branching tree that drops branchlets', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'branching tree that drops branchlets', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -144,7 +144,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid', memory),
-    form: { text: 'branching tree with polyp clusters', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'branching tree with polyp clusters', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -210,7 +210,7 @@ export const trees: readonly CoralEntry[] = [
     },
     ground: { value: 'rock', basis: [practice] },
     spot: said('an isolated rock; it spreads', practice),
-    form: { text: 'stalks with pulsing polyps', kinds: ['stalked'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'stalks with pulsing polyps', kinds: ['stalked'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -272,7 +272,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'high', max: 'high', note: said('Constant food-laden flow', memory), basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('shaded, strong flow', memory),
-    form: { text: 'spiky bush, no zooxanthellae', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'spiky bush, no zooxanthellae', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

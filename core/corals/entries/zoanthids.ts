@@ -27,7 +27,7 @@ export const zoanthids: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('lower third to mid', practice),
-    form: { text: 'mat of small polyps', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'mat of small polyps', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -91,7 +91,7 @@ export const zoanthids: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('isolated rock', practice),
-    form: { text: 'larger polyps, often sand-encrusted mat', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'larger polyps, often sand-encrusted mat', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -158,7 +158,7 @@ export const zoanthids: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('isolated rock', memory),
-    form: { text: 'tall yellow polyps on a thin mat', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'tall yellow polyps on a thin mat', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -217,7 +217,7 @@ export const zoanthids: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower third to mid', memory),
-    form: { text: 'long warty polyps, opening at night', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'long warty polyps, opening at night', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

@@ -6,7 +6,7 @@ export const namesSources = {
     authors: 'Madin J.S. et al.',
     year: 2016,
     title:
-      'The Coral Trait Database, release 1.1.1 (depth, habitat, growth form, diameter, growth; habitat from Veron 2000, depth largely from assessments of 2008)',
+      'The Coral Trait Database, release 1.1.1 (names, depth, habitat, diameter, growth; habitat from Veron 2000, depth largely from assessments of 2008)',
     in: 'Scientific Data 3:160017',
     where: '10.1038/sdata.2016.17; data 10.6084/m9.figshare.2067414',
     seen: 'dataset used directly (84,131 rows)',

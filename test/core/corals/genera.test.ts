@@ -32,10 +32,14 @@ function isTakenFor(found: Found, genus: string): boolean {
   return found.kind === 'one' && !isOf(found.entry, genus);
 }
 
+/** The letter three places on in the alphabet. */
+function on(letter: string): string {
+  return String.fromCharCode(((letter.charCodeAt(0) - 94) % 26) + 97);
+}
+
 /** Every way to drop, double, swap or replace one letter; replaced by the one three places on in the alphabet. */
 function typosOf(name: string): readonly string[] {
   const word = name.toLowerCase();
-  const on = (letter: string): string => String.fromCharCode(((letter.charCodeAt(0) - 94) % 26) + 97);
   return [...word].flatMap((letter, at) => {
     const [before, after, next = ''] = [word.slice(0, at), word.slice(at + 1), word[at + 1]];
     return [
