@@ -126,6 +126,13 @@ export const sources = {
     label: 'UN GHS',
     kind: 'published',
   },
+  icsc1184: {
+    authors: 'ILO and WHO',
+    year: 2012,
+    title: 'International Chemical Safety Card 1184, calcium chloride (anhydrous)',
+    label: 'ICSC 1184',
+    kind: 'published',
+  },
   mixing: { title: 'Mass balance of a well-mixed tank', kind: 'project' },
   mp81: {
     authors: 'Millero F.J. & Poisson A.',
