@@ -6,7 +6,7 @@ COPY tsconfig.json tsconfig.build.json ./
 COPY core core
 COPY commands commands
 COPY bot bot
-RUN npm run build && npm prune --omit=dev
+RUN npm run build && node dist/bot/deploy/notices-cli.js > NOTICES.txt && npm prune --omit=dev
 
 FROM node:24-bookworm-slim
 ENV NODE_ENV=production DATA_DIR=/data
@@ -14,6 +14,9 @@ WORKDIR /app
 COPY --from=build /app/package.json ./
 COPY --from=build /app/node_modules node_modules
 COPY --from=build /app/dist dist
+COPY --from=build /app/NOTICES.txt ./
+COPY LICENSE ./
+COPY core/DATA.md core/DATA.md
 RUN mkdir /data && chown node:node /data
 USER node
 VOLUME /data

@@ -36,6 +36,7 @@ export const aboutCommand = defineCommand({
       working: [
         'Units and weights follow the SI and IUPAC, sea water PSS-78 and EOS-80, the carbonate system the CO2 guide.',
         'Targets and daily limits are common practice, and marked so. No number comes from a product.',
+        'Depth, habitat, size, growth and names of corals are worked out from three open collections under attribution licences (Madin et al. 2016, Octocoral Trait Database 2024, World Register of Marine Species); core/DATA.md of the source code says what was changed.',
       ],
       cautions: [
         'Product labels, local rules, a vet and a doctor come before anything said here. No medicine doses are given.',

@@ -1,3 +1,4 @@
+import { sourcesNamed } from '../core/named-sources.ts';
 import type { SourceCode } from '../core/sources.ts';
 import type { Action, CommandName } from './calls.ts';
 
@@ -71,4 +72,13 @@ export function answer(parts: Partial<Answer> & Pick<Answer, 'headline'>): Answe
   const none = { read: [], facts: [], steps: [], working: [], cautions: [], sources: [], next: [] };
   const whole = { ...none, ...parts };
   return { ...whole, sources: [...new Set(whole.sources)] };
+}
+
+/** Adds every source that a text of the answer names, so that no "(published: ...)" is without its entry. */
+export function withNamedSources(given: Answer): Answer {
+  const { headline, read, facts, steps, working, cautions, table } = given;
+  const values = facts.flatMap(({ label, value, verdict }) => [label, value, verdict ?? '']);
+  const cells = table === undefined ? [] : [...table.head, ...table.rows.flat()];
+  const named = sourcesNamed([headline, ...read, ...values, ...steps, ...working, ...cautions, ...cells]);
+  return { ...given, sources: [...new Set([...given.sources, ...named])] };
 }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { goesOn } from '../core/words/goes-on.ts';
 import { hear, MAX_WORDS_LENGTH, type Heard } from '../core/words/hear.ts';
-import type { Answer } from './answer.ts';
+import { withNamedSources, type Answer } from './answer.ts';
 import { accidentIntent } from './ask/accident.ts';
 import { batchIntent } from './ask/batch.ts';
 import { disagreeIntent } from './ask/disagree.ts';
@@ -157,7 +157,7 @@ function watching(context: OwnContext, onWrite: () => void): OwnContext {
 
 function answered(text: string, context: OwnContext): Answer {
   const heard = hear(text);
-  return intended(heard, context) ?? lost(heard);
+  return withNamedSources(intended(heard, context) ?? lost(heard));
 }
 
 function intended(heard: Heard, context: OwnContext): Answer | undefined {

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Answer } from './answer.ts';
+import { withNamedSources, type Answer } from './answer.ts';
 import type { Talk } from './ask/talk.ts';
 import type { Keep } from './keep.ts';
 import { validate } from './options.ts';
@@ -126,9 +126,12 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
     run: (input, asking) => {
       const checked = validate(options, input);
       const own = { ...withoutKeep(asking), keep: asking.keep };
-      if (definition.private === true || definition.sharing === true) return definition.run(checked, own);
-      if (definition.own !== undefined && isOwn(input, asking)) return definition.own.run(checked, own);
-      return definition.run(checked, withoutKeep(asking));
+      const answered = (): Answer => {
+        if (definition.private === true || definition.sharing === true) return definition.run(checked, own);
+        if (definition.own !== undefined && isOwn(input, asking)) return definition.own.run(checked, own);
+        return definition.run(checked, withoutKeep(asking));
+      };
+      return withNamedSources(answered());
     },
   };
 }

@@ -1,130 +1,234 @@
 import { coralSources } from './corals/sources.ts';
 import type { Source } from './source.ts';
 
-/** Every source cited by `core`: code to full reference. An answer carries codes, a renderer prints titles. */
+/** Every source cited by `core`: code to full reference. An answer carries codes, a renderer prints `sourceText`. */
 export const sources = {
   iupac21: {
-    title:
-      'Prohaska T. et al. 2022. Standard atomic weights of the elements 2021 (IUPAC). Pure Appl. Chem. 94:573-600',
+    authors: 'Prohaska T. et al.',
+    year: 2022,
+    title: 'Standard atomic weights of the elements 2021 (IUPAC)',
+    in: 'Pure Appl. Chem. 94:573-600',
     kind: 'standard',
   },
-  si19: { title: 'The International System of Units, SI Brochure, 9th ed. 2019', kind: 'standard' },
+  si19: {
+    authors: 'International Bureau of Weights and Measures',
+    year: 2019,
+    title: 'The International System of Units, SI Brochure, 9th ed.',
+    kind: 'standard',
+  },
   dkh: {
     title: 'German degree: 10 mg CaO per litre; with the IUPAC 2021 weights 1 meq/L = 2.804 dKH',
-    kind: 'standard',
+    kind: 'project',
   },
   fm83: {
-    title:
-      'Fofonoff N.P. & Millard R.C. 1983. Algorithms for computation of fundamental properties of seawater. Unesco Tech. Pap. Mar. Sci. 44 (PSS-78, EOS-80)',
+    authors: 'Fofonoff N.P. & Millard R.C.',
+    year: 1983,
+    title: 'Algorithms for computation of fundamental properties of seawater (PSS-78, EOS-80)',
+    in: 'Unesco Tech. Pap. Mar. Sci. 44',
     kind: 'published',
   },
   m08: {
+    authors: 'Millero F.J. et al.',
+    year: 2008,
     title:
-      'Millero F.J. et al. 2008. The composition of Standard Seawater and the Reference-Composition Salinity Scale. Deep-Sea Res. I 55:50-72',
+      'The composition of Standard Seawater and the definition of the Reference-Composition Salinity Scale',
+    in: 'Deep-Sea Res. I 55:50-72',
     kind: 'published',
   },
   qf95: {
-    title:
-      'Quan X. & Fry E.S. 1995. Empirical equation for the index of refraction of seawater. Appl. Opt. 34:3477-3480',
+    authors: 'Quan X. & Fry E.S.',
+    year: 1995,
+    title: 'Empirical equation for the index of refraction of seawater',
+    in: 'Appl. Opt. 34:3477-3480',
     kind: 'published',
   },
   dsc07: {
-    title:
-      'Dickson A.G., Sabine C.L., Christian J.R. 2007. Guide to best practices for ocean CO2 measurements. PICES Spec. Publ. 3, ch. 5',
+    authors: 'Dickson A.G., Sabine C.L., Christian J.R.',
+    year: 2007,
+    title: 'Guide to best practices for ocean CO2 measurements, ch. 5',
+    in: 'PICES Spec. Publ. 3',
     kind: 'published',
   },
   lueker00: {
-    title: 'Lueker T.J., Dickson A.G., Keeling C.D. 2000. Mar. Chem. 70:105-119 (K1 and K2)',
+    authors: 'Lueker T.J., Dickson A.G., Keeling C.D.',
+    year: 2000,
+    title: 'Ocean pCO2 calculated from dissolved inorganic carbon, alkalinity, and equations for K1 and K2',
+    in: 'Mar. Chem. 70:105-119',
+    doubt: 'title from memory',
     kind: 'published',
   },
-  mucci83: { title: 'Mucci A. 1983. Am. J. Sci. 283:780-799 (aragonite and calcite)', kind: 'published' },
-  upp74: { title: 'Uppstrom L.R. 1974. Deep-Sea Res. 21:161-162 (boron)', kind: 'published' },
+  mucci83: {
+    authors: 'Mucci A.',
+    year: 1983,
+    title: 'The solubility of calcite and aragonite in seawater',
+    in: 'Am. J. Sci. 283:780-799',
+    doubt: 'title from memory',
+    kind: 'published',
+  },
+  upp74: {
+    authors: 'Uppstrom L.R.',
+    year: 1974,
+    title: 'The boron/chlorinity ratio of deep-sea water',
+    in: 'Deep-Sea Res. 21:161-162',
+    doubt: 'title from memory',
+    kind: 'published',
+  },
   bates56: {
-    title:
-      'Bates R.G., Bower V.E., Smith E.R. 1956. Calcium hydroxide as a highly alkaline pH standard. J. Res. Natl. Bur. Stand. 56:305-312',
+    authors: 'Bates R.G., Bower V.E., Smith E.R.',
+    year: 1956,
+    title: 'Calcium hydroxide as a highly alkaline pH standard',
+    in: 'J. Res. Natl. Bur. Stand. 56:305-312',
     kind: 'published',
   },
-  chemtab: {
-    title:
-      'Table of solubility of inorganic solids in water (Polish-language chemistry reference, table 04-26)',
-    kind: 'published',
+  lange: {
+    authors: 'Lange’s Handbook of Chemistry',
+    year: 'undated',
+    title: 'Solubilities of inorganic compounds in water at various temperatures',
+    doubt: 'values from memory',
+    kind: 'memory',
   },
   cie: {
+    authors: 'International Commission on Illumination',
+    year: 2019,
     title: 'CIE 018:2019 / ISO 23539: photopic luminous efficiency V(lambda), CIE 1924',
+    label: 'CIE 018:2019',
     kind: 'standard',
   },
   cie15: {
+    authors: 'International Commission on Illumination',
+    year: 2018,
     title:
-      'CIE 015:2018. Colorimetry, 4th ed. (illuminant spectra; their factors are worked out here from V(lambda))',
+      'CIE 015:2018, Colorimetry, 4th ed. (illuminant spectra; their factors are worked out here from V(lambda))',
+    label: 'CIE 015:2018',
     kind: 'standard',
   },
   th83: {
-    title:
-      'Thimijan R.W. & Heins R.D. 1983. Photometric, radiometric, and quantum light units of measure. HortScience 18:818-822 (factors through secondary listings)',
+    authors: 'Thimijan R.W. & Heins R.D.',
+    year: 1983,
+    title: 'Photometric, radiometric, and quantum light units of measure',
+    in: 'HortScience 18:818-822',
+    doubt: 'factors through secondary listings',
     kind: 'published',
   },
   dli: {
+    authors: 'Faust J.E. & Logan J.',
+    year: 2018,
     title:
-      'Daily light integral: Torres A.P. & Lopez R.G., Purdue Extension HO-238-W; Faust & Logan 2018, HortScience 53:1250-1257',
+      'Daily light integral: a research review and high-resolution maps of the United States; the definition also in Torres A.P. & Lopez R.G., Purdue Extension HO-238-W',
+    in: 'HortScience 53:1250-1257',
+    doubt: 'title from memory',
     kind: 'published',
   },
-  ghs: { title: 'UN GHS hazard statements from generic safety data sheets', kind: 'published' },
+  ghs: {
+    authors: 'United Nations',
+    year: 'undated',
+    title: 'Globally Harmonized System (GHS), hazard statements as in generic safety data sheets',
+    label: 'UN GHS',
+    kind: 'published',
+  },
+  icsc1184: {
+    authors: 'ILO and WHO',
+    year: 2012,
+    title: 'International Chemical Safety Card 1184, calcium chloride (anhydrous)',
+    label: 'ICSC 1184',
+    kind: 'published',
+  },
   mixing: { title: 'Mass balance of a well-mixed tank', kind: 'project' },
   mp81: {
-    title:
-      'Millero F.J. & Poisson A. 1981. International one-atmosphere equation of state of seawater. Deep-Sea Res. 28A:625-629',
+    authors: 'Millero F.J. & Poisson A.',
+    year: 1981,
+    title: 'International one-atmosphere equation of state of seawater',
+    in: 'Deep-Sea Res. 28A:625-629',
     kind: 'published',
   },
   cs80: {
-    title:
-      'Culkin F. & Smith N.D. 1980. Conductivity of Standard Seawater, 42.914 mS/cm at 15 deg C. IEEE J. Oceanic Eng. OE-5:22-23 (details from memory)',
+    authors: 'Culkin F. & Smith N.D.',
+    year: 1980,
+    title: 'Conductivity of Standard Seawater, 42.914 mS/cm at 15 deg C',
+    in: 'IEEE J. Oceanic Eng. OE-5:22-23',
+    doubt: 'details from memory',
     kind: 'published',
   },
   teos10: {
-    title:
-      'IOC, SCOR, IAPSO 2010. The international thermodynamic equation of seawater - 2010. Manuals and Guides 56',
+    authors: 'IOC, SCOR, IAPSO',
+    year: 2010,
+    title: 'The international thermodynamic equation of seawater - 2010',
+    in: 'Manuals and Guides 56',
+    label: 'TEOS-10',
     kind: 'standard',
   },
   zw01: {
-    title:
-      'Zeebe R.E. & Wolf-Gladrow D. 2001. CO2 in Seawater, Appendix A (solubility of aragonite and calcite)',
+    authors: 'Zeebe R.E. & Wolf-Gladrow D.',
+    year: 2001,
+    title: 'CO2 in Seawater, Appendix A (solubility of aragonite and calcite)',
     kind: 'published',
   },
-  pf87: { title: 'Perez F.F. & Fraga F. 1987. Mar. Chem. 21:161-168 (hydrogen fluoride)', kind: 'published' },
+  pf87: {
+    authors: 'Perez F.F. & Fraga F.',
+    year: 1987,
+    title: 'Association constant of fluoride and hydrogen ions in seawater',
+    in: 'Mar. Chem. 21:161-168',
+    doubt: 'title from memory',
+    kind: 'published',
+  },
   dr79: {
-    title: 'Dickson A.G. & Riley J.P. 1979. Mar. Chem. 7:89-99 (hydrogen fluoride)',
+    authors: 'Dickson A.G. & Riley J.P.',
+    year: 1979,
+    title: 'The estimation of acid dissociation constants in seawater media (hydrogen fluoride)',
+    in: 'Mar. Chem. 7:89-99',
+    doubt: 'title from memory',
     kind: 'published',
   },
   tak82: {
-    title:
-      'Takahashi T. et al. 1982. GEOSECS Pacific Expedition, vol. 3, ch. 3 (pH on the NBS scale; details from memory)',
+    authors: 'Takahashi T. et al.',
+    year: 1982,
+    title: 'GEOSECS Pacific Expedition, vol. 3, ch. 3 (pH on the NBS scale)',
+    doubt: 'details from memory',
     kind: 'published',
   },
-  lee10: { title: 'Lee K. et al. 2010. Geochim. Cosmochim. Acta 74:1801-1811 (boron)', kind: 'published' },
+  lee10: {
+    authors: 'Lee K. et al.',
+    year: 2010,
+    title: 'The universal ratio of boron to chlorinity',
+    in: 'Geochim. Cosmochim. Acta 74:1801-1811',
+    doubt: 'title from memory',
+    kind: 'published',
+  },
   pyco2sys: {
-    title:
-      'Humphreys M.P. et al. 2022. PyCO2SYS v1.8: marine carbonate system calculations. Geosci. Model Dev. 15:15-43',
+    authors: 'Humphreys M.P. et al.',
+    year: 2022,
+    title: 'PyCO2SYS v1.8: marine carbonate system calculations',
+    in: 'Geosci. Model Dev. 15:15-43',
     kind: 'published',
   },
   geometry: { title: 'Plane and solid geometry: litres from lengths, 1 L = 1000 cm3', kind: 'project' },
   gg92: {
-    title:
-      'Garcia H.E. & Gordon L.I. 1992. Oxygen solubility in seawater: better fitting equations. Limnol. Oceanogr. 37:1307-1312',
+    authors: 'Garcia H.E. & Gordon L.I.',
+    year: 1992,
+    title: 'Oxygen solubility in seawater: better fitting equations',
+    in: 'Limnol. Oceanogr. 37:1307-1312',
     kind: 'published',
   },
   sen68: {
-    title:
-      'Sen P.K. 1968. Estimates of the regression coefficient based on Kendall’s tau. J. Am. Stat. Assoc. 63:1379-1389 (from memory)',
+    authors: 'Sen P.K.',
+    year: 1968,
+    title: 'Estimates of the regression coefficient based on Kendall’s tau',
+    in: 'J. Am. Stat. Assoc. 63:1379-1389',
+    doubt: 'from memory',
     kind: 'memory',
   },
   nist: {
-    title:
-      'NIST/SEMATECH e-Handbook of Statistical Methods (t table) and Statistical Reference Datasets (Norris)',
+    authors: 'NIST/SEMATECH',
+    year: 'undated',
+    title: 'e-Handbook of Statistical Methods (t table) and Statistical Reference Datasets (Norris)',
     kind: 'published',
   },
   redfield: {
-    title:
-      'Redfield A.C., Ketchum B.H., Richards F.A. 1963. The influence of organisms on the composition of sea-water (ratio read in a public code that quotes it)',
+    authors: 'Redfield A.C., Ketchum B.H., Richards F.A.',
+    year: 1963,
+    title: 'The influence of organisms on the composition of sea-water',
+    in: 'The Sea, vol. 2',
+    doubt: 'ratio read in a public code that quotes it, volume from memory',
     kind: 'published',
   },
   practice: { title: 'Common practice, no source', kind: 'practice' },

@@ -1,5 +1,6 @@
 import { titles, type Answer, type Fact } from '../../commands/answer.ts';
 import type { Problem } from '../../core/problem.ts';
+import { sourceText } from '../../core/source.ts';
 import { sources } from '../../core/sources.ts';
 import { shortened } from './plain.ts';
 import { headed, table } from './table.ts';
@@ -9,7 +10,7 @@ const LONGEST_ECHO = 200;
 
 /** An answer as a page: the headline and its facts, then each part that has something to say. `written` tells of files. */
 export function renderAnswer(answer: Answer, style: Style, written: readonly string[] = []): string {
-  const cited = answer.sources.map((code) => sources[code].title);
+  const cited = answer.sources.map((code) => sourceText(sources[code]));
   return page([
     ...strong(wrap(answer.headline, style.width), style),
     ...section(titles.read, list(answer.read, style), style),

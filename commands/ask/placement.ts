@@ -6,6 +6,7 @@ import { groupLightIntent, softBesideStonyIntent } from './coral/groups.ts';
 import { growsIntent } from './coral/grows.ts';
 import { lightForIntent } from './coral/light-for.ts';
 import { mineIntent } from './coral/mine.ts';
+import { noPageIntent } from './coral/no-page.ts';
 import { pairIntent } from './coral/pair.ts';
 import { coralParIntent } from './coral/par.ts';
 import { plateIntent } from './coral/plate.ts';
@@ -19,6 +20,7 @@ import { longerDayIntent, luxOfParIntent, newLampIntent, settingIntent, usualDay
 
 const intents: readonly Intent[] = [
   mineIntent,
+  noPageIntent,
   anemonePumpIntent,
   spreadingIntent,
   plateIntent,

@@ -65,7 +65,7 @@ export function judgedAnswer(judging: Judging): Answer {
       ...edgeCautions(judged),
       'Ranges are common practice, not law. Numbers that hold still matter more than numbers that are perfect.',
     ],
-    sources: ['practice', 'm08'],
+    sources: ['practice'],
     next: trouble === undefined ? [] : [{ label: 'What I see in the tank', command: 'triage', input: {} }],
   });
 }

@@ -5,10 +5,11 @@ import { lightFor } from '../../core/corals/light-need.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm, cmRange } from '../../core/corals/say.ts';
 import { fixed } from '../../core/quantity/format.ts';
-import { based, basedList, basedStatement, type GuideLine } from './guide-line.ts';
+import type { Fact } from '../answer.ts';
+import { based, basedList, basedStatement } from './based.ts';
 
 /** Everything the guide says of a coral, what its keeper needs first before what is nice to know. */
-export function aboutLines(entry: CoralEntry): readonly GuideLine[] {
+export function aboutLines(entry: CoralEntry): readonly Fact[] {
   return [
     lightLine(entry),
     flowLine(entry),
@@ -27,27 +28,26 @@ export function aboutLines(entry: CoralEntry): readonly GuideLine[] {
   ];
 }
 
-export function lightLine(entry: CoralEntry): GuideLine {
+export function lightLine(entry: CoralEntry): Fact {
   const { lowPpfd, highPpfd, startPpfd, basis } = entry.light;
   const wild = lightFor(entry, 'wild');
   const start = `a tank-grown piece begins near ${startPpfd}`;
   const value = entry.photosynthetic
     ? `${based(`${lowPpfd} to ${highPpfd} PAR, ${start}`, basis)}; a wild one near ${wild.startPpfd} (${wild.startBasis})`
     : based(`needs none, it lives by food; kept at ${lowPpfd} to ${highPpfd} PAR`, basis);
-  return { label: 'light', value, bases: [basis] };
+  return { label: 'light', value };
 }
 
-export function flowLine({ flow, ...entry }: CoralEntry): GuideLine {
+export function flowLine({ flow, ...entry }: CoralEntry): Fact {
   const { note, basis } = flow;
   const words = based(flowWords({ flow, ...entry }), basis);
   return {
     label: 'flow',
     value: note === undefined ? words : `${words}. ${basedStatement(note)}`,
-    bases: [basis, ...basesOf(note)],
   };
 }
 
-export function spotLine({ ground, spot, moves, shade }: CoralEntry): GuideLine {
+export function spotLine({ ground, spot, moves, shade }: CoralEntry): Fact {
   return {
     label: 'spot',
     value: [
@@ -56,11 +56,10 @@ export function spotLine({ ground, spot, moves, shade }: CoralEntry): GuideLine 
       ...(moves.value === 'stays' ? [] : [based(moves.value, moves.basis)]),
       ...(shade.value ? [based('shades what is below it', shade.basis)] : []),
     ].join('; '),
-    bases: [ground.basis, spot.basis, moves.basis, shade.basis],
   };
 }
 
-export function stingLine({ sting }: CoralEntry): GuideLine {
+export function stingLine({ sting }: CoralEntry): Fact {
   const { potency, potencyBasis, reachLowCm, reachHighCm, reachBasis, weapon, when, whenNote } = sting;
   const hours = when === 'both' ? 'day and night' : `mostly by ${when}`;
   const reach = based(`reaches ${cmRange(reachLowCm, reachHighCm)} at full stretch`, reachBasis);
@@ -72,57 +71,48 @@ export function stingLine({ sting }: CoralEntry): GuideLine {
       `by ${weapon}, ${[hours, ...(whenNote === undefined ? [] : [whenNote])].join(', ')} (from memory)`,
       ...sting.notes.map(basedStatement),
     ].join('; '),
-    bases: [potencyBasis, reachBasis, weaponBasis, ...sting.notes.map(({ basis }) => basis)],
   };
 }
 
-/** The guide has the weapon and its hours from memory throughout. */
-const weaponBasis = [{ kind: 'memory' }] as const;
-
-export function roomLine({ sting: { keepClearCm, keepClearBasis } }: CoralEntry): GuideLine {
+export function roomLine({ sting: { keepClearCm, keepClearBasis } }: CoralEntry): Fact {
   return {
     label: 'room',
     value: based(`keep ${cm(keepClearCm)} clear to unlike kinds`, keepClearBasis),
-    bases: [keepClearBasis],
   };
 }
 
-export function hardinessLine({ hardiness, record }: CoralEntry): GuideLine {
+export function hardinessLine({ hardiness, record }: CoralEntry): Fact {
   return {
     label: 'keeping it',
     value: [based(hardiness.value, hardiness.basis), ...record.map(basedStatement)].join('. '),
-    bases: [hardiness.basis, ...record.map(({ basis }) => basis)],
   };
 }
 
-export function feedingLine({ feeding, photosynthetic }: CoralEntry): GuideLine {
+export function feedingLine({ feeding, photosynthetic }: CoralEntry): Fact {
   const notes = feeding.map(basedStatement);
   return {
     label: 'feeding',
     value: [...(photosynthetic ? [] : ['it must be fed']), ...notes].join('. '),
-    bases: feeding.map(({ basis }) => basis),
   };
 }
 
-function neighbourLines({ sting, susceptible }: CoralEntry): readonly GuideLine[] {
+function neighbourLines({ sting, susceptible }: CoralEntry): readonly Fact[] {
   const { allies, atRisk } = sting;
   const lives = allies.map(({ text, confidence, basis }) => based(`${text}, ${confidence}`, basis));
   return [
-    ...(lives.length === 0
-      ? []
-      : [{ label: 'lives beside', value: lives.join('; '), bases: allies.map(({ basis }) => basis) }]),
+    ...(lives.length === 0 ? [] : [{ label: 'lives beside', value: lives.join('; ') }]),
     ...listLine('harms', atRisk),
     ...listLine('is harmed by', susceptible),
   ];
 }
 
-function listLine(label: string, statements: readonly Statement[]): readonly GuideLine[] {
+function listLine(label: string, statements: readonly Statement[]): readonly Fact[] {
   if (statements.length === 0) return [];
-  return [{ label, value: basedList(statements), bases: statements.map(({ basis }) => basis) }];
+  return [{ label, value: basedList(statements) }];
 }
 
-export function sizeLine({ size, form }: CoralEntry): GuideLine {
-  const { basis, naturalMaxCm, naturalBasis } = size;
+export function sizeLine({ size, form }: CoralEntry): Fact {
+  const { naturalMaxCm, naturalBasis } = size;
   const wild =
     naturalMaxCm === undefined || naturalBasis === undefined
       ? []
@@ -130,7 +120,6 @@ export function sizeLine({ size, form }: CoralEntry): GuideLine {
   return {
     label: 'size',
     value: [widthText(size), based(form.text, form.basis), ...wild].join('; '),
-    bases: [basis, form.basis, ...(naturalBasis === undefined ? [] : [naturalBasis])],
   };
 }
 
@@ -139,12 +128,11 @@ export function widthText({ practicalMaxCm, basis }: CoralEntry['size']): string
   return based(`up to some ${cm(practicalMaxCm)} wide in a tank`, basis);
 }
 
-export function growthLine({ growth }: CoralEntry): GuideLine {
-  const { basis, notes, wild } = growth;
+export function growthLine({ growth }: CoralEntry): Fact {
+  const { notes } = growth;
   return {
     label: 'growth',
     value: [yearText(growth), ...wildText(growth), ...notes.map(basedStatement)].join('. '),
-    bases: [basis, ...(wild === undefined ? [] : [wild.basis]), ...notes.map((note) => note.basis)],
   };
 }
 
@@ -177,11 +165,11 @@ function valuesOf({ values, species }: GrowthFigures): string {
   return `${values} wild values of ${kinds}`;
 }
 
-export function uptakeLine({ stonyDemand: { value, basis } }: CoralEntry): GuideLine {
-  return { label: 'use of calcium and alkalinity', value: based(value, basis), bases: [basis] };
+export function uptakeLine({ stonyDemand: { value, basis } }: CoralEntry): Fact {
+  return { label: 'use of calcium and alkalinity', value: based(value, basis) };
 }
 
-function wildLine({ depth, habitat }: CoralEntry): GuideLine {
+function wildLine({ depth, habitat }: CoralEntry): Fact {
   const { upperM, lowerM, basis } = depth;
   const deep = based(upperM === undefined ? `to ${lowerM} m deep` : `${upperM} to ${lowerM} m deep`, basis);
   const places = [
@@ -194,11 +182,10 @@ function wildLine({ depth, habitat }: CoralEntry): GuideLine {
       habitat === undefined || places.length === 0
         ? deep
         : `${deep}; ${based(places.join('; '), habitat.basis)}`,
-    bases: [basis, ...(habitat === undefined ? [] : [habitat.basis])],
   };
 }
 
-export function lawLine({ law: { cites, citesBasis, notes } }: CoralEntry): GuideLine {
+export function lawLine({ law: { cites, citesBasis, notes } }: CoralEntry): Fact {
   const listed =
     cites === 'II'
       ? based('CITES Appendix II: across borders it may need papers', citesBasis)
@@ -206,10 +193,5 @@ export function lawLine({ law: { cites, citesBasis, notes } }: CoralEntry): Guid
   return {
     label: 'law',
     value: `${[listed, ...notes.map(basedStatement)].join('. ')}. Local rules come first; no legal advice.`,
-    bases: [citesBasis, ...notes.map(({ basis }) => basis)],
   };
-}
-
-function basesOf(statement: Statement | undefined): readonly Statement['basis'][] {
-  return statement === undefined ? [] : [statement.basis];
 }

@@ -8,7 +8,6 @@ import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { aboutLines } from './about-lines.ts';
 import { askedKind, fullName, tellingName } from './asked-kind.ts';
-import { factsOf, sourcesOfLines } from './guide-line.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
 import { namingRead } from './naming.ts';
 
@@ -19,14 +18,12 @@ export const aboutCoralCommand = defineCommand({
   options: z.strictObject({ coral: textOption('A coral by any name', { suggest: 'coral', max: 80 }) }),
   run: (input): Answer => {
     const { entry, read } = askedKind(input.coral);
-    const lines = aboutLines(entry);
     const hazards = hazardLines([entry]);
     return answer({
       headline: headline(entry),
       read: [...read.filter((line) => line !== fullName(entry)), ...namingRead(entry)],
-      facts: factsOf(lines),
+      facts: aboutLines(entry),
       cautions: [...hazardCautions(hazards), ...hardCautions(entry), CARE_VALUES],
-      sources: sourcesOfLines([...hazards, ...lines]),
       next: nextOf(entry),
     });
   },

@@ -1,5 +1,5 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
-import { findCorals } from '../../core/corals/find.ts';
+import { findCorals, type Found } from '../../core/corals/find.ts';
 import { Problem } from '../../core/problem.ts';
 
 /** A coral of the guide, and what is to be said of the name it was asked by. */
@@ -7,6 +7,9 @@ export interface AskedKind {
   readonly entry: CoralEntry;
   readonly read: readonly string[];
 }
+
+/** Genera told where a misspelt name can mean several. */
+const MOST_GENERA = 3;
 
 /** The coral of a name. @throws Problem with those it can mean as choices; none is guessed. */
 export function askedKind(given: string, field = 'coral'): AskedKind {
@@ -26,6 +29,14 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
       field,
       given,
       choices: found.entries.map(tellingName),
+    });
+  }
+  if (found.kind === 'no page') {
+    throw new Problem(noPageWords(found), {
+      field,
+      given,
+      hint: 'Do you mean one of its nearest relatives here? They may need something else.',
+      choices: found.near.map(tellingName),
     });
   }
   throw new Problem('I do not know that coral.', {
@@ -51,4 +62,16 @@ export function tellingName(entry: CoralEntry): string {
       return found.kind === 'one' && found.entry === entry;
     }) ?? names.common[0]
   );
+}
+
+/** "Coelastrea is a real genus I have no page on." */
+export function noPageWords({ genera, misspelt }: Extract<Found, { kind: 'no page' }>): string {
+  const names = genera
+    .slice(0, MOST_GENERA)
+    .map(({ name, now }) => (now === undefined ? name : `${name} (now ${now}, from memory)`));
+  const said = names.join(' or ');
+  const it = names.length > 1 ? 'them' : 'it';
+  return misspelt
+    ? `That may be ${said}: real, but I have no page on ${it}.`
+    : `${said} is a real genus, but I have no page on ${it}.`;
 }

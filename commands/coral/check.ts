@@ -15,7 +15,6 @@ import {
   labelsOf,
   peopleCautions,
   problemsIn,
-  sourcesOf,
   worstOf,
   type LabelOf,
 } from './finding-words.ts';
@@ -78,7 +77,7 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
     steps: [...fewestStep(movers, label), ...curesOf(findings, label).slice(0, MOST_STEPS)],
     working: basisLines(problems),
     cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
-    sources: sourcesOf(findings),
+    sources: ['practice', 'memory'],
     next: [
       ...movers
         .slice(0, MOST_MOVERS)

@@ -1,3 +1,4 @@
+import { basisWords } from '../../core/corals/basis-words.ts';
 import type { Bases, Basis } from '../../core/corals/basis.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
@@ -72,9 +73,14 @@ export function compareTable(entries: readonly CoralEntry[]): Table {
   };
 }
 
-/** Everything the rows of one coral rest on. */
-export function comparedBases(entry: CoralEntry): readonly Bases[] {
-  return rows.map(({ bases }) => bases(entry));
+/** The papers behind the letter p: "Platygyra, reach: published: Lapid et al. 2004". */
+export function comparedPapers(entries: readonly CoralEntry[]): readonly string[] {
+  return entries.flatMap((entry) =>
+    rows.flatMap(({ label, bases }) => {
+      const papers = bases(entry).filter(({ kind }) => kind === 'published');
+      return papers.map((paper) => `${entry.names.common[0]}, ${label}: ${basisWords([paper])}`);
+    }),
+  );
 }
 
 function lettersOf(bases: Bases): string {

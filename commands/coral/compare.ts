@@ -1,14 +1,13 @@
 import { z } from 'zod';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { Problem } from '../../core/problem.ts';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { cm } from '../../core/corals/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedKind, fullName, tellingName, type AskedKind } from './asked-kind.ts';
-import { comparedBases, compareTable, LETTERS_READ } from './compare-table.ts';
+import { comparedPapers, compareTable, LETTERS_READ } from './compare-table.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
 import { pairSaid, type PairSaid } from './pair-words.ts';
 
@@ -37,15 +36,11 @@ export const compareCoralsCommand = defineCommand({
       steps: [
         'Measure the gap from the tips at full stretch, at night with a dim torch; half as much again where the water carries the sweepers.',
       ],
+      working: comparedPapers(entries),
       cautions: [
         ...hazardCautions(hazards),
         'No distance is a promise: some pairs touch for years, others fight in a week.',
       ],
-      sources: sourceCodes(
-        ...hazards.flatMap(({ bases }) => bases),
-        ...pairs.flatMap(({ bases }) => bases),
-        ...entries.flatMap(comparedBases),
-      ),
       next: entries.map((entry) =>
         action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) }),
       ),

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { feedingAdds, type FeedingAdds, type Span } from '../../core/corals/feeding.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
@@ -11,7 +10,6 @@ import { quantityOption, textOption } from '../options.ts';
 import { feedingLine, lightLine } from './about-lines.ts';
 import { askedKind } from './asked-kind.ts';
 import { askedFood, foodKinds } from './food-shares.ts';
-import { factsOf, sourcesOfLines } from './guide-line.ts';
 
 export const feedCommand = defineCommand({
   path: ['coral', 'feed'],
@@ -39,7 +37,7 @@ export const feedCommand = defineCommand({
     return answer({
       headline: `At most ${significant(adds.nitrateMgL.high, 3)} mg/L nitrate and ${significant(adds.phosphateMgL.high, 3)} mg/L phosphate from ${mass(food.value)} of ${input.food} food, ${water.where}: an upper bound with nothing taken out.`,
       read: [...(coral?.read ?? []), ...food.notes, ...read, ...water.read],
-      facts: [...addsFacts(adds), weekFact(adds), NOT_THE_SAME, ...factsOf(lines)],
+      facts: [...addsFacts(adds), weekFact(adds), NOT_THE_SAME, ...lines],
       steps: [
         'Feed what is taken within a few minutes, and lift out what is left.',
         'Test nitrate and phosphate before and a week after you change the feeding; go by the readings, not by this sum.',
@@ -49,11 +47,7 @@ export const feedCommand = defineCommand({
         adds.doubt,
         'Cutting food to nothing starves corals and fish: take nutrients out instead, by skimming, water changes or harvested algae.',
       ],
-      sources: [
-        'iupac21',
-        ...sourceCodes([{ kind: 'practice' }, { kind: 'memory' }]),
-        ...sourcesOfLines(lines),
-      ],
+      sources: ['iupac21', 'practice', 'memory'],
       next: [action('Log a nitrate reading', 'log add', {}, ['readings'])],
     });
   },

@@ -2,7 +2,6 @@ import { CARBON } from '../../core/corals/rules/chemistry.ts';
 import type { Finding, Scene, Verdict } from '../../core/corals/scene.ts';
 import { ruleWords } from '../../core/corals/rule-words.ts';
 import { fewOf } from '../../core/corals/say.ts';
-import type { SourceCode } from '../../core/sources.ts';
 import type { Fact } from '../answer.ts';
 
 /** Findings are sorted: the first decides. */
@@ -83,15 +82,6 @@ export function peopleCautions(findings: readonly Finding[], labelOf: LabelOf): 
 
 function isPalytoxin(line: string): boolean {
   return line.includes('palytoxin');
-}
-
-/** The source codes of the texts; published ones are named in the text itself. */
-export function sourcesOf(findings: readonly Finding[]): readonly SourceCode[] {
-  const all = findings.map(({ basis }) => basis).join();
-  return [
-    ...(all.includes('common practice') ? (['practice'] as const) : []),
-    ...(all.includes('from memory') ? (['memory'] as const) : []),
-  ];
 }
 
 /** How many corals have each verdict as their worst. */

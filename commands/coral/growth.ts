@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { coralIn } from '../../core/corals/check.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
@@ -14,7 +13,6 @@ import { askedKind, tellingName } from './asked-kind.ts';
 import { askedOwn } from './asked-own.ts';
 import { askedWidth, widthOption } from './asked-width.ts';
 import { growthTable, TOLD_MONTHS, widthWords } from './growth-table.ts';
-import { factsOf } from './guide-line.ts';
 import { neighbourFacts } from './neighbour-facts.ts';
 import { sceneOf } from './scene-of.ts';
 
@@ -40,7 +38,7 @@ function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer
     headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
     read,
     table: growthTable(entry, diameterCm),
-    facts: [...beside, ...factsOf([growthLine(entry), sizeLine(entry), uptakeLine(entry)])],
+    facts: [...beside, growthLine(entry), sizeLine(entry), uptakeLine(entry)],
     working: [`width rests on: ${basis}`, ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`])],
     cautions: [
       'Ranges, not promises: light, food, alkalinity and room decide, and new pieces often stand still for weeks (common practice).',
@@ -51,7 +49,6 @@ function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer
           ]),
       ...trimCautions(entry, diameterCm),
     ],
-    sources: sourceCodes(entry.growth.basis, entry.size.basis, [{ kind: 'practice' }]),
     next: [action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) })],
   });
 }

@@ -8,7 +8,7 @@ import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
-import { countWords, labelsOf, peopleCautions, problemsIn, sourcesOf } from './finding-words.ts';
+import { countWords, labelsOf, peopleCautions, problemsIn } from './finding-words.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
 import { tankInput, tankOption } from './tank-input.ts';
@@ -50,7 +50,7 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
       ...(corals.some(({ rough }) => rough) ? [ROUGH] : []),
       ...(corals.length === 0 ? [] : [DRAWN]),
     ],
-    sources: sourcesOf(findings),
+    sources: ['practice', 'memory'],
     picture: { name: 'map', ...tankMap(scene, findings, name) },
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [

@@ -1,5 +1,5 @@
 import type { CoralEntry, OldName } from '../../core/corals/entry.ts';
-import { based } from './guide-line.ts';
+import { based, basedStatement } from './based.ts';
 
 const kinds: Readonly<Record<OldName['kind'], string>> = {
   older: 'older name',
@@ -11,12 +11,12 @@ const kinds: Readonly<Record<OldName['kind'], string>> = {
 export function namingRead({ scientific, names }: CoralEntry): readonly string[] {
   const { covers, superseded, note, basis } = scientific;
   const also = names.common.slice(1);
-  const old = superseded.map((name) => `${oldText(name)}, ${kinds[name.kind]}`);
+  const old = superseded.map((name) => based(`${oldText(name)}, ${kinds[name.kind]}`, name.basis));
   return [
     ...(also.length === 0 ? [] : [`also called ${also.join(', ')}`]),
-    ...(old.length === 0 ? [] : [based(`other names: ${old.join('; ')}`, basis)]),
+    ...(old.length === 0 ? [] : [`other names: ${old.join('; ')}`]),
     ...(covers === undefined ? [] : [based(`takes in ${covers}`, basis)]),
-    ...(note === undefined ? [] : [based(note.replace(/\.$/, ''), basis)]),
+    ...(note === undefined ? [] : [basedStatement(note)]),
   ];
 }
 

@@ -1,19 +1,17 @@
-import type { Bases } from '../../core/corals/basis.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { pairRoom } from '../../core/corals/pair-room.ts';
 import type { AppliedRule } from '../../core/corals/pairs.ts';
 import { cm } from '../../core/corals/say.ts';
 import { spreads } from '../../core/corals/spreading.ts';
-import { based } from './guide-line.ts';
+import { based } from './based.ts';
 
-/** How two kinds stand beside each other, and everything that rests on. Edge to edge at full stretch. */
+/** How two kinds stand beside each other, and what that rests on. Edge to edge at full stretch. */
 export interface PairSaid {
   readonly names: string;
   readonly verdict: 'keep apart' | 'watch' | 'may stand close' | 'nothing known against it';
   readonly moveBelowCm: number;
   readonly watchBelowCm: number;
   readonly why: string;
-  readonly bases: readonly Bases[];
 }
 
 /** What is known of two kinds, worded for a line: their sting and reach, and soft beside stony. */
@@ -41,12 +39,6 @@ export function pairSaid(a: CoralEntry, b: CoralEntry): PairSaid {
       ...spreading.map((entry) => `${entry.names.common[0]}: spreads over neighbours (from memory)`),
       ...(disagree ? ['sources differ: the stronger warning is kept'] : []),
     ].join('; '),
-    bases: [
-      ...told.flatMap(({ rule }) => [rule.effectBasis, rule.gapBasis]),
-      ...(ally === undefined ? [] : [ally.basis]),
-      a.sting.reachBasis,
-      b.sting.reachBasis,
-    ],
   };
 }
 

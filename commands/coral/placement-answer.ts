@@ -11,7 +11,6 @@ import {
   labelsOf,
   peopleCautions,
   problemsIn,
-  sourcesOf,
   verdictOf,
 } from './finding-words.ts';
 import { guessedCautions, spotSaid, spotShort } from './spot-said.ts';
@@ -43,7 +42,6 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
       ...guessedCautions(scene),
       ...(verdict === 'settled' ? [NOT_SURE] : []),
     ],
-    sources: sourcesOf(findings),
     next: [
       ...(better?.spots ?? []).map(({ spot }, index): NextAction =>
         action(`Move it there: better spot ${index + 1}`, 'coral move', {

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { basisName } from '../../core/corals/basis-words.ts';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import { corals, coralById } from '../../core/corals/coral-list.ts';
 import type { Bases } from '../../core/corals/basis.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
@@ -54,7 +53,6 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
   const told = fitting.slice(0, MOST_TOLD);
   const wished = wishes(input.wish, asked.wanted);
   const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
-  const shown = [...wished, ...told, ...unfit].map(({ entry }) => entry);
   return answer({
     headline: `${wishWords(wished)}${headline(fitting, asked)}`,
     read: [...asked.read, ...unread(input.wish), 'tried as a small tank-grown piece, new today'],
@@ -69,7 +67,6 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
       'Ask for tank-grown pieces: they settle more easily and leave the reef alone (common practice).',
     ],
     cautions: [...hazardCautions(hazardLines(told.map(({ entry }) => entry))), HONEST, ...asked.cautions],
-    sources: sourceCodes(...shown.flatMap(basesOf)),
     next: nextOf([...wished.filter(fits), ...told], input.at),
   });
 }

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { lampStrengths, lightFor, type CoralLight, type LightSigns } from '../../core/corals/light-need.ts';
 import { origins, type Origin } from '../../core/corals/scene.ts';
@@ -77,7 +76,7 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
       ...part.cautions,
       ...(place?.cautions ?? []),
     ],
-    sources: sourceCodes(entry.light.basis, [{ kind: 'practice' }]),
+    sources: ['practice'],
     next: [
       ...(view?.here === undefined
         ? [

@@ -1,9 +1,15 @@
 import type { Basis, Bases } from './basis.ts';
+import { sourceLabel } from '../source.ts';
 import { coralSources, type CoralSourceKey } from './sources.ts';
 
-/** "Lapid et al. 2004" for a source with authors, else its key: "NOAA 2014", "WoRMS". */
+/** What a text calls a source: "Lapid et al. 2004", "NOAA Fisheries 2014". An answer that says it lists the source. */
 export function cited(key: CoralSourceKey): string {
-  return citations.get(key) ?? key;
+  return sourceLabel(coralSources[key]) ?? key;
+}
+
+/** "published: Lapid et al. 2004; Chornesky 1983": stands in brackets behind what was read there. */
+export function readIn(...keys: readonly CoralSourceKey[]): string {
+  return `published: ${keys.map(cited).join('; ')}`;
 }
 
 /**
@@ -33,7 +39,7 @@ export function basisName(...bases: readonly Bases[]): string {
 function kindWords(basis: Basis): string {
   switch (basis.kind) {
     case 'published':
-      return `published: ${cited(basis.source)}`;
+      return readIn(basis.source);
     case 'practice':
       return 'common practice';
     case 'memory':
@@ -41,18 +47,4 @@ function kindWords(basis: Basis): string {
     case 'project rule':
       return 'project rule';
   }
-}
-
-const citations: ReadonlyMap<string, string> = new Map(
-  Object.entries(coralSources).map(([key, { title }]) => [key, citation(key, title)]),
-);
-
-function citation(key: string, title: string): string {
-  const found = /^(\D*?)(?: et al\.)? (\d{4})\b/.exec(title);
-  const [, authors = '', year = ''] = found ?? [];
-  if (!/ [A-Z]\.|^Madin$/.test(authors)) return key.replace(/(?<=[A-Za-z])(?=\d{4})/, ' ');
-  const surnames = authors.split(', ').map((author) => author.replace(/ (?:[A-Z]\.-?)+$/, ''));
-  const [first = '', second] = surnames;
-  if (surnames.length > 2 || found?.[0].includes(' et al.') === true) return `${first} et al. ${year}`;
-  return second === undefined ? `${first} ${year}` : `${first} & ${second} ${year}`;
 }

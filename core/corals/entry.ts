@@ -59,6 +59,8 @@ export interface OldName {
   readonly kind: 'older' | 'spelling' | 'trade label';
   readonly note?: string;
   readonly now?: string;
+  /** What it rests on that this is an older or a trade name of it. */
+  readonly basis: Bases;
 }
 
 export interface ScientificName {
@@ -71,7 +73,7 @@ export interface ScientificName {
   readonly superseded: readonly OldName[];
   /** Full species names this entry takes in, some in older genera; for looking up, not complete. */
   readonly species: readonly string[];
-  readonly note?: string;
+  readonly note?: Statement;
   readonly basis: Bases;
 }
 
@@ -94,8 +96,6 @@ export interface GrowthForm {
   readonly text: string;
   readonly kinds: readonly [FormKind, ...FormKind[]];
   readonly basis: Bases;
-  /** Growth forms in the Coral Trait Database (CTDB), empty where it has none. */
-  readonly ctdbTerms: readonly string[];
 }
 
 export interface Ally {

@@ -1,9 +1,12 @@
+import { basisName } from './basis-words.ts';
 import { corals } from './coral-list.ts';
 import type { CoralEntry, OldName } from './entry.ts';
+import type { Genus } from './genera.ts';
 import { matchNames, nearNames, type Matches } from './match-names.ts';
 import { indexedNames } from './name-index.ts';
 import { nameWords, telling, withoutTrimmings } from './name-words.ts';
 import { respell } from './spelling.ts';
+import { relativesOf, unpagedGenera, unpagedIn } from './unpaged.ts';
 
 /**
  * What a name leads to. `readAs` is set when the name was not taken as written ("Hydnophora" for "hydnofora");
@@ -17,7 +20,17 @@ export type Found =
       readonly nameNote?: string;
     }
   | { readonly kind: 'several'; readonly entries: readonly CoralEntry[]; readonly readAs?: string }
-  | { readonly kind: 'none'; readonly near: readonly CoralEntry[] };
+  | { readonly kind: 'none'; readonly near: readonly CoralEntry[] }
+  /** A real genus the guide has no page on, or several that a misspelt name can mean. `near` is what may help instead. */
+  | {
+      readonly kind: 'no page';
+      readonly genera: readonly [Genus, ...Genus[]];
+      readonly near: readonly CoralEntry[];
+      readonly misspelt: boolean;
+    };
+
+/** How many are shown where none is taken. */
+const MOST_NEAR = 5;
 
 /** The longest name looked up; more is no name. */
 export const MAX_CORAL_NAME_LENGTH = 80;
@@ -33,6 +46,9 @@ export function findCorals(text: string): Found {
   const words = given.join() === 'nem' ? ['anemone'] : telling(given);
   if (words.length === 0) return { kind: 'none', near: [] };
   const bare = withoutTrimmings(words);
+  const genus = unpagedIn(words);
+  if (genus !== undefined)
+    return { kind: 'no page', genera: [genus], near: relativesOf(genus), misspelt: false };
   return (
     asWritten(words) ??
     (bare.length > 0 && bare.length < words.length ? asWritten(bare) : undefined) ??
@@ -65,8 +81,17 @@ function misspelt(words: readonly string[]): Found | undefined {
     ...new Set([...readings.flatMap(({ matches }) => matches.entries), ...listed.map(({ entry }) => entry)]),
   ];
   const [first] = entries;
+  const unpaged = (respelt?.genera ?? []).flatMap((word) => unpagedGenera.get(word) ?? []);
+  const [genus, ...others] = listed.length > 0 ? [] : unpaged;
+  if (genus !== undefined) {
+    const near = [...new Set([...entries, ...relativesOf(genus)])].slice(0, MOST_NEAR);
+    return respelt?.close === true
+      ? { kind: 'no page', genera: [genus, ...others], near, misspelt: true }
+      : { kind: 'none', near };
+  }
   if (first === undefined) return undefined;
-  if (listed.length === 0 && respelt?.close === false) return { kind: 'none', near: entries.slice(0, 5) };
+  if (listed.length === 0 && respelt?.close === false)
+    return { kind: 'none', near: entries.slice(0, MOST_NEAR) };
   const reading = readings.length === 1 ? readings[0] : undefined;
   const readAs = reading === undefined ? first.names.common[0] : properly(reading.reading, entries);
   if (entries.length > 1)
@@ -86,9 +111,14 @@ function found({ entries, met }: Matches): Found | undefined {
 function nowCalled(old: OldName, { scientific }: CoralEntry): string {
   const name = old.note === undefined ? old.name : `${old.name} (${old.note})`;
   const accepted = old.now ?? scientific.accepted;
-  if (old.kind === 'spelling') return `${name} is spelt ${accepted}`;
-  return old.kind === 'trade label' ? `${accepted} is sold as ${name}` : `${name} is now ${accepted}`;
+  return `${nowWords[old.kind](name, accepted)} (${basisName(old.basis)})`;
 }
+
+const nowWords: Readonly<Record<OldName['kind'], (name: string, accepted: string) => string>> = {
+  older: (name, accepted) => `${name} is now ${accepted}`,
+  spelling: (name, accepted) => `${name} is spelt ${accepted}`,
+  'trade label': (name, accepted) => `${accepted} is sold as ${name}`,
+};
 
 /** The words as one of these corals' names writes them, else as they are. */
 function properly(words: readonly string[], entries: readonly CoralEntry[]): string {

@@ -1,6 +1,6 @@
 /** Words that tell no coral from another. */
 const EMPTY = new Set(
-  'coral corral frag colony piece head my a an the some of with and or sp spp species relative other kind type lps sps nem'.split(
+  'coral corral cora corl cral coal oral croal corla frag colony piece head my a an the some of with and or sp spp species relative other kind type lps sps nem'.split(
     ' ',
   ),
 );

@@ -1,4 +1,4 @@
-import { memory, practice, published, type Bases } from './basis.ts';
+import { memory, practice, published, recalled, type Bases } from './basis.ts';
 import { anyCoral, byFamily, byGenus, byGroup, byId, byTag, type Selector } from './selector.ts';
 
 /**
@@ -37,6 +37,11 @@ const smallPolypLosers = byGenus(
   'Stylophora',
   'Porites',
 );
+/** Seen for seven free-living kinds; the rest of the family is judged by them. */
+const mushroomCorals: Bases = [
+  published('ChadwickFurmanLoya1992', 'seven free-living kinds at Eilat'),
+  recalled('the rest of the family, judged by them'),
+];
 const stony = byGroup('large-polyp', 'small-polyp');
 
 /** A rule that is all common practice, the gap too. */
@@ -64,7 +69,7 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 20,
-    effectBasis: [practice, published('Arrigoni2023', 'different genera')],
+    effectBasis: [practice],
     gapBasis: [practice],
     note: 'Different genus; torches often win',
   },
@@ -75,7 +80,7 @@ export const pairRules: readonly PairRule[] = [
     b: byGenus('Galaxea'),
     effect: 'keep apart',
     gapCm: 15,
-    effectBasis: [published('HidakaYamazato1984')],
+    effectBasis: [published('HidakaYamazato1984', 'Galaxea fascicularis')],
     gapBasis: ownGap,
     note: 'Between colour morphs: some pairs kill, some stand off; pieces of one colony fuse',
   },
@@ -103,7 +108,10 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 12,
-    effectBasis: [published('Lapid2004'), published('LapidChadwick2006', 'Favites')],
+    effectBasis: [
+      published('Lapid2004', 'Platygyra daedalea'),
+      published('LapidChadwick2006', 'Favites complanata'),
+    ],
     gapBasis: ownGap,
   },
   {
@@ -111,7 +119,7 @@ export const pairRules: readonly PairRule[] = [
     b: byGenus('Millepora', 'Platygyra'),
     effect: 'watch',
     gapCm: 6,
-    effectBasis: [published('Lapid2004')],
+    effectBasis: [published('Lapid2004', 'Platygyra daedalea')],
     gapBasis: ownGap,
     note: 'Significantly less damage than to others',
   },
@@ -120,8 +128,8 @@ export const pairRules: readonly PairRule[] = [
     b: byFamily('Fungiidae'),
     effect: 'tolerated',
     gapCm: 0,
-    effectBasis: [published('ChadwickFurmanLoya1992')],
-    gapBasis: [published('ChadwickFurmanLoya1992', 'no harm to each other')],
+    effectBasis: mushroomCorals,
+    gapBasis: mushroomCorals,
   },
   {
     a: byFamily('Fungiidae'),
@@ -129,7 +137,7 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 8,
-    effectBasis: [published('ChadwickFurmanLoya1992')],
+    effectBasis: mushroomCorals,
     gapBasis: ownGap,
     note: 'Stony corals of other families; the free-living ones walk',
   },
@@ -139,7 +147,9 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 12,
-    effectBasis: [published('LangmeadChadwick1999', 'families Acroporidae, Pocilloporidae, Poritidae')],
+    effectBasis: [
+      published('LangmeadChadwick1999', 'restated there for Acroporidae, Pocilloporidae and Poritidae'),
+    ],
     gapBasis: ownGap,
     note: 'The small-polyp side loses',
   },
@@ -167,7 +177,7 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 6,
-    effectBasis: [published('LangmeadChadwick1999')],
+    effectBasis: [published('LangmeadChadwick1999', 'Rhodactis rhodostoma')],
     gapBasis: ownGap,
   },
   {
@@ -176,7 +186,7 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 6,
-    effectBasis: [published('LangmeadChadwick1999')],
+    effectBasis: [published('LangmeadChadwick1999', 'Rhodactis rhodostoma')],
     gapBasis: ownGap,
   },
   {
@@ -184,7 +194,7 @@ export const pairRules: readonly PairRule[] = [
     b: faviidOrMussid,
     effect: 'stand-off',
     gapCm: 3,
-    effectBasis: [published('LangmeadChadwick1999')],
+    effectBasis: [published('LangmeadChadwick1999', 'Rhodactis rhodostoma')],
     gapBasis: [published('LangmeadChadwick1999', 'stand-offs at 1 to 3 cm')],
   },
   {
@@ -192,8 +202,9 @@ export const pairRules: readonly PairRule[] = [
     b: byGroup('small-polyp'),
     effect: 'keep apart',
     gapCm: 10,
-    effectBasis: [published('Griffith1997')],
+    effectBasis: [published('Griffith1997', 'soft corals of the leather kinds')],
     gapBasis: [
+      practice,
       published('Griffith1997', 'most corals within 10 cm were interacting to the harm of one or both'),
     ],
     note: 'Run activated carbon',
@@ -208,6 +219,7 @@ export const pairRules: readonly PairRule[] = [
       published('Griffith1997', 'overgrowth by soft corals too'),
     ],
     gapBasis: [
+      practice,
       published('Griffith1997', 'most corals within 10 cm were interacting to the harm of one or both'),
     ],
     note: 'In contact the soft side usually loses; the sources differ',
@@ -218,7 +230,10 @@ export const pairRules: readonly PairRule[] = [
     effect: 'keep apart',
     loser: 'b',
     gapCm: 5,
-    effectBasis: [published('Miles1991', 'Caribbean Discosoma beside Agaricia')],
+    effectBasis: [
+      published('Miles1991', 'Caribbean Discosoma beside Agaricia'),
+      recalled('the Pacific kinds, judged by them'),
+    ],
     gapBasis: ownGap,
   },
   practiceRule(byGenus('Blastomussa'), byGenus('Micromussa'), 'keep apart', 7),

@@ -1,11 +1,14 @@
 import { editDistance } from '../words/edit-distance.ts';
 import { indexedNames, properWords } from './name-index.ts';
 import { soundOf } from './name-words.ts';
+import { genusWords, unpagedGenera } from './unpaged.ts';
 
-/** What a row of words can have been meant as: every reading is equally near. */
+/** What a row of words can have been meant as: the nearest readings in the guide. */
 export interface Respelt {
   readonly readings: readonly (readonly string[])[];
-  /** Whether every word is a short way from its reading, so that one reading alone may be taken. */
+  /** Words of real genera without a page, where nothing is nearer to a word, the nearest first. */
+  readonly genera: readonly string[];
+  /** Whether every word is a short way from its reading, and no real genus less than twice as far: one alone may be taken. */
   readonly close: boolean;
 }
 
@@ -21,18 +24,25 @@ interface Letters {
 
 interface Spelling extends Letters {
   readonly right: readonly string[];
+  readonly of: 'coral' | 'genus' | 'genus without a page';
 }
 
 /** Every word of a name as written, and two neighbours written as one ("bubbletip"). */
 const spellings: readonly Spelling[] = [
-  ...new Map([
+  ...new Map<string, readonly string[]>([
     ...indexedNames
       .filter(({ kind }) => kind !== 'misspelt')
       .flatMap(({ words }) => pairs(words))
       .map((pair): [string, readonly string[]] => [pair.join(''), pair]),
-    ...[...properWords].map((word): [string, readonly string[]] => [word, [word]]),
+    ...[...properWords, ...unpagedGenera.keys()].map((word): [string, readonly string[]] => [word, [word]]),
   ]),
-].map(([spelling, right]) => ({ ...lettersOf(spelling, soundOf(spelling)), right }));
+].map(([spelling, right]) => ({
+  ...lettersOf(spelling, soundOf(spelling)),
+  right,
+  of: unpagedGenera.has(spelling) ? 'genus without a page' : genusWords.has(spelling) ? 'genus' : 'coral',
+}));
+
+const genusSpellings = spellings.filter(({ of }) => of !== 'coral');
 
 function pairs(words: readonly string[]): readonly (readonly string[])[] {
   return words.slice(1).map((_, index) => words.slice(index, index + 2));
@@ -42,33 +52,79 @@ function pairs(words: readonly string[]): readonly (readonly string[])[] {
 export function respell(words: readonly string[]): Respelt | undefined {
   let readings: readonly (readonly string[])[] = [[]];
   let close = true;
+  const genera: string[] = [];
   for (const word of words) {
-    const { like, away } = nearestWords(word);
-    if (like.length === 0) return undefined;
-    close &&= away <= (word.length > 6 ? 2 : 1);
-    readings = readings.flatMap((reading) => like.map((right) => [...reading, ...right]));
+    const nearest = nearestWords(word);
+    if (nearest === undefined) return undefined;
+    close &&= nearest.away <= (word.length > 6 ? 2 : 1) && !nearest.rivalled;
+    genera.push(...nearest.genera);
+    readings = readings.flatMap((reading) => nearest.like.map((right) => [...reading, ...right]));
     if (readings.length > MAX_READINGS) return undefined;
   }
-  return { readings, close };
+  return { readings, genera, close };
 }
 
-/** Every word at the least distance: by letters, or by sound, which counts for half a letter. Two words count one more. */
-function nearestWords(word: string): { like: readonly (readonly string[])[]; away: number } {
-  if (properWords.has(word)) return { like: [[word]], away: 0 };
+interface Nearest {
+  readonly like: readonly (readonly string[])[];
+  /** Where nothing is nearer than a real genus without a page: that one, and others less than twice as far. */
+  readonly genera: readonly string[];
+  /** Where a coral of the guide is nearest: whether such a genus is less than twice as far. */
+  readonly rivalled: boolean;
+  readonly away: number;
+}
+
+/**
+ * Every word at the least distance: by letters, or by sound, which counts for half a letter. Two words count one more.
+ * A real genus less than twice as far is as good a reading, so that none is ever taken for another.
+ */
+function nearestWords(word: string): Nearest | undefined {
+  if (properWords.has(word)) return { like: [[word]], genera: [], rivalled: false, away: 0 };
   const asked = lettersOf(word, soundOf(word));
-  const most = mostApart(word);
-  const ranked = spellings.map((known) => ({
-    right: known.right,
-    away: apart(asked, known, most) + (known.right.length > 1 ? 1 : 0),
-  }));
-  const away = Math.min(...ranked.map((one) => one.away));
-  return away > most
-    ? { like: [], away }
-    : { like: ranked.filter((one) => one.away === away).map(({ right }) => right), away };
+  const nearest = within(spellings, asked, mostApart(word));
+  const away = Math.min(...nearest.map((one) => one.away));
+  if (away === Infinity) return undefined;
+  const best = nearest.filter((one) => one.away === away);
+  const rivals = within(genusSpellings, asked, 2 * away).filter(
+    (one) => one.away > away && one.away < 2 * away,
+  );
+  const now = new Set([...best, ...rivals].flatMap(({ right }) => right));
+  const unpaged = [...best, ...rivals].filter(
+    ({ of, right }) => of === 'genus without a page' && !isOlderNameOf(right, now),
+  );
+  const isUnpaged = best.some((one) => unpaged.includes(one));
+  return {
+    like: [...best, ...rivals].filter(({ of }) => of !== 'genus without a page').map(({ right }) => right),
+    genera: isUnpaged ? unpaged.flatMap(({ right }) => right) : [],
+    rivalled: !isUnpaged && unpaged.length > 0,
+    away,
+  };
+}
+
+/** An older name is no other genus than the one its species are in now. */
+function isOlderNameOf([word = '']: readonly string[], words: ReadonlySet<string>): boolean {
+  const now = unpagedGenera.get(word)?.now?.toLowerCase();
+  return now !== undefined && properWords.has(now) && words.has(now);
+}
+
+interface Ranked {
+  readonly right: readonly string[];
+  readonly of: Spelling['of'];
+  readonly away: number;
+}
+
+/** The spellings at most `most` away. */
+function within(among: readonly Spelling[], asked: Letters, most: number): readonly Ranked[] {
+  return among
+    .map((known) => ({
+      right: known.right,
+      of: known.of,
+      away: apart(asked, known, most) + (known.right.length > 1 ? 1 : 0),
+    }))
+    .filter(({ away }) => away <= most);
 }
 
 /** How far apart two words are; infinite where it is more than `most`, which is often plain from their letters alone. */
-function apart(asked: Letters, known: Spelling, most: number): number {
+function apart(asked: Letters, known: Letters, most: number): number {
   const { spelling, sound, letters, soundLetters } = asked;
   const bySpelling =
     leastApart(spelling, letters, known.spelling, known.letters) > most

@@ -2,16 +2,11 @@ import { inRange } from '../problem.ts';
 import { calciumWithAlkalinity } from '../water/alkalinity.ts';
 import { compounds, compoundMolarMass } from './compound.ts';
 
-/** Solubility of calcium hydroxide in pure water, g per litre at deg C, read off two tables. */
-type Table = readonly (readonly [tempC: number, gL: number])[];
-/** Source chemtab, seen: 0.185, 0.165, 0.141 g per 100 g water, with the density of water. */
-const seen: Table = [
-  [0, 1.8497],
-  [20, 1.647],
-  [40, 1.399],
-];
-/** Lange's Handbook of Chemistry, from memory; the highest of the sources. */
-const memory: Table = [
+/**
+ * Solubility of calcium hydroxide in pure water, g per litre at deg C: Lange's Handbook of Chemistry, from memory; the
+ * highest of the values met. Doubt: another table seen, without an author, has 1.850, 1.647 and 1.399 at 0, 20 and 40.
+ */
+const handbook: readonly (readonly [tempC: number, gL: number])[] = [
   [0, 1.8897],
   [10, 1.8195],
   [20, 1.7269],
@@ -42,23 +37,24 @@ export interface Strength {
 /**
  * How much calcium hydroxide a litre of clear limewater can hold, g/L, as a band.
  *
- * `tempC` 0 to 40. Low: bates56 at 25 deg C (0.0203 mol/L = 1.504 g/L), carried to other temperatures along the seen
- * table; high: a handbook series from memory. It falls as the water warms. Check: 25 deg C -> 1.504 to about 1.66;
- * 20 deg C -> 1.563 to 1.727 (seen table 1.647 lies between). Doubt: the sources differ by 10 % at 25 deg C; limewater
- * in an open vessel weakens day by day as air turns it to chalk.
+ * `tempC` 0 to 40. Low: bates56 at 25 deg C (0.0203 mol/L = 1.504 g/L), carried to other temperatures along the
+ * handbook series; high: that series, from memory. It falls as the water warms. Check: 25 deg C -> 1.504 to about 1.66;
+ * 20 deg C -> 1.565 to 1.727. Doubt: the two differ by 10 % at 25 deg C; limewater in an open vessel weakens day by day
+ * as air turns it to chalk.
  *
  * @throws Problem outside the range.
  */
 export function saturationGL(tempC = 25): Strength {
   inRange('temperature', tempC, 0, 40, '°C');
   const bates = BATES.molL * LIME_G_PER_MOL;
-  return { low: (bates * between(seen, tempC)) / between(seen, BATES.tempC), high: between(memory, tempC) };
+  const high = handbookGL(tempC);
+  return { low: (bates * high) / handbookGL(BATES.tempC), high };
 }
 
 /** Straight line between neighbouring rows; `tempC` within the table. */
-function between(table: Table, tempC: number): number {
-  for (const [index, [upperC, upper]] of table.entries()) {
-    const [lowerC, lower] = table[index - 1] ?? [upperC, upper];
+function handbookGL(tempC: number): number {
+  for (const [index, [upperC, upper]] of handbook.entries()) {
+    const [lowerC, lower] = handbook[index - 1] ?? [upperC, upper];
     if (tempC <= upperC)
       return upperC === lowerC ? upper : lower + ((upper - lower) * (tempC - lowerC)) / (upperC - lowerC);
   }

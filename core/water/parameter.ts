@@ -48,7 +48,7 @@ export const parameters = {
     unit: 'dKH',
     decimals: 1,
     kitResolution: 0.3,
-    basis: ['practice', 'm08'],
+    basis: ['practice'],
   },
   calcium: {
     label: 'calcium',
@@ -57,7 +57,7 @@ export const parameters = {
     unit: 'mg/L',
     decimals: 0,
     kitResolution: 10,
-    basis: ['practice', 'm08'],
+    basis: ['practice'],
   },
   magnesium: {
     label: 'magnesium',
@@ -66,7 +66,7 @@ export const parameters = {
     unit: 'mg/L',
     decimals: 0,
     kitResolution: 30,
-    basis: ['practice', 'm08'],
+    basis: ['practice'],
   },
   potassium: {
     label: 'potassium',
@@ -75,7 +75,7 @@ export const parameters = {
     unit: 'mg/L',
     decimals: 0,
     kitResolution: 20,
-    basis: ['memory', 'm08'],
+    basis: ['memory'],
   },
   strontium: {
     label: 'strontium',
@@ -84,7 +84,7 @@ export const parameters = {
     unit: 'mg/L',
     decimals: 1,
     kitResolution: 1,
-    basis: ['memory', 'm08'],
+    basis: ['memory'],
   },
   bromide: {
     label: 'bromide',
@@ -93,7 +93,7 @@ export const parameters = {
     unit: 'mg/L',
     decimals: 0,
     kitResolution: 5,
-    basis: ['memory', 'm08'],
+    basis: ['memory'],
   },
   iodine: {
     label: 'iodine',

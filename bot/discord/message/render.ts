@@ -7,6 +7,7 @@ import type {
   RawFile,
 } from 'discord.js';
 import { titles, type Answer, type Fact, type NextAction } from '../../../commands/answer.ts';
+import { sourceText } from '../../../core/source.ts';
 import { sources } from '../../../core/sources.ts';
 import { attachedFile, attachedPicture, noteOf } from './attached.ts';
 import type { AttachmentNote } from './attached.ts';
@@ -98,7 +99,7 @@ function sections(answer: Drawn, typed: readonly NextAction[]): readonly Section
     {
       title: bold(titles.sources),
       rank: 7,
-      lines: answer.sources.map((code) => sources[code].title),
+      lines: answer.sources.map((code) => sourceText(sources[code])),
       put: small,
     },
     {

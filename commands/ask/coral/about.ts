@@ -2,8 +2,8 @@ import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { findCorals } from '../../../core/corals/find.ts';
 import type { NamedCoral } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
+import type { Fact } from '../../answer.ts';
 import { flowLine, hardinessLine, lawLine, roomLine, spotLine, stingLine } from '../../coral/about-lines.ts';
-import type { GuideLine } from '../../coral/guide-line.ts';
 import { hazardLines } from '../../coral/hazard-lines.ts';
 import { aboutCoralCommand } from '../../coral/about.ts';
 import { call } from '../call.ts';
@@ -15,7 +15,7 @@ interface Facet {
   readonly words: readonly string[];
   /** With one of these it is after something else. */
   readonly not?: readonly string[];
-  readonly lines: (entry: CoralEntry) => readonly GuideLine[];
+  readonly lines: (entry: CoralEntry) => readonly Fact[];
 }
 
 /** "toxic to my sps": not to people. */
@@ -117,7 +117,7 @@ function misspelt(heard: Heard): NamedCoral | undefined {
 }
 
 /** Harm to people, or that none is known of. */
-function peopleLines(entry: CoralEntry): readonly GuideLine[] {
+function peopleLines(entry: CoralEntry): readonly Fact[] {
   const lines = hazardLines([entry]);
   if (lines.length > 0) return lines.map((line) => ({ ...line, label: 'people' }));
   return [
@@ -125,7 +125,6 @@ function peopleLines(entry: CoralEntry): readonly GuideLine[] {
       label: 'people',
       value:
         'I know of no special hazard, but any coral can irritate skin or cut it: gloves, and wash your hands (common practice)',
-      bases: [[{ kind: 'practice' }]],
     },
   ];
 }

@@ -3,7 +3,6 @@ import type { Heard } from '../../../core/words/hear.ts';
 import { answer } from '../../answer.ts';
 import { feedingLine, lightLine } from '../../coral/about-lines.ts';
 import { fullName } from '../../coral/asked-kind.ts';
-import { factsOf, sourcesOfLines } from '../../coral/guide-line.ts';
 import { hazardCautions, hazardLines } from '../../coral/hazard-lines.ts';
 import { aboutCoralCommand } from '../../coral/about.ts';
 import { feedCommand } from '../../coral/feed.ts';
@@ -41,12 +40,11 @@ export const feedsIntent: Intent = (heard, context) => {
   return answer({
     headline: `${entry.names.common[0]}: ${line.value}.`,
     read: [`${named.name} as ${fullName(entry)}`],
-    facts: factsOf([lightLine(entry)]),
+    facts: [lightLine(entry)],
     steps: [
       'Pumps off or low while it takes the food, and lift out what is left after some minutes.',
       'More food is more nitrate and phosphate: /coral feed says how much at most.',
     ],
     cautions: hazardCautions(hazards),
-    sources: sourcesOfLines([line, lightLine(entry), ...hazards]),
   });
 };

@@ -1,4 +1,5 @@
 import { usualLight, usualLightWords, USUAL_LIGHT_RULE } from '../../../core/corals/group-light.ts';
+import { readIn } from '../../../core/corals/basis-words.ts';
 import type { CoralGroup } from '../../../core/corals/kind.ts';
 import { judgedLight } from '../../../core/corals/light-verdict.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
@@ -69,8 +70,7 @@ function softBesideStony(): Answer {
     facts: [
       {
         label: 'what was seen',
-        value:
-          'within 10 cm of a soft coral most corals were interacting to the harm of one or both (published: Griffith 1997); in contact the soft side usually loses (published: Dai 1990)',
+        value: `within 10 cm of a soft coral most corals were interacting to the harm of one or both (${readIn('Griffith1997')}); in contact the soft side usually loses (${readIn('Dai1990')})`,
       },
     ],
     steps: [

@@ -1,9 +1,7 @@
 import { answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
-import { sourceCodes } from '../../../core/corals/basis-sources.ts';
 import { growthLine, sizeLine, uptakeLine, widthText, yearText } from '../../coral/about-lines.ts';
 import { fullName, tellingName } from '../../coral/asked-kind.ts';
-import { factsOf } from '../../coral/guide-line.ts';
 import { growthCommand } from '../../coral/growth.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
@@ -23,15 +21,13 @@ export const growsIntent: Intent = (heard, context) => {
   if (size !== undefined || entry === undefined) {
     return call(growthCommand, { coral: named.name, size }, context);
   }
-  const lines = [sizeLine(entry), growthLine(entry), uptakeLine(entry)];
   return answer({
     headline: `${entry.names.common[0]}: ${yearText(entry.growth)}, ${widthText(entry.size)}.`,
     read: [`${named.name} as ${fullName(entry)}`],
-    facts: factsOf(lines),
+    facts: [sizeLine(entry), growthLine(entry), uptakeLine(entry)],
     cautions: [
       'Ranges, not promises: light, food and room decide, and new pieces often stand still for weeks.',
     ],
-    sources: sourceCodes(...lines.flatMap(({ bases }) => bases)),
     next: [action('From the size it has now', 'coral growth', { coral: tellingName(entry) }, ['size'])],
   });
 };

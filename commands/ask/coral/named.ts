@@ -50,7 +50,7 @@ function lookedUp({ text }: Heard): NamedCoral | undefined {
   const words = (text.match(/[a-z]+/g) ?? []).filter(({ length }) => length >= SHORTEST);
   for (const name of words.slice(0, MOST_WORDS)) {
     const found = findCorals(name);
-    if (found.kind === 'none' || !isDistinct(found.readAs)) continue;
+    if (found.kind === 'none' || found.kind === 'no page' || !isDistinct(found.readAs)) continue;
     const [first, ...more] = found.kind === 'one' ? [found.entry] : found.entries;
     if (first !== undefined) return { name, entries: [first, ...more] };
   }

@@ -3,7 +3,6 @@ import { coralsIn } from '../../../core/words/corals.ts';
 import { answer } from '../../answer.ts';
 import { lightLine, sizeLine, growthLine, widthText } from '../../coral/about-lines.ts';
 import { fullName } from '../../coral/asked-kind.ts';
-import { factsOf } from '../../coral/guide-line.ts';
 import { says, type Intent } from '../intent.ts';
 
 const SHADES = ['shad(?:e|es|ed|ing)', 'overshadow(?:s|ing)?', 'block(?:s|ing)? (?:the |my |all )?light', 'take (?:the |all (?:the )?)?light (?:from|away)'] as const; // prettier-ignore
@@ -31,8 +30,8 @@ export const shadeIntent: Intent = (heard) => {
       : `Hardly by its shape: ${name} does not spread over its neighbours. What stands straight under any coral still gets less light.`,
     read: [`${over.name} as ${fullName(upper)}, above ${under.name} as ${fullName(lower)}`],
     facts: [
-      ...factsOf(lines).map((fact) => ({ ...fact, label: `${fact.label} of ${name}` })),
-      ...factsOf([lightLine(lower)]).map((fact) => ({ ...fact, label: `light for ${below}` })),
+      ...lines.map((fact) => ({ ...fact, label: `${fact.label} of ${name}` })),
+      { ...lightLine(lower), label: `light for ${below}` },
     ],
     steps: [
       `Measure PAR where ${below} stands now and again in some months: below its range it has to move, or the one above is cut back.`,

@@ -1,4 +1,5 @@
 import { lightBandWords } from '../../light/band.ts';
+import { readIn } from '../../corals/basis-words.ts';
 import type { Primer } from './primer.ts';
 
 /** Light in PAR (umol m-2 s-1): words are a project rule, paces common practice; papers as named in core/corals/sources.ts. */
@@ -47,8 +48,11 @@ export const animalCards: readonly Primer[] = [
         'cut from a colony in a tank; usually sturdiest, starts near its usual light (common practice)',
       ],
       ['Sea-farmed', 'grown on racks in the sea; may bring hitchhikers; start lower'],
-      ['Wild', 'taken from a reef; slowest to settle; light needs follow the depth it grew at'],
-      ['Law', 'stony corals are listed by CITES: keep papers when they cross borders'],
+      [
+        'Wild',
+        `taken from a reef; slowest to settle; light needs follow the depth it grew at (${readIn('Chalker1983')})`,
+      ],
+      ['Law', `stony corals are listed (${readIn('CITES2006N063')}): keep papers when they cross borders`],
     ],
     steps: [
       'Ask where it grew and for how long, and its light.',
@@ -56,7 +60,7 @@ export const animalCards: readonly Primer[] = [
       'Never collect, and never release into the sea.',
     ],
     see: ['first corals', 'acclimation', 'dips and quarantine'],
-    sources: ['practice', 'Chalker1983', 'CITES2006N063'],
+    sources: ['practice'],
   },
   {
     id: 'acclimation',
@@ -75,7 +79,7 @@ export const animalCards: readonly Primer[] = [
       'Leave it alone: shut for some days is usual.',
     ],
     see: ['dips and quarantine', 'PAR', 'where corals come from'],
-    sources: ['practice', 'DiPerna2018'],
+    sources: ['practice'],
   },
   {
     id: 'dips and quarantine',
@@ -106,7 +110,10 @@ export const animalCards: readonly Primer[] = [
       'Leave room for the reach at full stretch and for a year of growth: many corals sting farther by night than you see by day.',
     points: [
       ['Sweepers', 'long stinging arms, often at night, that travel with a one-way stream'],
-      ['Chemistry', 'soft corals harm stony ones without touching; keep 10 cm and run carbon'],
+      [
+        'Chemistry',
+        `soft corals can harm stony ones near them (${readIn('Griffith1997')}); keep 10 cm and run carbon`,
+      ],
       ['Shade', 'tables and plates darken what is below'],
       ['Own kind', 'some may touch, many may not: ask for the pair'],
     ],
@@ -116,7 +123,7 @@ export const animalCards: readonly Primer[] = [
       'Look an hour after lights out.',
     ],
     see: ['first corals', 'flow', 'PAR'],
-    sources: ['practice', 'Griffith1997', 'Sheppard1979'],
+    sources: ['practice'],
   },
   {
     id: 'PAR',
@@ -132,7 +139,7 @@ export const animalCards: readonly Primer[] = [
     steps: ['Borrow a quantum meter and note three spots.', 'Raise by about 10 % a week (common practice).'],
     cautions: ['Pale flesh or white patches facing the lamp: lower it now. Stretched flesh: too dim.'],
     see: ['acclimation', 'first corals', 'room to grow'],
-    sources: ['practice', 'dli', 'cie', 'cie15', 'DiPerna2018', 'Tagliafico2022'],
+    sources: ['practice', 'dli', 'cie', 'cie15'],
   },
   {
     id: 'flow',

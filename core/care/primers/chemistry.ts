@@ -96,7 +96,7 @@ export const chemistryCards: readonly Primer[] = [
       'Caustic: eye protection, gloves, no dust. In the eye: rinse at once for long and get medical help. Keep from children.',
     ],
     see: ['alkalinity and calcium', 'top-off', 'pH'],
-    sources: ['bates56', 'chemtab', 'ghs', 'practice'],
+    sources: ['bates56', 'lange', 'ghs', 'practice'],
   },
   {
     id: 'test kits',

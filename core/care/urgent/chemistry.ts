@@ -1,5 +1,4 @@
-import { basisName } from '../../corals/basis-words.ts';
-import { published } from '../../corals/basis.ts';
+import { readIn } from '../../corals/basis-words.ts';
 import type { UrgentCard } from './card.ts';
 import { limitsOf } from '../../water/limits.ts';
 import { paceWords } from '../../water/pace-words.ts';
@@ -7,7 +6,7 @@ import { paceWords } from '../../water/pace-words.ts';
 const urgentS = { low: NaN, high: NaN, ...limitsOf('salinity').urgent };
 
 /** What ammonia did to young clownfish, mg/L as nitrogen of NH3. */
-export const AMMONIA_HARM = `ammonia: half of young clownfish died in 96 h at 0.75 mg/L NH3-N, gill damage at 0.57 (${basisName([published('Medeiros2014')])})`;
+export const AMMONIA_HARM = `ammonia: half of young clownfish died in 96 h at 0.75 mg/L NH3-N, gill damage at 0.57 (${readIn('Medeiros2014')})`;
 
 /** A number of the water that hurts today. Common practice, no source, unless said. */
 export const ammonia: UrgentCard = {
@@ -27,7 +26,7 @@ export const ammonia: UrgentCard = {
   ],
   stop: 'Fish in distress, or more than 0.5 mg/L in all with fish in: ask a vet who knows fish today. I name no medicine.',
   published: [AMMONIA_HARM],
-  sources: ['practice', 'mixing', 'Medeiros2014'],
+  sources: ['practice', 'mixing'],
 };
 
 export const overdose: UrgentCard = {
@@ -68,6 +67,6 @@ export const salinityCrash: UrgentCard = {
     'Do not believe the first reading: swing arms and refractometers drift.',
   ],
   stop: `At ${urgentS.low} ppt and less or ${urgentS.high} and more, or animals dying: ask experienced keepers at once. How fast it may then go back is not known.`,
-  published: [`reefs occur from 28.7 to 40.4 (${basisName([published('Guan2015')])})`],
-  sources: ['practice', 'mixing', 'm08', 'fm83', 'Guan2015'],
+  published: [`reefs occur from 28.7 to 40.4 (${readIn('Guan2015')})`],
+  sources: ['practice', 'mixing'],
 };

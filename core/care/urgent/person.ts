@@ -1,4 +1,4 @@
-import { cited } from '../../corals/basis-words.ts';
+import { readIn } from '../../corals/basis-words.ts';
 import type { UrgentCard } from './card.ts';
 
 /** Stands with every other emergency: people before animals. */
@@ -17,7 +17,7 @@ const PALYTOXIN_SIGNS =
   'metallic or bitter taste, numbness, fever, cough, muscle pain or weakness, sore eyes';
 
 /** Where the signs of palytoxin were read. */
-export const PALYTOXIN_BASIS = `palytoxin, published: ${(['CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016'] as const).map(cited).join(', ')}`;
+export const PALYTOXIN_BASIS = `palytoxin, ${readIn('CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016')}`;
 
 /**
  * Somebody is hurt. General first aid as safety data sheets and poison centres give it; a doctor decides. Illness 7 to
@@ -45,5 +45,5 @@ export const personHurt: UrgentCard = {
   ],
   stop: 'I am no doctor and give no treatment. Bring the product label, and say what was handled and when.',
   published: [PALYTOXIN_BASIS],
-  sources: ['ghs', 'practice', 'CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016'],
+  sources: ['ghs', 'practice'],
 };

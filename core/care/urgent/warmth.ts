@@ -1,3 +1,4 @@
+import { readIn } from '../../corals/basis-words.ts';
 import type { UrgentCard } from './card.ts';
 
 /** Water too warm or too cold. Common practice; the pace of 1 °C an hour is from memory. */
@@ -19,10 +20,8 @@ export const overheating: UrgentCard = {
     'Do not reach in beside a heater that is plugged in.',
   ],
   stop: 'Above 29 °C with several corals pale or fish gasping: ask an experienced keeper or an aquatic vet within the hour.',
-  published: [
-    'heat: stress begins about 1 °C above the warmest usual month (published: NOAA Coral Reef Watch)',
-  ],
-  sources: ['practice', 'memory', 'NOAACRW'],
+  published: [`heat: stress begins about 1 °C above the warmest usual month (${readIn('NOAACRW')})`],
+  sources: ['practice', 'memory'],
 };
 
 export const coldWater: UrgentCard = {

@@ -63,7 +63,7 @@ export const limeByVolume: Recogniser = (heard) => {
     following: perLitre(dissolved),
     steps,
     cautions,
-    sources: ['bates56', 'chemtab', 'memory', 'practice', 'ghs'],
+    sources: ['bates56', 'lange', 'memory', 'practice', 'ghs'],
   };
 };
 

@@ -1,4 +1,4 @@
-import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byGenus } from '../selector.ts';
 
@@ -21,8 +21,14 @@ export const acroporas: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Acropora'],
       superseded: [
-        { name: 'Acropora formosa', kind: 'older', note: 'from memory' },
-        { name: 'Acropora nobilis', kind: 'older', note: 'from memory' },
+        { name: 'Acropora formosa', kind: 'older', now: 'Acropora muricata', basis: [memory] },
+        {
+          name: 'Acropora nobilis',
+          kind: 'older',
+          note: 'as older guides use it',
+          now: 'Acropora intermedia',
+          basis: [memory],
+        },
       ],
       species: [
         'Acropora muricata',
@@ -31,7 +37,7 @@ export const acroporas: readonly CoralEntry[] = [
         'Acropora aspera',
         'Acropora pulchra',
       ],
-      basis: [published('CTDB'), recalled('synonymy')],
+      basis: [published('CTDB')],
     },
     photosynthetic: true,
     light: { lowPpfd: 200, highPpfd: 450, startPpfd: 220, basis: [practice] },
@@ -42,7 +48,6 @@ export const acroporas: readonly CoralEntry[] = [
       text: 'open branching',
       kinds: ['branching'],
       basis: [memory],
-      ctdbTerms: ['branching closed', 'branching open'],
     },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -128,7 +133,7 @@ export const acroporas: readonly CoralEntry[] = [
     flow: { min: 'high', max: 'high', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('upper third with nothing wanted beneath', practice),
-    form: { text: 'table or plate', kinds: ['table'], basis: [memory], ctdbTerms: ['tables or plates'] },
+    form: { text: 'table or plate', kinds: ['table'], basis: [memory] },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -224,7 +229,6 @@ export const acroporas: readonly CoralEntry[] = [
       text: 'bushy, finger-like cushion',
       kinds: ['branching'],
       basis: [memory],
-      ctdbTerms: ['corymbose', 'digitate'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -323,7 +327,6 @@ export const acroporas: readonly CoralEntry[] = [
       text: 'fine bottlebrush or smooth branches',
       kinds: ['branching'],
       basis: [memory],
-      ctdbTerms: ['corymbose', 'hispidose'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },

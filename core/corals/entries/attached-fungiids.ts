@@ -1,4 +1,4 @@
-import { memory, practice, published, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byFamily } from '../selector.ts';
 
@@ -20,7 +20,7 @@ export const attachedFungiids: readonly CoralEntry[] = [
       covers: 'some trade pieces are encrusting Cycloseris',
       rank: 'species',
       genera: ['Lithophyllon'],
-      superseded: [{ name: 'Lithophyllon mokai', kind: 'older', now: 'Cycloseris mokai' }],
+      superseded: [{ name: 'Lithophyllon mokai', kind: 'older', now: 'Cycloseris mokai', basis: [memory] }],
       species: ['Lithophyllon undulatum', 'Cycloseris mokai', 'Cycloseris explanulata'],
       basis: [published('CTDB'), published('WoRMS', 'family list')],
     },
@@ -33,7 +33,6 @@ export const attachedFungiids: readonly CoralEntry[] = [
       text: 'encrusting to plating, attached fungiid',
       kinds: ['encrusting', 'plating'],
       basis: [memory],
-      ctdbTerms: ['encrusting', 'laminar', 'massive'],
     },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -52,7 +51,7 @@ export const attachedFungiids: readonly CoralEntry[] = [
           text: 'other mushroom corals (Fungiidae)',
           who: byFamily('Fungiidae'),
           confidence: 'usual',
-          basis: [published('ChadwickFurmanLoya1992')],
+          basis: [recalled('judged from free-living mushroom corals')],
         },
       ],
       atRisk: [],

@@ -1,4 +1,4 @@
-import { memory, practice, published, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byGenus } from '../selector.ts';
 
@@ -19,8 +19,8 @@ export const blastos: readonly CoralEntry[] = [
       rank: 'species',
       genera: ['Blastomussa'],
       superseded: [
-        { name: 'Bantamia merleti', kind: 'older' },
-        { name: 'Blastomussa merletti', kind: 'spelling' },
+        { name: 'Bantamia merleti', kind: 'older', basis: [published('WoRMS')] },
+        { name: 'Blastomussa merletti', kind: 'spelling', basis: [memory] },
       ],
       species: ['Blastomussa merleti'],
       basis: [published('WoRMS'), published('Benzoni2014')],
@@ -34,7 +34,6 @@ export const blastos: readonly CoralEntry[] = [
       text: 'clustered or encrusting small tubes (phaceloid or cerioid)',
       kinds: ['branching', 'encrusting'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -56,7 +55,7 @@ export const blastos: readonly CoralEntry[] = [
       keepClearBasis: spacingRule,
     },
     susceptible: [said('almost every neighbour', memory), said('strong light', memory)],
-    size: { practicalMaxCm: 25, basis: [published('WoRMS')] },
+    size: { practicalMaxCm: 25, basis: [recalled('as wide as in the wild')] },
     growth: {
       lowCmPerYear: 0.5,
       highCmPerYear: 2,
@@ -89,7 +88,11 @@ export const blastos: readonly CoralEntry[] = [
       genera: ['Blastomussa'],
       superseded: [],
       species: ['Blastomussa wellsi', 'Blastomussa vivida'],
-      note: 'Many pieces traded as B. wellsi are B. vivida, described in 2014.',
+      note: said(
+        'Many pieces traded as B. wellsi are B. vivida, described in 2014',
+        published('Benzoni2014', 'the species'),
+        { kind: 'practice', note: 'the trade' },
+      ),
       basis: [published('Benzoni2014')],
     },
     photosynthetic: true,
@@ -101,7 +104,6 @@ export const blastos: readonly CoralEntry[] = [
       text: 'B. wellsi phaceloid; B. vivida encrusting with larger corallites',
       kinds: ['branching', 'encrusting'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },

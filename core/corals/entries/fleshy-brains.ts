@@ -1,4 +1,4 @@
-import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 import { byGenus } from '../selector.ts';
 
@@ -11,7 +11,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     tags: [],
     names: {
       common: ['Open brain coral', 'Folded brain coral'],
-      hobby: ['trachy', 'trachyphyllia', 'open brain'],
+      hobby: ['trachy', 'trachyphyllia', 'open brain', 'wellso', 'wellsophyllia'],
       misspelt: ['tracyphyllia', 'trachyphillia', 'trachyphylia'],
       basis: [practice],
     },
@@ -20,11 +20,11 @@ export const fleshyBrains: readonly CoralEntry[] = [
       rank: 'species',
       genera: ['Trachyphyllia'],
       superseded: [
-        { name: 'Trachyphyllia radiata', kind: 'older' },
-        { name: 'Wellsophyllia radiata', kind: 'older' },
+        { name: 'Trachyphyllia radiata', kind: 'older', now: 'Trachyphyllia geoffroyi', basis: [memory] },
+        { name: 'Wellsophyllia radiata', kind: 'older', now: 'Trachyphyllia geoffroyi', basis: [memory] },
       ],
       species: ['Trachyphyllia geoffroyi'],
-      basis: [published('CTDB'), recalled('synonyms')],
+      basis: [published('CTDB')],
     },
     photosynthetic: true,
     light: { lowPpfd: 50, highPpfd: 150, startPpfd: 80, basis: [practice] },
@@ -35,7 +35,6 @@ export const fleshyBrains: readonly CoralEntry[] = [
       text: 'free-living, figure-eight or folded single polyp',
       kinds: ['free-living', 'single polyp'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -104,8 +103,8 @@ export const fleshyBrains: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Lobophyllia'],
       superseded: [
-        { name: 'Palauphyllia', kind: 'older' },
-        { name: 'Australomussa', kind: 'older' },
+        { name: 'Palauphyllia', kind: 'older', basis: [published('WoRMS')] },
+        { name: 'Australomussa', kind: 'older', basis: [published('WoRMS')] },
       ],
       species: [
         'Lobophyllia hemprichii',
@@ -120,7 +119,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [practice] },
     ground: { value: 'rock or sand', basis: [practice] },
     spot: said('lower third, stable rock or sand', practice),
-    form: { text: 'dome of large fleshy lobes', kinds: ['massive'], basis: [memory], ctdbTerms: ['massive'] },
+    form: { text: 'dome of large fleshy lobes', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -189,7 +188,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
       covers: 'former Symphyllia: L. recta, L. radians, L. agaricia, L. valenciennesii',
       rank: 'genus',
       genera: ['Lobophyllia'],
-      superseded: [{ name: 'Symphyllia', kind: 'older' }],
+      superseded: [{ name: 'Symphyllia', kind: 'older', basis: [published('WoRMS')] }],
       species: [
         'Lobophyllia recta',
         'Lobophyllia radians',
@@ -211,7 +210,6 @@ export const fleshyBrains: readonly CoralEntry[] = [
       text: 'massive dome with fused fleshy valleys',
       kinds: ['massive'],
       basis: [memory],
-      ctdbTerms: ['encrusting', 'massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -274,7 +272,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
       accepted: 'Australophyllia wilsoni',
       rank: 'species',
       genera: ['Australophyllia'],
-      superseded: [{ name: 'Symphyllia wilsoni', kind: 'older' }],
+      superseded: [{ name: 'Symphyllia wilsoni', kind: 'older', basis: [published('Arrigoni2016')] }],
       species: ['Australophyllia wilsoni'],
       basis: [published('Arrigoni2016')],
     },
@@ -283,7 +281,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock or sand', basis: [memory] },
     spot: said('lower third', memory),
-    form: { text: 'flat to low dome, fleshy', kinds: ['massive'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'flat to low dome, fleshy', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

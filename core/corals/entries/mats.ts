@@ -27,7 +27,7 @@ export const mats: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower-mid to mid', memory),
-    form: { text: 'mat with long feathery polyps', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'mat with long feathery polyps', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -78,9 +78,19 @@ export const mats: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Briareum'],
       superseded: [
-        { name: 'Pachyclavularia violacea', kind: 'older' },
-        { name: 'Clavularia viridis', kind: 'trade label' },
-        { name: 'Briareum excavatum', kind: 'older', now: 'Briareum stechei' },
+        {
+          name: 'Pachyclavularia violacea',
+          kind: 'older',
+          now: 'Briareum violaceum',
+          basis: [published('SamimiNamin2016')],
+        },
+        { name: 'Clavularia viridis', kind: 'trade label', basis: [practice] },
+        {
+          name: 'Briareum excavatum',
+          kind: 'older',
+          now: 'Briareum stechei',
+          basis: [published('SamimiNamin2016')],
+        },
       ],
       species: ['Briareum violaceum', 'Briareum stechei', 'Briareum cylindrum'],
       basis: [published('SamimiNamin2016'), published('OctoList2024')],
@@ -90,7 +100,7 @@ export const mats: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [practice] },
     ground: { value: 'rock', basis: [practice] },
     spot: said('isolated rock, back glass or bare bottom area', practice),
-    form: { text: 'rubbery purple mat', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'rubbery purple mat', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -150,7 +160,7 @@ export const mats: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower-mid, isolated rock', memory),
-    form: { text: 'creeping runners with feathery polyps', kinds: ['mat'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'creeping runners with feathery polyps', kinds: ['mat'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

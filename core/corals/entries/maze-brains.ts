@@ -33,25 +33,28 @@ export const mazeBrains: readonly CoralEntry[] = [
       text: 'massive, meandering valleys',
       kinds: ['massive'],
       basis: [memory],
-      ctdbTerms: ['massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
       potency: 'strong',
-      potencyBasis: [recalled('class judged from Lapid2004')],
-      reachLowCm: 5.3,
-      reachHighCm: 8.3,
-      reachBasis: [published('Lapid2004')],
+      potencyBasis: [recalled('judged from Lapid et al. 2004')],
+      reachLowCm: 5,
+      reachHighCm: 9,
+      reachBasis: [
+        {
+          kind: 'project rule',
+          note: 'from a field mean of 5.3 cm and a deviation of 3.0 cm (Lapid et al. 2004), which give no range',
+        },
+      ],
       weapon: 'sweeper tentacles',
       weapons: ['sweepers'],
       when: 'night',
       notes: [
         said(
-          'Aggressive reach 5.3 +/- 3.0 cm in the field; sweepers to about 6.5 cm, ten times a feeding tentacle, after some 50 days; about half of colonies carry them',
+          'Reach in the field 5.3 cm on average, deviation 3.0 cm; in the laboratory sweepers to about 6.5 cm, ten times a feeding tentacle, after some 50 days; about half of colonies carry them',
           published('Lapid2004'),
         ),
-        said('The range given is the field mean to one standard deviation above it', published('Lapid2004')),
       ],
       allies: [
         {
@@ -122,7 +125,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid', memory),
-    form: { text: 'massive, fine even valleys', kinds: ['massive'], basis: [memory], ctdbTerms: ['massive'] },
+    form: { text: 'massive, fine even valleys', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -187,7 +190,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower third to mid', memory),
-    form: { text: 'massive, wide valleys', kinds: ['massive'], basis: [memory], ctdbTerms: ['massive'] },
+    form: { text: 'massive, wide valleys', kinds: ['massive'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

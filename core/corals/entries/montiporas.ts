@@ -29,7 +29,7 @@ export const montiporas: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid to upper; shades what is beneath', practice),
-    form: { text: 'whorls of thin plates', kinds: ['plating'], basis: [memory], ctdbTerms: ['laminar'] },
+    form: { text: 'whorls of thin plates', kinds: ['plating'], basis: [memory] },
     shade: { value: true, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -118,7 +118,6 @@ export const montiporas: readonly CoralEntry[] = [
       text: 'encrusting, sometimes with bumps',
       kinds: ['encrusting'],
       basis: [memory],
-      ctdbTerms: ['encrusting long uprights', 'laminar'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -197,7 +196,7 @@ export const montiporas: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid to upper', memory),
-    form: { text: 'finger branching', kinds: ['branching'], basis: [memory], ctdbTerms: ['branching open'] },
+    form: { text: 'finger branching', kinds: ['branching'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

@@ -19,7 +19,7 @@ export const otherAnemones: readonly CoralEntry[] = [
       covers: 'also listed as Epicystis crucifer',
       rank: 'species',
       genera: ['Phymanthus', 'Epicystis'],
-      superseded: [{ name: 'Epicystis crucifer', kind: 'older' }],
+      superseded: [{ name: 'Epicystis crucifer', kind: 'older', basis: [memory] }],
       species: ['Phymanthus crucifer', 'Epicystis crucifer'],
       basis: [recalled('name in dispute')],
     },
@@ -28,7 +28,7 @@ export const otherAnemones: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock or sand', basis: [memory] },
     spot: said('low crevice or sand edge; moves less than others', practice),
-    form: { text: 'small disc wedged in a crevice', kinds: ['disc'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'small disc wedged in a crevice', kinds: ['disc'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [practice] },
     sting: {
@@ -93,7 +93,7 @@ export const otherAnemones: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower third in a dip or crevice', memory),
-    form: { text: 'small bumpy carpet', kinds: ['disc'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'small bumpy carpet', kinds: ['disc'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },
     sting: {
@@ -162,7 +162,6 @@ export const otherAnemones: readonly CoralEntry[] = [
       text: 'single disc with long tapered tentacles',
       kinds: ['disc'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'walks', basis: [practice] },
@@ -227,7 +226,7 @@ export const otherAnemones: readonly CoralEntry[] = [
     flow: { min: 'low', max: 'medium', basis: [memory] },
     ground: { value: 'sand', basis: [practice] },
     spot: said('deep sand, nothing within reach', practice),
-    form: { text: 'tube in sand with long fine tentacles', kinds: ['tubes'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'tube in sand with long fine tentacles', kinds: ['tubes'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'may move', basis: [memory] },
     sting: {

@@ -29,7 +29,7 @@ export const pocilloporids: readonly CoralEntry[] = [
     flow: { min: 'high', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid to upper', memory),
-    form: { text: 'bushy clusters', kinds: ['branching'], basis: [memory], ctdbTerms: ['branching closed'] },
+    form: { text: 'bushy clusters', kinds: ['branching'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -119,7 +119,6 @@ export const pocilloporids: readonly CoralEntry[] = [
       text: 'fine needle branches',
       kinds: ['branching'],
       basis: [memory],
-      ctdbTerms: ['branching closed'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -208,7 +207,7 @@ export const pocilloporids: readonly CoralEntry[] = [
     flow: { min: 'high', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid to upper', memory),
-    form: { text: 'blunt branching', kinds: ['branching'], basis: [memory], ctdbTerms: ['branching closed'] },
+    form: { text: 'blunt branching', kinds: ['branching'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

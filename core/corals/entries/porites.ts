@@ -39,7 +39,6 @@ export const porites: readonly CoralEntry[] = [
       text: 'branching, massive or encrusting',
       kinds: ['branching', 'massive', 'encrusting'],
       basis: [memory],
-      ctdbTerms: ['digitate', 'encrusting long uprights', 'laminar', 'massive'],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },

@@ -21,8 +21,8 @@ export const sunCorals: readonly CoralEntry[] = [
       rank: 'genus',
       genera: ['Tubastraea'],
       superseded: [
-        { name: 'Tubastrea', kind: 'spelling' },
-        { name: 'Tubastraea aurea', kind: 'older' },
+        { name: 'Tubastrea', kind: 'spelling', basis: [memory] },
+        { name: 'Tubastraea aurea', kind: 'older', now: 'Tubastraea coccinea', basis: [memory] },
       ],
       species: ['Tubastraea coccinea', 'Tubastraea faulkneri', 'Tubastraea micranthus'],
       basis: [memory, published('CTDB', 'genus')],
@@ -36,7 +36,6 @@ export const sunCorals: readonly CoralEntry[] = [
       text: 'clusters of tubes; T. micranthus branching',
       kinds: ['tubes', 'branching'],
       basis: [memory],
-      ctdbTerms: [],
     },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
@@ -110,7 +109,7 @@ export const sunCorals: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('shaded, easy to reach for feeding', memory),
-    form: { text: 'clusters of larger tubes', kinds: ['tubes'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'clusters of larger tubes', kinds: ['tubes'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

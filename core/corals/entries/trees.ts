@@ -1,4 +1,4 @@
-import { memory, practice, published, recalled, said, spacingRule } from '../basis.ts';
+import { memory, practice, published, said, spacingRule } from '../basis.ts';
 import type { CoralEntry } from '../entry.ts';
 
 export const trees: readonly CoralEntry[] = [
@@ -17,7 +17,7 @@ export const trees: readonly CoralEntry[] = [
       accepted: 'Cladiella / Klyxum',
       rank: 'genus pair',
       genera: ['Cladiella', 'Klyxum'],
-      superseded: [{ name: 'Alcyonium', kind: 'trade label' }],
+      superseded: [{ name: 'Alcyonium', kind: 'trade label', basis: [practice] }],
       species: [],
       basis: [published('OctoList2024')],
     },
@@ -26,7 +26,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('lower-mid to mid', memory),
-    form: { text: 'slimy lobes or branches', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'slimy lobes or branches', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -76,7 +76,7 @@ export const trees: readonly CoralEntry[] = [
       covers: 'trade pieces usually labelled C. imbricata',
       rank: 'genus',
       genera: ['Capnella'],
-      superseded: [{ name: 'Nephthea', kind: 'trade label' }],
+      superseded: [{ name: 'Nephthea', kind: 'trade label', basis: [practice] }],
       species: ['Capnella imbricata'],
       basis: [published('OctoList2024', 'genus')],
     },
@@ -85,7 +85,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'medium', max: 'medium', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('anywhere you do not mind it spreading', practice),
-    form: { text: 'branching tree that drops branchlets', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'branching tree that drops branchlets', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -135,16 +135,16 @@ export const trees: readonly CoralEntry[] = [
       covers: 'L. arboreum and others',
       rank: 'genus',
       genera: ['Litophyton'],
-      superseded: [{ name: 'Nephthea', kind: 'older' }],
+      superseded: [{ name: 'Nephthea', kind: 'older', basis: [memory] }],
       species: ['Litophyton arboreum'],
-      basis: [published('OctoList2024'), recalled('synonymy')],
+      basis: [published('OctoList2024')],
     },
     photosynthetic: true,
     light: { lowPpfd: 75, highPpfd: 250, startPpfd: 110, basis: [memory] },
     flow: { min: 'medium', max: 'high', basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('mid', memory),
-    form: { text: 'branching tree with polyp clusters', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'branching tree with polyp clusters', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -197,7 +197,7 @@ export const trees: readonly CoralEntry[] = [
       genera: ['Xenia', 'Heteroxenia'],
       superseded: [],
       species: [],
-      note: 'Many traded xeniids are not true Xenia.',
+      note: said('Many traded xeniids are not true Xenia', practice),
       basis: [published('OctoList2024', 'genera')],
     },
     photosynthetic: true,
@@ -210,7 +210,7 @@ export const trees: readonly CoralEntry[] = [
     },
     ground: { value: 'rock', basis: [practice] },
     spot: said('an isolated rock; it spreads', practice),
-    form: { text: 'stalks with pulsing polyps', kinds: ['stalked'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'stalks with pulsing polyps', kinds: ['stalked'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {
@@ -272,7 +272,7 @@ export const trees: readonly CoralEntry[] = [
     flow: { min: 'high', max: 'high', note: said('Constant food-laden flow', memory), basis: [memory] },
     ground: { value: 'rock', basis: [memory] },
     spot: said('shaded, strong flow', memory),
-    form: { text: 'spiky bush, no zooxanthellae', kinds: ['tree'], basis: [memory], ctdbTerms: [] },
+    form: { text: 'spiky bush, no zooxanthellae', kinds: ['tree'], basis: [memory] },
     shade: { value: false, basis: [memory] },
     moves: { value: 'stays', basis: [memory] },
     sting: {

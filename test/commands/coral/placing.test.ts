@@ -52,7 +52,7 @@ describe('/coral add', () => {
     expect(given.steps[0]).toBe(
       'Branching hammer coral and Torch coral: 9 cm further apart: at least to 20 cm.',
     );
-    expect(given.working.join()).toMatch(/published: Arrigoni et al\. 2023/);
+    expect(given.working.join()).toMatch(/sting rests on: common practice/);
     const better = given.next.filter(({ command }) => command === 'coral move');
     expect(better).toHaveLength(3);
     for (const { command, input } of better) {

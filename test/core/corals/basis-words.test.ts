@@ -11,8 +11,8 @@ describe('cited', () => {
     ['HidakaYamazato1984', 'Hidaka & Yamazato 1984'],
     ['CTDB', 'Madin et al. 2016'],
     ['Ding2022a', 'Ding et al. 2022'],
-    ['NOAA2014', 'NOAA 2014'],
-    ['WoRMS', 'WoRMS'],
+    ['NOAA2014', 'NOAA Fisheries 2014'],
+    ['WoRMS', 'World Register of Marine Species'],
   ] as const)('%s is %s', (key, words) => expect(cited(key)).toBe(words));
 });
 

@@ -164,10 +164,30 @@ describe('how a name was read', () => {
   it('says the older name', () => {
     expect(findCorals('favia')).toMatchObject({
       kind: 'one',
-      nameNote: 'Favia (Indo-Pacific species) is now Dipsastraea',
+      nameNote: 'Favia (Indo-Pacific species) is now Dipsastraea (from memory)',
     });
-    expect(findCorals('tubastrea')).toMatchObject({ nameNote: 'Tubastrea is spelt Tubastraea' });
+    expect(findCorals('tubastrea')).toMatchObject({
+      nameNote: 'Tubastrea is spelt Tubastraea (from memory)',
+    });
     expect(findCorals('goniopora')).not.toHaveProperty('nameNote');
+  });
+
+  /** The epithet of a species stays when its genus changes (ICZN 31.2 lets only its ending follow the genus). */
+  it('tells the same species under its new name, and never another', () => {
+    for (const { scientific } of corals) {
+      for (const { name, now, kind } of scientific.superseded) {
+        const [, epithet] = name.split(' ');
+        if (epithet === undefined || kind !== 'older' || now !== undefined) continue;
+        const kept = scientific.accepted.split(' ')[1] ?? '';
+        expect(kept.slice(0, 5), `${name}: ${scientific.accepted}`).toBe(epithet.slice(0, 5));
+      }
+    }
+    expect(findCorals('Acropora brueggemanni')).toMatchObject({
+      nameNote: 'Acropora brueggemanni is now Isopora brueggemanni (from memory)',
+    });
+    expect(findCorals('Heteractis crispa')).toMatchObject({
+      nameNote: 'Heteractis crispa is now Radianthus crispa (published: Titus et al. 2024)',
+    });
   });
 
   it('says a spelling it read otherwise, and only then', () => {

@@ -20,10 +20,10 @@ const rough = { rough: true };
 export const stingScenes: readonly PlacementScene[] = [
   {
     name: 'D01 torch 4 inches from a hammer',
-    source: `${practice}: 15 to 20 cm, the torch wins; different genera (Arrigoni et al. 2023)`,
+    source: `${practice}: 15 to 20 cm, the torch wins`,
     scene: beside('torch-coral', 'hammer-coral-branching', 10.2),
     has: ['move sting 2,1'],
-    says: ['9.8 cm further apart: at least to 20 cm', 'Different genus', 'Arrigoni et al. 2023', 'at night'],
+    says: ['9.8 cm further apart: at least to 20 cm', 'Different genus', 'common practice', 'at night'],
   },
   {
     name: 'D01 torch 26 cm from a hammer in still water',
@@ -130,7 +130,7 @@ export const stingScenes: readonly PlacementScene[] = [
       '4 cm further apart: at least to 12 cm',
       'Lapid et al. 2004',
       'Lapid & Chadwick 2006',
-      '5.3 to 8.3 cm',
+      '5 to 9 cm',
     ],
   },
   {

@@ -79,10 +79,59 @@ it('calls no potency, hardiness, demand, shade or spacing figure published', () 
 });
 
 describe('published figures', () => {
-  it('gives Platygyra its measured reach: 5.3 +/- 3.0 cm (Lapid et al. 2004)', () => {
+  it('takes the reach of Platygyra from a mean and a deviation, 5.3 and 3.0 cm (Lapid et al. 2004), and says so', () => {
     const { sting } = coral('platygyra');
-    expect([sting.reachLowCm, sting.reachHighCm]).toEqual([5.3, 8.3]);
-    expect(sting.reachBasis).toEqual([{ kind: 'published', source: 'Lapid2004' }]);
+    expect([sting.reachLowCm, sting.reachHighCm]).toEqual([Math.floor(5.3), Math.ceil(5.3 + 3)]);
+    expect(sting.reachBasis.map(({ kind: one }) => one)).toEqual(['project rule']);
+  });
+
+  /**
+   * What each paper is about, by its abstract: a field of another subject may not be called published by it. No paper
+   * seen gives the light a coral needs or its flow, hardiness or uptake; the one length of tentacles is of anemones.
+   */
+  it('is called published only where the source is about that field', () => {
+    const about: Readonly<Record<string, readonly string[]>> = {
+      light: [],
+      flow: [],
+      hardiness: [],
+      stonyDemand: [],
+      reach: ['Titus2024'],
+      potency: [],
+      size: [],
+      growth: ['CTDB', 'Knittweis2009'],
+      depth: ['CTDB', 'Dixon2014', 'VAPAGuide', 'OctoGrowth2020'],
+      moves: ['ChadwickFurmanLoya1992'],
+    };
+    for (const { id, light, flow, hardiness, stonyDemand, sting, size, growth, depth, moves } of corals) {
+      const held: Readonly<Record<string, Bases>> = {
+        light: light.basis,
+        flow: flow.basis,
+        hardiness: hardiness.basis,
+        stonyDemand: stonyDemand.basis,
+        reach: sting.reachBasis,
+        potency: sting.potencyBasis,
+        size: size.basis,
+        growth: growth.basis,
+        depth: depth.basis,
+        moves: moves.basis,
+      };
+      for (const [field, bases] of Object.entries(held)) {
+        const papers = bases.flatMap((basis) => (basis.kind === 'published' ? [basis.source] : []));
+        expect(about[field], `${id} ${field}`).toEqual(expect.arrayContaining(papers));
+      }
+    }
+  });
+
+  // Chadwick-Furman & Loya 1992: seven free-living kinds at Eilat; Heliofungia and Polyphyllia do not live there.
+  it('does not stretch the study of seven mushroom corals to other kinds', () => {
+    const stretched = corals.filter(
+      ({ id, sting, moves }) =>
+        id !== 'plate-coral-fungia' &&
+        [...sting.allies.flatMap(({ basis }) => basis), ...moves.basis].some(
+          (basis) => basis.kind === 'published' && basis.source === 'ChadwickFurmanLoya1992',
+        ),
+    );
+    expect(stretched.map(({ id }) => id)).toEqual([]);
   });
 
   it('gives Rhodactis its stand-off distance: 1-3 cm (Langmead & Chadwick-Furman 1999)', () => {

@@ -12,7 +12,7 @@ describe('pairNeed: [move below, watch below] in cm', () => {
     ['galaxea', 'galaxea', 15, 30, 'Hidaka & Yamazato 1984, then common practice'],
     ['galaxea', 'goniopora', 30, 30, 'the wider of Sheppard 1979 and common practice'],
     ['platygyra', 'favites', 12, 12, 'Lapid et al. 2004'],
-    ['platygyra', 'platygyra', 0, 8.3, 'Lapid et al. 2004: reach 5.3 +/- 3.0 cm'],
+    ['platygyra', 'platygyra', 0, 9, 'project rule from Lapid et al. 2004: mean 5.3 cm, deviation 3.0'],
     ['plate-coral-fungia', 'cycloseris', 0, 0, 'Chadwick-Furman & Loya 1992'],
     ['plate-coral-fungia', 'heliofungia', 0, 15, 'Chadwick-Furman & Loya 1992 against common practice'],
     ['rhodactis', 'cyphastrea', 0, 3, 'Langmead & Chadwick-Furman 1999'],

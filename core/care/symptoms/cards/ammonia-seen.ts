@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 
 export const ammoniaSeen: SymptomCard = {
@@ -64,9 +65,9 @@ export const ammoniaSeen: SymptomCard = {
   never: ['Do not add animals.', 'Do not chase nitrite to zero in a panic.'],
   stop: 'Fish in distress, or more than 0.5 mg/L ammonia in all with fish in: a vet who knows fish, today.',
   published: [
-    'nitrite in sea water: half of young clownfish died in 96 h at 108.8 mg/L NO2-N, gill changes from 25 (published: Soriani Medeiros 2014)',
+    `nitrite in sea water: half of young clownfish died in 96 h at 108.8 mg/L NO2-N, gill changes from 25 (${readIn('Medeiros2014')})`,
   ],
-  sources: ['practice', 'Medeiros2014'],
+  sources: ['practice'],
   change: [0.25, 0.5],
   urgent: 'ammonia',
 };

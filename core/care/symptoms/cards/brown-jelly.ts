@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CORAL } from '../words.ts';
 
@@ -45,7 +46,7 @@ export const brownJelly: SymptomCard = {
   never: ['Do not blow the jelly round the tank.', 'Do not leave it until morning.'],
   stop: 'It comes back, or a second coral has it within a day: ask an aquatic vet or experienced keepers.',
   published: [
-    'ciliates are found in it, what they are called is uncertain (published: Sweet et al. 2011); Euphyllia and Goniopora are prone to it (published: JMST 2013)',
+    `ciliates are found in it, what they are called is uncertain (${readIn('Sweet2011')}); Euphyllia and Goniopora are prone to it (${readIn('JMST2013')})`,
   ],
-  sources: ['practice', 'Sweet2011', 'JMST2013'],
+  sources: ['practice'],
 };

@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CARPET } from '../words.ts';
 
@@ -60,7 +61,7 @@ export const brownStrings: SymptomCard = {
   ],
   never: ['No big water changes.', 'No bare hands and no splashing: some kinds are toxic.'],
   stop: 'Snails or fish die, or any person feels ill (/urgent what:person hurt).',
-  published: ['Ostreopsis carries toxins, in the air too (published: Accoroni & Totti 2016)'],
-  sources: ['practice', 'Accoroni2016'],
+  published: [`Ostreopsis carries toxins, in the air too (${readIn('Accoroni2016')})`],
+  sources: ['practice'],
   urgent: 'person hurt',
 };

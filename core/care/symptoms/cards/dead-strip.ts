@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 
 export const deadStrip: SymptomCard = {
@@ -36,7 +37,7 @@ export const deadStrip: SymptomCard = {
   never: ['Do not turn the loser round to face it again.'],
   stop: 'Brown jelly on the wound. Otherwise it is not urgent once they are apart.',
   published: [
-    'reach was measured (published: Lapid et al. 2004; Langmead & Chadwick-Furman 1999; Griffith 1997)',
+    `a brain coral reached 5.3 cm on average, deviation 3.0 (${readIn('Lapid2004')}); a mushroom and brain corals held each other off at 1 to 3 cm (${readIn('LangmeadChadwick1999')})`,
   ],
-  sources: ['practice', 'Lapid2004', 'LangmeadChadwick1999', 'Griffith1997'],
+  sources: ['practice'],
 };

@@ -63,7 +63,7 @@ export const fishBreathesFast: SymptomCard = {
   never: ['Do not medicate a reef display.'],
   stop: 'Still gasping after oxygen, or you think of a medicine: a vet who knows fish.',
   published: [AMMONIA_HARM],
-  sources: ['practice', 'Medeiros2014'],
+  sources: ['practice'],
   change: [0.2, 0.3],
   urgent: 'oxygen loss',
 };

@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 
 export const flatBrownWorms: SymptomCard = {
@@ -45,7 +46,7 @@ export const flatBrownWorms: SymptomCard = {
   never: ['Do not treat a heavy bloom without carbon and water ready.'],
   stop: 'A heavy bloom: ask experienced keepers before you treat.',
   published: [
-    'acoels eat coral slime, shade, and tissue loss is recorded (published: Hoeksema & Farenzena 2012, authors from memory)',
+    `acoels eat coral slime, shade, and tissue loss is recorded (${readIn('HoeksemaFarenzena2012')})`,
   ],
-  sources: ['practice', 'HoeksemaFarenzena2012'],
+  sources: ['practice'],
 };

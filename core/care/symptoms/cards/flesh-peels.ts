@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CORAL } from '../words.ts';
 
@@ -92,6 +93,6 @@ export const fleshPeels: SymptomCard = {
   ],
   never: ['Do not medicate the display.', 'Do not touch healthy corals with the same tools.'],
   stop: 'Several colonies within a day: add nothing, and ask an aquatic vet or very experienced keepers the same day.',
-  published: ['tissue loss in tanks and in nature is hard to match (published: Sweet et al. 2011)'],
-  sources: ['practice', 'Sweet2011'],
+  published: [`tissue loss in tanks and in nature is hard to match (${readIn('Sweet2011')})`],
+  sources: ['practice'],
 };

@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CORAL } from '../words.ts';
 
@@ -85,8 +86,8 @@ export const paleAllOver: SymptomCard = {
   ],
   stop: 'Many corals at once, or above 29 °C: ask an experienced keeper or an aquatic vet the same day.',
   published: [
-    'heat: stress begins about 1 °C above the warmest usual month, bleaching is likely at 4 degree heating weeks (published: NOAA Coral Reef Watch)',
+    `heat: stress begins about 1 °C above the warmest usual month, bleaching is likely at 4 degree heating weeks (${readIn('NOAACRW')})`,
   ],
-  sources: ['practice', 'NOAACRW'],
+  sources: ['practice'],
   urgent: 'overheating',
 };

@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CORAL } from '../words.ts';
 
@@ -59,7 +60,7 @@ export const paleOnTop: SymptomCard = {
   never: ['Do not move it again and again.'],
   stop: 'Bare skeleton on the burnt patch: post a photo and ask.',
   published: [
-    'getting used to new light: 3 to 5 days in a shade coral, more than 20 in an Acropora (published: DiPerna et al. 2018), within 21 days in another (published: Lohr 2019)',
+    `getting used to new light: 3 to 5 days in a shade coral, more than 20 in an Acropora (${readIn('DiPerna2018')}), within 21 days in another (${readIn('Lohr2019')})`,
   ],
-  sources: ['practice', 'DiPerna2018', 'Lohr2019'],
+  sources: ['practice'],
 };

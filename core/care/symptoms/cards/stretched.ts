@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CORAL } from '../words.ts';
 
@@ -45,8 +46,6 @@ export const stretched: SymptomCard = {
   ],
   never: ['No big jump of light.'],
   stop: 'It is not urgent. Ask with a photo if it gets worse all the same.',
-  published: [
-    'sweepers can form about 30 days after first contact (published: Lapid et al. 2004; Chornesky 1983)',
-  ],
-  sources: ['practice', 'Lapid2004', 'Chornesky1983'],
+  published: [`sweepers can form about 30 days after first contact (${readIn('Lapid2004')})`],
+  sources: ['practice'],
 };

@@ -1,3 +1,4 @@
+import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
 import { CORAL } from '../words.ts';
 
@@ -45,8 +46,8 @@ export const whiteSpots: SymptomCard = {
   never: ['Do not trust one dip: eggs live through it.'],
   stop: 'You find them on more and more colonies: ask experienced keepers.',
   published: [
-    'Acropora flatworm: eggs hatch in about 11 days and a generation takes 38 at 27 °C, 64 at 24 °C (published: Barton et al. 2019)',
-    'a Montipora-eating slug is described (published: Wang et al. 2020)',
+    `Acropora flatworm: eggs hatch in about 11 days and a generation takes 38 at 27 °C, 64 at 24 °C (${readIn('Barton2019')})`,
+    `a Montipora-eating slug is described (${readIn('Wang2020')})`,
   ],
-  sources: ['practice', 'Barton2019', 'Wang2020'],
+  sources: ['practice'],
 };

@@ -52,6 +52,6 @@ export const zoanthidsShut: SymptomCard = {
   never: [`${palytoxinCaution.text}.`],
   stop: 'Any odd feeling in a person (metallic taste, numbness, fever, cough): stop, /urgent what:person hurt.',
   published: [PALYTOXIN_BASIS],
-  sources: ['practice', 'CDC2015', 'Pelin2016', 'Schulz2019'],
+  sources: ['practice'],
   urgent: 'person hurt',
 };

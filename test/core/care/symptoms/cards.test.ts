@@ -3,6 +3,8 @@ import { MOST_QUESTIONS } from '../../../../core/care/symptoms/card.ts';
 import { symptomCard, symptomIds } from '../../../../core/care/symptoms/cards.ts';
 import { groupIds } from '../../../../core/care/symptoms/group.ts';
 import { signs } from '../../../../core/care/symptoms/sign.ts';
+import { sourcesNamed } from '../../../../core/named-sources.ts';
+import { sources } from '../../../../core/sources.ts';
 import { medicineDoses } from '../medicine.ts';
 
 describe.each(symptomIds)('%s', (id) => {
@@ -42,8 +44,13 @@ describe.each(symptomIds)('%s', (id) => {
   });
 
   it('names a paper wherever it calls something published', () => {
-    const isPublished = card.sources.some((code) => code !== 'practice' && code !== 'memory');
-    expect(isPublished).toBe(card.published !== undefined);
+    for (const text of card.published ?? []) {
+      expect(text).toContain('published: ');
+      expect(
+        sourcesNamed([text]).some((code) => sources[code].kind === 'published'),
+        text,
+      ).toBe(true);
+    }
   });
 
   it('holds no dose of a medicine', () => expect(medicineDoses(JSON.stringify(card))).toEqual([]));

@@ -1,15 +1,5 @@
 import { basisName, basisWords } from '../../core/corals/basis-words.ts';
-import { sourceCodes } from '../../core/corals/basis-sources.ts';
 import type { Bases, Statement } from '../../core/corals/basis.ts';
-import type { SourceCode } from '../../core/sources.ts';
-import type { Fact } from '../answer.ts';
-
-/** A line of the guide and everything it rests on. */
-export interface GuideLine {
-  readonly label: string;
-  readonly value: string;
-  readonly bases: readonly Bases[];
-}
 
 /** "75 to 200 PAR (common practice)". Where only a part is published, the notes say which. */
 export function based(text: string, ...bases: readonly Bases[]): string {
@@ -34,12 +24,4 @@ export function basedList(statements: readonly Statement[]): string {
     told.set(words, [...(told.get(words) ?? []), text]);
   }
   return [...told].map(([words, texts]) => `${texts.join(', ')} (${words})`).join('; ');
-}
-
-export function factsOf(lines: readonly GuideLine[]): readonly Fact[] {
-  return lines.map(({ label, value }) => ({ label, value }));
-}
-
-export function sourcesOfLines(lines: readonly GuideLine[]): readonly SourceCode[] {
-  return sourceCodes(...lines.flatMap(({ bases }) => bases));
 }

@@ -1,0 +1,3 @@
+import { noticesOf, noticesText } from './notices.ts';
+
+process.stdout.write(noticesText(noticesOf(process.cwd())));
