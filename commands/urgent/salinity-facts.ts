@@ -14,7 +14,7 @@ const STRONGER = 5;
 /** How far off, how many days back, and the first day's swap. */
 export function salinityNumbers(input: UrgentInput): Numbers {
   const now = salinityOf(input);
-  const { volumeL, part, read, missing } = waterOf(input);
+  const { volumeL, part, poured, read, missing } = waterOf(input);
   if (now === undefined)
     return { read, facts: [], working: [], sources: [], missing: ['salinity', ...missing] };
   const s = now.practicalSalinity;
@@ -27,7 +27,7 @@ export function salinityNumbers(input: UrgentInput): Numbers {
   }
   const rising = s < goalS;
   const sourceS = rising ? Math.min(goalS + STRONGER, mixRange.max) : 0;
-  const days = swapDays(s, evenDays(s, goalS, PACE), sourceS);
+  const days = swapDays(s, evenDays(s, goalS, PACE, 0.1), sourceS, poured);
   const first = days[0]?.fraction ?? 0;
   const saltG = rising ? drySaltToAddG((volumeL * densityKgM3(s, 25)) / 1000, s, goalS) : 0;
   const what = rising ? `salt water mixed to ${ppt(sourceS)}` : 'fresh water';

@@ -77,8 +77,11 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const { levels, water, fraction, everyDays, rise } = plan;
   const { now, goal, fresh, about, show } = levels;
   const { whole, exact } = changes;
-  const path = course(now, { fresh, rise, fraction }, Math.min(whole, 12));
-  const each = `${water.part(fraction)} each, ${water.part(fraction * whole)} in all`;
+  const levelsAt = course(now, { fresh, rise, fraction }, whole);
+  const path = levelsAt.slice(0, 12);
+  const last = levelsAt.at(-1)?.after ?? now;
+  const poured = water.poured(fraction);
+  const each = `${water.part(poured)} each, ${water.sum(Array<number>(whole).fill(poured))} in all`;
   const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
   const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
@@ -86,6 +89,7 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
     headline: `${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
     read: readLines(plan),
     facts: [
+      { label: 'after the last change', value: show(last) },
       { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
       ...[0.3, 0.5].filter((other) => other > fraction).map((other) => otherShare(plan, other)),
       {
