@@ -2,14 +2,7 @@ import type { Compound } from '../../core/dosing/compound.ts';
 import { saturationGL } from '../../core/dosing/limewater.ts';
 import { solutionMl, stockFor, WEIGHABLE_G } from '../../core/dosing/solution.ts';
 import { volume } from '../../core/quantity/format.ts';
-import {
-  drawingStep,
-  drawn,
-  portionWords,
-  type Portions,
-  roundedDown,
-  weighed,
-} from '../../core/quantity/portion.ts';
+import { drawn, portionWords, type Portions, roundedDown, weighed } from '../../core/quantity/portion.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 
 /** What comes before a dose of that parameter: the cause in the right order. */
@@ -74,7 +67,7 @@ function smallDose(plan: Portions): string {
     gramsPerLitre === 1
       ? 'dissolve 1 g and fill up to 1 L'
       : 'dissolve 1 g, fill up to 1 L, then dilute 100 mL of that to 1 L';
-  const step = drawingStep(solutionMl(plan.step, gramsPerLitre));
+  const step = solutionMl(plan.step, gramsPerLitre);
   const ml = (massG: number): string => drawn(roundedDown(solutionMl(massG, gramsPerLitre), step), step);
   return `${weighed(plan.each, plan.step)} is too little to weigh: make a stock (${make} with fresh water), and of it add ${portionWords(plan, ml)}.`;
 }

@@ -4,6 +4,7 @@ import { mass, significant, volume } from '../../core/quantity/format.ts';
 import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { AskedCompound } from './asked.ts';
+import { checkStrength } from './stock.ts';
 
 /** Grams of powder, least and most; they differ only where the amount was not weighed. */
 export interface AskedAmount {
@@ -75,6 +76,7 @@ function liquid(
   const [compound] = forms;
   if (strength !== undefined) {
     const { value } = readQuantity('concentration', strength, { field: 'strength', fallback: 'g/L' });
+    checkStrength(compound, value / 1000, strength);
     const grams = (value / 1000) * found.value;
     const read = [
       `${volume(found.value)} of a solution of ${significant(value / 1000, 4)} g per litre`,

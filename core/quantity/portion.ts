@@ -17,27 +17,29 @@ export interface Portions {
 type Steps = readonly (readonly [from: number, step: number])[];
 
 /**
- * What is weighed, g: 10 g on a kitchen scale from 1 kg, 1 g from 100 g, 0.1 g from 3 g and 0.01 g below. Under 0.1 g a
- * stock solution is measured out instead, of 1 g and then 0.1 g per litre (solution.ts), by 0.1 mL. Common practice,
- * no source. Rounding down takes off at most a tenth, and 3 % from 0.3 g on.
+ * What is weighed, g: 1 g on a kitchen scale from 100 g, 0.1 g from 10 g, 0.01 g on a pocket balance below. Under 0.1 g a
+ * stock solution is drawn up instead, of 1 g and then 0.1 g per litre (solution.ts). Common practice, no source.
  */
 const weighedG: Steps = [
-  [1000, 10],
   [100, 1],
-  [3, 0.1],
+  [10, 0.1],
   [0.1, 0.01],
-  [0.001, 0.0001],
-  [0, 0.00001],
+  [0.01, 0.0001],
+  [0.001, 0.00001],
+  [0, 0.000001],
 ];
 
-/** What is drawn up or poured from a bottle, mL: a syringe of 0.1 mL, a cylinder from 20 mL. Common practice, no source. */
+/** What is drawn up or poured from a bottle, mL: a 1 mL syringe by 0.01 mL, a larger one, a cylinder. Common practice. */
 const drawnMl: Steps = [
   [1000, 10],
-  [20, 1],
-  [0, 0.1],
+  [100, 1],
+  [5, 0.1],
+  [0, 0.01],
 ];
 
 const MOST_DAYS = 365;
+/** All days are made equal where that takes no more than this off the total: nobody sees half a per cent. Own choice. */
+const NEAR = 0.995;
 /** Keeps 0.3 / 0.1 and 2.0000000001 days from being a step or a day off. */
 const SLACK = 1e-9;
 
@@ -80,6 +82,9 @@ export function portions(
   const most = wholeSteps(mostADay, step);
   const all = Math.min(wholeSteps(total, step), days * most);
   if (all < 1) return undefined;
+  const even = Math.floor(all / days);
+  if (even * days >= all * NEAR)
+    return { ...equal(even, step), days, total: multiple(even * days, step), step };
   const each = Math.ceil(all / days);
   const needed = Math.ceil(all / each);
   return {
@@ -91,6 +96,10 @@ export function portions(
   };
 }
 
+function equal(steps: number, step: number): { readonly each: number; readonly last: number } {
+  return { each: multiple(steps, step), last: multiple(steps, step) };
+}
+
 /** "3.2 g a day for 2 days", "3.4 g a day for 2 days, then 3.2 g on day 3", "3.3 g on day 1 and 3.2 g on day 2". */
 export function portionWords({ days, each, last }: Portions, show: (amount: number) => string): string {
   if (days === 1) return `${show(each)} in one day`;
@@ -99,10 +108,10 @@ export function portionWords({ days, each, last }: Portions, show: (amount: numb
   return `${show(each)} a day for ${days - 1} days, then ${show(last)} on day ${days}`;
 }
 
-/** An amount in g with the digits of its step: "633 g", "3.2 g", "8.6 mg", "1.23 kg". */
+/** An amount in g with the digits of its step: "633 g", "3.2 g", "8.6 mg", "1.234 kg". */
 export function weighed(massG: number, step: number): string {
   if (step < 0.01) return `${fixed(massG * 1000, decimalsOf(step * 1000))} mg`;
-  if (step >= 10) return `${fixed(massG / 1000, 2)} kg`;
+  if (massG >= 1000) return `${fixed(massG / 1000, decimalsOf(step / 1000))} kg`;
   return `${fixed(massG, decimalsOf(step))} g`;
 }
 
