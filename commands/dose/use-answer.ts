@@ -1,8 +1,10 @@
 import { hazard } from '../../core/care/hazards.ts';
 import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { amountG } from '../../core/dosing/dose.ts';
-import type { DailyUse, Readings } from '../../core/dosing/use.ts';
-import { mass, significant } from '../../core/quantity/format.ts';
+import { significant } from '../../core/quantity/format.ts';
+import { weighable } from '../../core/quantity/portion.ts';
+import type { Use } from '../../core/trend/use.ts';
+import { sizeFigures } from '../../core/trend/words.ts';
 import { meqLFromDkh, calciumWithAlkalinity } from '../../core/water/alkalinity.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
@@ -11,18 +13,21 @@ import type { AskedWater } from './asked.ts';
 /** What the tank uses a day and what replaces it; what to do where the readings say nothing of it. */
 export function useAnswer(
   id: ParameterId,
-  use: DailyUse,
+  use: Use,
   water: AskedWater,
   read: readonly string[],
   working: readonly string[],
 ): Answer {
   const { label, unit } = parameter(id);
-  const range = `${significant(Math.max(0, use.low), 3)} to ${significant(use.high, 3)} ${unit} a day`;
+  const { best, from, to } = figuresOf(use);
+  const by = use.kitOnly
+    ? 'by the kit’s own error'
+    : '95 %, by the scatter of the readings and the kit’s own error';
   const common = { read, working, sources: ['practice', 'iupac21'] as const };
   if (use.withinError) {
     return answer({
       ...common,
-      headline: `No use to be seen yet: the change in ${label} is within the kit’s error (between 0 and ${significant(use.high, 2)} ${unit} a day).`,
+      headline: `No use to be seen yet: the change in ${label} is within the kit’s error (between 0 and ${significant(Math.max(0, use.high), 2)} ${unit} a day).`,
       steps: [
         'Test again at the same hour in a few days with the same kit: the longer the time, the smaller the error.',
         'Change no dose on this.',
@@ -32,7 +37,7 @@ export function useAnswer(
   if (use.perDay < 0) {
     return answer({
       ...common,
-      headline: `${label} rose by ${significant(-use.perDay, 2)} ${unit} a day more than was added: something else adds it, or a reading is off.`,
+      headline: `${label} rose by ${best} ${unit} a day (${from} to ${to}) more than was added: something else adds it, or a reading is off.`,
       steps: [
         'Retest both with one kit.',
         'Look for another source: water changes, top-off, limewater, a reactor.',
@@ -42,8 +47,8 @@ export function useAnswer(
   }
   return answer({
     ...common,
-    headline: `The tank uses about ${significant(use.perDay, 2)} ${unit} of ${label} a day (${range}, by the kit’s own error).`,
-    facts: [...replacements(id, use.perDay, water), ...growth(id, use.perDay)],
+    headline: `The tank uses about ${best} ${unit} of ${label} a day (${from} to ${to} ${unit} a day, ${by}).`,
+    facts: [...replacements(id, Number(best), water), ...growth(id, Number(best))],
     steps: [
       'To measure use, never stop dosing: test, keep dosing, test again, and add what was dosed.',
       'Start a daily dose at the low end of the range and retest after two or three days at the same hour.',
@@ -60,7 +65,7 @@ export function replacements(id: ParameterId, perDay: number, water: AskedWater)
   );
   return forms.map((form) => ({
     label: `${form.name} a day`,
-    value: `${mass(amountG(form, id, rise, water.volumeL))} ${water.where}`,
+    value: `${weighable(amountG(form, id, rise, water.volumeL))} ${water.where}`,
   }));
 }
 
@@ -73,15 +78,31 @@ function growth(id: ParameterId, perDay: number): readonly Fact[] {
   ];
 }
 
-/** The sum behind a daily use; readings in the parameter's own unit. */
-export function useWorking(
-  id: ParameterId,
-  { before, now, added, days, resolution }: Readings,
-  use: DailyUse,
-): readonly string[] {
-  const { unit } = parameter(id);
+/** The use and its range to the same digits, so that a printed middle lies in its printed range. */
+function figuresOf({ line }: Use): { readonly best: string; readonly from: string; readonly to: string } {
+  const { best, from, to } = sizeFigures(line, { word: 'a day', days: 1 });
+  const short = (text: string): string => String(Number(text));
+  return { best: short(best), from: short(from), to: short(to) };
+}
+
+/** Two readings and what was added between them, in the parameter's own unit. */
+interface Pair {
+  readonly before: number;
+  readonly now: number;
+}
+
+/** The sum behind a daily use: of two readings, or of many. */
+export function useWorking(id: ParameterId, use: Use, pair: Pair | undefined): readonly string[] {
+  const { unit, kitResolution } = parameter(id);
+  const { days, added, perDay, count } = use;
+  const kit = `Each reading may be off by half of ${kitResolution} ${unit}, the difference by all of it: ± ${significant(kitResolution / days, 2)} a day`;
+  if (pair === undefined)
+    return [
+      `Everything added (${significant(added, 3)} ${unit}) is taken off the later readings; the use is the median of the slopes of all pairs of ${count} readings: ${significant(perDay, 3)} ${unit} a day`,
+      kit,
+    ];
   return [
-    `(${significant(before, 4)} − ${significant(now, 4)} + ${significant(added, 3)}) / ${significant(days, 3)} days = ${significant(use.perDay, 3)} ${unit} a day`,
-    `Each reading may be off by half of ${resolution} ${unit}, the difference by all of it: ± ${significant(resolution / days, 2)} a day`,
+    `(${significant(pair.before, 4)} − ${significant(pair.now, 4)} + ${significant(added, 3)}) / ${significant(days, 3)} days = ${significant(perDay, 3)} ${unit} a day`,
+    kit,
   ];
 }
