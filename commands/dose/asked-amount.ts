@@ -1,6 +1,6 @@
 import { saturationGL } from '../../core/dosing/limewater.ts';
 import { Problem } from '../../core/problem.ts';
-import { mass, significant, volume } from '../../core/quantity/format.ts';
+import { mass, significant, span, volume } from '../../core/quantity/format.ts';
 import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { AskedCompound } from './asked.ts';
@@ -62,7 +62,7 @@ function spoons(found: Quantity, text: string, { forms, label }: AskedCompound):
   return {
     lowG: low,
     highG: high,
-    words: `${text.trim()} (roughly ${significant(low, 2)} to ${significant(high, 2)} g)`,
+    words: `${text.trim()} (roughly ${span(significant(low, 2), significant(high, 2))} g)`,
     read,
   };
 }

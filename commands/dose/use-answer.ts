@@ -10,6 +10,9 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import type { AskedWater } from './asked.ts';
 
+/** A use of more than so many days' safest rise is a slip of time or unit. Own choice. */
+const MOST_PACES = 5;
+
 /** What the tank uses a day and what replaces it; what to do where the readings say nothing of it. */
 export function useAnswer(
   id: ParameterId,
@@ -18,7 +21,7 @@ export function useAnswer(
   read: readonly string[],
   working: readonly string[],
 ): Answer {
-  const { label, unit } = parameter(id);
+  const { label, unit, pace } = parameter(id);
   const { best, from, to } = figuresOf(use);
   const by = use.kitOnly
     ? 'by the kit’s own error'
@@ -42,6 +45,16 @@ export function useAnswer(
         'Retest both with one kit.',
         'Look for another source: water changes, top-off, limewater, a reactor.',
         'Change no dose on this alone.',
+      ],
+    });
+  }
+  if (pace !== undefined && use.low > MOST_PACES * pace.most) {
+    return answer({
+      ...common,
+      headline: `Retest first: by these readings the tank would use ${best} ${unit} of ${label} a day (${from} to ${to}), more than any tank does.`,
+      steps: [
+        'Look at the time between the readings, the unit of each and what was added.',
+        'Test both again with one kit before you dose anything for it.',
       ],
     });
   }

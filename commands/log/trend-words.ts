@@ -1,6 +1,6 @@
 import { localTime } from '../../core/words/when.ts';
 import { printed } from '../../core/log/value.ts';
-import { counted, fixed, significant } from '../../core/quantity/format.ts';
+import { counted, fixed, significant, span } from '../../core/quantity/format.ts';
 import type { Interval } from '../../core/trend/point.ts';
 import type { Use } from '../../core/trend/use.ts';
 import { sizeWords } from '../../core/trend/words.ts';
@@ -36,7 +36,7 @@ export function factsOf(one: OneTrend, zone: string): readonly Fact[] {
   const count =
     readings.length === 1
       ? '1 reading'
-      : `${readings.length} readings, ${fixed(low, decimals)} to ${fixed(high, decimals)}`;
+      : `${readings.length} readings, ${span(fixed(low, decimals), fixed(high, decimals))}`;
   const at = localTime(latest.atMs, zone).slice(0, 10);
   const standing = {
     label: name,

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { afterChanges, changesToGoal, fractionForGoal, type Changes } from '../../core/change/exchange.ts';
 import { course, settles } from '../../core/change/routine.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { fixed, toUnit } from '../../core/quantity/format.ts';
+import { mostPossible } from '../../core/water/possible.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
@@ -54,9 +55,14 @@ interface Plan {
 function reach(plan: Plan): Answer {
   const { levels, fraction, rise } = plan;
   const { now, goal, fresh, about, show } = levels;
-  if ((levels.waste && goal >= now) || goal === now) {
+  const isThere = Math.abs(toUnit(about.kind, now - goal, about.unit)) < about.kitResolution / 2;
+  if ((levels.waste && goal >= now) || isThere) {
+    const place =
+      show(now) === show(goal)
+        ? `already is at ${show(goal)}`
+        : `at ${show(now)} is already ${isThere ? 'as near to' : 'below'} ${show(goal)}${isThere ? ' as a kit can tell' : ''}`;
     return answer({
-      headline: `Nothing to do: ${about.label} at ${show(now)} is already ${goal === now ? 'at' : 'below'} ${show(goal)}.`,
+      headline: `Nothing to do: ${about.label} ${place}.`,
       read: [...levels.read, `goal ${show(goal)}`],
     });
   }
@@ -132,12 +138,15 @@ function never(plan: Plan): Answer {
   const { levels, fraction, everyDays, rise } = plan;
   const { about, show, goal, fresh, now } = levels;
   const { before, after } = settles({ fresh, rise, fraction });
+  const isPossible = toUnit(about.kind, before, about.unit) <= mostPossible(levels.id);
+  const settled = (level: number): string =>
+    isPossible ? show(level) : `more than ${mostPossible(levels.id)} ${about.unit}`;
   return answer({
-    headline: `At ${percent(fraction)} every ${days(everyDays)} ${about.label} never gets to ${show(goal)}: it settles between ${show(after)} and ${show(before)}.`,
+    headline: `At ${percent(fraction)} every ${days(everyDays)} ${about.label} never gets to ${show(goal)}: ${isPossible ? `it settles between ${show(after)} and ${show(before)}` : `it would climb past ${mostPossible(levels.id)} ${about.unit}, where no tank is: check the rise and the share`}.`,
     read: readLines(plan),
     facts: [
-      { label: 'just after a change, once settled', value: show(after) },
-      { label: 'just before a change, once settled', value: show(before) },
+      { label: 'just after a change, once settled', value: settled(after) },
+      { label: 'just before a change, once settled', value: settled(before) },
       { label: 'after one change from now', value: show(afterChanges({ now, fresh, fraction })) },
     ],
     steps: [
@@ -145,7 +154,7 @@ function never(plan: Plan): Answer {
       'Then change more, or more often, or add another way out for it, and test again.',
     ],
     working: [
-      `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${show(before)}`,
+      `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${settled(before)}`,
     ],
     cautions: [...levels.doubts, 'A steady rise is a model: feeding and stock change it.'],
     sources: ['mixing', 'practice', ...about.basis],

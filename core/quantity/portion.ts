@@ -75,7 +75,7 @@ export function portions(
   mostADay: number,
   stepFor: (portion: number) => number,
 ): Portions | undefined {
-  inRange('pace', mostADay, Number.MIN_VALUE, Number.MAX_VALUE, 'a day');
+  inRange('pace', mostADay, 1e-9, 1e9, 'a day');
   const share = inRange('time', Number((total / mostADay).toFixed(6)), 0, MOST_DAYS, 'days at that pace');
   const days = Math.ceil(share - SLACK);
   const step = stepFor(Math.min(total, mostADay));

@@ -1,0 +1,27 @@
+import { Problem } from '../problem.ts';
+import { fixed } from '../quantity/format.ts';
+import { parameter, type ParameterId } from './parameter.ts';
+
+/** More than this many times the highest believable reading is no water of a tank at all. Own choice. */
+const TIMES = 10;
+
+/** The most that can be in a tank's water, in the parameter's own unit: alkalinity 160 dKH, nitrate 2000 mg/L. */
+export function mostPossible(id: ParameterId): number {
+  return TIMES * parameter(id).plausible[1];
+}
+
+/**
+ * A level, or a change of one, in the parameter's own unit, that a tank's water can have; returns it.
+ *
+ * @throws Problem for one no tank can have: a slip of the decimal mark or of the unit.
+ */
+export function possible(id: ParameterId, field: string, value: number): number {
+  const most = mostPossible(id);
+  if (Number.isFinite(value) && Math.abs(value) <= most) return value;
+  const { label, unit, decimals } = parameter(id);
+  throw new Problem(`No tank holds that much ${label}: look at the number and its unit.`, {
+    field,
+    given: `${fixed(value, decimals)} ${unit}`.trim(),
+    limit: `at most ${fixed(most, decimals)} ${unit}`.trim(),
+  });
+}
