@@ -59,8 +59,12 @@ function sourceOf(text: string): number {
 }
 
 function near({ now, goalS, read }: Plan): Answer {
+  const [from, to] = [both(now.practicalSalinity, now.pair), both(goalS, now.pair)];
   return answer({
-    headline: `Leave it: ${both(now.practicalSalinity, now.pair)} and ${both(goalS, now.pair)} are closer than a hobby instrument can tell.`,
+    headline:
+      from === to
+        ? `Leave it: the tank is at the goal, ${to}.`
+        : `Leave it: ${from} and ${to} are closer than a hobby instrument can tell.`,
     read,
     steps: [
       'Check the instrument on a 35 ppt standard, and keep replacing what evaporates with fresh water.',

@@ -1,3 +1,4 @@
+import { Problem } from '../problem.ts';
 import { definitionOf } from './unit.ts';
 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
@@ -14,15 +15,18 @@ function centimetres(name: string): number {
  * Volume of a rectangular box written as "120 x 50 x 50 cm", in litres (1 L = 1000 cm3), or undefined when the
  * text is not of that form. A side without a unit takes the last unit named. 120 x 50 x 50 cm -> 300 L;
  * 36 x 18 x 18 in -> 191.1 L.
+ *
+ * @throws Problem where no side has a unit: as litres the three numbers would be multiplied into nonsense.
  */
 export function boxVolume(
   text: string,
+  field: string,
 ): { value: number; written: number; unit: string; notes: readonly string[] } | undefined {
   const found = BOX.exec(text);
   if (found === null) return undefined;
   const [, a, aUnit, b, bUnit, c, cUnit] = found;
   const shared = cUnit ?? bUnit ?? aUnit;
-  if (shared === undefined) return undefined;
+  if (shared === undefined) throw sidesIn(text, field);
   const side = (length: string | undefined, unit: string | undefined): number =>
     Number(length) * centimetres(unit ?? shared);
   const litres = (side(a, aUnit) * side(b, bUnit) * side(c, cUnit)) / 1000;
@@ -32,4 +36,34 @@ export function boxVolume(
     unit: 'L',
     notes: ['worked out from the three sides as a full box; rock, sand and the air gap take away from it'],
   };
+}
+
+function sidesIn(text: string, field: string): Problem {
+  return new Problem(`${text} in which unit?`, {
+    field,
+    given: text,
+    choices: ['cm', 'in'].map((unit) => `${text} ${unit}`),
+  });
+}
+
+/** Sides by sides: what multiplies several lengths, "120 x 50 cm", "3 ft x 2 ft". One number times a length is a sum. */
+const SIDES = new RegExp(`^${NUMBER}${UNIT}(?:\\s*(x|by|\\*)\\s*${NUMBER}${UNIT})+$`);
+
+/**
+ * Refuses the sides of a tank where one length is asked: 120 x 50 x 50 cm multiplied would be a length of 3 km. A count
+ * of equal lengths, "3 * 20 cm", is still a sum.
+ *
+ * @throws Problem with each side as a choice.
+ */
+export function oneLength(text: string, given: string, field: string): void {
+  if (!SIDES.test(text)) return;
+  const sides = text.split(/\s*(?:x|\*|by)\s*/);
+  const isCount = sides.length === 2 && /^\d+$/.test(sides[0] ?? '') && text.includes('*');
+  if (isCount) return;
+  const unit = /[a-z"'″′]+$/.exec(text)?.[0] ?? '';
+  throw new Problem('Those are several lengths, and one is asked here.', {
+    field,
+    given: given.trim(),
+    choices: [...new Set(sides.map((side) => (/[^\d.\s]/.test(side) ? side : `${side} ${unit}`.trim())))],
+  });
 }
