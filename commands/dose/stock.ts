@@ -32,8 +32,16 @@ export function stockOf(compound: Compound, massG: number, finalL: number): Stoc
   const limit = `about ${figures(mostGL)} g of ${compound.name} per litre are sure to dissolve at ${tempC} °C${memory}`;
   if (asked <= mostGL * (1 + 1e-9)) return { gL: asked, tooMuch: undefined, limit, source };
   const gL = roundedDown(stockGL, 10 * threeFigures(stockGL));
-  return { gL, tooMuch: `${figures(asked)} g per litre is more than dissolves`, limit, source };
+  return {
+    gL,
+    tooMuch: `${asked < MOST_SAID ? `${figures(asked)} g per litre` : 'That'} is more than dissolves`,
+    limit,
+    source,
+  };
 }
+
+/** g/L: a heavier litre is no solution, and its number says nothing. */
+const MOST_SAID = 5000;
 
 /** @throws Problem for a strength that no solution of the compound can have. */
 export function checkStrength(compound: Compound, gL: number, given: string): void {

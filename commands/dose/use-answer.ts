@@ -37,6 +37,17 @@ export function useAnswer(
       ],
     });
   }
+  if (pace !== undefined && Math.abs(use.perDay) > MOST_PACES * pace.most) {
+    const moved = use.perDay > 0 ? `the tank would use` : `${label} would rise by itself by`;
+    return answer({
+      ...common,
+      headline: `Retest first: by these readings ${moved} about ${significant(Math.abs(use.perDay), 2)} ${unit} a day, more than any tank does.`,
+      steps: [
+        'Look at the time between the readings, the unit of each and what was added.',
+        'Test both again with one kit before you change a dose.',
+      ],
+    });
+  }
   if (use.perDay < 0) {
     return answer({
       ...common,
@@ -45,16 +56,6 @@ export function useAnswer(
         'Retest both with one kit.',
         'Look for another source: water changes, top-off, limewater, a reactor.',
         'Change no dose on this alone.',
-      ],
-    });
-  }
-  if (pace !== undefined && use.low > MOST_PACES * pace.most) {
-    return answer({
-      ...common,
-      headline: `Retest first: by these readings the tank would use ${best} ${unit} of ${label} a day (${from} to ${to}), more than any tank does.`,
-      steps: [
-        'Look at the time between the readings, the unit of each and what was added.',
-        'Test both again with one kit before you dose anything for it.',
       ],
     });
   }

@@ -124,5 +124,5 @@ export function readLevel(id: ParameterId, text: string, field: string): number 
 
 /** A level as a bare number in the unit answers are given in, for the working. */
 export function plain({ about }: Levels, level: number): string {
-  return fixed(toUnit(about.kind, level, about.unit), 3);
+  return fixed(toUnit(about.kind, level, about.unit), about.decimals + 1);
 }

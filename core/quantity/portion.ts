@@ -1,4 +1,4 @@
-import { inRange } from '../problem.ts';
+import { inRange, Problem } from '../problem.ts';
 import { fixed } from './format.ts';
 
 /**
@@ -17,12 +17,12 @@ export interface Portions {
 type Steps = readonly (readonly [from: number, step: number])[];
 
 /**
- * What is weighed, g: 1 g on a kitchen scale from 100 g, 0.1 g from 10 g, 0.01 g on a pocket balance below. Under 0.1 g a
+ * What is weighed, g: 1 g on a kitchen scale from 100 g, 0.1 g from 5 g, 0.01 g on a pocket balance below. Under 0.1 g a
  * stock solution is drawn up instead, of 1 g and then 0.1 g per litre (solution.ts). Common practice, no source.
  */
 const weighedG: Steps = [
   [100, 1],
-  [10, 0.1],
+  [5, 0.1],
   [0.1, 0.01],
   [0.01, 0.0001],
   [0.001, 0.00001],
@@ -75,7 +75,7 @@ export function portions(
   mostADay: number,
   stepFor: (portion: number) => number,
 ): Portions | undefined {
-  inRange('pace', mostADay, 1e-9, 1e9, 'a day');
+  if (!(mostADay > 0)) throw new Problem('A pace is above 0.', { field: 'pace' });
   const share = inRange('time', Number((total / mostADay).toFixed(6)), 0, MOST_DAYS, 'days at that pace');
   const days = Math.ceil(share - SLACK);
   const step = stepFor(Math.min(total, mostADay));

@@ -2,12 +2,16 @@ import { Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
 import { parameter, type ParameterId } from './parameter.ts';
 
-/** More than this many times the highest believable reading is no water of a tank at all. Own choice. */
-const TIMES = 10;
+/**
+ * More than so many times the highest believable reading is no water of a tank at all: more for waste, which can be
+ * none and then a great deal, than for what sea water always holds. Own choice.
+ */
+const TIMES = { waste: 10, always: 3 } as const;
 
-/** The most that can be in a tank's water, in the parameter's own unit: alkalinity 160 dKH, nitrate 2000 mg/L. */
+/** The most that can be in a tank's water, in the parameter's own unit: alkalinity 48 dKH, nitrate 2000 mg/L. */
 export function mostPossible(id: ParameterId): number {
-  return TIMES * parameter(id).plausible[1];
+  const [low, high] = parameter(id).plausible;
+  return high * (low > 0 ? TIMES.always : TIMES.waste);
 }
 
 /**

@@ -15,7 +15,7 @@ const worked = [
   {
     what: 'the example',
     input: example,
-    headline: ['6.42 g of sodium carbonate', '3.21 g a day for 2 days', '283.9 L'],
+    headline: ['6.4 g of sodium carbonate', '3.2 g a day for 2 days', '283.9 L'],
     not: ['10.2 g of'],
   },
   {
@@ -57,7 +57,7 @@ const worked = [
   {
     what: '+1 dKH if 50 gal were water',
     input: { of: 'alkalinity', goal: '+1 dKH', with: 'baking soda', volume: '50 gal' },
-    headline: ['5.67 g of sodium bicarbonate', '189.3 L'],
+    headline: ['5.6 g of sodium bicarbonate', '189.3 L'],
     not: [],
   },
 ];
@@ -111,7 +111,7 @@ describe('/dose amount', () => {
   it('purity and a slower pace count', () => {
     const answer = dose('amount', { ...example, now: '8', goal: '9', purity: '50 %', pace: 'gentle' });
     expect(answer.headline).toContain(
-      '10.72 g of sodium carbonate (50 % pure) in all, 5.36 g a day for 2 days',
+      '10.6 g of sodium carbonate (50 % pure) in all, 5.3 g a day for 2 days',
     );
     expect(dose('amount', { ...example, pace: '0.3 dKH a day' }).headline).toContain('for 4 days');
   });

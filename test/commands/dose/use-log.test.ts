@@ -32,7 +32,7 @@ describe('/dose use from the log', () => {
     expect(answer.headline).toBe(
       'The tank uses about 0.9 dKH of alkalinity a day (0.75 to 1.05 dKH a day, by the kit’s own error).',
     );
-    expect(factOf(answer, 'sodium carbonate a day')).toBe('9.65 g in 567.8 L');
+    expect(factOf(answer, 'sodium carbonate a day')).toBe('9.6 g in 567.8 L');
     expect(answer.read.join('\n')).toContain(
       '9.3 dKH at 2026-01-03 12:00, then 7.5 dKH at 2026-01-05 12:00, 2 days apart',
     );
