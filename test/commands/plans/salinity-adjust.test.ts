@@ -93,7 +93,7 @@ describe('/salinity adjust, as printed', () => {
           expect(step).toBeLessThanOrEqual(printedPace);
         });
       }),
-      { numRuns: 1000 },
+      { numRuns: 5000 },
     );
   }, 60_000);
 });
