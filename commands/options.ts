@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
+import { oneMark } from '../core/quantity/marks.ts';
 import type { QuantityKind } from '../core/quantity/unit.ts';
 
 /** The lists that can be offered while a member types; `suggest.ts` fills them. */
@@ -132,6 +133,15 @@ function option(name: string, property: JsonProperty, required: boolean): Option
   };
 }
 
+/** The texts that begin with a number brought to one decimal mark: they are of one person and one moment. */
+function withOneMark<T extends Readonly<Record<string, unknown>>>(input: T): T {
+  const numeric = Object.entries(input).filter(
+    (entry): entry is [string, string] => typeof entry[1] === 'string' && /^[\s+~<>=-]*\d/.test(entry[1]),
+  );
+  const marked = oneMark(numeric.map(([, text]) => text));
+  return { ...input, ...Object.fromEntries(numeric.map(([name], index) => [name, marked[index]])) };
+}
+
 /**
  * Validates what a platform collected against the schema.
  *
@@ -142,7 +152,7 @@ export function validate<S extends z.ZodObject>(
   input: Readonly<Record<string, unknown>>,
 ): z.infer<S> {
   const result = schema.safeParse(input);
-  if (result.success) return result.data;
+  if (result.success) return withOneMark(result.data);
   const [issue] = result.error.issues;
   if (issue === undefined) throw new Error('zod failed without an issue');
   const names = optionsOf(schema).map((o) => o.name);

@@ -1,3 +1,5 @@
+import { significant } from './quantity/format.ts';
+
 /**
  * Something the person asking can put right. Thrown by `core` and `commands`, shown to the person as it is;
  * every other error is a bug and is never shown.
@@ -39,10 +41,10 @@ export interface ProblemDetails {
  */
 export function inRange(field: string, value: number, min: number, max: number, unit: string): number {
   if (Number.isFinite(value) && value >= min && value <= max) return value;
-  const limit = `${min} to ${max} ${unit}`.trim();
-  throw new Problem(`${field} is outside ${limit}.`, {
-    field,
-    given: `${Number(value.toPrecision(6))} ${unit}`.trim(),
-    limit,
-  });
+  const limit = `${significant(min, FIGURES)} to ${significant(max, FIGURES)} ${unit}`.trim();
+  const given = `${significant(value, FIGURES)} ${unit}`.trim();
+  throw new Problem(`${field} is outside ${limit}.`, { field, given, limit });
 }
+
+/** Figures a limit and what broke it are shown with. */
+const FIGURES = 4;

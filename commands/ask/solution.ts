@@ -1,7 +1,5 @@
 import { findCompound } from '../../core/dosing/compound.ts';
-import { amountG } from '../../core/dosing/dose.ts';
-import { solutionMl, strengthGL } from '../../core/dosing/solution.ts';
-import { mass, volume } from '../../core/quantity/format.ts';
+import { volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { Heard } from '../../core/words/hear.ts';
@@ -9,6 +7,7 @@ import { is, type Mention } from '../../core/words/mention.ts';
 import { askedChange } from '../dose/change.ts';
 import { shown } from '../dose/asked.ts';
 import { solutionCommand } from '../dose/solution.ts';
+import { doseOfStock, stockOf } from '../dose/stock.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 import { waterSaid } from './tank-in-use.ts';
@@ -51,14 +50,14 @@ export const solutionIntent: Intent = (heard, context) => {
   if (!('name' in found) || id === undefined || goal === undefined || water === undefined) return given;
   const tankL = readQuantity('volume', water, { field: 'volume' }).value;
   const up = askedChange(id, undefined, goal).rise;
-  const grams = amountG(found, id, up, tankL);
-  const gL = strengthGL(litresOrGrams('mass', powder), litresOrGrams('volume', made));
+  const { gL } = stockOf(found, litresOrGrams('mass', powder), litresOrGrams('volume', made));
   const { unit, label } = parameter(id);
   const { pace } = limitsOf(id);
+  const { all, daily } = doseOfStock(found, id, up, gL, 1, tankL);
   return {
     ...given,
     read: [...(inUse?.read ?? []), ...given.read],
-    headline: `${volume(solutionMl(grams, gL) / 1000)} of that solution (${mass(grams)} of powder) moves ${label} up by ${shown(id, up)} in ${volume(tankL)}. ${given.headline}`,
+    headline: `${all} of that solution${daily === undefined ? '' : `, ${daily},`} moves ${label} up by ${shown(id, up)} in ${volume(tankL)}. ${given.headline}`,
     steps: [
       ...(pace === undefined
         ? []

@@ -1,10 +1,11 @@
 import { riseFrom } from '../../core/dosing/dose.ts';
 import { Problem } from '../../core/problem.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import { possible } from '../../core/water/possible.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { splitADay } from './a-day.ts';
 import { askedAmount } from './asked-amount.ts';
-import { askedCompound, asWritten, type AskedWater, shown } from './asked.ts';
+import { askedCompound, asWritten, type AskedWater, inOwnUnit, shown } from './asked.ts';
 
 /** What was added between two readings, as the rise it would have made alone (canonical unit). */
 export interface Added {
@@ -52,6 +53,7 @@ export function askedAdded(id: ParameterId, input: AddedInput, water: AskedWater
   if (amount.lowG !== amount.highG)
     throw new Problem('Give what was added in grams.', { field: 'amount', given: input.amount });
   const rise = riseFrom(form, id, amount.lowG, water.volumeL) * times;
+  possible(id, 'amount', inOwnUnit(id, rise));
   return {
     rise,
     read: `${when} ${amount.words} of ${form.name} was added in between, together worth ${shown(id, rise)}`,

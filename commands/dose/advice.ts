@@ -1,7 +1,8 @@
 import type { Compound } from '../../core/dosing/compound.ts';
 import { saturationGL } from '../../core/dosing/limewater.ts';
-import { stockFor, WEIGHABLE_G } from '../../core/dosing/solution.ts';
-import { mass, significant, volume } from '../../core/quantity/format.ts';
+import { solutionMl, stockFor, WEIGHABLE_G } from '../../core/dosing/solution.ts';
+import { volume } from '../../core/quantity/format.ts';
+import { drawn, portionWords, type Portions, roundedDown, weighed } from '../../core/quantity/portion.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 
 /** What comes before a dose of that parameter: the cause in the right order. */
@@ -31,48 +32,44 @@ const after: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
 };
 
 /** The numbered steps of a dose: what to check, how to add a day's portion, when to stop. */
-export function doseSteps(
-  compound: Compound,
-  id: ParameterId,
-  portionG: number,
-  days: number,
-): readonly string[] {
-  const each = days > 1 ? 'each day' : 'once';
+export function doseSteps(compound: Compound, id: ParameterId, plan: Portions): readonly string[] {
   return [
     ...(before[id] ?? []),
-    ...adding(compound, portionG, each),
-    days > 1
+    ...adding(compound, plan),
+    plan.days > 1
       ? 'Retest before each further portion and stop when the goal is reached.'
       : 'Retest the next day before adding any more.',
     ...(after[id] ?? []),
   ];
 }
 
-function adding(compound: Compound, portionG: number, each: string): readonly string[] {
+function adding(compound: Compound, plan: Portions): readonly string[] {
+  const each = plan.days > 1 ? 'each day' : 'once';
+  const portion = weighed(plan.each, plan.step);
   if (compound.hazard === 'lime') {
     const { low } = saturationGL();
-    const litres = volume(portionG / low);
+    const litres = volume(plan.each / low);
     return [
-      `Never as powder: bring ${mass(portionG)} ${each} as clear limewater, at least ${litres} of it, by slow drip.`,
+      `Never as powder: bring ${portion} ${each} as clear limewater, at least ${litres} of it, by slow drip.`,
     ];
   }
-  const small = smallDose(portionG, each);
-  if (small !== undefined) return [small];
+  if (plan.each < WEIGHABLE_G) return [smallDose(plan)];
   return [
-    `Dissolve ${mass(portionG)} ${each} in fresh (RO) water${compound.hazard === 'calcium-chloride' ? ', powder into water, and let it cool' : ''}. Not more: start at or below the computed amount.`,
+    `Dissolve ${portion} ${each} in fresh (RO) water${compound.hazard === 'calcium-chloride' ? ', powder into water, and let it cool' : ''}. Not more: start at or below the computed amount.`,
     'Pour it slowly into strong flow, in several parts 15 to 30 minutes apart.',
   ];
 }
 
-/** How to measure a portion too small to weigh: a stock and the millilitres of it. */
-function smallDose(portionG: number, each: string): string | undefined {
-  if (portionG >= WEIGHABLE_G) return undefined;
-  const { gramsPerLitre, doseMl } = stockFor(portionG);
+/** How to measure portions too small to weigh: a stock and the millilitres of it. */
+function smallDose(plan: Portions): string {
+  const { gramsPerLitre } = stockFor(plan.each);
   const make =
     gramsPerLitre === 1
       ? 'dissolve 1 g and fill up to 1 L'
       : 'dissolve 1 g, fill up to 1 L, then dilute 100 mL of that to 1 L';
-  return `${mass(portionG)} is too little to weigh: make a stock (${make} with fresh water) and add ${significant(doseMl, 2)} mL of it ${each}.`;
+  const step = solutionMl(plan.step, gramsPerLitre);
+  const ml = (massG: number): string => drawn(roundedDown(solutionMl(massG, gramsPerLitre), step), step);
+  return `${weighed(plan.each, plan.step)} is too little to weigh: make a stock (${make} with fresh water), and of it add ${portionWords(plan, ml)}.`;
 }
 
 /** What to watch that is not about the powder's hazard. */

@@ -1,9 +1,17 @@
 import { handlingCautions, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { amountG, riseFrom } from '../../core/dosing/dose.ts';
-import { splitByPace, type Split } from '../../core/dosing/pace.ts';
 import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
-import { mass, significant } from '../../core/quantity/format.ts';
+import { fixed, fromUnit, significant } from '../../core/quantity/format.ts';
+import {
+  decimalsOf,
+  portions,
+  type Portions,
+  portionWords,
+  weighable,
+  weighed,
+  weighingStep,
+} from '../../core/quantity/portion.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
@@ -11,6 +19,7 @@ import { action } from '../calls.ts';
 import { doseCautions, doseSteps } from './advice.ts';
 import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
 import { type Change } from './change.ts';
+import { tooLittle } from './no-dose.ts';
 import type { AskedPace } from './pace.ts';
 import { alsoAdds, instead, phFact } from './side-effects.ts';
 import { amountWorking, paceLine } from './working.ts';
@@ -38,41 +47,44 @@ export function amountAnswer(asked: AskedDose): Answer {
     grams: amountG(form, id, change.rise, water.volumeL, purity.share),
   }));
   const { form, grams } = amounts.reduce((least, next) => (next.grams < least.grams ? next : least));
-  const split = splitByPace(inOwnUnit(id, change.rise), pace.most);
-  const portionG = grams / split.days;
+  const { kind, unit } = parameter(id);
+  const mostG = amountG(form, id, fromUnit(kind, pace.most, unit), water.volumeL, purity.share);
+  const plan = portions(grams, mostG, weighingStep);
+  if (plan === undefined) return tooLittle(id, change);
+  const perDay = riseFrom(form, id, plan.each, water.volumeL, purity.share);
   const forms =
     amounts.length > 1
-      ? amounts.map((one): Fact => ({ label: `If ${one.form.name}`, value: mass(one.grams) }))
+      ? amounts.map((one): Fact => ({
+          label: `If ${one.form.name}`,
+          value: one.form === form ? inGrams(plan)(plan.total) : weighable(one.grams),
+        }))
       : [];
   return answer({
-    headline: withRemark(salinity.remark, asked.first + headline(asked, grams, split, form)),
+    headline: withRemark(salinity.remark, asked.first + headline(asked, plan, form)),
     read: [...change.read, compound.read, purity.read, ...water.read, ...salinity.read],
     facts: [
-      { label: 'In all', value: `${mass(grams)}${water.given ? '' : ' per 100 L'}` },
-      ...(split.days > 1
+      { label: 'In all', value: `${inGrams(plan)(plan.total)}${water.given ? '' : ' per 100 L'}` },
+      ...(plan.days > 1
         ? [
             {
-              label: 'Each day',
-              value: `${mass(portionG)} (${shown(id, change.rise / split.days)}) for ${split.days} days`,
+              label: 'Day by day',
+              value: `${portionWords(plan, inGrams(plan))}; a full portion is ${shown(id, perDay)}`,
             },
           ]
         : []),
       ...forms,
-      ...sideFacts(asked, form, grams, split),
+      ...sideFacts(asked, form, plan.total, perDay),
     ],
-    steps: [
-      ...(salinity.remark === undefined ? [] : [SALINITY_FIRST]),
-      ...doseSteps(form, id, portionG, split.days),
-    ],
+    steps: [...(salinity.remark === undefined ? [] : [SALINITY_FIRST]), ...doseSteps(form, id, plan)],
     working: [
       ...amountWorking(form, id, change, water.volumeL, purity.share),
-      paceLine(id, change, split, pace.words),
+      paceLine(id, change, plan.days, perDay, pace.words),
     ],
     cautions: [...formCaution(asked, amounts), ...doseCautions(form, id), ...handlingCautions(form.hazard)],
     sources: sourcesOf(id, form),
     next: [
-      action('What one day’s portion does', 'dose effect', effectInput(form, portionG, asked)),
-      ...(split.days > 1 && water.given ? [eachDay(saltName(compound, form), portionG, split.days)] : []),
+      action('What one day’s portion does', 'dose effect', effectInput(form, plan, asked)),
+      ...(plan.days > 1 && water.given ? [eachDay(saltName(compound, form), plan)] : []),
     ],
   });
 }
@@ -81,46 +93,50 @@ const SALINITY_FIRST =
   'Put salinity right first (/salinity adjust) and test again then: it moves the other readings with it.';
 
 /** A reminder for each day's portion, short enough for a button. */
-function eachDay(salt: string, portionG: number, days: number): NextAction {
-  const text = `${mass(portionG)} of ${salt}`;
-  const input = { text, when: 'daily 9am', times: String(days) };
+function eachDay(salt: string, plan: Portions): NextAction {
+  const show = inGrams(plan);
+  const last = show(plan.last) === show(plan.each) ? '' : ` (last day ${show(plan.last)})`;
+  const text = `${show(plan.each)} of ${salt}${last}`;
+  const input = { text, when: 'daily 9am', times: String(plan.days) };
   return action('Remind me of each day’s portion, the first at 9am', 'remind task', input);
 }
 
 /** The day's portion as the options of `/dose effect`. */
 function effectInput(
   form: Compound,
-  portionG: number,
+  { each, step }: Portions,
   { water, purity }: AskedDose,
 ): Readonly<Record<string, string>> {
   return {
     with: form.name,
-    amount: `${significant(portionG, 4)} g`,
+    amount: `${fixed(each, decimalsOf(step))} g`,
     ...(water.given ? { volume: `${significant(water.volumeL, 6)} L` } : {}),
     ...(purity.share === 1 ? {} : { purity: `${significant(purity.share * 100, 4)} %` }),
   };
 }
 
+/** Grams with the digits of a plan's step. */
+function inGrams({ step }: Portions): (massG: number) => string {
+  return (massG) => weighed(massG, step);
+}
+
 function headline(
   { id, change, compound, water, purity }: AskedDose,
-  grams: number,
-  split: Split,
+  plan: Portions,
   form: Compound,
 ): string {
+  const show = inGrams(plan);
   const label = saltName(compound, form);
   const per = water.given ? '' : ' per 100 L';
-  const days =
-    split.days === 1
-      ? ', within one day'
-      : ` in all, ${mass(grams / split.days)} a day for ${split.days} days`;
+  const days = plan.days === 1 ? ', within one day' : ` in all, ${portionWords(plan, show)}`;
   const effect = `${parameter(id).label} ${change.words}${water.given ? ` ${water.where}` : ''}`;
   const open =
     compound.forms.length > 1
       ? ` That is safe for every form: it is the ${form.name} figure, and a hydrate needs more after a retest.`
       : '';
-  const small = grams / split.days < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
+  const small = plan.each < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
-  return `${mass(grams)} of ${label}${grade}${per}${days}: ${effect}.${open}${small}`;
+  return `${show(plan.total)} of ${label}${grade}${per}${days}: ${effect}.${open}${small}`;
 }
 
 /** Where the form is open, the salt without it. */
@@ -132,11 +148,11 @@ function sideFacts(
   { id, change, compound, water, purity }: AskedDose,
   form: Compound,
   grams: number,
-  split: Split,
+  perDay: number,
 ): Fact[] {
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
-  const ph = id === 'alkalinity' ? phFact(form, change.now, change.rise / split.days) : undefined;
+  const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
   return [adds, ph, others].filter((fact) => fact !== undefined);
 }
 

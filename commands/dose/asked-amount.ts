@@ -1,9 +1,10 @@
 import { saturationGL } from '../../core/dosing/limewater.ts';
 import { Problem } from '../../core/problem.ts';
-import { mass, significant, volume } from '../../core/quantity/format.ts';
+import { mass, significant, span, volume } from '../../core/quantity/format.ts';
 import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { AskedCompound } from './asked.ts';
+import { checkStrength } from './stock.ts';
 
 /** Grams of powder, least and most; they differ only where the amount was not weighed. */
 export interface AskedAmount {
@@ -61,7 +62,7 @@ function spoons(found: Quantity, text: string, { forms, label }: AskedCompound):
   return {
     lowG: low,
     highG: high,
-    words: `${text.trim()} (roughly ${significant(low, 2)} to ${significant(high, 2)} g)`,
+    words: `${text.trim()} (roughly ${span(significant(low, 2), significant(high, 2))} g)`,
     read,
   };
 }
@@ -75,6 +76,7 @@ function liquid(
   const [compound] = forms;
   if (strength !== undefined) {
     const { value } = readQuantity('concentration', strength, { field: 'strength', fallback: 'g/L' });
+    checkStrength(compound, value / 1000, strength);
     const grams = (value / 1000) * found.value;
     const read = [
       `${volume(found.value)} of a solution of ${significant(value / 1000, 4)} g per litre`,

@@ -1,6 +1,7 @@
 import { Problem } from '../../core/problem.ts';
-import { fromUnit } from '../../core/quantity/format.ts';
+import { fromTo, fromUnit } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity, type Quantity } from '../../core/quantity/read.ts';
+import { possible } from '../../core/water/possible.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { asWritten, inOwnUnit, shown } from './asked.ts';
 import { isBelievable, limitsOf } from '../../core/water/limits.ts';
@@ -24,6 +25,7 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
   const { kind, label, unit } = parameter(id);
   if (goal.startsWith('+')) {
     const by = readQuantity(kind, goal.slice(1), { field: 'goal', fallback: unit });
+    possible(id, 'goal', inOwnUnit(id, by.value));
     return {
       now: undefined,
       goal: undefined,
@@ -50,11 +52,13 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
   );
   if (from === undefined || to === undefined) throw new Error('readAlike lost a reading');
   if (id === 'alkalinity') notTaken(now, from, to);
+  possible(id, 'now', inOwnUnit(id, from.value));
+  possible(id, 'goal', inOwnUnit(id, to.value));
   return {
     now: from.value,
     goal: to.value,
     rise: to.value - from.value,
-    words: `from ${shown(id, from.value)} to ${shown(id, to.value)}`,
+    words: fromTo(shown(id, from.value), shown(id, to.value)),
     read: [
       `${label} now ${asWritten(id, from)}, goal ${asWritten(id, to)}`,
       ...new Set([...from.notes, ...to.notes]),

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { handlingCautions, hazard } from '../../core/care/hazards.ts';
 import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { riseFrom, supplyPerG } from '../../core/dosing/dose.ts';
-import { fixed, mass, significant, volume } from '../../core/quantity/format.ts';
+import { fixed, mass, significant, span, volume } from '../../core/quantity/format.ts';
+import { mostPossible } from '../../core/water/possible.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
@@ -37,17 +38,19 @@ export const effectCommand = defineCommand({
     const high = Math.max(...rises.map((rise) => rise.high));
     const each =
       compound.forms.length > 1
-        ? rises.map((rise) => ({ label: rise.form.name, value: span(id, rise.low, rise.high) }))
+        ? rises.map((rise) => ({ label: rise.form.name, value: riseSpan(id, rise.low, rise.high) }))
         : [];
+    const read = [...amount.read, compound.read, purity.read, ...water.read];
+    if (inOwnUnit(id, high) > mostPossible(id)) return tooMuch(id, amount.words, water.volumeL, read);
     const adds = alsoAdds(first, id, amount.highG, water.volumeL, purity.share);
     return answer({
-      headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${span(id, low, high)} in ${volume(water.volumeL)}.`,
-      read: [...amount.read, compound.read, purity.read, ...water.read],
+      headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${riseSpan(id, low, high)} in ${volume(water.volumeL)}.`,
+      read,
       facts: [...each, ...(adds === undefined ? [] : [adds]), ...sameAs(first, id, amount)],
       steps: water.given ? paceSteps(id, high) : ['Give your net volume to see whether it fits into a day.'],
       working: [
         supplyLine(first, id),
-        `${mass(amount.lowG)} × ${significant(supplyPerG(first, id) * purity.share, 4)} ${id === 'alkalinity' ? 'meq' : 'mg'} per g / ${volume(water.volumeL)} = ${span(id, rises[0]?.low ?? low, rises[0]?.low ?? low)}`,
+        `${mass(amount.lowG)} × ${significant(supplyPerG(first, id) * purity.share, 4)} ${id === 'alkalinity' ? 'meq' : 'mg'} per g / ${volume(water.volumeL)} = ${riseSpan(id, rises[0]?.low ?? low, rises[0]?.low ?? low)}`,
       ],
       cautions: [...bakeLine(first), ...handlingCautions(first.hazard)],
       sources: [
@@ -59,6 +62,17 @@ export const effectCommand = defineCommand({
     });
   },
 });
+
+/** More than any water of a tank holds: the amount or the volume is a slip. */
+function tooMuch(id: ParameterId, words: string, volumeL: number, read: readonly string[]): Answer {
+  const { label, unit } = parameter(id);
+  return answer({
+    headline: `Do not add this: ${words} in ${volume(volumeL)} would raise ${label} by more than ${mostPossible(id)} ${unit}, beyond anything a tank holds.`,
+    read,
+    steps: ['Do not add this. Look at the amount and its unit, and at the volume, and ask again.'],
+    sources: ['practice'],
+  });
+}
 
 /** Beyond this many days' pace an amount is a mistake. */
 const MOST_DAYS = 14;
@@ -75,9 +89,9 @@ function riseRange(form: Compound, id: ParameterId, amount: AskedAmount, volumeL
 }
 
 /** "1.8 dKH", or "3.5 to 7.1 dKH" where it is a range. */
-function span(id: ParameterId, low: number, high: number): string {
+function riseSpan(id: ParameterId, low: number, high: number): string {
   if (high - low <= low * 1e-6) return shown(id, low);
-  return `${significant(inOwnUnit(id, low), 2)} to ${significant(inOwnUnit(id, high), 2)} ${parameter(id).unit}`;
+  return `${span(significant(inOwnUnit(id, low), 2), significant(inOwnUnit(id, high), 2))} ${parameter(id).unit}`;
 }
 
 function paceSteps(id: ParameterId, rise: number): readonly string[] {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { capacity, saturationGL } from '../../core/dosing/limewater.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
+import { fixed, significant, span, volume, volumeAsWritten } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
@@ -60,7 +60,7 @@ export const limewaterCommand = defineCommand({
 function batch({ litres, strength, tempC, notes }: Limewater): Answer {
   const [low, high] = [strength.low * litres.value, strength.high * litres.value];
   return answer({
-    headline: `${volume(litres.value)} of limewater cannot hold more than about ${significant(low, 2)} to ${significant(high, 2)} g of calcium hydroxide; anything above that settles and does not make the clear liquid stronger.`,
+    headline: `${volume(litres.value)} of limewater cannot hold more than about ${span(significant(low, 2), significant(high, 2))} g of calcium hydroxide; anything above that settles and does not make the clear liquid stronger.`,
     read: [
       `a batch of ${volumeAsWritten(litres.value, litres.written, litres.unit)} at ${fixed(tempC, 1)} °C`,
       ...notes,

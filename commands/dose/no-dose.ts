@@ -32,6 +32,28 @@ export function noDose(id: ParameterId, change: Change): Answer {
   });
 }
 
+/** What is said when the dose is less than a tenth of a millilitre of a weak stock: nobody can measure it out. */
+export function tooLittle(id: ParameterId, change: Change): Answer {
+  const { label } = parameter(id);
+  return answer({
+    headline: `No dose: what would move ${label} ${change.words} in this much water is too little to measure out.`,
+    read: change.read,
+    steps: ['Let food or the next water change do it, and test again.'],
+    sources: ['practice'],
+  });
+}
+
+/** What is said when reading and goal are closer than a kit can tell. */
+export function sameToTheKit(id: ParameterId, change: Change): Answer {
+  const { label, kitResolution, unit } = parameter(id);
+  return answer({
+    headline: `No dose: ${label} is as near to the goal as a hobby kit can tell.`,
+    read: [...change.read, `a kit tells about ${kitResolution} ${unit} apart (common practice)`],
+    steps: ['Keep doing what you do, and test again at the usual time.'],
+    sources: ['practice'],
+  });
+}
+
 /** What is said when the reading cannot be believed: no number until it is settled. */
 export function retestFirst(id: ParameterId, value: number, read: readonly string[]): Answer {
   const { label, unit } = parameter(id);

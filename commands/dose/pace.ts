@@ -1,5 +1,6 @@
 import { Problem } from '../../core/problem.ts';
 import { significant } from '../../core/quantity/format.ts';
+import { threeFigures, roundedDown } from '../../core/quantity/portion.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { splitADay } from './a-day.ts';
@@ -27,10 +28,12 @@ export function askedPace(id: ParameterId, text: string | undefined): AskedPace 
   });
   if (text === undefined) return practice(pace.up, 'at most');
   if (/^(?:gentle|slow|slowly|sps)$/i.test(text)) return practice(pace.gentle ?? pace.up, 'gentle:');
-  const most = inOwnUnit(
+  const asked = inOwnUnit(
     id,
     readQuantity(kind, splitADay(text).amount, { field: 'pace', fallback: unit }).value,
   );
+  // To the three figures that are printed, down, so that no portion is above the pace as it is read.
+  const most = roundedDown(asked, threeFigures(asked));
   const limit = `above 0, at most ${pace.up} ${unit} a day`;
   if (most <= 0) throw new Problem('A pace is above 0.', { field: 'pace', given: text, limit });
   if (most > pace.up * (1 + 1e-9)) {

@@ -2,7 +2,8 @@ import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { amountG } from '../../core/dosing/dose.ts';
 import { ionNames, ionOf } from '../../core/dosing/ion.ts';
 import { ionRises, phMove, salinityRisePpt } from '../../core/dosing/side-effects.ts';
-import { fixed, mass, significant } from '../../core/quantity/format.ts';
+import { fixed, significant } from '../../core/quantity/format.ts';
+import { weighable } from '../../core/quantity/portion.ts';
 import { meqLFromDkh } from '../../core/water/alkalinity.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Fact } from '../answer.ts';
@@ -53,6 +54,6 @@ export function instead(
     (other) =>
       !used.includes(other) && other.hazard !== 'lime' && other.name !== 'sodium carbonate decahydrate',
   );
-  const amounts = others.map((other) => `${other.name} ${mass(amountG(other, id, rise, volumeL))}`);
+  const amounts = others.map((other) => `${other.name} ${weighable(amountG(other, id, rise, volumeL))}`);
   return amounts.length === 0 ? undefined : { label: 'Or, for the same rise', value: amounts.join('; ') };
 }

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { handlingCautions, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
-import { amountG } from '../../core/dosing/dose.ts';
-import { solubilityGL, solutionMl, strengthGL, suppliedPerMl } from '../../core/dosing/solution.ts';
+import { suppliedPerMl } from '../../core/dosing/solution.ts';
 import { Problem } from '../../core/problem.ts';
 import { mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
+import { weighable } from '../../core/quantity/portion.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
@@ -12,6 +12,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, askedParameter, askedPurity, shown } from './asked.ts';
 import { askedChange } from './change.ts';
+import { doseOfStock, stockOf } from './stock.ts';
 import { supplyLine } from './working.ts';
 
 export const solutionCommand = defineCommand({
@@ -42,11 +43,11 @@ export const solutionCommand = defineCommand({
     const grams = readQuantity('mass', input.amount, { field: 'amount' });
     const final = readQuantity('volume', input.volume, { field: 'volume' });
     const purity = askedPurity(input.purity);
-    const gL = strengthGL(grams.value, final.value);
+    const { gL, tooMuch, limit, source } = stockOf(compound, grams.value, final.value);
     const perMl = suppliedPerMl(compound, id, gL, purity.share);
-    const tooMuch = notAll(compound, gL);
+    const powder = weighable(gL * final.value);
     return answer({
-      headline: `${tooMuch ?? ''}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
+      headline: `${tooMuch === undefined ? '' : `${tooMuch}: ${limit}. Make it weaker, with ${powder} in ${volume(final.value)}: `}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
       read: [
         `${mass(grams.value)} of powder made up to ${volumeAsWritten(final.value, final.written, final.unit)}`,
         ...grams.notes,
@@ -54,7 +55,10 @@ export const solutionCommand = defineCommand({
         read,
         purity.read,
       ],
-      facts: doseFacts(compound, id, gL, purity.share, input.now, input.goal),
+      facts: [
+        { label: 'What dissolves', value: limit },
+        ...doseFacts(compound, id, gL, purity.share, input.now, input.goal),
+      ],
       steps: [
         compound.hazard === 'lime'
           ? 'Use only the clear liquid above the settled powder; see /dose limewater.'
@@ -62,16 +66,12 @@ export const solutionCommand = defineCommand({
         'Label the bottle with what it is, its strength and the date. Keep it closed; never in a drinks bottle.',
       ],
       working: [
-        `${significant(grams.value, 4)} g / ${volume(final.value)} = ${significant(gL, 4)} g/L`,
+        `${tooMuch === undefined ? `${significant(grams.value, 4)} g` : powder} / ${volume(final.value)} = ${significant(gL, 4)} g/L`,
         supplyLine(compound, id),
         `${significant(gL / 1000, 4)} g per mL${purity.share === 1 ? '' : ` × ${significant(purity.share, 3)}`} → ${perMlWords(id, perMl)} per mL`,
       ],
       cautions: handlingCautions(compound.hazard),
-      sources: [
-        'iupac21',
-        hazard(compound.hazard).basis,
-        ...(solubilityGL(compound) === undefined ? [] : (['memory'] as const)),
-      ],
+      sources: ['iupac21', hazard(compound.hazard).basis, source],
     });
   },
 });
@@ -80,13 +80,6 @@ function perMlWords(id: ParameterId, perMl: number): string {
   return id === 'alkalinity'
     ? `${significant(perMl, 3)} meq`
     : `${significant(perMl, 3)} mg of ${parameter(id).label}`;
-}
-
-/** A sentence when more was weighed in than dissolves at 20 °C; from memory, and only where a limit is known. */
-function notAll(compound: Compound, gL: number): string | undefined {
-  const most = compound.hazard === 'lime' ? undefined : solubilityGL(compound);
-  if (most === undefined || gL <= most) return undefined;
-  return `That will not all dissolve: about ${most} g per litre at 20 °C is the most for ${compound.name} (from memory). Make it weaker; if it did dissolve: `;
 }
 
 /** mL per 100 L of tank for the dose asked; nothing without a goal. */
@@ -106,11 +99,11 @@ function doseFacts(
       given: goal,
       hint: 'The goal must be above the reading.',
     });
-  const grams = amountG(compound, id, rise, 100, purity);
+  const { all, daily } = doseOfStock(compound, id, rise, gL, purity, 100);
   return [
     {
       label: `Per 100 L of tank, ${parameter(id).label} ${words}`,
-      value: `${volume(solutionMl(grams, gL) / 1000)} (${mass(grams)} of powder)`,
+      value: daily === undefined ? all : `${all} in all, ${daily}`,
     },
   ];
 }

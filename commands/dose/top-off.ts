@@ -1,6 +1,7 @@
 import { handlingCautions } from '../../core/care/hazards.ts';
-import { capacity, recipe, type Strength } from '../../core/dosing/limewater.ts';
+import { capacity, checkedTopOff, recipe, type Strength } from '../../core/dosing/limewater.ts';
 import { fixed, mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
+import { decimalsOf, roundedDown, threeFigures, weighable } from '../../core/quantity/portion.ts';
 import type { Quantity } from '../../core/quantity/read.ts';
 import { calciumWithAlkalinity } from '../../core/water/alkalinity.ts';
 import { answer, type Answer } from '../answer.ts';
@@ -31,7 +32,7 @@ export function topOff(
   tankRead: readonly string[],
   use: Quantity | undefined,
 ): Answer {
-  const full = capacity(litres.value, strength.low, tankL);
+  const full = capacity(checkedTopOff(litres.value, tankL), strength.low, tankL);
   const read = [
     `top-off ${volumeAsWritten(litres.value, litres.written, litres.unit)} a day, limewater at ${fixed(tempC, 1)} °C`,
     ...notes,
@@ -59,6 +60,8 @@ export function topOff(
     });
   }
   const lime = recipe(use.value, tankL, litres.value, strength.low);
+  const dayG = weighable(lime.limeG);
+  const perLitre = `${significant(roundedDown(lime.perLitreG, threeFigures(lime.perLitreG)), 3)} g`;
   const need = `${shown('alkalinity', use.value)} × ${volume(tankL)} = ${significant(lime.needMeq, 3)} meq; × 0.03705 g per meq = ${mass(lime.limeG)}`;
   const facts = [
     { label: 'The top-off can carry', value: most },
@@ -78,7 +81,7 @@ export function topOff(
   }
   return answer({
     ...common,
-    headline: `Yes: ${mass(lime.limeG)} of calcium hydroxide a day, ${significant(lime.perLitreG, 2)} g per litre of top-off, covers ${shown('alkalinity', use.value)} a day in ${volume(tankL)}.`,
+    headline: `Yes: ${dayG} of calcium hydroxide a day, ${perLitre} per litre of top-off, covers ${shown('alkalinity', use.value)} a day in ${volume(tankL)}.`,
     facts: [
       ...facts,
       {
@@ -87,7 +90,7 @@ export function topOff(
       },
       {
         label: 'Or as saturated limewater',
-        value: `${volume(lime.saturatedL)} of it with ${volume(lime.plainL)} of plain fresh water`,
+        value: mixed(litres.value, lime.saturatedL),
       },
       {
         label: 'Strength',
@@ -101,7 +104,19 @@ export function topOff(
     working: [
       ...working,
       need,
-      `${mass(lime.limeG)} / ${volume(litres.value)} = ${significant(lime.perLitreG, 2)} g per litre`,
+      `${mass(lime.limeG)} / ${volume(litres.value)} = ${significant(lime.perLitreG, 3)} g per litre, rounded down to what is weighed`,
     ],
   });
+}
+
+/** "1.79 L of it with 2 L of plain fresh water": rounded down, and the rest of the top-off as it is printed. */
+function mixed(topOffL: number, saturatedL: number): string {
+  const step = threeFigures(topOffL);
+  const whole = Number(topOffL.toFixed(decimalsOf(step)));
+  const part = roundedDown(saturatedL, step);
+  const show = (litres: number): string =>
+    topOffL < 1
+      ? `${fixed(litres * 1000, Math.max(0, decimalsOf(step) - 3))} mL`
+      : `${fixed(litres, decimalsOf(step))} L`;
+  return `${show(part)} of it with ${show(whole - part)} of plain fresh water`;
 }

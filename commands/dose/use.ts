@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { dailyUse, type Readings } from '../../core/dosing/use.ts';
-import { Problem } from '../../core/problem.ts';
+import { inRange, Problem } from '../../core/problem.ts';
 import { daysBetween, splitDate } from '../../core/quantity/dated.ts';
 import { fromUnit, significant } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity } from '../../core/quantity/read.ts';
 import type { UseChange } from '../../core/trend/change.ts';
-import { isBelievable } from '../../core/water/limits.ts';
+import { MS_PER_DAY } from '../../core/trend/dated.ts';
+import { useOf } from '../../core/trend/use.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -82,14 +82,8 @@ function fromTyped(id: ParameterId, input: TypedInput, { nowMs }: Context): Answ
   const water = askedWater(input.volume);
   const added = askedAdded(id, input, water, over.value);
   const own = (value: number): number => inOwnUnit(id, value);
-  const readings: Readings = {
-    before: own(before.value),
-    now: own(now.value),
-    days: over.value,
-    added: own(added.rise),
-    resolution: kitResolution,
-  };
-  const use = dailyUse(readings);
+  const days = inRange('over', over.value, 0.02, 400, 'days');
+  const pair = { before: own(before.value), now: own(now.value) };
   const read = [
     `${parameter(id).label} ${asWritten(id, before)}, then ${asWritten(id, now)}, ${significant(over.value, 3)} days apart`,
     ...new Set([...before.notes, ...now.notes, ...over.notes]),
@@ -98,7 +92,17 @@ function fromTyped(id: ParameterId, input: TypedInput, { nowMs }: Context): Answ
   ];
   const doubted = [before, now].find(({ value }) => !believable(id, value));
   if (doubted !== undefined) return retestFirst(id, doubted.value, read);
-  return useAnswer(id, use, water, read, useWorking(id, readings, use));
+  const typed = {
+    readings: [
+      { atMs: 0, value: pair.before },
+      { atMs: days * MS_PER_DAY, value: pair.now },
+    ],
+    additions: [{ atMs: 0, rise: own(added.rise) }],
+    resolution: kitResolution,
+  };
+  const use = useOf(typed, 0);
+  if (use === undefined) throw new Error('two readings without a use');
+  return useAnswer(id, use, water, read, useWorking(id, use, pair));
 }
 
 /**
@@ -119,12 +123,13 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
       hint: `Leave it out to take readings, doses and water from the log of ${tank.name}.`,
     });
   }
-  const { use, before, now, change, alert, read } = loggedUse(keep, tank, id, context);
-  const doubted = [before, now].find((one) => !isBelievable(one.parameter, one.value));
-  const { kind, unit, kitResolution } = parameter(id);
-  if (doubted !== undefined) return retestFirst(id, fromUnit(kind, doubted.value, unit), read);
-  const readings = { ...use, before: before.value, now: now.value, resolution: kitResolution };
-  const given = useAnswer(id, use, askedWater(filled), read, useWorking(id, readings, use));
+  const logged = loggedUse(keep, tank, id, context);
+  if ('value' in logged) {
+    const { kind, unit } = parameter(id);
+    return retestFirst(id, fromUnit(kind, logged.value, unit), [`from the log of ${tank.name}`]);
+  }
+  const { use, change, alert, read } = logged;
+  const given = useAnswer(id, use, askedWater(filled), read, useWorking(id, use, undefined));
   const flags = [changeStep(id, change), alert].filter((step) => step !== undefined);
   const next = [action('show the log', 'log show', { of: id, tank: tank.name })];
   return { ...given, steps: [...flags, ...given.steps], next };

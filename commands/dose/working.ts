@@ -1,7 +1,6 @@
 import { type Compound, compoundMolarMass } from '../../core/dosing/compound.ts';
 import { amountG, supplyPerG } from '../../core/dosing/dose.ts';
 import { ionMolarMass, ionNames, ionOf } from '../../core/dosing/ion.ts';
-import type { Split } from '../../core/dosing/pace.ts';
 import { mass, significant, volume } from '../../core/quantity/format.ts';
 import { meqLFromDkh } from '../../core/water/alkalinity.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
@@ -63,8 +62,14 @@ function ruleLine(compound: Compound, id: ParameterId, purity: number): string {
 
 const RULE_STEP: Partial<Record<ParameterId, number>> = { calcium: 10, magnesium: 10, potassium: 10 };
 
-/** "1.2 dKH, at most 1 dKH a day: 2 days of 0.6 dKH". */
-export function paceLine(id: ParameterId, change: Change, split: Split, words: string): string {
-  const each = `${significant(split.risePerDay, 3)} ${parameter(id).unit}`;
-  return `Pace: ${shown(id, change.rise)}, ${words}: ${split.days} ${split.days === 1 ? 'day' : `days of ${each}`}`;
+/** "1.2 dKH, at most 1 dKH a day: 2 days of at most 0.6 dKH"; `perDay` is the rise of a full portion. */
+export function paceLine(
+  id: ParameterId,
+  change: Change,
+  days: number,
+  perDay: number,
+  words: string,
+): string {
+  const each = days === 1 ? '1 day' : `${days} days of at most ${shown(id, perDay)}`;
+  return `Pace: ${shown(id, change.rise)}, ${words}: ${each}, rounded down to what a balance shows`;
 }

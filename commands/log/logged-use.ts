@@ -1,8 +1,12 @@
 import { suddenUse, type UseChange } from '../../core/trend/change.ts';
-import { useBetween, type UseBetween } from '../../core/trend/daily-use.ts';
+import { useBetween } from '../../core/trend/daily-use.ts';
+import { MS_PER_DAY } from '../../core/trend/dated.ts';
+import { MOST_READINGS, type Use, USE_DAYS, useOf } from '../../core/trend/use.ts';
 import { Problem } from '../../core/problem.ts';
 import { printed } from '../../core/log/value.ts';
 import { significant } from '../../core/quantity/format.ts';
+import { followsSalinity } from '../../core/water/assess.ts';
+import { isBelievable } from '../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
@@ -10,16 +14,36 @@ import { alertFor } from './alerts.ts';
 import { inZone } from '../zone.ts';
 import { spanWords, timeOf, zoneLine } from './words.ts';
 
-/** How far back the log is read, and the time one estimate spans: common practice, no source. */
-const HISTORY_DAYS = 180;
-const WINDOW_DAYS = 14;
-const DAY_MS = 86_400_000;
+/** Everything logged of one parameter in a span that bears on what the tank uses of it. */
+export interface Logged {
+  readonly readings: readonly Reading[];
+  readonly additions: readonly Addition[];
+  readonly use: Use | undefined;
+}
+
+/** The newest readings since `fromMs`, what was added since the first of them, and the use both come to. */
+export function loggedSince(keep: Keep, tank: Tank, id: ParameterId, fromMs: number, toMs: number): Logged {
+  const query = { fromMs, toMs, most: MOST_READINGS };
+  const readings = keep.readings(tank.id, { ...query, parameter: id });
+  const sinceMs = Math.max(fromMs, readings[0]?.atMs ?? fromMs);
+  const additions = keep.additions(tank.id, { fromMs: sinceMs, toMs }).filter((one) => one.parameter === id);
+  const salinity = followsSalinity(id)
+    ? {
+        readings: keep
+          .readings(tank.id, { ...query, parameter: 'salinity' })
+          .filter(({ value }) => isBelievable('salinity', value)),
+        resolution: parameter('salinity').kitResolution,
+      }
+    : undefined;
+  const { kitResolution: resolution } = parameter(id);
+  const believed = readings.filter(({ value }) => isBelievable(id, value));
+  const use = useOf({ readings: believed, additions, resolution, salinity });
+  return { readings, additions, use };
+}
 
 /** What the log says of the use of one parameter, in its own unit. */
 export interface LoggedUse {
-  readonly use: UseBetween;
-  readonly before: Reading;
-  readonly now: Reading;
+  readonly use: Use;
   readonly change: UseChange | undefined;
   /** The sentence where the last reading moved faster than is usual. */
   readonly alert: string | undefined;
@@ -27,55 +51,49 @@ export interface LoggedUse {
 }
 
 /**
- * Use from the first to the last reading of the last 14 days, what was added in between added back; where the use has
- * changed suddenly, between the last two alone.
+ * The use by all readings of the last 90 days and everything logged as added between them, and whether the last
+ * interval is out of line. A reading nobody should believe is returned instead where nothing is left without it.
  *
  * @throws Problem where the log has no two readings half a day or more apart.
  */
-export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: OwnContext): LoggedUse {
+export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: OwnContext): LoggedUse | Reading {
   const { kitResolution: resolution, label } = parameter(id);
   const here = inZone(context, tank);
-  const range = { fromMs: context.nowMs - HISTORY_DAYS * DAY_MS, toMs: context.nowMs };
-  const readings = keep.readings(tank.id, { ...range, parameter: id });
-  const additions = keep.additions(tank.id, range).filter((one) => one.parameter === id);
-  const uses = useBetween(readings, additions, resolution);
-  const last = uses.at(-1);
-  if (last === undefined) {
+  const logged = loggedSince(keep, tank, id, context.nowMs - USE_DAYS * MS_PER_DAY, context.nowMs);
+  const believed = logged.readings.filter(({ value }) => isBelievable(id, value));
+  const doubted = logged.readings.filter(({ value }) => !isBelievable(id, value));
+  const { use, additions } = logged;
+  const [before, now] = [believed[0], believed.at(-1)];
+  if (use === undefined || before === undefined || now === undefined) {
+    const [last] = doubted.slice(-1);
+    if (last !== undefined) return last;
     throw new Problem(`The log of ${tank.name} has no two readings of ${label} half a day or more apart.`, {
       field: 'before',
       hint: 'Log another one (/log add), or type both: before:9.3 now:7.5 over:2 days.',
     });
   }
-  const change = suddenUse(uses, resolution);
-  const first = uses.find(({ fromMs }) => fromMs >= last.toMs - WINDOW_DAYS * DAY_MS) ?? last;
-  const fromMs = (change === undefined ? first : last).fromMs;
-  const before = readingAt(readings, fromMs);
-  const now = readingAt(readings, last.toMs);
-  const [use = last] = useBetween([before, now], additions, resolution);
-  const latest = readings.at(-1) ?? now;
+  const show = (reading: Reading): string =>
+    `${printed(id, reading.value, tank.units)} at ${timeOf(reading.atMs, here)}`;
+  const most = use.count === 2 ? '' : `, ${use.count} readings in all`;
   return {
     use,
-    before,
-    now,
-    change,
-    alert: alertFor(latest, latest.atMs, readings.slice(0, -1), tank),
+    change: suddenUse(useBetween(believed, additions, resolution), resolution),
+    alert: alertFor(now, now.atMs, believed.slice(0, -1), tank),
     read: [
-      `from the log of ${tank.name}: ${label} ${printed(id, before.value, tank.units)} at ${timeOf(before.atMs, here)}, then ${printed(id, now.value, tank.units)} at ${timeOf(now.atMs, here)}, ${spanWords(now.atMs - before.atMs)} apart (${zoneLine(here)})`,
-      addedLine(id, additions, use),
+      `from the log of ${tank.name}: ${label} ${show(before)}, then ${show(now)}, ${spanWords(now.atMs - before.atMs)} apart${most} (${zoneLine(here)})`,
+      addedLine(id, use),
+      ...(doubted.length === 0
+        ? []
+        : [
+            `left out as hard to believe: ${doubted.map(({ value }) => printed(id, value, tank.units)).join(', ')}`,
+          ]),
+      ...(use.atOneSalinity ? ['salinity moved meanwhile, so each reading is taken to one salinity'] : []),
       'I only see what is logged: a dose that is not in the log makes the use look smaller',
     ],
   };
 }
 
-/** The first one logged of that instant: the one `useBetween` starts from. */
-function readingAt(readings: readonly Reading[], atMs: number): Reading {
-  const found = readings.find((reading) => reading.atMs === atMs);
-  if (found === undefined) throw new Error('a use without its reading');
-  return found;
-}
-
-function addedLine(id: ParameterId, additions: readonly Addition[], use: UseBetween): string {
-  const count = additions.filter(({ atMs }) => atMs >= use.fromMs && atMs < use.toMs).length;
-  if (count === 0) return 'nothing logged as added in between';
-  return `added in between: ${significant(use.added, 3)} ${parameter(id).unit} in ${count} logged ${count === 1 ? 'dose' : 'doses'}`;
+function addedLine(id: ParameterId, { added, additions }: Use): string {
+  if (additions === 0) return 'nothing logged as added in between';
+  return `added in between: ${significant(added, 3)} ${parameter(id).unit} in ${additions} logged ${additions === 1 ? 'dose' : 'doses'}`;
 }

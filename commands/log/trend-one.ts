@@ -1,13 +1,14 @@
 import { shownIn } from '../../core/log/value.ts';
 import type { TrendPanel } from '../../core/picture/trend-data.ts';
 import { suddenUse, type UseChange } from '../../core/trend/change.ts';
-import { useBetween, withoutAdditions } from '../../core/trend/daily-use.ts';
-import { daysFrom, pointsFrom, type DatedRise, type DatedValue } from '../../core/trend/dated.ts';
+import { useBetween } from '../../core/trend/daily-use.ts';
+import { daysFrom, pointsFrom, type DatedValue } from '../../core/trend/dated.ts';
 import { leastSquares } from '../../core/trend/fit.ts';
 import { daysToEdge, judgeTrend, type JudgedTrend } from '../../core/trend/judge.ts';
 import { fastMoves } from '../../core/trend/pace.ts';
 import type { Interval, TrendLine } from '../../core/trend/point.ts';
 import { theilSen } from '../../core/trend/robust.ts';
+import type { Use } from '../../core/trend/use.ts';
 import { perFor, trendWords, type Per } from '../../core/trend/words.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Addition, Reading, Tank } from '../keep.ts';
@@ -26,10 +27,8 @@ export interface OneTrend {
   readonly fastCount: number;
   readonly per: Per;
   readonly trend: JudgedTrend | undefined;
-  /** What was added between the first and the last reading. */
-  readonly between: readonly DatedRise[];
-  /** Slope of the readings with that taken off; undefined where nothing was added. */
-  readonly bare: JudgedTrend | undefined;
+  /** What the tank uses a day of what growth takes up or what was added; the figure of /dose use, in the shown unit. */
+  readonly use: Use | undefined;
   readonly change: UseChange | undefined;
   /** Readings nobody should believe before a second test, as numbers in the parameter's own unit. */
   readonly doubted: readonly number[];
@@ -63,6 +62,7 @@ export function oneTrend(
   id: ParameterId,
   logged: readonly Reading[],
   added: readonly Addition[],
+  used: Use | undefined,
   method: Method,
 ): OneTrend {
   const { label, kitResolution: ownResolution } = parameter(id);
@@ -80,12 +80,6 @@ export function oneTrend(
   const per = perFor(days);
   const line = days < SHORTEST_DAYS ? undefined : lineOf(readings, method);
   const trend = line && judgeTrend(line, days, resolution);
-  const between = additions.filter(({ atMs }) => atMs < (readings.at(-1)?.atMs ?? 0));
-  const bareLine =
-    line === undefined || between.length === 0
-      ? undefined
-      : lineOf(withoutAdditions(readings, additions), method);
-
   const believed = logged.filter(({ value }) => isBelievable(id, value));
   const moves = pace === undefined ? [] : fastMoves(believed, pace, ownResolution);
   const last = moves.at(-1)?.to;
@@ -117,11 +111,24 @@ export function oneTrend(
     fastCount: moves.length,
     per,
     trend,
-    between,
-    bare: bareLine && judgeTrend(bareLine, days, resolution),
+    use: used !== undefined && (CONSUMED.has(id) || used.additions > 0) ? scaled(used, size) : undefined,
     change: CONSUMED.has(id) ? suddenUse(uses, resolution) : undefined,
     doubted: logged.flatMap(({ value }) => (isBelievable(id, value) ? [] : [value])),
     edge: line && trend && edgeOf([line.at(days), readings.at(-1)?.value ?? Number.NaN], trend, target),
+  };
+}
+
+/** A use in another unit of the same kind. */
+function scaled(use: Use, size: (change: number) => number): Use {
+  const { perDay, low, high, added, line } = use;
+  const range = { low: size(line.range.low), high: size(line.range.high) };
+  return {
+    ...use,
+    perDay: size(perDay),
+    low: size(low),
+    high: size(high),
+    added: size(added),
+    line: { ...line, perDay: size(line.perDay), range },
   };
 }
 

@@ -1,7 +1,8 @@
 import { localTime } from '../../core/words/when.ts';
 import { printed } from '../../core/log/value.ts';
-import { fixed, significant } from '../../core/quantity/format.ts';
+import { counted, fixed, significant, span } from '../../core/quantity/format.ts';
 import type { Interval } from '../../core/trend/point.ts';
+import type { Use } from '../../core/trend/use.ts';
 import { sizeWords } from '../../core/trend/words.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { Fact } from '../answer.ts';
@@ -26,7 +27,7 @@ export function headlineOf(all: readonly OneTrend[]): string {
 
 /** Where each parameter stands, what it uses, and when it would leave its target. */
 export function factsOf(one: OneTrend, zone: string): readonly Fact[] {
-  const { panel, between, bare, edge, trend } = one;
+  const { panel, use, edge, trend } = one;
   const { label: name, unit, decimals, readings } = panel;
   const latest = readings.at(-1);
   if (latest === undefined) return [];
@@ -35,16 +36,16 @@ export function factsOf(one: OneTrend, zone: string): readonly Fact[] {
   const count =
     readings.length === 1
       ? '1 reading'
-      : `${readings.length} readings, ${fixed(low, decimals)} to ${fixed(high, decimals)}`;
+      : `${readings.length} readings, ${span(fixed(low, decimals), fixed(high, decimals))}`;
   const at = localTime(latest.atMs, zone).slice(0, 10);
   const standing = {
     label: name,
     value: `${fixed(latest.value, decimals)} ${unit} on ${at}; ${count}; ${trendOf(one)}`.replace('  ', ' '),
   };
   const facts: Fact[] = [{ ...standing, verdict: verdictOf(latest.value, panel.target) }];
-  if (bare !== undefined) {
-    const counted = `${between.length === 1 ? '1 addition' : `${between.length} additions`} counted`;
-    facts.push({ label: `${name} used`, value: `${usedOf(one)}, ${counted}` });
+  if (use !== undefined) {
+    const additions = `${use.additions === 0 ? 'no addition' : counted(use.additions, 'addition')} counted`;
+    facts.push({ label: `${name} used`, value: `${usedOf(use, unit)}, ${additions}` });
   }
   if (edge !== undefined && trend !== undefined && edge.low <= MOST_AHEAD_DAYS) {
     const end = `${fixed(edge.value, decimals)} ${unit}`.trim();
@@ -62,7 +63,7 @@ function whenOf({ low, high }: Interval): string {
 
 /** How each number was made. */
 export function workingOf(one: OneTrend, method: Method): readonly string[] {
-  const { panel, between, trend } = one;
+  const { panel, use, trend } = one;
   const name = panel.label;
   if (trend === undefined) return [];
   const count = panel.readings.length;
@@ -74,12 +75,16 @@ export function workingOf(one: OneTrend, method: Method): readonly string[] {
   const floor = trend.kitOnly
     ? `too few readings for a range by their scatter, so the range is what the kit leaves open (${kit})`
     : `never narrower than the kit leaves open (${kit} between the first and the last)`;
-  const added = between.reduce((sum, { rise }) => sum + rise, 0);
+  const taken =
+    use === undefined || use.additions === 0
+      ? ''
+      : ` with additions (+${significant(use.added, 3)} ${panel.unit} in all) taken off`;
+  const salinity = use?.atOneSalinity === true ? ', taken to one salinity' : '';
   const used =
-    between.length === 0
+    use === undefined
       ? []
       : [
-          `${name} used: the same line with additions (+${significant(added, 3)} ${panel.unit} in all) taken off; a water change that is not logged counts as use or as a rise`,
+          `${name} used: median of the slopes of all pairs of believable readings${taken}${salinity}, as /dose use has it; a water change that is not logged counts as use or as a rise`,
         ];
   return [`${name}: ${how}, 95 %; ${floor}`, ...used];
 }
@@ -132,13 +137,12 @@ function trendOf(one: OneTrend): string {
     : `${one.trend.verdict} ${sizeOf(one)}`;
 }
 
-/** The bare line falls by what is used. */
-function usedOf({ bare, panel }: OneTrend): string {
-  if (bare === undefined) return '';
-  if (bare.verdict === 'falling') return sizeWords(bare, A_DAY, panel.unit);
-  if (bare.verdict === 'rising') return `none: it rose by itself, ${sizeWords(bare, A_DAY, panel.unit)}`;
-  const turned = { ...bare, perDay: -bare.perDay, range: { low: -bare.range.high, high: -bare.range.low } };
-  return `no use to be seen beyond error, ${sizeWords(turned, A_DAY, panel.unit)}`;
+/** The line of a use falls by what is used. */
+function usedOf({ line }: Use, unit: string): string {
+  if (line.verdict === 'falling') return sizeWords(line, A_DAY, unit);
+  if (line.verdict === 'rising') return `none: it rose by itself, ${sizeWords(line, A_DAY, unit)}`;
+  const turned = { ...line, perDay: -line.perDay, range: { low: -line.range.high, high: -line.range.low } };
+  return `no use to be seen beyond error, ${sizeWords(turned, A_DAY, unit)}`;
 }
 
 function verdictOf(value: number, target: readonly [number, number] | undefined): string {

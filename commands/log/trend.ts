@@ -7,21 +7,20 @@ import { significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { MS_PER_DAY } from '../../core/trend/dated.ts';
 import { findParameter, parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { MOST_READINGS, USE_DAYS } from '../../core/trend/use.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
-import type { Keep, Reading, Tank } from '../keep.ts';
+import type { Reading, Tank } from '../keep.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { askedMeasured } from './asked-measured.ts';
+import { loggedSince, type Logged } from './logged-use.ts';
 import { oneTrend, type Method, type OneTrend } from './trend-one.ts';
 import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 const USUAL: readonly ParameterId[] = ['alkalinity', 'calcium', 'nitrate', 'phosphate'];
-const USUAL_DAYS = 90;
-/** The newest readings of each parameter that are looked at. */
-const MOST_READINGS = 400;
 const ONLY_LOGGED =
   'I only see what is logged: between two readings a value may have moved faster, and back.';
 
@@ -47,26 +46,23 @@ export const trendCommand = defineCommand({
     const fromMs = context.nowMs - days * MS_PER_DAY;
     const ids = input.of === undefined ? USUAL : askedSeveral(input.of);
     const logged = ids
-      .map((id) => ({ id, readings: keep.readings(tank.id, { parameter: id, fromMs, most: MOST_READINGS }) }))
+      .map((id) => ({ id, ...loggedSince(keep, tank, id, fromMs, context.nowMs) }))
       .filter(({ readings }) => input.of !== undefined || readings.length > 0);
     const read = [
       `${tank.name}, the last ${significant(days, 3)} days: since ${timeOf(fromMs, here)} (${zoneLine(here)})`,
       ...logged.flatMap(({ id, readings }) => countLines(id, readings)),
     ];
     const method = input.method ?? 'robust';
-    const all = trendsOf(keep, tank, fromMs, logged, method);
+    const all = trendsOf(tank, logged, method);
     if (all.every(({ trend }) => trend === undefined)) return tooFew(tank, input.of === undefined, ids, read);
     return trendAnswer(tank, all, method, read, days, here);
   },
 });
 
-interface Logged {
-  readonly id: ParameterId;
-  readonly readings: readonly Reading[];
-}
+type LoggedOne = Logged & { readonly id: ParameterId };
 
 function askedDays(text: string | undefined): number {
-  if (text === undefined) return USUAL_DAYS;
+  if (text === undefined) return USE_DAYS;
   const { value } = readQuantity('days', text, { field: 'over', fallback: 'days' });
   if (value >= 1 && value <= 3660) return value;
   throw new Problem('I can look back over 1 to 3660 days.', {
@@ -95,20 +91,10 @@ function countLines(id: ParameterId, readings: readonly Reading[]): readonly str
   return readings.length < MOST_READINGS ? [] : [`of ${label} the newest ${MOST_READINGS} readings`];
 }
 
-function trendsOf(
-  keep: Keep,
-  tank: Tank,
-  fromMs: number,
-  logged: readonly Logged[],
-  method: Method,
-): readonly OneTrend[] {
+function trendsOf(tank: Tank, logged: readonly LoggedOne[], method: Method): readonly OneTrend[] {
   return logged
     .filter(({ readings }) => readings.length > 0)
-    .map(({ id, readings }) => {
-      const sinceMs = Math.max(fromMs, readings[0]?.atMs ?? fromMs);
-      const additions = keep.additions(tank.id, { fromMs: sinceMs }).filter((one) => one.parameter === id);
-      return oneTrend(tank, id, readings, additions, method);
-    });
+    .map(({ id, readings, additions, use }) => oneTrend(tank, id, readings, additions, use, method));
 }
 
 function tooFew(tank: Tank, isUsual: boolean, ids: readonly ParameterId[], read: readonly string[]): Answer {

@@ -55,7 +55,7 @@ export const adjustCommand = defineCommand({
       action(label, 'salinity adjust', { ...input, ...changed });
     const asked = askFirst({ ...planned, sure: input.sure, again });
     if (asked !== undefined) return asked;
-    const pace = readPace(input.pace, raising);
+    const pace = readPace(input.pace, now, raising);
     const source = input.fresh === undefined ? undefined : sourceOf(input.fresh);
     const given = raising ? raise(plan, pace, source) : lower(plan, pace, source ?? 0);
     const first = [remarkOn(now) ?? '', stillUnusual(planned).trim()];
@@ -70,10 +70,13 @@ function sourceOf(text: string): number {
 }
 
 function near({ now, goalS, read }: Plan): Answer {
+  const [from, to] = [both(now.practicalSalinity, now.pair), both(goalS, now.pair)];
   return answer({
     headline: withRemark(
       remarkOn(now),
-      `Leave it: ${both(now.practicalSalinity, now.pair)} and ${both(goalS, now.pair)} are closer than a hobby instrument can tell.`,
+      from === to
+        ? `Leave it: the tank is at the goal, ${to}.`
+        : `Leave it: ${from} and ${to} are closer than a hobby instrument can tell.`,
     ),
     read,
     steps: [

@@ -12,7 +12,7 @@ import { dayFacts, instrumentFirst, lead, paceCautions, type Plan } from './swap
 export function lower(plan: Plan, pace: Pace, sourceS: number): Answer {
   const { now, goalS, water, read } = plan;
   const s = now.practicalSalinity;
-  const swaps = swapDays(s, dayLevels(s, goalS, pace), sourceS);
+  const swaps = swapDays(s, dayLevels(now, goalS, pace), sourceS, water.poured);
   const single = fractionForGoal({ now: s, goal: goalS, fresh: sourceS }) ?? 0;
   const what = sourceS === 0 ? 'fresh (RO) water' : `water of ${ppt(sourceS)}`;
   return answer({

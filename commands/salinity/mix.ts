@@ -8,7 +8,7 @@ import {
   salinityOfBaggedMix,
 } from '../../core/change/salt.ts';
 import { inRange, Problem } from '../../core/problem.ts';
-import { fixed, mass } from '../../core/quantity/format.ts';
+import { fixed, mass, span } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
@@ -86,7 +86,7 @@ export const mixCommand = defineCommand({
 });
 
 function dryRange({ asPpt, reference }: { asPpt: number; reference: number }): string {
-  return `${fixed(asPpt, 1)} to ${fixed(reference, 1)}`;
+  return span(fixed(asPpt, 1), fixed(reference, 1));
 }
 
 /** Fresh water to add to a batch 1 ppt above `s`, as a part of its volume. */
@@ -130,7 +130,7 @@ function plannedSalt(text: string, batchL: number, neededG: number): Planned {
     });
   }
   const { low, high } = salinityOfBaggedMix(grams / batchL);
-  const value = `${ppt(low)} to ${ppt(high)}`;
+  const value = span(ppt(low), ppt(high));
   return {
     sentence: ` ${mass(grams)} would come out at about ${value}.`,
     facts: [{ label: mass(grams), value }],

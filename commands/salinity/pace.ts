@@ -1,44 +1,57 @@
 import { evenDays } from '../../core/change/day-plan.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed, significant } from '../../core/quantity/format.ts';
+import { fixed } from '../../core/quantity/format.ts';
 import { clean } from '../../core/quantity/clean.ts';
+import { roundedDown } from '../../core/quantity/portion.ts';
 import { normaliseNumbers } from '../../core/quantity/number.ts';
 import { gravityOf, salinityPacePpt } from '../../core/water/salinity-pace.ts';
+import { onScale, type SalinityReading } from '../../core/water/salinity-reading.ts';
+import { salinityFromSpecificGravity } from '../../core/water/specific-gravity.ts';
 
-/** Faster than this nothing is planned, ppt a day; own choice. */
-const MOST_PPT = 3;
+/** Faster than this nothing is planned, a day; own choice. */
+const most = { SG: 0.003, ppt: 3 } as const;
+/** The last digit a level of a plan is printed with: a step smaller than that cannot be read. */
+const digitOf = { SG: 0.0001, ppt: 0.01 } as const;
 
 export interface Pace {
-  readonly aDayPpt: number;
-  /** "1.32 ppt a day (0.001 in specific gravity)" */
+  readonly scale: 'SG' | 'ppt';
+  readonly aDay: number;
+  /** "0.001 SG a day" */
   readonly text: string;
   /** Beyond the usual limit in that direction. */
   readonly fast: boolean;
 }
 
-/** Reads "0.001" or "1 ppt", a day; left out, the usual limit in that direction, the same on every scale. */
-export function readPace(text: string | undefined, raising: boolean): Pace {
+/** Reads "0.001" or "1 ppt", a day; left out, the usual limit in that direction, on the scale of the reading. */
+export function readPace(text: string | undefined, now: SalinityReading, raising: boolean): Pace {
   const usualPpt = raising ? salinityPacePpt.up : salinityPacePpt.down;
-  if (text === undefined) return pace(usualPpt, usualPpt);
+  const usual = { SG: gravityOf(usualPpt), ppt: usualPpt } as const;
+  if (text === undefined) {
+    const scale = now.scale === 'SG' ? 'SG' : 'ppt';
+    return pace(scale, usual[scale], usual[scale]);
+  }
   const found = /^(\d*[.,]?\d+)\s*(sg|ppt|psu)?(?:\s*(?:a|per|\/)\s*day)?$/.exec(clean(text));
-  const written = Number(normaliseNumbers(found?.[1] ?? '', 'pace', 'decimal'));
-  const isGravity = found?.[2] === 'sg' || (found?.[2] === undefined && written < 0.02);
-  const aDayPpt = isGravity ? written / gravityOf(1) : written;
-  if (found !== null && aDayPpt > 0 && aDayPpt <= MOST_PPT) return pace(aDayPpt, usualPpt);
+  const aDay = Number(normaliseNumbers(found?.[1] ?? '', 'pace', 'decimal'));
+  const scale = found?.[2] === 'sg' || (found?.[2] === undefined && aDay < 0.02) ? 'SG' : 'ppt';
+  if (found !== null && aDay >= digitOf[scale] && aDay <= most[scale]) return pace(scale, aDay, usual[scale]);
   throw new Problem('That is no pace for salinity.', {
     field: 'pace',
     given: text,
-    limit: `up to ${MOST_PPT} ppt (${fixed(gravityOf(MOST_PPT), 4)} in specific gravity) a day`,
-    hint: 'For example 1 ppt or 0.0005.',
+    limit: `${digitOf.SG} to ${most.SG} SG or ${digitOf.ppt} to ${most.ppt} ppt a day`,
+    hint: 'For example 0.001 or 1 ppt.',
   });
 }
 
-function pace(aDayPpt: number, usualPpt: number): Pace {
-  const text = `${significant(aDayPpt, 3)} ppt a day (${fixed(gravityOf(aDayPpt), 4)} in specific gravity)`;
-  return { aDayPpt, text, fast: aDayPpt > usualPpt * (1 + 1e-9) };
+function pace(scale: Pace['scale'], mostADay: number, usual: number): Pace {
+  const aDay = roundedDown(mostADay, digitOf[scale]);
+  return { scale, aDay, text: `${fixed(aDay, 4)} ${scale} a day`, fast: aDay > usual * (1 + 1e-9) };
 }
 
-/** Salinity at the end of each day, in equal steps. */
-export function dayLevels(nowS: number, goalS: number, { aDayPpt }: Pace): readonly number[] {
-  return evenDays(nowS, goalS, aDayPpt);
+/** Salinity at the end of each day, in equal steps on the scale of the pace. */
+export function dayLevels(now: SalinityReading, goalS: number, { scale, aDay }: Pace): readonly number[] {
+  if (scale === 'ppt') return evenDays(now.practicalSalinity, goalS, aDay, digitOf.ppt);
+  const { pair } = now;
+  const toSg = (s: number): number => onScale(s, 'SG', pair);
+  const levels = evenDays(toSg(now.practicalSalinity), toSg(goalS), aDay, digitOf.SG);
+  return levels.map((sg, day) => (day === levels.length - 1 ? goalS : salinityFromSpecificGravity(sg, pair)));
 }

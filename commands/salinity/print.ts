@@ -17,8 +17,8 @@ export function gravity(sg: number): string {
 }
 
 /** "34.5 ppt (1.026 SG)". */
-export function both(practicalSalinity: number, pair: GravityPair): string {
-  return `${ppt(practicalSalinity)} (${fixed(onScale(practicalSalinity, 'SG', pair), 4)} SG)`;
+export function both(practicalSalinity: number, pair: GravityPair, decimals = 1): string {
+  return `${fixed(practicalSalinity, decimals)} ppt (${fixed(onScale(practicalSalinity, 'SG', pair), 4)} SG)`;
 }
 
 /** "1.030 SG" or "53 mS/cm": the number as the member wrote it. */

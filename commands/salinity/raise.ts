@@ -28,7 +28,7 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined): Answe
       limit: `above ${ppt(goalS)}`,
     });
   }
-  const swaps = swapDays(s, dayLevels(s, goalS, pace), sourceS);
+  const swaps = swapDays(s, dayLevels(now, goalS, pace), sourceS, water.poured);
   const topOff = saltTopOffFraction(s, goalS, goalS);
   const excess = freshExcessFraction(goalS, s);
   const what = `salt water mixed to ${ppt(sourceS)}`;

@@ -31,12 +31,12 @@ export function lead(swaps: readonly SwapDay[], water: Water, what: string): str
   const largest = water.part(Math.max(...parts));
   if (swaps.length === 1) return `Swap ${largest} for ${what}, in one day.`;
   const each = least === largest ? least : `${least} to ${largest}`;
-  return `Over ${swaps.length} days swap ${each} a day for ${what}.`;
+  return `Over ${swaps.length} days swap ${each} a day for ${what}, ${water.sum(parts)} in all.`;
 }
 
 export function dayFacts(swaps: readonly SwapDay[], { water, now }: Plan): readonly Fact[] {
   return swaps.map(({ toS, fraction }, day) => ({
     label: `day ${day + 1}`,
-    value: `swap ${water.part(fraction)}, ends at ${both(toS, now.pair)}`,
+    value: `swap ${water.part(fraction)}, ends at ${both(toS, now.pair, 2)}`,
   }));
 }

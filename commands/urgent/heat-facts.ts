@@ -1,5 +1,5 @@
 import { iceKg, warmWaterL } from '../../core/care/urgent/heat.ts';
-import { fixed, mass, volume } from '../../core/quantity/format.ts';
+import { fixed, mass, span, volume } from '../../core/quantity/format.ts';
 import type { Fact } from '../answer.ts';
 import { fact, salinityOf, temperatureOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
 import { oxygenLost } from './oxygen-facts.ts';
@@ -65,5 +65,5 @@ function isPast(tempC: number, safe: number, side: 'hot' | 'cold'): boolean {
 
 function slow(degrees: number, aim: number): string {
   const [quick, gentle] = [degrees / PACE.aDay, degrees / PACE.gentle].map((days) => Math.ceil(days));
-  return `to ${aim} °C over ${quick} to ${gentle} days, ${PACE.gentle} to ${PACE.aDay} °C a day (common practice)`;
+  return `to ${aim} °C over ${span(String(quick), String(gentle))} days, ${PACE.gentle} to ${PACE.aDay} °C a day (common practice)`;
 }

@@ -1,6 +1,6 @@
 import { afterChanges, changesToGoal, fractionForGoal } from '../../core/change/exchange.ts';
 import { printed, readLogged } from '../../core/log/value.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { fixed, span } from '../../core/quantity/format.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { percent } from '../waterchange/pour.ts';
 import { changesOf } from './changes.ts';
@@ -62,7 +62,7 @@ export function overdoseNumbers(input: UrgentInput): Numbers {
         : []),
       fact(
         'left alone',
-        `about ${quick} to ${slow} days, if corals use ${fixed(perDay[0] ?? 0, 1)} to ${fixed(perDay[1] ?? 0, 1)} ${parameter(id).unit} a day (common practice); with few corals longer`,
+        `about ${span(String(quick), String(slow))} days, if corals use ${fixed(perDay[0] ?? 0, 1)} to ${fixed(perDay[1] ?? 0, 1)} ${parameter(id).unit} a day (common practice); with few corals longer`,
       ),
     ],
     working: [

@@ -15,7 +15,7 @@ const STRONGER = 5;
 /** How far off, how many days back, and the first day's swap. */
 export function salinityNumbers(input: UrgentInput): Numbers {
   const now = salinityOf(input);
-  const { volumeL, part, read, missing } = waterOf(input);
+  const { volumeL, part, poured, read, missing } = waterOf(input);
   if (now === undefined)
     return { read, facts: [], working: [], sources: [], missing: ['salinity', ...missing] };
   const s = now.practicalSalinity;
@@ -30,7 +30,7 @@ export function salinityNumbers(input: UrgentInput): Numbers {
   const rising = s < goalS;
   const pacePpt = rising ? salinityPacePpt.up : salinityPacePpt.down;
   const sourceS = rising ? Math.min(goalS + STRONGER, mixRange.max) : 0;
-  const days = swapDays(s, evenDays(s, goalS, pacePpt), sourceS);
+  const days = swapDays(s, evenDays(s, goalS, pacePpt, 0.01), sourceS, poured);
   const first = days[0]?.fraction ?? 0;
   const saltG = rising ? drySaltToAddG((volumeL * densityKgM3(s, 25)) / 1000, s, goalS) : 0;
   const what = rising ? `salt water mixed to ${ppt(sourceS)}` : 'fresh water';

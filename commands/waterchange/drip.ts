@@ -59,7 +59,7 @@ function drip(fraction: number, water: Water, overDays: number, levels: Levels |
   const perHour = volume((water.volumeL * equal) / (overDays * 24));
   const per100 = water.part(1).includes('per 100 L') ? ' per 100 L' : '';
   return answer({
-    headline: `Not quite the same: ${percent(fraction)} passed through bit by bit takes out ${percent(gone)} of the old water, one batch ${percent(fraction)}. To equal the batch, pass ${percent(equal)} (${water.part(equal)}).`,
+    headline: `Not quite the same: ${percent(fraction)} passed through bit by bit takes out ${percent(gone)} of the old water, one batch ${percent(fraction)}. To equal the batch, pass ${passed(equal)} (${water.part(equal)}).`,
     read: [
       `${percent(fraction)} of the volume (${water.part(fraction)}) over ${days(overDays)}, in and out at the same rate`,
       ...water.read,
@@ -71,7 +71,7 @@ function drip(fraction: number, water: Water, overDays: number, levels: Levels |
       { label: 'continuously takes out', value: percent(gone) },
       {
         label: 'continuously, to equal the batch',
-        value: `${percent(equal)} (${water.part(equal)}), ${perHour}${per100} an hour`,
+        value: `${passed(equal)} (${water.part(equal)}), about ${perHour}${per100} an hour`,
       },
       ...(levels === undefined ? [] : levelFacts(levels, fraction)),
     ],
@@ -91,6 +91,11 @@ function drip(fraction: number, water: Water, overDays: number, levels: Levels |
     ],
     sources: ['mixing', 'practice'],
   });
+}
+
+/** Beyond the whole volume a share reads like a slip. */
+function passed(turnover: number): string {
+  return turnover > 1 ? `${fixed(turnover, 2)} times the volume` : percent(turnover);
 }
 
 function levelFacts(levels: Levels, fraction: number): Answer['facts'] {

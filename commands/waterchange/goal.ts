@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { afterChanges, changesToGoal, fractionForGoal, type Changes } from '../../core/change/exchange.ts';
 import { course, settles } from '../../core/change/routine.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { fixed, toUnit } from '../../core/quantity/format.ts';
+import { mostPossible } from '../../core/water/possible.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -60,9 +61,14 @@ interface Plan {
 function reach(plan: Plan): Answer {
   const { levels, fraction, rise } = plan;
   const { now, goal, fresh, about, show } = levels;
-  if ((levels.waste && goal >= now) || goal === now) {
+  const isThere = Math.abs(toUnit(about.kind, now - goal, about.unit)) < about.kitResolution / 2;
+  if ((levels.waste && goal >= now) || isThere) {
+    const place =
+      show(now) === show(goal)
+        ? `already is at ${show(goal)}`
+        : `at ${show(now)} is already ${isThere ? 'as near to' : 'below'} ${show(goal)}${isThere ? ' as a kit can tell' : ''}`;
     return answer({
-      headline: `Nothing to do: ${about.label} at ${show(now)} is already ${goal === now ? 'at' : 'below'} ${show(goal)}.`,
+      headline: `Nothing to do: ${about.label} ${place}.`,
       read: [...levels.read, `goal ${show(goal)}`],
     });
   }
@@ -83,8 +89,11 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const { levels, water, fraction, everyDays, rise } = plan;
   const { now, goal, fresh, about, show } = levels;
   const { whole, exact } = changes;
-  const path = course(now, { fresh, rise, fraction }, Math.min(whole, 12));
-  const each = `${water.part(fraction)} each, ${water.part(fraction * whole)} in all`;
+  const levelsAt = course(now, { fresh, rise, fraction }, whole);
+  const path = levelsAt.slice(0, 12);
+  const last = levelsAt.at(-1)?.after ?? now;
+  const poured = water.poured(fraction);
+  const each = `${water.part(poured)} each, ${water.sum(Array<number>(whole).fill(poured))} in all`;
   const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
   const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
@@ -92,6 +101,7 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
     headline: `${stillUnusual(plannedOf(levels, goal))}${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
     read: readLines(plan),
     facts: [
+      { label: 'after the last change', value: show(last) },
       { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
       ...[0.3, 0.5].filter((other) => other > fraction).map((other) => otherShare(plan, other)),
       {
@@ -134,12 +144,15 @@ function never(plan: Plan): Answer {
   const { levels, fraction, everyDays, rise } = plan;
   const { about, show, goal, fresh, now } = levels;
   const { before, after } = settles({ fresh, rise, fraction });
+  const isPossible = toUnit(about.kind, before, about.unit) <= mostPossible(levels.id);
+  const settled = (level: number): string =>
+    isPossible ? show(level) : `more than ${mostPossible(levels.id)} ${about.unit}`;
   return answer({
-    headline: `At ${percent(fraction)} every ${days(everyDays)} ${about.label} never gets to ${show(goal)}: it settles between ${show(after)} and ${show(before)}.`,
+    headline: `At ${percent(fraction)} every ${days(everyDays)} ${about.label} never gets to ${show(goal)}: ${isPossible ? `it settles between ${show(after)} and ${show(before)}` : `it would climb past ${mostPossible(levels.id)} ${about.unit}, where no tank is: check the rise and the share`}.`,
     read: readLines(plan),
     facts: [
-      { label: 'just after a change, once settled', value: show(after) },
-      { label: 'just before a change, once settled', value: show(before) },
+      { label: 'just after a change, once settled', value: settled(after) },
+      { label: 'just before a change, once settled', value: settled(before) },
       { label: 'after one change from now', value: show(afterChanges({ now, fresh, fraction })) },
     ],
     steps: [
@@ -147,7 +160,7 @@ function never(plan: Plan): Answer {
       'Then change more, or more often, or add another way out for it, and test again.',
     ],
     working: [
-      `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${show(before)}`,
+      `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${settled(before)}`,
     ],
     cautions: [...levels.doubts, 'A steady rise is a model: feeding and stock change it.'],
     sources: ['mixing', 'practice', ...about.basis],

@@ -1,6 +1,7 @@
 import { Problem } from '../../core/problem.ts';
-import { fixed, inUnit, toUnit } from '../../core/quantity/format.ts';
+import { fixed, inUnit, significant, toUnit } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity } from '../../core/quantity/read.ts';
+import { possible } from '../../core/water/possible.ts';
 import {
   findParameter,
   parameter,
@@ -58,7 +59,13 @@ export function mixedParameter(of: string): ParameterId {
 /** Prints a level of a parameter in the unit keepers use: 0.107 meq/L -> "0.3 dKH". */
 export function shownAs(id: ParameterId): (level: number) => string {
   const { kind, unit, decimals } = parameter(id);
-  return (level) => inUnit(kind, level, unit, decimals);
+  return (level) => {
+    const text = inUnit(kind, level, unit, decimals);
+    // What is there is not printed as none.
+    return level !== 0 && Number.parseFloat(text) === 0
+      ? `${significant(toUnit(kind, level, unit), 1)} ${unit}`
+      : text;
+  };
 }
 
 /** Reads now, goal and fresh in one unit. @throws Problem where the new water's level is needed and missing. */
@@ -79,6 +86,8 @@ export function readLevels({ of, now, goal, fresh }: LevelTexts): Levels {
   ].filter((each): each is { field: string; text: string } => each.text !== undefined);
   const plausible = about.kind === 'alkalinity' ? undefined : limitsOf(id).believable;
   const found = readAlike(about.kind, texts, { plausible });
+  for (const [index, { value }] of found.entries())
+    possible(id, texts[index]?.field ?? 'now', toUnit(about.kind, value, about.unit));
   const valueOf = (field: string): number | undefined =>
     found[texts.findIndex((each) => each.field === field)]?.value;
   const show = shownAs(id);
@@ -127,11 +136,13 @@ export function plannedOf(
 
 /** A single amount of the parameter, such as a rise. */
 export function readLevel(id: ParameterId, text: string, field: string): number {
-  const { kind } = parameter(id);
-  return readQuantity(kind, text, { field }).value;
+  const { kind, unit } = parameter(id);
+  const { value } = readQuantity(kind, text, { field });
+  possible(id, field, toUnit(kind, value, unit));
+  return value;
 }
 
 /** A level as a bare number in the unit answers are given in, for the working. */
 export function plain({ about }: Levels, level: number): string {
-  return fixed(toUnit(about.kind, level, about.unit), 3);
+  return fixed(toUnit(about.kind, level, about.unit), about.decimals + 1);
 }

@@ -1,6 +1,6 @@
 import { afterChanges, fractionForGoal } from '../../core/change/exchange.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed, toUnit } from '../../core/quantity/format.ts';
+import { fixed, fromTo, toUnit } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import {
@@ -37,7 +37,7 @@ export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: 
   const { now, fresh, show, about } = levels;
   const need = toGoal.fraction;
   const wrongTool = need > mostAtOnce;
-  const move = `${about.label} from ${show(now)} to ${show(toGoal.goal)}`;
+  const move = `${about.label} ${fromTo(show(now), show(toGoal.goal))}`;
   const asked = fraction === undefined ? [] : [afterSome(levels, water, fraction, 1)];
   return answer({
     headline: stillUnusual(plannedOf(levels, toGoal.goal)) + headline(levels, water, toGoal, move),
@@ -53,12 +53,11 @@ export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: 
         ? [afterSome(levels, water, 1 / 3, 1), ...[1, 2, 3].map((n) => afterSome(levels, water, 0.25, n))]
         : []),
     ],
-    steps:
-      need === 0
-        ? []
-        : wrongTool
-          ? splitSteps(levels, water, toGoal.goal)
-          : [matchWater, 'Test again the next day.', causes(levels)],
+    steps: isThere(levels, toGoal.goal)
+      ? []
+      : wrongTool
+        ? splitSteps(levels, water, toGoal.goal)
+        : [matchWater, 'Test again the next day.', causes(levels)],
     working: [
       `share = (now - goal)/(now - new water) = (${plain(levels, now)} - ${plain(levels, toGoal.goal)})/(${plain(levels, now)} - ${plain(levels, fresh)}) = ${percent(need)}`,
       ...(wrongTool ? [afterWorking(levels, 1 / 3)] : []),
@@ -77,9 +76,14 @@ export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: 
   });
 }
 
-function headline(levels: Levels, water: Water, { fraction }: ToGoal, move: string): string {
-  if (fraction === 0)
-    return `Nothing to change: ${levels.about.label} is at the goal, ${levels.show(levels.now)}.`;
+/** Nearer to the goal than half of what a kit can tell apart. */
+function isThere({ now, about }: Levels, goal: number): boolean {
+  return Math.abs(toUnit(about.kind, now - goal, about.unit)) < about.kitResolution / 2;
+}
+
+function headline(levels: Levels, water: Water, { fraction, goal }: ToGoal, move: string): string {
+  if (isThere(levels, goal))
+    return `Nothing to change: ${levels.about.label} is at the goal of ${levels.show(goal)}, as near as a kit can tell.`;
   if (fraction <= mostAtOnce)
     return `One change of ${percent(fraction)} (${water.part(fraction)}) takes ${move}.`;
   if (levels.id === 'ammonia') {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { afterChanges } from '../../core/change/exchange.ts';
 import { Problem } from '../../core/problem.ts';
+import { fromTo } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -70,7 +71,7 @@ function forShare(levels: Levels, water: Water, fraction: number): Answer {
   const large = fraction > mostAtOnce;
   return answer({
     headline:
-      `A ${percent(fraction)} change (${water.part(fraction)}) takes ${about.label} from ${show(now)} to ${show(after)}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
+      `A ${percent(fraction)} change (${water.part(fraction)}) ${show(now) === show(after) ? 'leaves' : 'takes'} ${about.label} ${fromTo(show(now), show(after))}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
     read: [...levels.read, ...water.read],
     facts: [1, 2, 3].map((n) => afterSome(levels, water, fraction, n)),
     steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],

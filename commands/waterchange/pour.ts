@@ -1,30 +1,49 @@
 import { Problem } from '../../core/problem.ts';
 import { fixed, significant, volume } from '../../core/quantity/format.ts';
-import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
+import { decimalsOf, roundedDown, threeFigures } from '../../core/quantity/portion.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
 
-/** The system's water, or 100 L where the member gave none; `part` prints a fraction of it in litres and as written. */
+/** The system's water, or 100 L where the member gave none. */
 export interface Water {
   readonly volumeL: number;
   readonly read: readonly string[];
+  /** Prints a fraction of it in litres and as written. */
   readonly part: (fraction: number) => string;
+  /** A fraction rounded down to three figures of the volume it is, as it is printed and poured. */
+  readonly poured: (fraction: number) => number;
+  /** Prints what several poured parts come to, to the last digit of the smallest. */
+  readonly sum: (poured: readonly number[]) => string;
 }
 
 /** Reads the system volume; left out, amounts are given per 100 L and that is said. */
 export function readWater(text: string | undefined): Water {
   if (text === undefined) {
     const read = ['no volume given, so amounts are per 100 L of water in the system'];
-    return { volumeL: 100, read, part: (fraction) => `${volume(100 * fraction)} per 100 L` };
+    return { ...waterOf(100, 100, 'L', ' per 100 L'), read };
   }
-  const given = readQuantity('volume', text, { field: 'volume' });
-  const read = [`${asWritten(given, 1)} taken as the net water of the whole system`, ...given.notes];
-  return { volumeL: given.value, read, part: (fraction) => asWritten(given, fraction) };
+  const { value, written, unit, notes } = readQuantity('volume', text, { field: 'volume' });
+  const water = waterOf(value, written, unit, '');
+  return { ...water, read: [`${water.part(1)} taken as the net water of the whole system`, ...notes] };
 }
 
-/** A fraction of a volume: "7.29 US gal (27.6 L)", or litres alone where it was written in litres. */
-function asWritten(given: Quantity, fraction: number): string {
-  const litres = volume(given.value * fraction);
-  const metric = given.unit === 'L' || given.unit === 'mL' || given.unit === 'm³';
-  return metric ? litres : `${significant(given.written * fraction, 3)} ${given.unit} (${litres})`;
+/** Parts of a volume: "7.29 US gal (27.6 L)", or litres alone where it was written in litres; `per` follows them. */
+function waterOf(volumeL: number, written: number, unit: string, per: string): Omit<Water, 'read'> {
+  const isMetric = unit === 'L' || unit === 'mL' || unit === 'm³';
+  const [all, symbol] = isMetric ? [volumeL, 'L'] : [written, unit];
+  const litres = (amount: number): string => (isMetric ? '' : ` (${volume((amount / all) * volumeL)})`);
+  const part = (fraction: number): string =>
+    isMetric
+      ? `${volume(volumeL * fraction)}${per}`
+      : `${significant(written * fraction, 3)} ${unit}${litres(written * fraction)}`;
+  const poured = (fraction: number): number =>
+    roundedDown(all * fraction, threeFigures(all * fraction)) / all;
+  const sum = (parts: readonly number[]): string => {
+    const total = parts.reduce((before, fraction) => before + fraction * all, 0);
+    const digits = decimalsOf(Math.min(1, ...parts.map((fraction) => threeFigures(all * fraction))));
+    if (isMetric && total < 1) return `${fixed(total * 1000, Math.max(0, digits - 3))} mL${per}`;
+    return `${fixed(total, digits)} ${symbol}${litres(total)}${per}`;
+  };
+  return { volumeL, part, poured, sum };
 }
 
 /** A share for people: 0.132 -> "13.2 %". */

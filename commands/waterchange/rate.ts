@@ -1,7 +1,8 @@
 import { Problem } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { fixed, toUnit } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
-import type { ParameterId } from '../../core/water/parameter.ts';
+import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { possible } from '../../core/water/possible.ts';
 import { readLevel } from './level.ts';
 
 const RATE = /\s*(?:\/|\b(?:per|a|each|every)\b)\s*(day|d|week|wk|month)\s*$/i;
@@ -29,5 +30,13 @@ export function days(count: number): string {
 export function readRise(id: ParameterId, text: string, everyDays: number): number {
   const word = RATE.exec(text)?.[1]?.toLowerCase() ?? 'week';
   const amount = readLevel(id, text.replace(RATE, ''), 'rise');
-  return (amount * everyDays) / (DAYS[word] ?? 7);
+  const rise = (amount * everyDays) / (DAYS[word] ?? 7);
+  const { kind, unit, label } = parameter(id);
+  possible(id, 'rise', toUnit(kind, rise, unit));
+  if (rise > 0) return rise;
+  throw new Problem(`Without a rise ${label} needs no change to hold it.`, {
+    field: 'rise',
+    given: text,
+    limit: 'above 0',
+  });
 }

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { changesToSettle, course, fractionToHold, settles } from '../../core/change/routine.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { fixed, toUnit } from '../../core/quantity/format.ts';
+import { mostPossible } from '../../core/water/possible.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
@@ -73,10 +74,11 @@ interface Plan {
 
 function routine(plan: Plan): Answer {
   const { id, fresh, rise, fraction, everyDays, goal, now, water } = plan;
-  const { label, basis } = parameter(id);
+  const { label, basis, kind, unit } = parameter(id);
   const show = shownAs(id);
   const { before, after } = settles(plan);
   const hold = goal === undefined ? undefined : held(plan, goal);
+  if (toUnit(kind, before, unit) > mostPossible(id)) return noLevel(plan);
   const within = fraction <= 0.99 ? changesToSettle(fraction) : 1;
   return answer({
     headline: `With ${percent(fraction)} every ${days(everyDays)} ${label} settles at ${show(before)} just before a change and ${show(after)} just after.${hold?.sentence ?? ''}`,
@@ -110,6 +112,21 @@ function routine(plan: Plan): Answer {
       'A steady rise is a model: feeding, stock and growth change it. Test to see where it goes.',
     ],
     sources: ['mixing', 'practice', ...basis],
+  });
+}
+
+/** A rise that such changes hold nowhere near a tank's water. */
+function noLevel({ id, rise, fraction, everyDays, water }: Plan): Answer {
+  const { label, unit } = parameter(id);
+  const show = shownAs(id);
+  return answer({
+    headline: `With ${percent(fraction)} every ${days(everyDays)} ${label} does not settle anywhere a tank can be: it would climb past ${mostPossible(id)} ${unit}. Check the rise and the share.`,
+    read: [`${label} climbs ${show(rise)} between changes ${days(everyDays)} apart`, ...water.read],
+    steps: [
+      `Test ${label} twice, a week apart with no change between, to know the rise.`,
+      'Find what makes it and cut that first; changes of this size cannot keep up.',
+    ],
+    sources: ['mixing', 'practice'],
   });
 }
 

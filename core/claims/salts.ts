@@ -1,6 +1,6 @@
 import { findCompound, type Compound } from '../dosing/compound.ts';
 import type { Span } from '../light/lux.ts';
-import { fromUnit, significant, toUnit } from '../quantity/format.ts';
+import { fromUnit, significant, span, toUnit } from '../quantity/format.ts';
 import { readQuantity } from '../quantity/read.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
 import type { Heard } from '../words/hear.ts';
@@ -97,5 +97,5 @@ export function ownSpan(id: ParameterId, { low, high }: Span): string {
   const [from, to] = [significant(own(id, low), 3), significant(own(id, high), 3)];
   return from === to
     ? `${from} ${unit}`
-    : `${significant(own(id, low), 2)} to ${significant(own(id, high), 2)} ${unit}`;
+    : `${span(significant(own(id, low), 2), significant(own(id, high), 2))} ${unit}`;
 }

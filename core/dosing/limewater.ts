@@ -1,4 +1,5 @@
-import { inRange } from '../problem.ts';
+import { inRange, Problem } from '../problem.ts';
+import { significant } from '../quantity/format.ts';
 import { calciumWithAlkalinity } from '../water/alkalinity.ts';
 import { compounds, compoundMolarMass } from './compound.ts';
 
@@ -79,6 +80,27 @@ export function capacity(limewaterL: number, gL: number, tankL: number): Capacit
   return { meq, alkMeqL, calciumMgL: calciumWithAlkalinity(alkMeqL) };
 }
 
+/** Most of a tank's water that is topped off in a day, %: evaporation takes 1 to 3 (common practice, no source). */
+const TOP_OFF_PERCENT = 10;
+
+/** @throws Problem for more top-off a day than evaporates anywhere: the rest would thin the tank. */
+export function checkedTopOff(topOffL: number, tankL: number): number {
+  const percent = (topOffL / inRange('volume', tankL, 0.01, 1e6, 'L')) * 100;
+  if (percent <= TOP_OFF_PERCENT) return topOffL;
+  throw new Problem(
+    `That is no day's top-off: it is ${percent > 100 ? 'more than the whole tank' : `${significant(percent)} % of the tank`}.`,
+    {
+      field: 'amount',
+      given: `${significant(topOffL)} L`,
+      limit: `at most ${TOP_OFF_PERCENT} % of the tank a day`,
+      hint: 'Give what evaporates in a day, usually 1 to 3 % of the tank (common practice).',
+    },
+  );
+}
+
+/** Most alkalinity a tank uses in a day, meq/L: 5.6 dKH, more than the fastest growth. Own choice. */
+const MOST_USE_MEQ_L = 2;
+
 /** How to cover a daily use with lime in the top-off. */
 export interface Recipe {
   readonly needMeq: number;
@@ -98,9 +120,10 @@ export interface Recipe {
  * Check (0.6 dKH a day, 340.7 L, 3.785 L): 72.9 meq, 2.70 g, 0.71 g per litre; 1.8 L saturated + 2.0 L plain.
  */
 export function recipe(useMeqL: number, tankL: number, topOffL: number, gL: number): Recipe {
-  const needMeq = inRange('goal', useMeqL, 0, 20, 'meq/L a day') * inRange('volume', tankL, 0.01, 1e6, 'L');
+  const needMeq =
+    inRange('goal', useMeqL, 0, MOST_USE_MEQ_L, 'meq/L a day') * inRange('volume', tankL, 0.01, 1e6, 'L');
   const limeG = needMeq * LIME_G_PER_MEQ;
-  const perLitreG = limeG / inRange('amount', topOffL, 0.001, 1e5, 'L a day');
+  const perLitreG = limeG / inRange('amount', checkedTopOff(topOffL, tankL), 0.00001, 1e5, 'L a day');
   const saturatedL = limeG / gL;
   return {
     needMeq,

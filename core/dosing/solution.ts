@@ -3,20 +3,6 @@ import type { ParameterId } from '../water/parameter.ts';
 import { type Compound } from './compound.ts';
 import { supplyPerG } from './dose.ts';
 
-/**
- * The most that dissolves at 20 deg C, grams of the powder per litre of water: from memory, no source seen; a stock
- * near the limit leaves a residue or throws crystals in a cold room. Where nothing is listed nothing is said.
- */
-const solubilityG: Readonly<Record<string, number>> = {
-  'sodium bicarbonate': 96,
-  'sodium carbonate': 215,
-};
-
-/** Most of a compound that dissolves in a litre at 20 deg C, g/L, from memory; undefined where not known. */
-export function solubilityGL(compound: Compound): number | undefined {
-  return solubilityG[compound.name];
-}
-
 /** Grams of powder per litre of finished solution. `finalVolumeL` is the volume after filling up. */
 export function strengthGL(massG: number, finalVolumeL: number): number {
   return inRange('amount', massG, 1e-6, 1e6, 'g') / inRange('volume', finalVolumeL, 1e-4, 1e6, 'L');

@@ -1,3 +1,4 @@
+import { Problem } from '../problem.ts';
 import { definitionOf } from './unit.ts';
 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
@@ -14,15 +15,18 @@ function centimetres(name: string): number {
  * Volume of a rectangular box written as "120 x 50 x 50 cm", in litres (1 L = 1000 cm3), or undefined when the
  * text is not of that form. A side without a unit takes the last unit named. 120 x 50 x 50 cm -> 300 L;
  * 36 x 18 x 18 in -> 191.1 L.
+ *
+ * @throws Problem where no side has a unit: as litres the three numbers would be multiplied into nonsense.
  */
 export function boxVolume(
   text: string,
+  field: string,
 ): { value: number; written: number; unit: string; notes: readonly string[] } | undefined {
   const found = BOX.exec(text);
   if (found === null) return undefined;
   const [, a, aUnit, b, bUnit, c, cUnit] = found;
   const shared = cUnit ?? bUnit ?? aUnit;
-  if (shared === undefined) return undefined;
+  if (shared === undefined) throw sidesIn(text, field);
   const side = (length: string | undefined, unit: string | undefined): number =>
     Number(length) * centimetres(unit ?? shared);
   const litres = (side(a, aUnit) * side(b, bUnit) * side(c, cUnit)) / 1000;
@@ -32,4 +36,12 @@ export function boxVolume(
     unit: 'L',
     notes: ['worked out from the three sides as a full box; rock, sand and the air gap take away from it'],
   };
+}
+
+function sidesIn(text: string, field: string): Problem {
+  return new Problem(`${text} in which unit?`, {
+    field,
+    given: text,
+    choices: ['cm', 'in'].map((unit) => `${text} ${unit}`),
+  });
 }

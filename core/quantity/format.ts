@@ -6,19 +6,40 @@ import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
  */
 export function significant(value: number, digits = 3): string {
   if (value === 0 || !Number.isFinite(value)) return value === 0 ? '0' : 'unknown';
+  // From a million on the digits behind the figures asked for say nothing.
+  if (Math.abs(value) >= 1e6) return plainText(Number(value.toPrecision(Math.max(4, digits))), 0);
   const magnitude = Math.floor(Math.log10(Math.abs(value)));
   const decimals = Math.min(12, Math.max(0, digits - 1 - magnitude));
-  return trimZeros(value.toFixed(decimals));
+  return plainText(value, decimals);
 }
 
 /** A number with at most `decimals` places, trailing zeros and "-0" removed. */
 export function fixed(value: number, decimals: number): string {
-  return Number.isFinite(value) ? trimZeros(value.toFixed(decimals)) : 'unknown';
+  return Number.isFinite(value) ? plainText(value, decimals) : 'unknown';
 }
 
 /** "1 reading", "0 readings", "2.5 days": a count with its word. */
 export function counted(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+/** "7.1 to 8.8", or one figure where both ends are printed alike. */
+export function span(low: string, high: string): string {
+  return low === high ? low : `${low} to ${high}`;
+}
+
+/** "from 8 dKH to 8.4 dKH", or "at 8 dKH, by less than is shown" where both are printed alike. */
+export function fromTo(from: string, to: string): string {
+  return from === to ? `at ${from} but for less than is shown` : `from ${from} to ${to}`;
+}
+
+/** Beyond this `toFixed` turns to an exponent. */
+const FIXED_BELOW = 1e21;
+
+function plainText(value: number, decimals: number): string {
+  return Math.abs(value) < FIXED_BELOW
+    ? trimZeros(value.toFixed(decimals))
+    : BigInt(Math.round(value)).toString();
 }
 
 function trimZeros(text: string): string {

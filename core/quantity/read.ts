@@ -2,9 +2,10 @@ import { Problem } from '../problem.ts';
 import { arithmetic } from './arithmetic.ts';
 import { askUnits, bareBands } from './bare.ts';
 import { boxVolume } from './box.ts';
+import { oneLength } from './one-length.ts';
 import { clean } from './clean.ts';
 import { hasAmbiguousComma, normaliseNumbers, type CommaStyle } from './number.ts';
-import { oneLength } from './one-length.ts';
+import { GROUPED_BY_POINT, MAY_GROUP } from './marks.ts';
 import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
 
 /** A text read as a quantity: `value` in the canonical unit of its kind, `written` in the unit it came with. */
@@ -36,9 +37,22 @@ export interface ReadOptions {
 export function readQuantity(kind: QuantityKind, text: string, options: ReadOptions): Quantity {
   const cleaned = clean(text).replace(/^(?:~|≈|=|about |approx\.? |approximately |ca\.? )+\s*/, '');
   if (cleaned === '') throw unreadable(kind, text, options.field);
-  if (!hasAmbiguousComma(cleaned))
-    return asThousands(kind, cleaned, text, options) ?? readStyled(kind, cleaned, text, options, 'decimal');
-  return settleComma(kind, cleaned, text, options);
+  if (hasAmbiguousComma(cleaned)) return settleMark(kind, [cleaned, cleaned], text, options);
+  if (GROUPED_BY_POINT.test(cleaned) && kind !== 'conductivity')
+    return settleMark(kind, [cleaned, cleaned.replace(GROUPED_BY_POINT, '$1$2')], text, options);
+  return (
+    asThousands(kind, cleaned, text, options) ??
+    withPointSaid(readStyled(kind, cleaned, text, options, 'decimal'), cleaned, text)
+  );
+}
+
+/** "1.234 L" may be meant as thousands; it is read as a decimal, and that is said. */
+function withPointSaid(found: Quantity, cleaned: string, text: string): Quantity {
+  if (!MAY_GROUP.test(cleaned)) return found;
+  return {
+    ...found,
+    notes: [...found.notes, `read ${text.trim()} as ${found.written} ${found.unit}, with a decimal point`],
+  };
 }
 
 /**
@@ -93,9 +107,15 @@ function asThousands(
   };
 }
 
-function settleComma(kind: QuantityKind, cleaned: string, text: string, options: ReadOptions): Quantity {
-  const both = (['decimal', 'thousands'] as const).map((style) =>
-    attempt(() => readStyled(kind, cleaned, text, options, style)),
+/** Tries a text as a decimal and as thousands; `cleaned` is the text for each. One that fits is said, two are asked. */
+function settleMark(
+  kind: QuantityKind,
+  cleaned: readonly [decimal: string, thousands: string],
+  text: string,
+  options: ReadOptions,
+): Quantity {
+  const both = (['decimal', 'thousands'] as const).map((style, index) =>
+    attempt(() => readStyled(kind, cleaned[index] ?? '', text, options, style)),
   );
   const [low, high] = options.plausible ?? [-Infinity, Infinity];
   const fits = both.filter(
@@ -127,7 +147,7 @@ function readStyled(
   const { field } = options;
   const numbers = normaliseNumbers(cleaned, field, style);
   if (kind === 'volume') {
-    const box = boxVolume(numbers);
+    const box = boxVolume(numbers, field);
     if (box !== undefined) return inLimits({ kind, ...box }, text, field);
   }
   if (/u\d/.test(numbers)) throw unreadable(kind, text, field);

@@ -21,15 +21,27 @@ export function trendWords(judged: JudgedTrend, per: Per, unit: string): string 
 }
 
 /** The size alone: "0.21 dKH a week (0.15 to 0.30)", or "−0.10 to +0.05 dKH a week" where it is within error. */
-export function sizeWords({ perDay, range, verdict }: JudgedTrend, per: Per, unit: string): string {
+export function sizeWords(judged: JudgedTrend, per: Per, unit: string): string {
+  const { range, verdict } = judged;
   const measure = `${unit} ${per.word}`.trim();
   const [low, high] = [range.low * per.days, range.high * per.days];
   const decimals = decimalsFor((high - low) / 2);
   if (verdict === 'within error') return `${signed(low, decimals)} to ${signed(high, decimals)} ${measure}`;
-  const [least = 0, most = 0] = [Math.abs(low), Math.abs(high)].sort((x, y) => x - y);
-  const enough = Number(least.toFixed(decimals)) === 0 ? decimalsFor(least) : decimals;
-  const [best, from, to] = [Math.abs(perDay) * per.days, least, most].map((each) => each.toFixed(enough));
+  const { best, from, to } = sizeFigures(judged, per);
   return `${best} ${measure} (${from} to ${to})`;
+}
+
+/** A size and its range without sign, all to the same digits, so that what is printed lies in the range printed. */
+export function sizeFigures(
+  { perDay, range }: Pick<JudgedTrend, 'perDay' | 'range'>,
+  per: Per,
+): { readonly best: string; readonly from: string; readonly to: string } {
+  const ends = [Math.abs(range.low), Math.abs(range.high)].map((end) => end * per.days);
+  const [least = 0, most = 0] = ends.sort((x, y) => x - y);
+  const decimals = decimalsFor((Math.abs(range.high - range.low) * per.days) / 2);
+  const enough = Number(least.toFixed(decimals)) === 0 ? decimalsFor(least) : decimals;
+  const text = (value: number): string => value.toFixed(enough);
+  return { best: text(Math.abs(perDay) * per.days), from: text(least), to: text(most) };
 }
 
 /** Decimals that show one figure of an error, two where the first is small: 0.075 -> 2, 1.2 -> 1, 35 -> 0. */

@@ -33,14 +33,14 @@ const limits = {
    * Reefs occur at 28.7 to 40.4 (Guan et al. 2015, PLoS ONE 10:e0128831); believable leaves room for an accident, up to
    * where the scale ends (PSS-78: 42). The usual range is the widest that is kept, with soft corals; with stony ones it
    * is narrower (targets.ts). 1.025 passes on 25/25 (33.2 by fm83); on 20/20 (32.9) and 60F/60F (32.6) it is within the
-   * error of a hobby refractometer or hydrometer, 1 ppt or 0.0008 SG. The pace is 0.001 in specific gravity a day, 1.32
-   * ppt near 35 by fm83, and half of that upward: a rise is harder on animals than a fall.
+   * error of a hobby refractometer or hydrometer, 1 ppt or 0.0008 SG. The pace is 0.001 in specific gravity a day, 1.33
+   * ppt by fm83 (1.31 to 1.32 from 35 to 40, taken up), and half of that upward: a rise is harder on animals than a fall.
    */
   salinity: {
     believable: [20, 42],
     usual: [33, 36],
     error: 1,
-    pace: { up: 0.66, down: 1.32 },
+    pace: { up: 0.66, down: 1.33 },
     urgent: { low: 28, high: 41 },
   },
   alkalinity: {

@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { fixed } from '../quantity/format.ts';
 
 /** A kind of reading, for the sentence shown when it is out of range: `field`, digits after the point, `unit`. */
 export interface ReadingKind {
@@ -19,6 +20,6 @@ export function readingInRange(kind: ReadingKind, reading: number, min: number, 
   const shownMin = (Math.ceil(min * scale) / scale).toFixed(kind.digits);
   const shownMax = (Math.floor(max * scale) / scale).toFixed(kind.digits);
   const limit = `${shownMin} to ${shownMax} ${kind.unit}`.trim();
-  const given = `${reading} ${kind.unit}`.trim();
+  const given = `${fixed(reading, kind.digits + 1)} ${kind.unit}`.trim();
   throw new Problem(`${kind.field} is outside ${limit}.`, { field: kind.field, given, limit });
 }

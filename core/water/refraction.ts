@@ -1,3 +1,4 @@
+import { fixed } from '../quantity/format.ts';
 import { inRange, Problem } from '../problem.ts';
 import { readingInRange } from './reading-range.ts';
 
@@ -53,17 +54,19 @@ export interface RefractometerCorrection {
 export function correctRefractometer(reading: number, check: RefractometerCheck): RefractometerCorrection {
   const zero = check.scale === 'ppt' ? 0 : 1;
   const unit = check.scale === 'ppt' ? 'ppt' : '';
+  const digits = check.scale === 'ppt' ? 1 : 4;
+  const shownIn = (value: number): string => `${fixed(value, digits)} ${unit}`.trim();
   const shown = check.standardReading - zero;
   const slope = (check.standardTrue - zero) / shown;
   if (!(shown > 0 && slope >= 0.7 && slope <= 1.3)) {
     throw new Problem('The refractometer is too far from its standard to correct a reading by sums.', {
       field: 'standard reading',
-      given: `${check.standardReading} ${unit}`.trim(),
-      limit: `within 30 % of the true ${check.standardTrue} ${unit}`.trim(),
+      given: shownIn(check.standardReading),
+      limit: `within 30 % of the true ${shownIn(check.standardTrue)}`,
       hint: 'Set it on the standard and read the tank again.',
     });
   }
-  const kind = { field: 'reading', digits: check.scale === 'ppt' ? 1 : 4, unit };
+  const kind = { field: 'reading', digits, unit };
   const raised = readingInRange(kind, reading, zero, zero + 1.3 * shown) - zero;
   return {
     corrected: zero + raised * slope,

@@ -7,7 +7,7 @@ const { up = Number.NaN, down = Number.NaN } = limitsOf('salinity').pace ?? {};
 /** The most a tank with corals is moved in a day, ppt: one pace, whatever scale the reading is on (limits.ts). */
 export const salinityPacePpt = { up, down } as const;
 
-/** Gravity (25/25) that a step of ppt near 35 is (fm83). Check: 1 ppt -> 0.00076, 1.32 ppt -> 0.0010. */
+/** Gravity (25/25) that a step of ppt near 35 is (fm83). Check: 1 ppt -> 0.00076, 1.33 ppt -> 0.0010. */
 export function gravityOf(stepPpt: number): number {
   return (specificGravity(35.5, '25/25') - specificGravity(34.5, '25/25')) * stepPpt;
 }

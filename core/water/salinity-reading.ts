@@ -1,6 +1,7 @@
 import { Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
 import { hasAmbiguousComma, normaliseNumbers } from '../quantity/number.ts';
+import { fixed } from '../quantity/format.ts';
 import { readQuantity } from '../quantity/read.ts';
 import { conductivityMScm, salinityFromConductivity } from './conductivity.ts';
 import { practicalFromReferenceGKg, referenceSalinityGKg } from './reference-seawater.ts';
@@ -96,9 +97,10 @@ function toPractical({ scale, value, notes }: Written, options: SalinityReadOpti
     switch (scale) {
       case 'SG': {
         const { sampleC, name } = gravityPairs[pair];
-        const s = salinityFromHydrometer(value, pair, waterTempC ?? sampleC);
+        const atC = waterTempC ?? sampleC;
+        const s = salinityFromHydrometer(value, pair, atC);
         const assumed = options.pair === undefined ? 'taken as' : 'on';
-        const hydrometer = `corrected as a glass hydrometer in water of ${waterTempC} °C; leave the temperature out for a refractometer`;
+        const hydrometer = `corrected as a glass hydrometer in water of ${fixed(atC, 1)} °C; leave the temperature out for a refractometer`;
         return whole(
           s,
           `specific gravity ${assumed} the scale ${name}`,
@@ -113,7 +115,7 @@ function toPractical({ scale, value, notes }: Written, options: SalinityReadOpti
         const how =
           waterTempC === undefined
             ? 'conductivity taken as compensated to 25 °C'
-            : `conductivity taken as the plain value at ${waterTempC} °C`;
+            : `conductivity taken as the plain value at ${fixed(waterTempC, 1)} °C`;
         return whole(salinityFromConductivity(value, waterTempC ?? 25), how);
       }
     }

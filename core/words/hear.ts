@@ -1,4 +1,5 @@
 import { clean } from '../quantity/clean.ts';
+import { oneMark } from '../quantity/marks.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
 import { is, mentions, type Mention } from './mention.ts';
 import { compoundsIn, parametersIn, raisedBy, type Named } from './names.ts';
@@ -38,7 +39,8 @@ export const MAX_WORDS_LENGTH = 2000;
 
 /** Takes a text apart. Pure and linear in the text's length. */
 export function hear(text: string): Heard {
-  const cleaned = oneForm(respelt(clean(text).slice(0, MAX_WORDS_LENGTH)));
+  const [marked = ''] = oneMark([clean(text).slice(0, MAX_WORDS_LENGTH)]);
+  const cleaned = oneForm(respelt(marked));
   const found = mentions(cleaned);
   const named = compoundsIn(cleaned);
   const params = [...parametersIn(cleaned, [...named, ...found]), ...found.flatMap(byUnit)].sort(

@@ -20,7 +20,7 @@ describe('ask', () => {
     ['lower calcium from 520 to 450 50 gal', [/No dose lowers|lower/i]],
     [
       'how much baking soda to raise kh by 2 in 40 gallons',
-      [/^9\.1 g of sodium bicarbonate/, /4\.5 g a day/],
+      [/^9\.06 g of sodium bicarbonate/, /4\.53 g a day/],
     ],
     ['my alk is 6.5 whats up', [/alkalinity low/]],
     ['temp is 84', [/°F/, /28\.9 °C/, /high/]],

@@ -16,8 +16,8 @@ describe('lowering 1.030 to 1.026 in 55 US gal', () => {
     expect(found.headline).toMatch(/^Salinity 1\.030 SG \(39\.8 ppt\) is high; .* Over 4 days/);
     expect(found.headline).toMatch(/13\.2 % \(7\.29 US gal \(27\.6 L\)\): too much at once/);
     const days = found.facts.map(({ value }) => Number(/swap ([\d.]+) US gal/.exec(value)?.[1]));
-    // Equal steps of ppt, by hand: 55 gal x 1.315/S of each day.
-    expect(days).toEqual([1.82, 1.88, 1.95, 2.02]);
+    expect(days).toEqual([1.81, 1.88, 1.95, 2.02]);
+    expect(found.headline).toContain('7.66 US gal (29 L) in all');
     expect(text).toMatch(/39\.8 ppt/);
     expect(text).toMatch(/34\.5 ppt/);
   });

@@ -4,9 +4,9 @@ import { dose, fact, problem, words } from './run.ts';
 describe('/dose limewater in the top-off', () => {
   const answer = dose('limewater', { amount: '1 gal', volume: '90 gal', goal: '0.6 dKH/day' });
 
-  it('covers 0.6 dKH a day with 2.70 g, 0.71 g per litre', () => {
+  it('covers 0.6 dKH a day with 2.70 g, 0.713 g per litre', () => {
     expect(answer.headline).toBe(
-      'Yes: 2.7 g of calcium hydroxide a day, 0.71 g per litre of top-off, covers 0.6 dKH a day in 340.7 L.',
+      'Yes: 2.7 g of calcium hydroxide a day, 0.713 g per litre of top-off, covers 0.6 dKH a day in 340.7 L.',
     );
   });
 

@@ -11,16 +11,34 @@ describe('/dose solution', () => {
 
   it('says the millilitres for a dose: 0.5 dKH per 100 L is 1.498 g, 18.7 mL of 80 g/L', () => {
     const answer = dose('solution', { with: 'baking soda', amount: '80 g', volume: '1 L', goal: '+0.5 dKH' });
-    expect(fact(answer, 'Per 100 L of tank, alkalinity up by 0.5 dKH')).toBe('18.7 mL (1.5 g of powder)');
+    expect(fact(answer, 'Per 100 L of tank, alkalinity up by 0.5 dKH')).toBe('18.7 mL');
   });
 
-  it('warns when it cannot all dissolve (96 g/L at 20 °C, from memory)', () => {
-    const answer = dose('solution', { with: 'baking soda', amount: '120 g', volume: '1 L' });
-    expect(answer.headline).toMatch(/^That will not all dissolve: about 96 g per litre/);
-    expect(answer.sources).toContain('memory');
-    expect(dose('solution', { with: 'baking soda', amount: '90 g', volume: '1 L' }).headline).not.toContain(
-      'not all dissolve',
+  it('splits a dose by the pace: 2 dKH per 100 L is 5.99 g, 74.9 mL of 80 g/L, on two days', () => {
+    const answer = dose('solution', { with: 'baking soda', amount: '80 g', volume: '1 L', goal: '+2 dKH' });
+    expect(fact(answer, 'Per 100 L of tank, alkalinity up by 2 dKH')).toBe(
+      '74.8 mL in all, 37.4 mL a day for 2 days',
     );
+  });
+
+  it('makes it weaker where it cannot all dissolve, and says the limit and where it is from', () => {
+    const answer = dose('solution', { with: 'baking soda', amount: '120 g', volume: '1 L' });
+    expect(answer.headline).toMatch(
+      /^120 g per litre is more than dissolves: about 88 g of sodium bicarbonate per litre are sure to dissolve at 20 °C, a handbook value from memory\. Make it weaker, with 70 g in 1 L: 70 g of/,
+    );
+    expect(answer.sources).toContain('memory');
+    expect(dose('solution', { with: 'baking soda', amount: '85 g', volume: '1 L' }).headline).not.toContain(
+      'more than dissolves',
+    );
+  });
+
+  it('never makes limewater stronger than it can be (0.0203 mol/L, Bates et al. 1956)', () => {
+    const answer = dose('solution', { with: 'lime', amount: '100 g', volume: '1 L', goal: '+0.5 dKH' });
+    expect(answer.headline).toMatch(/about 1\.5 g .* Make it weaker, with 1\.2 g in 1 L: 1\.2 g of/);
+    expect(answer.sources).toContain('bates56');
+    // 0.5 dKH is 0.1783 meq/L, 17.83 meq in 100 L; 37.046 mg of lime a meq: 660.6 mg, 550 mL of 1.2 g/L.
+    expect(fact(answer, 'Per 100 L of tank, alkalinity up by 0.5 dKH')).toBe('550 mL');
+    expect(problem('effect', { with: 'lime', amount: '10 mL', strength: '100 g/L' }).field).toBe('strength');
   });
 
   it('10 g of sodium nitrate in 500 mL is 14.6 mg of nitrate per mL (72.95 %)', () => {

@@ -38,7 +38,7 @@ describe('/dose use', () => {
 
   it('finds a rise that dosing does not explain', () => {
     expect(dose('use', { of: 'ca', before: '400', now: '440', over: '2 days' }).headline).toMatch(
-      /rose by 20 mg\/L a day more than was added/,
+      /rose by 20 mg\/L a day \(15 to 25\) more than was added/,
     );
   });
 

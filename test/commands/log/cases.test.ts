@@ -21,7 +21,7 @@ describe('A16: alkalinity fell 9.3 to 7.5 in two days, 150 US gal', () => {
     expect(factOf(logged, 'alkalinity')).toContain('−1.8 dKH in 2 days');
     expect(run(useCommand, { of: 'kh' }).headline).toContain('about 0.9 dKH of alkalinity a day');
     const dose = run(amountCommand, { of: 'kh', now: '7.5', goal: '9.3', with: 'soda ash' });
-    expect(dose.headline).toMatch(/^19\.3 g of sodium carbonate in all, 9\.7 g a day for 2 days/);
+    expect(dose.headline).toMatch(/^19\.3 g of sodium carbonate in all, 9\.7 g on day 1 and 9\.6 g on day 2/);
   });
 
   it('tells what the friend’s 14 teaspoons would do only after they are weighed', () => {

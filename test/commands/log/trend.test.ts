@@ -56,8 +56,12 @@ describe('/log trend', () => {
     expect(given.headline).toMatch(/^Alkalinity is falling by 0\.70 dKH a week \(0\.60 to 0\.81\)\.$/);
     // The kit leaves 0.3 dKH over 20 days, 0.105 a week: 0.595 to 0.805. The scatter is nothing.
     expect(given.facts[0]).toMatchObject({ label: 'Alkalinity', verdict: 'in target' });
-    // 7.0 dKH now is the edge of the target 7 to 11 itself.
     expect(given.facts[1]).toEqual({
+      label: 'Alkalinity used',
+      value: '0.100 dKH a day (0.085 to 0.115), no addition counted',
+    });
+    // 7.0 dKH now is the edge of the target 7 to 11 itself.
+    expect(given.facts[2]).toEqual({
       label: 'Alkalinity at this pace',
       value: 'leaves its target at 7 dKH now',
     });
@@ -153,7 +157,12 @@ describe('/log trend', () => {
     log('magnesium', [[9, 1300], [0, 1310]]); // prettier-ignore
     log('nitrate', [[9, 4], [0, 12]]); // prettier-ignore
     const given = trend(keep);
-    expect(given.facts.map(({ label }) => label)).toEqual(['Calcium', 'Nitrate', 'Nitrate at this pace']);
+    expect(given.facts.map(({ label }) => label)).toEqual([
+      'Calcium',
+      'Calcium used',
+      'Nitrate',
+      'Nitrate at this pace',
+    ]);
     expect(given.headline).toMatch(/^Nitrate is rising by .*; no trend beyond error in calcium: /);
     expect(given.working[0]).toContain('too few readings for a range by their scatter');
     expect(given.steps.at(-1)).toContain('five readings');

@@ -9,14 +9,14 @@ const s = (sg: number): number => salinityFromSpecificGravity(sg, '25/25');
 
 /** The salinity after swapping day by day what the plan says. */
 const swap = (start: number, fresh: number, goal: number): number =>
-  swapDays(start, evenDays(start, goal, 1), fresh).reduce(
+  swapDays(start, evenDays(start, goal, 1, 0.1), fresh).reduce(
     (now, { fraction }) => afterChanges({ now, fresh, fraction }),
     start,
   );
 
 describe('day plan', () => {
   it('1.030 to 1.026 at 0.001 a day: 1.8, 1.9, 1.95, 2.0 of 55 US gal (EOS-80 25/25, 1 - S2/S1 by hand)', () => {
-    const days = swapDays(s(1.03), evenDays(1.03, 1.026, 0.001).map(s), 0);
+    const days = swapDays(s(1.03), evenDays(1.03, 1.026, 0.001, 0.0001).map(s), 0);
     const gallons = days.map(({ fraction }) => 55 * fraction);
     expect(gallons).toHaveLength(4);
     [1.82, 1.88, 1.95, 2.03].forEach((expected, day) => expect(gallons[day]).toBeCloseTo(expected, 2));
@@ -27,15 +27,28 @@ describe('day plan', () => {
     expect(day?.fraction).toBeCloseTo(0.1325, 3);
   });
 
-  it('has equal steps within the pace that end at the goal', () => {
+  it.each([
+    { from: 1.0302, to: 1.026, pace: 0.001, digit: 0.0001, levels: [1.0293, 1.0284, 1.0275, 1.0266, 1.026] },
+    { from: 38, to: 35, pace: 1, digit: 0.1, levels: [37, 36, 35] },
+    { from: 35, to: 36.25, pace: 0.5, digit: 0.1, levels: [35.45, 35.95, 36.25] },
+  ])('$from to $to at $pace', ({ from, to, pace, digit, levels }) => {
+    const days = evenDays(from, to, pace, digit);
+    expect(days).toHaveLength(levels.length);
+    days.forEach((level, day) => expect(level).toBeCloseTo(levels[day] ?? Number.NaN, 5));
+  });
+
+  it('has steps of whole digits within the pace that end at the goal', () => {
     const ppt = fc.double({ min: 28, max: 41, noNaN: true });
     fc.assert(
       fc.property(ppt, ppt, fc.double({ min: 0.3, max: 2, noNaN: true }), (from, to, pace) => {
         fc.pre(Math.abs(from - to) > 0.01);
-        const days = evenDays(from, to, pace);
+        const days = evenDays(from, to, pace, 0.1);
         const steps = days.map((level, day) => Math.abs(level - (days[day - 1] ?? from)));
-        expect(days.at(-1)).toBeCloseTo(to, 8);
+        expect(days.at(-1)).toBe(to);
         for (const step of steps) expect(step).toBeLessThanOrEqual(pace * (1 + 1e-5));
+        expect((days.length - 1) * (Math.floor(pace * 10 + 1e-9) / 10)).toBeLessThan(
+          Math.abs(from - to) + 1e-6,
+        );
       }),
     );
   });
@@ -56,6 +69,6 @@ describe('day plan', () => {
     expect(() => swapDays(39, [38], 38.5)).toThrow(Problem);
     expect(() => swapDays(39, [38], 37.5)).toThrow(Problem);
     expect(() => swapDays(33, [34], 34)).toThrow(Problem);
-    expect(() => evenDays(20, 35, 0.1)).toThrow(/150 days/);
+    expect(() => evenDays(20, 35, 0.1, 0.1)).toThrow(/150 days/);
   });
 });

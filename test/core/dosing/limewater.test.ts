@@ -72,13 +72,20 @@ describe('recipe', () => {
     expect(LIME_G_PER_MEQ).toBeCloseTo(0.037046, 6);
   });
 
+  it('refuses more top-off than evaporates, and a use no tank has', () => {
+    expect(() => recipe(0.2, 100, 250, 1.5)).toThrow(/more than the whole tank/);
+    expect(() => recipe(0.2, 100, 11, 1.5)).toThrow(/11 % of the tank/);
+    expect(() => recipe(2.1, 100, 2, 1.5)).toThrow(Problem);
+  });
+
   it('what it weighs in gives back the use', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.01, max: 2, noNaN: true }),
         fc.double({ min: 10, max: 5000, noNaN: true }),
-        fc.double({ min: 0.5, max: 50, noNaN: true }),
-        (use, tankL, topOffL) => {
+        fc.double({ min: 0.005, max: 0.1, noNaN: true }),
+        (use, tankL, part) => {
+          const topOffL = part * tankL * (1 - 1e-9);
           const lime = recipe(use, tankL, topOffL, 1.5);
           expect(capacity(topOffL, lime.perLitreG, tankL).alkMeqL / use).toBeCloseTo(1, 9);
           expect(lime.plainL).toBeGreaterThanOrEqual(0);

@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Compound, findCompound } from '../../../core/dosing/compound.ts';
-import {
-  solubilityGL,
-  solutionMl,
-  stockFor,
-  strengthGL,
-  suppliedPerMl,
-} from '../../../core/dosing/solution.ts';
+import { solutionMl, stockFor, strengthGL, suppliedPerMl } from '../../../core/dosing/solution.ts';
 import { Problem } from '../../../core/problem.ts';
 
 function salt(name: string): Compound {
@@ -35,12 +29,6 @@ describe('stock solutions', () => {
     expect(stockFor(0.0086)).toEqual({ gramsPerLitre: 1, doseMl: expect.closeTo(8.6, 9) as number });
     expect(stockFor(0.0004).gramsPerLitre).toBe(0.1);
     expect(stockFor(0.0004).doseMl).toBeCloseTo(4, 9);
-  });
-
-  it('knows a solubility only where one is listed (96 and 215 g/L at 20 deg C, from memory)', () => {
-    expect(solubilityGL(salt('baking soda'))).toBe(96);
-    expect(solubilityGL(salt('soda ash'))).toBe(215);
-    expect(solubilityGL(salt('potassium iodide'))).toBeUndefined();
   });
 
   it('refuses an empty bottle', () => {

@@ -59,6 +59,13 @@ describe('ambiguity is asked back', () => {
     { kind: 'mass', text: '12', choices: ['12 g', '12 kg', '12 oz', '12 lb'] },
     { kind: 'phosphate', text: '18', choices: ['18 ppb PO4', '18 ppb P'] },
     { kind: 'volume', text: '1,200 L', choices: ['1.2 L', '1200 L'] },
+    { kind: 'volume', text: '1.000 L', choices: ['1 L', '1000 L'] },
+    { kind: 'mass', text: '2.500 g', choices: ['2.5 g', '2500 g'] },
+    { kind: 'volume', text: '120 x 50 x 50', choices: ['120 x 50 x 50 cm', '120 x 50 x 50 in'] },
+    { kind: 'length', text: '120 x 50 x 50 cm', choices: ['120 cm', '50 cm'] },
+    { kind: 'length', text: '4 ft x 2 ft x 20 in', choices: ['4 ft', '2 ft', '20 in'] },
+    { kind: 'length', text: '120*50*50 cm', choices: ['120 cm', '50 cm'] },
+    { kind: 'length', text: '60 by 45 cm', choices: ['60 cm', '45 cm'] },
   ];
   it.each(table)('$kind "$text"', ({ kind, text, choices }) => {
     expect(problemOf(() => read(kind, text)).choices).toEqual(choices);
@@ -79,6 +86,13 @@ describe('ambiguity is asked back', () => {
     expect(read('concentration', '1.350', { plausible: [800, 1800] })).toBe(1350);
     expect(read('concentration', '1.350', { plausible: [1, 25] })).toBe(1.35);
     expect(read('concentration', '1.35', { plausible: [800, 1800] })).toBe(1.35);
+  });
+
+  it('says that a point before three digits was read as a decimal', () => {
+    const found = readQuantity('volume', '1.234 L', { field: 'volume' });
+    expect(found.value).toBeCloseTo(1.234, 9);
+    expect(found.notes).toEqual(['read 1.234 L as 1.234 L, with a decimal point']);
+    expect(readQuantity('length', '3 * 20 cm', { field: 'height' }).value).toBe(60);
   });
 
   it('gives a bare number the unit its partner has', () => {
