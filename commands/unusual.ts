@@ -71,6 +71,6 @@ export function stillUnusual({
 function said(id: ParameterId, level: string, { side, usual, isNearer }: Unusual): string {
   const place = side === 'low' ? 'below' : 'above';
   const still = isNearer ? 'still ' : '';
-  const range = usual.map((end) => printed(id, end)).join(' to ');
+  const range = usual[1] === 0 ? 'none' : usual.map((end) => printed(id, end)).join(' to ');
   return `${level} is ${still}${place} where ${parameter(id).label} is kept (${range}).`;
 }

@@ -7,7 +7,7 @@ import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
 export function significant(value: number, digits = 3): string {
   if (value === 0 || !Number.isFinite(value)) return value === 0 ? '0' : 'unknown';
   // From a million on the digits behind the figures asked for say nothing.
-  if (Math.abs(value) >= 1e6) return plainText(Number(value.toPrecision(Math.max(4, digits))), 0);
+  if (Math.abs(value) >= 1e6) return fixed(Number(value.toPrecision(Math.max(4, digits))), 0);
   const magnitude = Math.floor(Math.log10(Math.abs(value)));
   const decimals = Math.min(12, Math.max(0, digits - 1 - magnitude));
   return plainText(value, decimals);

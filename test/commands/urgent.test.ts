@@ -80,7 +80,7 @@ const numbers: readonly (readonly [Record<string, string>, readonly { readonly a
   ]],
   [{ what: 'salinity crash', salinity: '39.8 ppt', goal: '34.5 ppt', volume: '55 gal' }, [
     { at: /in one go it would be: ([\d.]+) %/, value: 13.3 },
-    { at: /way back: (\d+) days/, value: 5 },
+    { at: /way back: (\d+) days/, value: 4 },
   ]],
   [{ what: 'burst heater', volume: '100 L' }, [
     { at: /such change ([\d.]+) %/, value: 60 },

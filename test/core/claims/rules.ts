@@ -61,7 +61,7 @@ export const rules: readonly (readonly [rule: string, kind: string, verdict: Ver
   ['45 mS is 35 ppt', 'conductivity and ppt', 'wrong', /29\.1 ppt at 25 °C.*53\.1 mS/],
   ['53 ms/cm equals 35 ppt at 25 C', 'conductivity and ppt', 'right', /34\.9 ppt/],
   // Between S 34 and 36 the 25/25 scale moves 0.001516 (1.025615 to 1.027131): 1.32 ppt for 0.001.
-  ['0.001 sg is 1 ppt', 'step of gravity', 'wrong', /1\.33 ppt/],
+  ['0.001 sg is 1 ppt', 'step of gravity', 'wrong', /1\.32 ppt/],
   // 35 g/kg x 1.02334 kg/L = 35.8 g/L; 36 to 39 g from the bag (practice).
   ['1 ppt = 1 g per L', 'salt per litre', 'roughly right', /35\.8 g.*1\.02 to 1\.11/],
   ['50 g of salt per litre makes 35 ppt', 'salt per litre', 'wrong', /35\.8 g/],
