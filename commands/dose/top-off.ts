@@ -22,15 +22,7 @@ export const limewaterCare = [
   'Cover the vessel: air turns the lime to chalk. Use the clear part only, never shaken up, and leave the last centimetres.',
   ...handlingCautions('lime'),
 ];
-export const limewaterSources = [
-  'bates56',
-  'lange',
-  'memory',
-  'iupac21',
-  'dkh',
-  'practice',
-  'ghs',
-] as const;
+export const limewaterSources = ['bates56', 'lange', 'memory', 'iupac21', 'dkh', 'practice', 'ghs'] as const;
 
 /** What limewater in the daily top-off brings, and the lime that covers a use (meq/L a day) where one is known. */
 export function topOff(
