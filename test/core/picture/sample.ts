@@ -55,7 +55,7 @@ export function samplePanel(id: LoggableId, options: SampleOptions = {}): TrendP
 
 export function samplePicture(
   panels: readonly TrendPanel[],
-  title = 'Lagoon tank, last 60 days',
+  title = 'Pantry tank, last 60 days',
 ): TrendPicture {
   return { title, zone: 'UTC', panels };
 }
