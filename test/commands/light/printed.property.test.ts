@@ -117,12 +117,15 @@ it(
 
 const LIGHTING = /([\d.]+) PAR, ([^:]+): ([\d.]+) mol/;
 
+/** "6 h 40 min" -> 6.67. */
+function spanHours(text: string): number {
+  return Number(/([\d.]+) h/.exec(text)?.[1] ?? 0) + Number(/([\d.]+) min/.exec(text)?.[1] ?? 0) / 60;
+}
+
 /** "6 h 40 min full and 2 ramps of 1 h" -> hours that count: a ramp counts half, and there are two. */
 function hoursOf(words: string): number {
   const [full = '', ramp = '0 h'] = words.split(' full and 2 ramps of ');
-  const hours = (text: string): number =>
-    Number(/([\d.]+) h/.exec(text)?.[1] ?? 0) + Number(/([\d.]+) min/.exec(text)?.[1] ?? 0) / 60;
-  return hours(full) + hours(ramp);
+  return spanHours(full) + spanHours(ramp);
 }
 
 // Daily light: PAR x hours x 0.0036 mol (definition of the daily light integral), a linear ramp counts half.

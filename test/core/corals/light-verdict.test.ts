@@ -96,7 +96,7 @@ function faultsOf({
       'asks for more where it is bright, or not where dim',
     );
     claim(
-      sure || /^Measure at the coral first/.test(advice) || /overhang/.test(advice),
+      sure || advice.startsWith('Measure at the coral first') || /overhang/.test(advice),
       'unsure, yet changed',
     );
   }
