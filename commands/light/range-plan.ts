@@ -70,6 +70,7 @@ function settingPlan(
     rows.map(({ value }) => value),
     pacePercent,
   );
+  if (light[0] === light.at(-1)) return undefined;
   return {
     weeks,
     beginPpfd: light[0] ?? beginPpfd,
