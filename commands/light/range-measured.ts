@@ -86,7 +86,7 @@ function startFacts(need: CoralLight, asNew: LightVerdict, lamp: LampReading | u
 
 function planSteps(need: CoralLight, asNew: LightVerdict, plan: RaisePlan | undefined): readonly string[] {
   if (!need.photosynthetic) return ['Mind its food rather than its light (/coral feed).'];
-  if (plan === undefined) return asNew.sure ? ['There is nothing to raise.'] : [];
+  if (plan === undefined) return asNew.sure && asNew.side !== 'dim' ? ['There is nothing to raise.'] : [];
   return [
     planWords(plan, need.raisePercentAWeek),
     'Pale, shut or shrinking after a step: go back to the last setting the same day, and wait two weeks.',

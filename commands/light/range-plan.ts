@@ -1,4 +1,4 @@
-import type { CoralLight } from '../../core/corals/light-need.ts';
+import { middleOf, type CoralLight } from '../../core/corals/light-need.ts';
 import { par, shownPpfd } from '../../core/light/band.ts';
 import { rampPlan } from '../../core/light/ramp.ts';
 import { fixed } from '../../core/quantity/format.ts';
@@ -31,7 +31,7 @@ export function raisePlan(
   beginPpfd: number,
   lamp: LampReading | undefined,
 ): RaisePlan | undefined {
-  const goalPpfd = Math.round((need.lowPpfd + need.highPpfd) / 10) * 5;
+  const goalPpfd = middleOf(need);
   const pace = need.raisePercentAWeek;
   if (beginPpfd < 1 || beginPpfd >= goalPpfd) return undefined;
   if (lamp !== undefined) return settingPlan(lamp, beginPpfd, goalPpfd, pace);
@@ -70,6 +70,7 @@ function settingPlan(
     rows.map(({ value }) => value),
     pacePercent,
   );
+  if (light[0] === light.at(-1)) return undefined;
   return {
     weeks,
     beginPpfd: light[0] ?? beginPpfd,

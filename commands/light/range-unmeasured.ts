@@ -7,7 +7,7 @@ import {
   type LampStrength,
 } from '../../core/corals/light-need.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { counted, fixed } from '../../core/quantity/format.ts';
 import { settingTable } from './range-plan.ts';
 import type { RangePart } from './range-view.ts';
 
@@ -41,7 +41,7 @@ export function unmeasuredPart(
     steps: [
       ...(weeks > 0
         ? [
-            `Raise by about ${need.raisePercentAWeek} % a week: about ${weeks} weeks to the middle of its range.`,
+            `Raise by about ${need.raisePercentAWeek} % a week: about ${counted(weeks, 'week')} to the middle of its range.`,
           ]
         : []),
       ...(entry.photosynthetic ? METER_STEPS : [`${need.tooMuch.action} Mind its food (/coral feed).`]),

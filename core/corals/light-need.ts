@@ -106,6 +106,11 @@ const darkTooLittle: LightSigns = {
   action: 'Thin flesh and closed polyps are hunger: feed it.',
 };
 
+/** The middle of a range, to the nearest 5: where a raise leads. Check: 75 to 200 -> 140. */
+export function middleOf({ lowPpfd, highPpfd }: Pick<CoralLight, 'lowPpfd' | 'highPpfd'>): number {
+  return Math.round((lowPpfd + highPpfd) / 10) * 5;
+}
+
 /** Practice for all signs and steps. */
 const practice: Bases = [{ kind: 'practice' }];
 
@@ -117,15 +122,15 @@ export function lightFor(entry: CoralEntry, origin: Origin): CoralLight {
   const { lowPpfd, highPpfd, startPpfd: entryStart, basis } = entry.light;
   const pace = originPace[origin];
   const startPpfd = Math.max(5, Math.round((entryStart * pace.factor) / 5) * 5);
-  const middlePpfd = (lowPpfd + highPpfd) / 2;
-  const goesUp = entry.photosynthetic && middlePpfd > startPpfd;
+  const goalPpfd = middleOf(entry.light);
+  const goesUp = entry.photosynthetic && goalPpfd > startPpfd;
   return {
     photosynthetic: entry.photosynthetic,
     lowPpfd,
     highPpfd,
     startPpfd,
     raisePercentAWeek: pace.raisePercentAWeek,
-    weeks: goesUp ? rampPlan(startPpfd, middlePpfd, pace.raisePercentAWeek).weeks : 0,
+    weeks: goesUp ? rampPlan(startPpfd, goalPpfd, pace.raisePercentAWeek).weeks : 0,
     why: pace.why,
     tooMuch: entry.photosynthetic ? tooMuch : darkTooMuch,
     tooLittle: entry.photosynthetic ? tooLittle : darkTooLittle,

@@ -1,5 +1,5 @@
 import type { CoralEntry } from '../../../core/corals/entry.ts';
-import { lightFor, type CoralLight } from '../../../core/corals/light-need.ts';
+import { lightFor, middleOf, type CoralLight } from '../../../core/corals/light-need.ts';
 import { judgedLight, type LightVerdict } from '../../../core/corals/light-verdict.ts';
 import { par } from '../../../core/light/band.ts';
 import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
@@ -34,7 +34,6 @@ export const coralParAnswer: Intent = (heard, context) => {
   if (entries.every(({ photosynthetic }) => !photosynthetic))
     return call(rangeCommand, { coral: named.name, reading: readings[0]?.text }, context);
   const { lowPpfd, highPpfd, startPpfd } = need;
-  const middle = Math.round((lowPpfd + highPpfd) / 20) * 10;
   return answer({
     headline: `${onlyVerdict(readings, need)}${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). A new piece begins near ${startPpfd} and goes up over weeks.`,
     read: [
@@ -47,7 +46,7 @@ export const coralParAnswer: Intent = (heard, context) => {
     ],
     steps: [
       ...adviceOn(readings, need),
-      `Later, as long as it opens well: up by about ${need.raisePercentAWeek} % a week at most (/light ramp), towards ${middle} PAR. Many adapt to the upper end.`,
+      `Later, as long as it opens well: up by about ${need.raisePercentAWeek} % a week at most (/light ramp), towards ${middleOf(need)} PAR. Many adapt to the upper end.`,
       `Too much, the commoner harm: ${need.tooMuch.signs.join('; ')}. Then: ${need.tooMuch.action}`,
       `Too little: ${need.tooLittle.signs.join('; ')}. Then: ${need.tooLittle.action}`,
       'How many hours a day is it lit? The daily total counts (/light hours).',

@@ -1,6 +1,10 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Answer } from '../../../commands/answer.ts';
+import { tellingName } from '../../../commands/coral/asked-kind.ts';
+import { corals } from '../../../core/corals/coral-list.ts';
+import { lightFor } from '../../../core/corals/light-need.ts';
+import { origins } from '../../../core/corals/scene.ts';
 import { LONG_PLAN_WEEKS } from '../../../core/light/ramp.ts';
 import { Problem } from '../../../core/problem.ts';
 import { textOf } from '../text.ts';
@@ -117,14 +121,15 @@ it(
 
 const LIGHTING = /([\d.]+) PAR, ([^:]+): ([\d.]+) mol/;
 
+/** "6 h 40 min" -> 6.67. */
+function spanHours(text: string): number {
+  return Number(/([\d.]+) h/.exec(text)?.[1] ?? 0) + Number(/([\d.]+) min/.exec(text)?.[1] ?? 0) / 60;
+}
+
 /** "6 h 40 min full and 2 ramps of 1 h" -> hours that count: a ramp counts half, and there are two. */
 function hoursOf(words: string): number {
   const [full = '', ramp = '0 h'] = words.split(' full and 2 ramps of ');
-  return inHours(full) + inHours(ramp);
-}
-
-function inHours(text: string): number {
-  return Number(/([\d.]+) h/.exec(text)?.[1] ?? 0) + Number(/([\d.]+) min/.exec(text)?.[1] ?? 0) / 60;
+  return spanHours(full) + spanHours(ramp);
 }
 
 // Daily light: PAR x hours x 0.0036 mol (definition of the daily light integral), a linear ramp counts half.
@@ -164,5 +169,46 @@ it(
       RUNS,
     );
     expect(compared).toBeGreaterThan(5000);
+  },
+);
+
+it(
+  '/light range raises neither light nor lamp by more than the pace it prints',
+  { timeout: PATIENCE },
+  () => {
+    let tables = 0;
+    const inputs = fc.record({
+      entry: fc.constantFrom(...corals),
+      origin: fc.constantFrom(...origins),
+      reading: fc.option(typed(1, 600), { nil: undefined }),
+      setting: fc.option(typed(1, 100), { nil: undefined }),
+    });
+    fc.assert(
+      fc.property(inputs, ({ entry, origin, reading, setting }) => {
+        const given = ask('range', {
+          coral: tellingName(entry),
+          origin,
+          lamp: 'weak',
+          ...(reading === undefined ? {} : { reading: `${reading} PAR` }),
+          ...(setting === undefined ? {} : { setting: `${setting} %` }),
+        });
+        expectsNoEcho(given);
+        const rows = given.table?.rows ?? [];
+        if (rows.length === 0) return;
+        tables++;
+        const pace = lightFor(entry, origin).raisePercentAWeek;
+        if (reading !== undefined) expect(given.steps.join(' ')).toContain(`at most ${pace} %`);
+        for (const column of rows[0]?.slice(1).keys() ?? []) {
+          const values = rows.map((row) => numberIn(row[column + 1] ?? ''));
+          for (const [index, value] of values.slice(1).entries()) {
+            const before = values[index] ?? 0;
+            expect(value).toBeGreaterThanOrEqual(before);
+            expect(value / before).toBeLessThanOrEqual(1 + pace / 100 + 1e-9);
+          }
+        }
+      }),
+      { numRuns: 2000 },
+    );
+    expect(tables).toBeGreaterThan(500);
   },
 );
