@@ -1,5 +1,6 @@
 import { printed } from '../core/log/value.ts';
 import { fixed, volume } from '../core/quantity/format.ts';
+import { unmarked } from '../core/quantity/marks.ts';
 import type { LoggableId } from '../core/water/loggable.ts';
 import type { Keep, Reading, Tank } from './keep.ts';
 import type { Fill } from './options.ts';
@@ -14,25 +15,32 @@ export interface Found {
 export function leftOut(fill: Fill | undefined, tank: Tank, keep: Keep): Found | undefined {
   if (fill === 'volume') {
     return {
-      value: `${tank.netVolumeL} L`,
+      value: filledVolume(tank),
       read: `net water of your tank ${tank.name}: ${volume(tank.netVolumeL)}`,
     };
   }
   if (fill === 'hours' && tank.lightHours !== undefined) {
     return {
-      value: `${tank.lightHours} h`,
+      value: `${unmarked(tank.lightHours)} h`,
       read: `light hours of your tank ${tank.name}: ${tank.lightHours} h`,
     };
   }
   if (fill === 'salinity') {
     const last = lastOf('salinity', tank, keep);
-    return last && found(last, `${fixed(last.value, 2)} ppt`, `${fixed(last.value, 1)} ppt`, tank);
+    return last && found(last, `${unmarked(last.value)} ppt`, `${fixed(last.value, 1)} ppt`, tank);
   }
   if (fill === 'temperature') {
     const last = lastOf('temperature', tank, keep);
-    return last && found(last, `${last.value} °C`, printed('temperature', last.value, tank.units), tank);
+    return (
+      last && found(last, `${unmarked(last.value)} °C`, printed('temperature', last.value, tank.units), tank)
+    );
   }
   return undefined;
+}
+
+/** The net water as the text of an option. */
+export function filledVolume({ netVolumeL }: Tank): string {
+  return `${unmarked(netVolumeL)} L`;
 }
 
 function lastOf(id: LoggableId, tank: Tank, keep: Keep): Reading | undefined {

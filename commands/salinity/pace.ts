@@ -38,8 +38,8 @@ export function readPace(text: string | undefined, now: SalinityReading, raising
   });
 }
 
-function pace(scale: Pace['scale'], most: number): Pace {
-  const aDay = roundedDown(most, digitOf[scale]);
+function pace(scale: Pace['scale'], asked: number): Pace {
+  const aDay = roundedDown(asked, digitOf[scale]);
   return { scale, aDay, text: `${fixed(aDay, 4)} ${scale} a day`, fast: aDay > usual[scale] };
 }
 

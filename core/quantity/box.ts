@@ -45,25 +45,3 @@ function sidesIn(text: string, field: string): Problem {
     choices: ['cm', 'in'].map((unit) => `${text} ${unit}`),
   });
 }
-
-/** Sides by sides: what multiplies several lengths, "120 x 50 cm", "3 ft x 2 ft". One number times a length is a sum. */
-const SIDES = new RegExp(`^${NUMBER}${UNIT}(?:\\s*(x|by|\\*)\\s*${NUMBER}${UNIT})+$`);
-
-/**
- * Refuses the sides of a tank where one length is asked: 120 x 50 x 50 cm multiplied would be a length of 3 km. A count
- * of equal lengths, "3 * 20 cm", is still a sum.
- *
- * @throws Problem with each side as a choice.
- */
-export function oneLength(text: string, given: string, field: string): void {
-  if (!SIDES.test(text)) return;
-  const sides = text.split(/\s*(?:x|\*|by)\s*/);
-  const isCount = sides.length === 2 && /^\d+$/.test(sides[0] ?? '') && text.includes('*');
-  if (isCount) return;
-  const unit = /[a-z"'″′]+$/.exec(text)?.[0] ?? '';
-  throw new Problem('Those are several lengths, and one is asked here.', {
-    field,
-    given: given.trim(),
-    choices: [...new Set(sides.map((side) => (/[^\d.\s]/.test(side) ? side : `${side} ${unit}`.trim())))],
-  });
-}

@@ -14,6 +14,7 @@ import {
   weighingStep,
 } from '../../../core/quantity/portion.ts';
 
+const show = (amount: number): string => `${amount} g`;
 const by = (step: number) => () => step;
 
 describe('portions', () => {
@@ -62,7 +63,6 @@ describe('portions', () => {
 });
 
 describe('words', () => {
-  const show = (amount: number): string => `${amount} g`;
   it.each([
     [1, 3, 3, '3 g in one day'],
     [3, 3, 3, '3 g a day for 3 days'],
