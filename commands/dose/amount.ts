@@ -4,8 +4,8 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { amountAnswer } from './amount-answer.ts';
-import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit } from './asked.ts';
-import { askedChange, believable, believableRise, type Change } from './change.ts';
+import { askedCompound, askedParameter, askedPurity, askedWater } from './asked.ts';
+import { askedChange, believable, believableRise, withinKit, type Change } from './change.ts';
 import { noDose, retestFirst, sameToTheKit } from './no-dose.ts';
 import { askedPace } from './pace.ts';
 
@@ -31,7 +31,7 @@ export const amountCommand = defineCommand({
     const change = askedChange(id, input.now, input.goal);
     if (change.now !== undefined && !believable(id, change.now))
       return retestFirst(id, change.now, change.read);
-    if (withinKit(id, change)) return sameToTheKit(id, change);
+    if (change.goal !== undefined && withinKit(id, change.rise)) return sameToTheKit(id, change);
     if (change.rise <= 0) return noDose(id, change);
     if (!reachable(id, change)) throw goalTooHigh(id, input.goal);
     const compound = askedCompound(input.with, id);
@@ -47,11 +47,6 @@ export const amountCommand = defineCommand({
     });
   },
 });
-
-/** A reading is known to half of what the kit can tell apart, so nearer than that it may be at the goal already. */
-function withinKit(id: ParameterId, { goal, rise }: Change): boolean {
-  return goal !== undefined && Math.abs(inOwnUnit(id, rise)) < (parameter(id).kitResolution / 2) * (1 - 1e-9);
-}
 
 function reachable(id: ParameterId, { goal, rise }: Change): boolean {
   return goal === undefined ? believableRise(id, rise) : believable(id, goal);
