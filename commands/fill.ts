@@ -1,5 +1,6 @@
 import { printed } from '../core/log/value.ts';
-import { fixed, volume } from '../core/quantity/format.ts';
+import { volume } from '../core/quantity/format.ts';
+import { unmarked } from '../core/quantity/marks.ts';
 import { parameter, type ParameterId } from '../core/water/parameter.ts';
 import type { Keep, Reading, Tank } from './keep.ts';
 import type { Fill } from './options.ts';
@@ -14,21 +15,26 @@ export interface Found {
 export function leftOut(fill: Fill | undefined, tank: Tank, keep: Keep): Found | undefined {
   if (fill === 'volume') {
     return {
-      value: `${tank.netVolumeL} L`,
+      value: filledVolume(tank),
       read: `net water of your tank ${tank.name}: ${volume(tank.netVolumeL)}`,
     };
   }
   if (fill === 'hours' && tank.lightHours !== undefined) {
     return {
-      value: `${tank.lightHours} h`,
+      value: `${unmarked(tank.lightHours)} h`,
       read: `light hours of your tank ${tank.name}: ${tank.lightHours} h`,
     };
   }
   if (fill === undefined || fill === 'hours') return undefined;
   const last = lastOf(fill, tank, keep);
   if (last === undefined) return undefined;
-  const value = `${fixed(last.value, 2)} ${parameter(fill).unit}`;
+  const value = `${unmarked(last.value)} ${parameter(fill).unit}`;
   return found(last, value, printed(fill, last.value, tank.units), tank);
+}
+
+/** The net water as the text of an option. */
+export function filledVolume({ netVolumeL }: Tank): string {
+  return `${unmarked(netVolumeL)} L`;
 }
 
 function lastOf(id: ParameterId, tank: Tank, keep: Keep): Reading | undefined {

@@ -24,7 +24,7 @@ export const netVolumeIntent: Intent = (heard) => {
   const units: readonly string[] = said === undefined ? BOTH : [said];
   const risen = toUnit('alkalinity', readQuantity('alkalinity', rise, { field: 'rise' }).value, 'dKH') * over;
   return answer({
-    headline: `Yes, it matters: dosing for ${glass} in a tank that holds ${net} is ${fixed(100 * (over - 1), 0)} % too much, +${fixed(risen, 2)} dKH where ${rise} was meant. Use the net water.`,
+    headline: `Yes, it matters: dosing for ${glass} in a tank that holds ${net} is ${over >= 2 ? `${fixed(over, 1)} times the dose` : `${fixed(100 * (over - 1), 0)} % too much`}, +${fixed(risen, 2)} dKH where ${rise} was meant. Use the net water.`,
     read: [
       `${net} as the water really in the system, ${glass} as the size of the glass`,
       ...(said === undefined

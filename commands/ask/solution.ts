@@ -53,11 +53,11 @@ export const solutionIntent: Intent = (heard, context) => {
   const { gL } = stockOf(found, litresOrGrams('mass', powder), litresOrGrams('volume', made));
   const { unit, label } = parameter(id);
   const { pace } = limitsOf(id);
-  const { all, daily } = doseOfStock(found, id, up, gL, 1, tankL);
+  const { all, daily, isMeasured } = doseOfStock(found, id, up, gL, 1, tankL);
   return {
     ...given,
     read: [...(inUse?.read ?? []), ...given.read],
-    headline: `${all} of that solution${daily === undefined ? '' : `, ${daily},`} moves ${label} up by ${shown(id, up)} in ${volume(tankL)}. ${given.headline}`,
+    headline: `${isMeasured ? `${all} of that solution${daily === undefined ? '' : `, ${daily},`} moves ${label} up by ${shown(id, up)} in ${volume(tankL)}` : `${label} up by ${shown(id, up)} in ${volume(tankL)} would take ${all}`}. ${given.headline}`,
     steps: [
       ...(pace === undefined
         ? []

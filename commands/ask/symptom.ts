@@ -11,6 +11,7 @@ import { typed } from './call.ts';
 import { signsOfFacts, waterSaid } from './care/said-water.ts';
 import { palytoxinCautions } from './coral/palytoxin.ts';
 import { cycleIntent } from './care/cycle.ts';
+import { filledVolume } from '../fill.ts';
 import type { Intent } from './intent.ts';
 
 /** Something looks wrong: the card at once, with buttons for what would narrow it. */
@@ -54,7 +55,7 @@ function orRather(id: SymptomId): Answer['next'][number] {
 
 function volumeInUse({ keep }: Parameters<Intent>[1]): string | undefined {
   const tank = keep?.tankInUse();
-  return tank === undefined ? undefined : `${tank.netVolumeL} L`;
+  return tank === undefined ? undefined : filledVolume(tank);
 }
 
 /** A log of a cycle first: its numbers are no illness. */

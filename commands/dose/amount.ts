@@ -9,7 +9,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { amountAnswer } from './amount-answer.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, shown } from './asked.ts';
-import { askedChange, believable, believableRise, type Change } from './change.ts';
+import { askedChange, believable, believableRise, withinKit, type Change } from './change.ts';
 import { noDose, retestFirst, sameToTheKit } from './no-dose.ts';
 import { askedPace } from './pace.ts';
 import { askedSalinity } from './salinity.ts';
@@ -45,7 +45,7 @@ export const amountCommand = defineCommand({
     const change = askedChange(id, input.now, input.goal);
     if (change.now !== undefined && !believable(id, change.now))
       return retestFirst(id, change.now, change.read);
-    if (withinKit(id, change)) return sameToTheKit(id, change);
+    if (change.goal !== undefined && withinKit(id, change.rise)) return sameToTheKit(id, change);
     if (change.rise <= 0) return noDose(id, change);
     if (!reachable(id, change)) throw goalTooHigh(id, input.goal);
     const towards = planned(id, change, input);
@@ -84,11 +84,6 @@ function planned(id: ParameterId, { now, goal, rise }: Change, input: AmountInpu
   const end = low + own(rise);
   const named = `${significant(end)} ${unit}, where a rise of ${shown(id, rise)} ends even from ${low} ${unit},`;
   return { id, goal: end, named, sure: input.sure, again, hasGoal: false };
-}
-
-/** A reading is known to half of what the kit can tell apart, so nearer than that it may be at the goal already. */
-function withinKit(id: ParameterId, { goal, rise }: Change): boolean {
-  return goal !== undefined && Math.abs(inOwnUnit(id, rise)) < (parameter(id).kitResolution / 2) * (1 - 1e-9);
 }
 
 function reachable(id: ParameterId, { goal, rise }: Change): boolean {

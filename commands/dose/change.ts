@@ -88,6 +88,11 @@ function notTaken(given: string, from: Quantity, to: Quantity): void {
   );
 }
 
+/** A reading is known to half of what the kit can tell apart: nearer to its goal than that it may be there already. */
+export function withinKit(id: ParameterId, rise: number): boolean {
+  return Math.abs(inOwnUnit(id, rise)) < (parameter(id).kitResolution / 2) * (1 - 1e-9);
+}
+
 /** Range a reading can be believed in, canonical units. */
 export function plausible(id: ParameterId): readonly [number, number] {
   const { kind, unit } = parameter(id);

@@ -11,7 +11,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, askedParameter, askedPurity, shown } from './asked.ts';
-import { askedChange } from './change.ts';
+import { askedChange, withinKit } from './change.ts';
 import { doseOfStock, stockOf } from './stock.ts';
 import { supplyLine } from './working.ts';
 
@@ -99,6 +99,8 @@ function doseFacts(
       given: goal,
       hint: 'The goal must be above the reading.',
     });
+  if (now !== undefined && withinKit(id, rise))
+    return [{ label: 'No dose', value: `${parameter(id).label} is as near to the goal as a kit can tell` }];
   const { all, daily } = doseOfStock(compound, id, rise, gL, purity, 100);
   return [
     {

@@ -63,6 +63,8 @@ const MOST_PART = 0.02;
 export interface DrawnDose {
   readonly all: string;
   readonly daily: string | undefined;
+  /** Whether `all` is an amount, and not why there is none. */
+  readonly isMeasured: boolean;
 }
 
 /** The millilitres of a solution for a rise (canonical) in `tankL`. */
@@ -79,13 +81,18 @@ export function doseOfStock(
   const ml = (by: number): number => solutionMl(amountG(compound, id, by, tankL, purity), gL);
   const most = pace === undefined ? ml(rise) : ml(fromUnit(kind, pace.up, unit));
   const plan = portions(ml(rise), most, drawingStep);
-  if (plan === undefined) return { all: 'less than 0.01 mL (make it weaker)', daily: undefined };
+  if (plan === undefined)
+    return { all: 'less than 0.01 mL (make it weaker)', daily: undefined, isMeasured: false };
   if (plan.each > tankL * 1000 * MOST_PART) {
     const share = `more than ${significant(MOST_PART * 100)} % of the tank a day (make it stronger)`;
-    return { all: share, daily: undefined };
+    return { all: share, daily: undefined, isMeasured: false };
   }
   const show = (volumeMl: number): string => drawn(volumeMl, plan.step);
-  return { all: show(plan.total), daily: plan.days === 1 ? undefined : portionWords(plan, show) };
+  return {
+    all: show(plan.total),
+    daily: plan.days === 1 ? undefined : portionWords(plan, show),
+    isMeasured: true,
+  };
 }
 
 function figures(gL: number): string {

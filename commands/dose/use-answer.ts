@@ -1,7 +1,7 @@
 import { hazard } from '../../core/care/hazards.ts';
 import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { amountG } from '../../core/dosing/dose.ts';
-import { significant } from '../../core/quantity/format.ts';
+import { fixed, significant } from '../../core/quantity/format.ts';
 import { weighable } from '../../core/quantity/portion.ts';
 import type { Use } from '../../core/trend/use.ts';
 import { sizeFigures } from '../../core/trend/words.ts';
@@ -100,8 +100,9 @@ function figuresOf({ line }: Use): { readonly best: string; readonly from: strin
   return { best: short(best), from: short(from), to: short(to) };
 }
 
+/** "0.90" -> "0.9". */
 function short(text: string): string {
-  return String(Number(text));
+  return fixed(Number(text), 8);
 }
 
 /** Two readings and what was added between them, in the parameter's own unit. */

@@ -10,6 +10,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand, type Context, type OwnContext } from '../command.ts';
+import { filledVolume } from '../fill.ts';
 import { loggedUse } from '../log/logged-use.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -112,7 +113,7 @@ function fromTyped(id: ParameterId, input: TypedInput, { nowMs }: Context): Answ
 function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer {
   const keep = keepOf(context);
   const tank = askedTank(keep);
-  const filled = `${tank.netVolumeL} L`;
+  const filled = filledVolume(tank);
   const extra = (['over', 'amount', 'with', 'volume'] as const).find(
     (name) => input[name] !== undefined && !(name === 'volume' && input[name] === filled),
   );

@@ -37,7 +37,10 @@ export function spanAgainst({ low, high }: Span, meant: number): string {
   const unit = [' times as much', ' % less', ' % more'].find(
     (end) => first.endsWith(end) && last.endsWith(end),
   );
-  return unit === undefined ? `${first} to ${last}` : `${first.slice(0, -unit.length)} to ${last}`;
+  if (unit === undefined) return `${first} to ${last}`;
+  // The lower end falls the further short.
+  const [from, to] = unit === ' % less' ? [last, first] : [first, last];
+  return `${from.slice(0, -unit.length)} to ${to}`;
 }
 
 function timesOf(ratio: number): string {

@@ -6,6 +6,7 @@ import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
  */
 export function significant(value: number, digits = 3): string {
   if (value === 0 || !Number.isFinite(value)) return value === 0 ? '0' : 'unknown';
+  if (Math.abs(value) >= MOST) return plainText(value, 0);
   // From a million on the digits behind the figures asked for say nothing.
   if (Math.abs(value) >= 1e6) return fixed(Number(value.toPrecision(Math.max(4, digits))), 0);
   const magnitude = Math.floor(Math.log10(Math.abs(value)));
@@ -33,13 +34,12 @@ export function fromTo(from: string, to: string): string {
   return from === to ? `at ${from} but for less than is shown` : `from ${from} to ${to}`;
 }
 
-/** Beyond this `toFixed` turns to an exponent. */
-const FIXED_BELOW = 1e21;
+/** No number of a tank is as large; its digits would say nothing, and `toFixed` turns to an exponent from 1e21 on. */
+const MOST = 1e15;
 
 function plainText(value: number, decimals: number): string {
-  return Math.abs(value) < FIXED_BELOW
-    ? trimZeros(value.toFixed(decimals))
-    : BigInt(Math.round(value)).toString();
+  if (Math.abs(value) < MOST) return trimZeros(value.toFixed(decimals));
+  return value < 0 ? 'under -10^15' : 'over 10^15';
 }
 
 function trimZeros(text: string): string {

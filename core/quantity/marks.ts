@@ -1,9 +1,12 @@
 /** A number as a person writes it, with whatever marks stand in it. */
 const TOKEN = /(?<![\w.,])\d[\d.,]*\d(?![\w.,]*\d)|(?<![\w.,])\d(?![\d.,]*\d)/g;
 
-/** A point or comma that can only be the decimal mark: not before exactly three digits, or before the other kind. */
-const POINT_IS_DECIMAL = /^(?:\d+\.(?:\d{1,2}|\d{4,})|0+\.\d+|\d{1,3}(?:,\d{3})+\.\d+)$/;
-const COMMA_IS_DECIMAL = /^(?:\d+,(?:\d{1,2}|\d{4,})|0+,\d+|\d{1,3}(?:\.\d{3})+,\d+)$/;
+/**
+ * A point or comma that can only be the decimal mark: before one or two digits, behind a zero, or behind the other kind.
+ * Four digits and more behind it are a machine's and say nothing of the person.
+ */
+const POINT_IS_DECIMAL = /^(?:\d+\.\d{1,2}|0+\.\d{3}|\d{1,3}(?:,\d{3})+\.\d+)$/;
+const COMMA_IS_DECIMAL = /^(?:\d+,\d{1,2}|0+,\d{3}|\d{1,3}(?:\.\d{3})+,\d+)$/;
 /** The mark that then must group thousands: "1.000", "12,500". */
 const POINT_GROUPS = /^[1-9]\d{0,2}(?:\.\d{3})+$/;
 const COMMA_GROUPS = /^[1-9]\d{0,2}(?:,\d{3})+$/;
@@ -41,3 +44,8 @@ export const GROUPED_BY_POINT = /(?<![\d.,])([1-9]\d{0,2})\.(\d{2}0)(?![\d.,])/;
 
 /** "1.234": a point before three digits and one digit before it: a decimal, but it may be a mark of thousands. */
 export const MAY_GROUP = /(?<![\d.,])[1-9]\.\d{3}(?![\d.,])/;
+
+/** A number of ours among a member's own: with four digits behind the point it neither shows nor takes a mark. */
+export function unmarked(value: number): string {
+  return value.toFixed(4);
+}

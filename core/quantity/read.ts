@@ -2,10 +2,11 @@ import { Problem } from '../problem.ts';
 import { arithmetic } from './arithmetic.ts';
 import { askUnits, bareBands } from './bare.ts';
 import { boxVolume } from './box.ts';
-import { oneLength } from './one-length.ts';
 import { clean } from './clean.ts';
 import { hasAmbiguousComma, normaliseNumbers, type CommaStyle } from './number.ts';
+import { significant } from './format.ts';
 import { GROUPED_BY_POINT, MAY_GROUP } from './marks.ts';
+import { oneLength } from './one-length.ts';
 import { definitionOf, type QuantityKind, type Unit } from './unit.ts';
 
 /** A text read as a quantity: `value` in the canonical unit of its kind, `written` in the unit it came with. */
@@ -51,7 +52,7 @@ function withPointSaid(found: Quantity, cleaned: string, text: string): Quantity
   if (!MAY_GROUP.test(cleaned)) return found;
   return {
     ...found,
-    notes: [...found.notes, `read ${text.trim()} as ${found.written} ${found.unit}, with a decimal point`],
+    notes: [...found.notes, `read ${text.trim()} as ${shown(found)}, with a decimal point`],
   };
 }
 
@@ -86,6 +87,11 @@ function attempt(read: () => Quantity): Quantity | Problem {
   }
 }
 
+/** A quantity as it was written, without the tail a sum leaves behind: "60.3 gal". */
+function shown({ written, unit }: Quantity): string {
+  return `${significant(written, 10)} ${unit}`.trim();
+}
+
 /** "1.350" of magnesium, as written where the point marks thousands: only where 1.35 cannot be believed and 1350 can. */
 function asThousands(
   kind: QuantityKind,
@@ -103,7 +109,7 @@ function asThousands(
   if (thousands === undefined || thousands instanceof Problem || !isIn(thousands)) return undefined;
   return {
     ...thousands,
-    notes: [...thousands.notes, `read ${text.trim()} as ${thousands.written} ${thousands.unit}`],
+    notes: [...thousands.notes, `read ${text.trim()} as ${shown(thousands)}`],
   };
 }
 
@@ -123,12 +129,12 @@ function settleMark(
   );
   const [only] = fits;
   if (fits.length === 1 && only !== undefined) {
-    return { ...only, notes: [...only.notes, `read ${text.trim()} as ${only.written} ${only.unit}`.trim()] };
+    return { ...only, notes: [...only.notes, `read ${text.trim()} as ${shown(only)}`] };
   }
   const [first] = both;
   if (fits.length === 0 && first instanceof Problem) throw first;
   const written = (fits.length === 0 ? both : fits).flatMap((found) =>
-    found instanceof Problem ? [] : [`${found.written} ${found.unit}`.trim()],
+    found instanceof Problem ? [] : [shown(found)],
   );
   throw new Problem(`Is "${text.trim()}" ${written.join(' or ')}?`, {
     field: options.field,

@@ -1,3 +1,4 @@
+import { significant } from '../quantity/format.ts';
 import { Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
 import { readQuantity } from '../quantity/read.ts';
@@ -56,7 +57,7 @@ function isThousandfold(value: number): boolean {
 function specific(value: number, { field, given }: Given): OnScale {
   if (isGravity(value)) return { scale: 'SG', value, notes: [] };
   if (isThousandfold(value))
-    return { scale: 'SG', value: value / 1000, notes: [`read ${value} as ${value / 1000}`] };
+    return { scale: 'SG', value: value / 1000, notes: [`read ${value} as ${significant(value / 1000, 6)}`] };
   throw new Problem('A specific gravity of a marine tank lies between 1.000 and 1.032.', {
     field,
     given,

@@ -14,6 +14,7 @@ import {
   weighingStep,
 } from '../../../core/quantity/portion.ts';
 
+const show = (amount: number): string => `${amount} g`;
 const by = (step: number) => () => step;
 
 describe('portions', () => {
@@ -60,8 +61,6 @@ describe('portions', () => {
     expect(portions(0.04, 1, by(0.1))).toBeUndefined();
   });
 });
-
-const show = (amount: number): string => `${amount} g`;
 
 describe('words', () => {
   it.each([

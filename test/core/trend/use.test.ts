@@ -4,8 +4,10 @@ import { MS_PER_DAY } from '../../../core/trend/dated.ts';
 import { useOf } from '../../../core/trend/use.ts';
 
 const on = (day: number, value: number) => ({ atMs: day * MS_PER_DAY, value });
+const dosed = (day: number, rise: number) => ({ atMs: day * MS_PER_DAY, rise });
+
+/** Salinity that rises by 0.1 a day. */
 const salt = (day: number): number => 33 + day / 10;
-const added = (day: number, rise: number) => ({ atMs: day * MS_PER_DAY, rise });
 
 describe('useOf', () => {
   it('two readings: (before - now + added) / days, and the kit’s error over the time', () => {
@@ -17,7 +19,7 @@ describe('useOf', () => {
   });
 
   it('adds back what was added from the first reading to before the last', () => {
-    const additions = [added(-1, 9), added(0, 0.5), added(1, 0.5), added(2, 9)];
+    const additions = [dosed(-1, 9), dosed(0, 0.5), dosed(1, 0.5), dosed(2, 9)];
     const use = useOf({ readings: [on(0, 8), on(2, 8)], additions, resolution: 0.3 });
     expect(use).toMatchObject({ added: 1, additions: 2 });
     expect(use?.perDay).toBeCloseTo(0.5, 9);
@@ -62,7 +64,7 @@ describe('useOf', () => {
     fc.assert(
       fc.property(logs, ({ perDay, gaps, errors, doses }) => {
         const additions = doses
-          .map(([halfDay, rise]) => added(halfDay / 2 + 0.1, rise))
+          .map(([halfDay, rise]) => dosed(halfDay / 2 + 0.1, rise))
           .sort((a, b) => a.atMs - b.atMs);
         let day = 0;
         const days = [0, ...gaps.map((gap) => (day += gap))];
