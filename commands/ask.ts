@@ -38,6 +38,7 @@ import {
 import { clockChangeIntent, howOftenIntent } from './ask/schedule.ts';
 import { remindIntent } from './ask/remind.ts';
 import { refusalIntent } from './ask/refusal.ts';
+import { mainsIntent, subjectIntent } from './ask/subject.ts';
 import { solutionIntent } from './ask/solution.ts';
 import { swapIntent } from './ask/swap.ts';
 import { symptomIntents } from './ask/symptom.ts';
@@ -48,14 +49,20 @@ import { urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
 import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Context } from './command.ts';
+import { notUsed } from './urgent/not-used.ts';
 import { textOption } from './options.ts';
+
+/** Emergencies; people before animals. */
+const aidIntents: readonly Intent[] = [hurtIntent, subjectIntent, urgentIntent];
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
 const intents: readonly Intent[] = [
   hurtIntent,
+  subjectIntent,
   refusalIntent,
   accidentIntent,
   urgentIntent,
+  mainsIntent,
   clockChangeIntent,
   howOftenIntent,
   remindIntent,
@@ -115,6 +122,8 @@ const intents: readonly Intent[] = [
  */
 export function ask(text: string, context: Context): Answer {
   if (text.length > MAX_WORDS_LENGTH) {
+    const aid = firstOf(aidIntents, hear(text), context);
+    if (aid !== undefined) return { ...aid, read: ['only the beginning of your message', ...aid.read] };
     throw new Problem('That is longer than I can read.', {
       field: 'question',
       limit: `at most ${MAX_WORDS_LENGTH} characters`,
@@ -135,8 +144,20 @@ function answered(text: string, context: Context): Answer {
   return intended(heard, context) ?? lost(heard);
 }
 
+/** A number that another kind of question stumbles over takes no first aid away: it is named, and the card comes. */
 function intended(heard: Heard, context: Context): Answer | undefined {
-  for (const intent of intents) {
+  try {
+    return firstOf(intents, heard, context);
+  } catch (error) {
+    const isOpen = !(error instanceof Problem) || error.choices.length > 0;
+    const card = isOpen ? undefined : firstOf(symptomIntents, heard, context);
+    if (isOpen || card === undefined) throw error;
+    return { ...card, read: [notUsed(error.field, error.given ?? '', error), ...card.read] };
+  }
+}
+
+function firstOf(tried: readonly Intent[], heard: Heard, context: Context): Answer | undefined {
+  for (const intent of tried) {
     const found = intent(heard, context);
     if (found !== undefined) return found;
   }

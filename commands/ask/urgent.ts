@@ -4,7 +4,7 @@ import { tankVolume } from '../../core/words/tank-volume.ts';
 import { runWithDefaults } from '../defaults.ts';
 import { urgentCommand } from '../urgent.ts';
 import { typed } from './call.ts';
-import { alarmIn, isBeyondScale, levelNow, levelSaid, overdosed } from './care/alarm.ts';
+import { alarmIn, levelNow, levelSaid, overdosed } from './care/alarm.ts';
 import type { Intent } from './intent.ts';
 
 /** Something is going wrong now: the card, with the volume and the reading that were said. */
@@ -19,17 +19,13 @@ export const urgentIntent: Intent = (heard, context) => {
     now: levelSaid(heard, what, of),
     volume: tankVolume(heard)?.text,
     temperature: levelNow(heard, 'temperature'),
-    salinity: salinity === undefined || isBeyondScale(salinity) ? undefined : onScale(salinity),
+    salinity: salinity === undefined ? undefined : onScale(salinity),
   };
   const input = Object.fromEntries(
     Object.entries(said).flatMap(([name, text]) => (text === undefined ? [] : [[name, text]])),
   );
   const given = runWithDefaults(urgentCommand, input, context);
-  const beyond =
-    salinity !== undefined && isBeyondScale(salinity)
-      ? [`${salinity}: more salt than the scales go. Measure again; if it is true, ask at once`]
-      : [];
-  return { ...given, read: [`your question as ${typed('urgent', input)}`, ...beyond, ...given.read] };
+  return { ...given, read: [`your question as ${typed('urgent', input)}`, ...given.read] };
 };
 
 /** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */

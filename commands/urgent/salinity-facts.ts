@@ -1,25 +1,23 @@
 import { evenDays, swapDays } from '../../core/change/day-plan.ts';
 import { drySaltToAddG, mixRange } from '../../core/change/salt.ts';
 import { fixed, mass } from '../../core/quantity/format.ts';
-import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { densityKgM3 } from '../../core/water/seawater.ts';
 import { ppt, seawaterPpt } from '../salinity/print.ts';
 import { percent } from '../waterchange/pour.ts';
-import { fact, salinityOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { fact, type Numbers } from './facts.ts';
+import type { Known } from './input.ts';
 
 /** Most a day, ppt, and how much stronger swap water is mixed: common practice and own choice, as /salinity adjust. */
 const PACE = 1;
 const STRONGER = 5;
 
 /** How far off, how many days back, and the first day's swap. */
-export function salinityNumbers(input: UrgentInput): Numbers {
-  const now = salinityOf(input);
-  const { volumeL, part, read, missing } = waterOf(input);
+export function salinityNumbers({ water, salinity: now, goal, missing }: Known): Numbers {
+  const { volumeL, part, read } = water;
   if (now === undefined)
     return { read, facts: [], working: [], sources: [], missing: ['salinity', ...missing] };
-  const s = now.practicalSalinity;
-  const goal = input.goal === undefined ? undefined : readSalinity(input.goal, { field: 'goal' });
-  const goalS = goal?.practicalSalinity ?? seawaterPpt;
+  const s = now.value;
+  const goalS = goal?.value ?? seawaterPpt;
   const told = [...read, `salinity ${ppt(s)}, back to ${ppt(goalS)}`, ...now.notes, ...(goal?.notes ?? [])];
   if (Math.abs(s - goalS) <= PACE) {
     const facts = [fact('salinity', `${ppt(s)} is no crash: give what it reads now`)];

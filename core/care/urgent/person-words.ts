@@ -90,8 +90,23 @@ const ill: readonly Way[] = [
   { all: [[String.raw`(?:tank|stand|glass|aquarium|light|lamp|rock) (?:has |just )?(?:fell|broke|burst|collapsed|shattered|exploded|tipped over|landed) on (?:me|us|him|(?:my |our )?(?:\w+ )?(?:kid|son|daughter|wife|husband|child|toddler|baby|foot|hand|leg|head)s?)`]] },
 ];
 
+/** What happened is plain although nobody is named, or the words are few. */
+// prettier-ignore
+const plain: readonly Way[] = [
+  { all: [[String.raw`${PERSON} (?:\w+ ){0,2}(?:blacked out|keeled over)`]] },
+  { all: [['(?:current|electricity|voltage) (?:\\w+ ){0,2}in the (?:tank |sump )?water'], ['felt', 'feel', 'tingl\\w*', 'zap\\w*', 'touch\\w*']] },
+  { all: [[String.raw`${PERSON}`], ['(?:touch|grabb|brush)\\w* (?:the |a |my )?(?:\\w+ )?(?:heater|lamp|bulb|halide|light)'], ['burns?', 'burnt', 'burned', 'blister\\w*']] },
+  { all: [[String.raw`^(?:help |so |really |feeling |very )*${ILL}`], [HANDLED]] },
+  { all: [[String.raw`(?:in|into) (?:a|an|my|his|her|the) (?:\w+ )?(?:cut|scratch|wound|scrape|graze)`], ['zoas?', 'palys?', 'zoo?[ae]nth\\w*', 'palyth\\w*', CAUSTIC, 'slime', 'goo', 'juice', 'tank water']], not: [ASKED] },
+  { all: [[String.raw`(?:sprayed|squirted|splashed|spat|spit) (?:in |into |on |at )?(?:${MY_BODY}|me in the ${BODY}|me)`]], not: [ASKED] },
+  { all: [[String.raw`(?:stung|bitten|bit|stabbed|poked|pricked|pinched|punctured|spined) (?:${MY_BODY}|me (?:on|in) the ${BODY})`, String.raw`(?:quills|needles|spines?|bristles) (?:\w+ ){0,4}(?:${MY_BODY}|under (?:my|his|her) skin)`]], not: [ASKED] },
+  { all: [[String.raw`(?:${MY_BODY}) (?:\w+ ){0,2}(?:crush\w*|pinned|trapped|squash\w*|jammed|stuck (?:shut|together|under|to))`, String.raw`(?:glue|cyanoacrylate|epoxy)\w* (?:\w+ ){0,4}(?:${MY_BODY}|eyes?|eyelids?|lips?)`]], not: [ASKED] },
+  { all: [['granuloma', 'marinum', 'vibrio', '(?:pus|redness|red streaks?) (?:\\w+ ){0,6}(?:cut|scrape|scratch|wound|sting|bite)', '(?:cut|scrape|scratch|wound|sting|bite|sore) (?:\\w+ ){0,8}(?:not|never|isn\'?t|won\'?t) (?:heal\\w*|clos\\w*)', '(?:redness|swelling) (?:\\w+ ){0,6}spread\\w*']], not: [String.raw`${ANIMAL}s? (?:\w+ )?(?:has|have|with|got|had) `, 'my (?:tang|clown|wrasse|fish|angel|puffer)\\w*'] },
+  { all: [[String.raw`hives (?:all|over|on|after|since|and|every)`, String.raw`(?:my|his|her) (?:tongue|lips?|throat|face) (?:is |are |feels? |has |got |started )?(?:\w+ )?(?:swell\w*|swollen|clos\w*|tight\w*|puff\w*)`]], not: [ANIMAL] },
+];
+
 /**
  * Whether a cleaned text speaks of a person or a pet that is hurt or ill: rather once too often. Animals of the tank that
  * swallow something, corals that get a shock of light and questions about what might hurt are left out.
  */
-export const isPersonHurt = saidIn([...shock, ...wound, ...poisoned, ...ill]);
+export const isPersonHurt = saidIn([...shock, ...wound, ...poisoned, ...ill, ...plain]);

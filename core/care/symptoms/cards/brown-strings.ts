@@ -62,5 +62,5 @@ export const brownStrings: SymptomCard = {
   stop: 'Snails or fish die, or any person feels ill (/urgent what:person hurt).',
   published: ['Ostreopsis carries toxins, in the air too (published: Accoroni & Totti 2016)'],
   sources: ['practice', 'Accoroni2016'],
-  urgent: 'person hurt',
+  hurt: 'palytoxin breathed',
 };

@@ -5,6 +5,7 @@ import { medicineDoses } from '../medicine.ts';
 /** Where hands go near mains and water: the plug or the breaker comes before the water. */
 const MAINS = [
   'fire or sparks',
+  'mains fault',
   'out of the water',
   'flood',
   'burst heater',
@@ -34,32 +35,6 @@ describe('mains', () => {
   it.each(MAINS)('%s: off before hands go in', (id) => {
     const { first, steps } = urgentCard(id);
     expect(`${first} ${steps[0] ?? ''}`).toMatch(/unplug|plug|breaker/i);
-  });
-});
-
-describe('the person', () => {
-  it('covers shock, palytoxin, eyes, caustics, swallowing and the poison centre, and treats nobody', () => {
-    const { first, steps, stop } = urgentCard('person hurt');
-    const text = [first, ...steps].join(' ');
-    for (const pattern of [
-      /emergency number or poison centre/,
-      /do not touch them/,
-      /breaker/,
-      /palytoxin/,
-      /[Mm]etallic/,
-      /In the eye/,
-      /Caustic/,
-      /do not make them vomit/,
-      /doctor/,
-      /does not breathe: call/,
-      /generator/,
-      /Stung, bitten/,
-      /[Bb]leeding/,
-      /pet .* vet or animal poison line/,
-    ])
-      expect(text).toMatch(pattern);
-    expect(stop).toMatch(/no treatment/);
-    expect(urgentIds[0]).toBe('person hurt');
   });
 });
 

@@ -1,0 +1,18 @@
+import type { Command } from '../command.ts';
+import { notUsed } from './not-used.ts';
+
+/** Runs a command with the options its schema takes; the others are named in the answer and nothing is refused. */
+export function sifted({ options, run }: Command): Command['run'] {
+  return (input, context) => {
+    const taken: Record<string, unknown> = {};
+    const left: string[] = [];
+    for (const [name, value] of Object.entries(input)) {
+      if (value === undefined) continue;
+      if (options.safeParse({ [name]: value }).success) taken[name] = value;
+      else
+        left.push(notUsed(name, value, name in options.shape ? 'I cannot take that here' : 'no such option'));
+    }
+    const given = run(taken, context);
+    return left.length === 0 ? given : { ...given, read: [...left, ...given.read] };
+  };
+}
