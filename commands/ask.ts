@@ -45,7 +45,7 @@ import { symptomIntents } from './ask/symptom.ts';
 import { questionIn, type Outcome } from './ask/talk.ts';
 import { thinIntent } from './ask/thin.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
-import { urgentIntent } from './ask/urgent.ts';
+import { firstAidIntent, urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
 import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Context } from './command.ts';
@@ -149,9 +149,10 @@ function intended(heard: Heard, context: Context): Answer | undefined {
   try {
     return firstOf(intents, heard, context);
   } catch (error) {
-    const isOpen = !(error instanceof Problem) || error.choices.length > 0;
-    const card = isOpen ? undefined : firstOf(symptomIntents, heard, context);
-    if (isOpen || card === undefined) throw error;
+    if (!(error instanceof Problem)) throw error;
+    const isAsked = error.choices.length > 0;
+    const card = firstOf(isAsked ? [firstAidIntent] : [firstAidIntent, ...symptomIntents], heard, context);
+    if (card === undefined) throw error;
     return { ...card, read: [notUsed(error.field, error.given ?? '', error), ...card.read] };
   }
 }

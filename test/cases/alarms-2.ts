@@ -116,7 +116,7 @@ export const hurriedAlarms: Readonly<Partial<Record<UrgentId, readonly string[]>
   ],
   'burst heater': ['heater exploded in tank glass everywhere'],
   'bleach or spray': [
-    'kid sprayed windex near the tank and some went in',
+    'kid sprayed window cleaner near the tank and some went in',
     'someone sprayed bug killer in the room with my reef',
     'hand soap fell in the sump',
     'my kid poured dish soap in the aquarium',
@@ -134,7 +134,7 @@ export const hurriedAlarms: Readonly<Partial<Record<UrgentId, readonly string[]>
   'shredded anemone': [
     'anemone got sucked in powerhead its in pieces',
     'my nem went thru the wavemaker',
-    'bta got chopped in the gyre',
+    'bta got chopped in the flow pump',
     'rose anemone got minced by my wavemaker',
     'pump ate my anemone',
   ],

@@ -130,7 +130,7 @@ describe('typed', () => {
     ]);
     const card = run({ seen: 'polyps closed', one: 'perhaps', two: 'maybe', volume: 'a lot' });
     expect(card.steps.length).toBeGreaterThan(2);
-    expect(card.read).toContain('not used: volume "a lot" (I could not read that as a volume)');
+    expect(card.read).toContain('not used: volume "a lot" (I could not read that as a number with a unit)');
   });
 
   it('moves the water up and says why when all are shut', () => {

@@ -24,7 +24,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [[PET]], not: ['dog ?face', 'cat ?fish', `${PET} (?:bit|scratched) (?:me|my)`, 'me and', 'and (?:me|i)', 'both of us', 'all of us', 'whole family', 'cat litter', 'dog ?toy'] },
   ]],
   ['allergic reaction', [
-    { all: [['anaphyla\\w*', 'allerg\\w*', 'epi ?pen', 'hives', String.raw`(?:throat|tongue) (?:is |are |feels? |was )?(?:\w+ )?(?:clos\w*|swell\w*|swollen|tight\w*)`, 'face (?:is |was |got )?(?:\\w+ )?(?:swell\\w*|swollen|puff\\w*)']] },
+    { all: [['anaphyla\\w*', 'allerg\\w*', 'hives', String.raw`(?:throat|tongue) (?:is |are |feels? |was )?(?:\w+ )?(?:clos\w*|swell\w*|swollen|tight\w*)`, 'face (?:is |was |got )?(?:\\w+ )?(?:swell\\w*|swollen|puff\\w*)']] },
   ]],
   ['electric shock', [
     { all: [['electrocut\\w*', 'electric\\w*', 'shock(?:ed|s|ing)?', 'zap(?:ped|s)?', 'jolts?', 'voltage', 'live wire', 'a buzz', 'current']], not: ['shock(?:ed)? (?:by|at) (?:the )?(?:price|size)', 'strong current'] },
@@ -37,7 +37,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [['infect\\w*', 'pus', 'red (?:streaks?|lines?)', "(?:not|never|\\w*n'?t) heal\\w*", 'granuloma', 'marinum', 'vibrio', 'weep\\w*', 'ooz\\w*', '(?:redness|red).{0,40}spread\\w*', 'lump on my', '(?:hot and (?:red|swollen)|red,? hot)', '(?:days|weeks?) (?:after|ago|later).{0,60}(?:swollen|red|hot|sore)', '(?:cut|scratch|wound|scrape|poke\\w*).{0,40}(?:fever|getting worse|turned black|throbbing|(?:is|looks?) (?:hot|angry))', '(?:swollen|red) and (?:hot|warm)', "cut .{0,40}red and swollen"]], not: [EYE] },
   ]],
   ['glue', [
-    { all: [['(?:super ?|frag ?|crazy ?)?glue(?:d)?', 'cyanoacrylate', 'epoxy'], [EYE, SKIN, 'stuck', 'together', 'ripped']], not: [`${ZOA}`, 'gluing', 'cut'] },
+    { all: [['(?:super ?|frag ?)?glue(?:d)?', 'cyanoacrylate', 'epoxy'], [EYE, SKIN, 'stuck', 'together', 'ripped']], not: [`${ZOA}`, 'gluing', 'cut'] },
   ]],
   ['palytoxin in eye or cut', [
     { all: [[`${ZOA}`, 'polyps?', 'frag(?:ged|ging)', 'colon(?:y|ies)', 'coral (?:slime|juice)'], [EYE, 'squirt\\w*', 'sprayed my face', 'open cut', 'in (?:a|my|an|the) (?:\\w+ )?(?:cut|scratch|wound|scrape)', String.raw`(?:cut|sliced|stabbed|nicked|pricked|scratched) (?:open )?(?:my|his|her|a|myself|me)(?! (?:zoas?|palys?))`]], not: [`(?:fever|cough|chest|taste|breath\\w*)`, 'glue on'] },

@@ -15,7 +15,7 @@ const OTHER_PEST = [
 /** Medicines for fish by kind and by generic name. */
 export const MEDICINES = [
   'medicines?', 'medications?', 'medicat(?:e|ed|ing)', '(?:fish|ich|reef|vet) meds?', 'meds', 'antibiotics?', 'dewormers?', 'antiparasitics?',
-  String.raw`\w+(?:mycin|cycline|cillin|floxacin|quantel|mectin|dazole|quine|misole|uron|oxacin)`, 'prazi', 'doxy', 'cipro', 'sulfa\\w*', 'nitrofur\\w*', 'furan\\w*',
+  String.raw`\w+(?:mycin|cycline|cillin|floxacin|quantel|mectin|dazole|quine|misole|uron|oxacin)`, 'prazi', 'doxy', 'sulfa\\w*', 'nitrofur\\w*', 'furan\\w*',
   'formalin', 'formaldehyde', 'malachite(?: green)?', 'methylene blue', 'acriflavine', 'potassium permanganate', 'iodine dip', 'copper (?:sulfate|sulphate|treatment|medication|medicine|meds?)', 'chelated copper',
   'trichlorfon', 'organophosphates?', 'antifungals?', 'steroids?', 'dexamethasone',
 ] as const; // prettier-ignore
