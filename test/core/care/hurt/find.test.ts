@@ -4,7 +4,7 @@ import { hurtIn } from '../../../../core/care/hurt/find.ts';
 import { isPersonHurt } from '../../../../core/care/urgent/person-words.ts';
 import { hear } from '../../../../core/words/hear.ts';
 import { hurts, unclearHurts } from '../../../cases/hurts.ts';
-import { medicineDoses } from '../medicine.ts';
+import { dosesWithin } from '../medicine.ts';
 
 describe.each(hurtIds)('%s', (id) => {
   const { label, first, steps, never, basis, sources } = hurtCard(id);
@@ -30,7 +30,7 @@ describe.each(hurtIds)('%s', (id) => {
     expect([first, ...steps].join(' ')).toMatch(/emergency number|poison centre|doctor|vet/);
     expect(basis.length * sources.length).toBeGreaterThan(0);
     expect(basis.join(' ')).toMatch(/from memory/);
-    expect(medicineDoses(JSON.stringify(hurtCard(id)))).toEqual([]);
+    expect(dosesWithin(hurtCard(id))).toEqual([]);
     expect(JSON.stringify(hurtCard(id))).not.toMatch(/\d{3}[ -]?\d{3}|\b(?:911|112|999)\b/);
   });
 });

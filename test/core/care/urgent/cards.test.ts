@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { urgentCard, urgentIds } from '../../../../core/care/urgent/cards.ts';
-import { medicineDoses } from '../medicine.ts';
+import { dosesWithin } from '../medicine.ts';
 
 /** Where hands go near mains and water: the plug or the breaker comes before the water. */
 const MAINS = [
@@ -28,7 +28,7 @@ describe.each(urgentIds)('%s', (id) => {
     expect(label.length).toBeLessThanOrEqual(40);
   });
 
-  it('holds no dose of a medicine', () => expect(medicineDoses(JSON.stringify(urgentCard(id)))).toEqual([]));
+  it('holds no dose of a medicine', () => expect(dosesWithin(urgentCard(id))).toEqual([]));
 });
 
 describe('mains', () => {
