@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { urgentIn } from '../core/care/urgent/find.ts';
 import { subjectIn } from '../core/care/urgent/ways/subjects.ts';
-import { isPersonHurt } from '../core/care/urgent/person-words.ts';
+import { isPersonHurt } from '../core/care/hurt/person-words.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
 import { clean } from '../core/quantity/clean.ts';
 import type { Answer } from './answer.ts';

@@ -1,4 +1,4 @@
-import { isPersonHurt } from '../../core/care/urgent/person-words.ts';
+import { isPersonHurt } from '../../core/care/hurt/person-words.ts';
 import { answer } from '../answer.ts';
 import { hurtAnswerFor } from '../urgent/hurt.ts';
 import { says, type Intent } from './intent.ts';

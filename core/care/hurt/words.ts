@@ -11,7 +11,7 @@ export const ILLNESS = String.raw`(?:fever\w*|cough\w*|flu|metal(?:lic)?|bitter|
 export const SOLVENT = String.raw`(?:bleach|chlorine|muriatic|hydrochloric|acid|vinegar|ammonia|ozone|formalin|chemicals?|cleaners?|paint|epoxy|spray|solvent)`;
 /** Liquids and powders of the fish room that burn. */
 export const CAUSTIC = String.raw`(?:(?:muriatic |hydrochloric |strong |citric )?acid|muriatic|caustic(?: soda)?|lye|sodium hydroxide|hydroxide|bleach|chlorine|peroxide|h2o2|kalk\w*|lime(?:water)?|lime water|calcium (?:chloride|hydroxide|oxide)|soda ash|(?:sodium )?carbonate|ammonia|formalin|reagents?|two[- ]part|(?:alk\w*|calcium|dosing|magnesium|test) (?:solution|liquid|powder|stuff)|drain cleaner|iodine|vinegar)`;
-export const SKIN = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|wrists?|palms?|arms?|forearms?|elbows?|skin|face|feet|foot|toes?|legs?|knees?|ankles?|neck|chest|shins?|lap|lips?|mouth)`;
+export const SKIN = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|wrists?|palms?|arms?|forearms?|elbows?|skin|face|feet|foot|toes?|legs?|knees?|ankles?|neck|chest|shins?|thighs?|cal(?:f|ves)|cheeks?|belly|lap|lips?|mouth)`;
 
 export const PET = String.raw`(?:dogs?|doggo|puppy|puppies|pup|cats?|kitty|kittens?|parrots?|birds?|budgie|cockatiel|ferret|bunny|hamster|guinea pig|pug|labrador|beagle|husky|poodle|terrier|(?:golden )?retriever|german shepherd|bulldog|chihuahua|dachshund|spaniel)`;
 export const STUNG = String.raw`(?:stung|stings?|stinging|sting|burn\w*|rash|welts?|itch\w*|blister\w*|swollen|swell\w*|numb\w*|hives|hurts?|pain\w*|red|brush\w*|touch\w*|scrap\w*|scratch\w*|cut|scream\w*|cry\w*)`;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hurtCard, hurtCards, hurtGroups, hurtIds } from '../../../../core/care/hurt/cards.ts';
 import { hurtIn } from '../../../../core/care/hurt/find.ts';
-import { isPersonHurt } from '../../../../core/care/urgent/person-words.ts';
+import { isPersonHurt } from '../../../../core/care/hurt/person-words.ts';
 import { hear } from '../../../../core/words/hear.ts';
 import { hurts, unclearHurts } from '../../../cases/hurts.ts';
 import { dosesWithin } from '../medicine.ts';

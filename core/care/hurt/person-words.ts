@@ -1,11 +1,13 @@
 import { saidIn, type Way } from '../said.ts';
 import {
   ANIMAL,
+  ASKED,
   BODY,
   CAUSTIC,
   FELT,
   FAMILY,
   HANDLED,
+  ILL,
   LIMB,
   MY_BODY,
   ON_BODY,
@@ -14,10 +16,8 @@ import {
   SURE_PERSON,
   VENOMOUS,
 } from './person-parts.ts';
+import { plainlyTold } from './plainly-told.ts';
 
-/** A question about what might be, not a tale of what was. */
-const ASKED = String.raw`(?:can|could|will|would|do|does|is|are) (?:a |an |the |my |it |they |that |those )?(?:\w+ ){1,3}(?:sting|stings|bite|bites|hurt|hurts|dangerous|venomous|poisonous|toxic|safe|burn|bad for)`;
-const ILL = String.raw`(?:sick|ill|weak|unwell|poisoned|vomit\w*|throwing up|threw up|cough\w*|shak(?:y|ing)|numb\w*|tingl\w*|ach(?:e|es|ing)|in pain)`;
 const DRINKS = String.raw`(?:drank|drunk) (?:a |an |my |some |too much |the )?(?:\w+ )?(?:beers?|coffee|tea|wine|whisky|soda|milk|juice)`;
 
 /** Mains through a body. */
@@ -90,23 +90,8 @@ const ill: readonly Way[] = [
   { all: [[String.raw`(?:tank|stand|glass|aquarium|light|lamp|rock) (?:has |just )?(?:fell|broke|burst|collapsed|shattered|exploded|tipped over|landed) on (?:me|us|him|(?:my |our )?(?:\w+ )?(?:kid|son|daughter|wife|husband|child|toddler|baby|foot|hand|leg|head)s?)`]] },
 ];
 
-/** What happened is plain although nobody is named, or the words are few. */
-// prettier-ignore
-const plain: readonly Way[] = [
-  { all: [[String.raw`${PERSON} (?:\w+ ){0,2}(?:blacked out|keeled over)`]] },
-  { all: [['(?:current|electricity|voltage) (?:\\w+ ){0,2}in the (?:tank |sump )?water'], ['felt', 'feel', 'tingl\\w*', 'zap\\w*', 'touch\\w*']] },
-  { all: [[String.raw`${PERSON}`], ['(?:touch|grabb|brush)\\w* (?:the |a |my )?(?:\\w+ )?(?:heater|lamp|bulb|halide|light)'], ['burns?', 'burnt', 'burned', 'blister\\w*']] },
-  { all: [[String.raw`^(?:help |so |really |feeling |very )*${ILL}`], [HANDLED]] },
-  { all: [[String.raw`(?:in|into) (?:a|an|my|his|her|the) (?:\w+ )?(?:cut|scratch|wound|scrape|graze)`], ['zoas?', 'palys?', 'zoo?[ae]nth\\w*', 'palyth\\w*', CAUSTIC, 'slime', 'goo', 'juice', 'tank water']], not: [ASKED] },
-  { all: [[String.raw`(?:sprayed|squirted|splashed|spat|spit) (?:in |into |on |at )?(?:${MY_BODY}|me in the ${BODY}|me)`]], not: [ASKED] },
-  { all: [[String.raw`(?:stung|bitten|bit|stabbed|poked|pricked|pinched|punctured|spined) (?:${MY_BODY}|me (?:on|in) the ${BODY})`, String.raw`(?:quills|needles|spines?|bristles) (?:\w+ ){0,4}(?:${MY_BODY}|under (?:my|his|her) skin)`]], not: [ASKED] },
-  { all: [[String.raw`(?:${MY_BODY}) (?:\w+ ){0,2}(?:crush\w*|pinned|trapped|squash\w*|jammed|stuck (?:shut|together|under|to))`, String.raw`(?:glue|cyanoacrylate|epoxy)\w* (?:\w+ ){0,4}(?:${MY_BODY}|eyes?|eyelids?|lips?)`]], not: [ASKED] },
-  { all: [['granuloma', 'marinum', 'vibrio', '(?:pus|redness|red streaks?) (?:\\w+ ){0,6}(?:cut|scrape|scratch|wound|sting|bite)', '(?:cut|scrape|scratch|wound|sting|bite|sore) (?:\\w+ ){0,8}(?:not|never|isn\'?t|won\'?t) (?:heal\\w*|clos\\w*)', '(?:redness|swelling) (?:\\w+ ){0,6}spread\\w*']], not: [String.raw`${ANIMAL}s? (?:\w+ )?(?:has|have|with|got|had) `, 'my (?:tang|clown|wrasse|fish|angel|puffer)\\w*'] },
-  { all: [[String.raw`hives (?:all|over|on|after|since|and|every)`, String.raw`(?:my|his|her) (?:tongue|lips?|throat|face) (?:is |are |feels? |has |got |started )?(?:\w+ )?(?:swell\w*|swollen|clos\w*|tight\w*|puff\w*)`]], not: [ANIMAL] },
-];
-
 /**
  * Whether a cleaned text speaks of a person or a pet that is hurt or ill: rather once too often. Animals of the tank that
  * swallow something, corals that get a shock of light and questions about what might hurt are left out.
  */
-export const isPersonHurt = saidIn([...shock, ...wound, ...poisoned, ...ill, ...plain]);
+export const isPersonHurt = saidIn([...shock, ...wound, ...poisoned, ...ill, ...plainlyTold]);
