@@ -56,7 +56,7 @@ export const refusalIntent: Intent = (heard) => {
       : 'Not into a tank: I work out no amounts of bleach, lye, acids or disinfectants.',
     steps: ['To clean equipment follow the label, rinse well, and let it dry before it goes back.'],
     cautions: [
-      `${BLEACH_GAS} Never in a tank, and never on living coral or rock.`,
+      `${BLEACH_GAS} Never in a tank, and never on living coral or live rock.`,
       'Gloves, eye protection, fresh air.',
     ],
     sources: ['ghs', 'practice'],

@@ -40,7 +40,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [['(?:super ?|frag ?|gel ?)?glue(?:d)?', 'cyanoacrylate', 'epoxy'], [EYE, SKIN, 'stuck', 'together', 'ripped']], not: [`${ZOA}`, 'gluing', 'cut'] },
   ]],
   ['palytoxin in eye or cut', [
-    { all: [[`${ZOA}`, 'polyps?', 'frag(?:ged|ging)', 'colon(?:y|ies)', 'coral (?:slime|juice)'], [EYE, 'squirt\\w*', 'sprayed my face', 'open (?:cut|wound|sore)', 'in (?:a|my|an|the) (?:\\w+ )?(?:cut|scratch|wound|scrape)', String.raw`(?:cut|sliced|stabbed|nicked|pricked|scratched) (?:open )?(?:my|his|her|a|myself|me)(?! (?:zoas?|palys?))`]], not: [`(?:fever|cough|chest|taste|breath\\w*)`, 'glue on'] },
+    { all: [[`${ZOA}`, 'polyps?', 'frag(?:ged|ging)', 'colon(?:y|ies)', 'coral (?:slime|juice)'], [EYE, 'squirt\\w*', 'sprayed my face', 'open (?:cut|wound|sore)', `into (?:my|his|her) (?:\\w+ )?${SKIN}`, 'in (?:a|my|an|the) (?:\\w+ )?(?:cut|scratch|wound|scrape)', String.raw`(?:cut|sliced|stabbed|nicked|pricked|scratched) (?:open )?(?:my|his|her|a|myself|me)(?! (?:zoas?|palys?))`]], not: [`(?:fever|cough|chest|taste|breath\\w*)`, 'glue on'] },
     { all: [[EYE], [ROCK], [WORKED, 'squirt\\w*']], not: [CAUSTIC, 'fever', 'cough\\w*', 'aiptasia', 'anemone', 'salt ?water', 'breath\\w*', 'watering', 'steam\\w*', 'boil\\w*'] },
   ]],
   ['palytoxin breathed', [

@@ -23,12 +23,12 @@ export const copperOrMedicine: UrgentCard = {
 export const untreatedTapWater: UrgentCard = {
   label: 'Tap water, chlorine, chloramine',
   first:
-    'A conditioner made for chlorine and chloramine first, by its own label: untreated tap water burns gills and kills filters.',
+    'A conditioner made for chlorine and chloramine first, by its own label: untreated tap water burns gills.',
   steps: [
     'It is in the tank: condition for all of its water, by the label, and stop the tap.',
     'Surface moving hard, air stone in, window open: watch how the fish breathe.',
     'Fresh activated carbon where the water flows through. Test ammonia today and tomorrow: chloramine leaves it.',
-    'Chlorine leaves with time and air; chloramine does not. A total chlorine test tells. Ask your water works which it is.',
+    'Chlorine leaves with time and air; chloramine does not. A total chlorine test, or your water works, tells.',
     'Better for a reef: RO water, with carbon stages that are not spent. Test the water after them.',
   ],
   never: [
