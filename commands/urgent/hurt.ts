@@ -52,9 +52,9 @@ function cardOf(id: HurtId): Answer {
   });
 }
 
-const grouped: readonly HurtId[] = Object.values(hurtGroups).flatMap(({ ids }) => [...ids]);
+const grouped: ReadonlySet<HurtId> = new Set(Object.values(hurtGroups).flatMap(({ ids }) => [...ids]));
 const menu = [
-  ...hurtIds.filter((id) => !grouped.includes(id)).map(hurtAction),
+  ...hurtIds.filter((id) => !grouped.has(id)).map(hurtAction),
   ...hurtGroupIds.map((id) => choose(hurtGroups[id].label, id)),
 ];
 
