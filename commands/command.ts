@@ -33,6 +33,8 @@ export interface Command {
   /** Only for those who may manage the server; elsewhere it is not offered. */
   readonly managers: boolean;
   readonly options: OptionsSchema;
+  /** Whether it answers whatever is typed: what it cannot take it names in the answer (first aid). */
+  readonly takesAnything?: true;
   /** Validates `input` against `options` and answers. Throws Problem for what the person can put right. */
   readonly run: (input: Readonly<Record<string, unknown>>, context: Context) => Answer;
 }

@@ -5,7 +5,7 @@ import { isPersonHurt } from '../core/care/hurt/person-words.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
 import { clean } from '../core/quantity/clean.ts';
 import type { Answer } from './answer.ts';
-import { defineCommand, type Command, type Context } from './command.ts';
+import { defineCommand, type Context } from './command.ts';
 import { placedOption } from './coral/asked-placed.ts';
 import { quantityOption, textOption } from './options.ts';
 import { ANSWERS, nextQuestion, questionAnswer, wholeAnswer } from './triage/card-answer.ts';
@@ -16,7 +16,7 @@ import { readSeen } from './triage/seen.ts';
 import { cardAnswer } from './urgent/card-answer.ts';
 import { hurtAnswerFor } from './urgent/hurt.ts';
 import { readOrName } from './urgent/not-used.ts';
-import { sifted } from './urgent/sifted.ts';
+import { takingAnything } from './urgent/taking-anything.ts';
 
 interface TriageInput {
   readonly seen?: string | undefined;
@@ -42,7 +42,7 @@ const strict = defineCommand({
 });
 
 /** First aid is answered whatever was typed beside it, as in /urgent. */
-export const triageCommand: Command = { ...strict, run: sifted(strict) };
+export const triageCommand = takingAnything(strict);
 
 function triage(input: TriageInput, context: Context): Answer {
   const { seen } = input;

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { urgentIds, type UrgentId } from '../core/care/urgent/cards.ts';
 import { PERSON_HURT } from '../core/care/hurt/question.ts';
-import { defineCommand, type Command } from './command.ts';
+import { defineCommand } from './command.ts';
 import { quantityOption, textOption } from './options.ts';
 import { cardAnswer } from './urgent/card-answer.ts';
 import { hurtAnswer, hurtChoices } from './urgent/hurt.ts';
 import { menuAnswer, menus, type MenuId } from './urgent/menu.ts';
-import { sifted } from './urgent/sifted.ts';
+import { takingAnything } from './urgent/taking-anything.ts';
 
 const menuIds = Object.keys(menus) as readonly MenuId[];
 const whats = [PERSON_HURT, ...urgentIds, ...menuIds] as const;
@@ -40,4 +40,4 @@ function isMenu(what: UrgentId | MenuId): what is MenuId {
 }
 
 /** First aid is answered whatever was typed beside it: what the schema does not take is left out and named. */
-export const urgentCommand: Command = { ...strict, run: sifted(strict) };
+export const urgentCommand = takingAnything(strict);

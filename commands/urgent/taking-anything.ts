@@ -1,8 +1,15 @@
 import type { Command } from '../command.ts';
 import { notUsed } from './not-used.ts';
 
-/** Runs a command with the options its schema takes; the others are named in the answer and nothing is refused. */
-export function sifted({ options, run }: Command): Command['run'] {
+/**
+ * A command of first aid, which is answered whatever was typed: it runs with the options its schema takes, the others are
+ * named in the answer, and nothing is refused.
+ */
+export function takingAnything(command: Command): Command {
+  return { ...command, takesAnything: true, run: sifted(command) };
+}
+
+function sifted({ options, run }: Command): Command['run'] {
   return (input, context) => {
     const taken: Record<string, unknown> = {};
     const left: string[] = [];
