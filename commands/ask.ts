@@ -38,29 +38,42 @@ import {
 import { clockChangeIntent, howOftenIntent } from './ask/schedule.ts';
 import { remindIntent } from './ask/remind.ts';
 import { refusalIntent } from './ask/refusal.ts';
+import { mainsIntent, subjectIntent } from './ask/subject.ts';
 import { solutionIntent } from './ask/solution.ts';
 import { swapIntent } from './ask/swap.ts';
 import { symptomIntents } from './ask/symptom.ts';
 import { questionIn, type Outcome, type Talk } from './ask/talk.ts';
 import { thinIntent } from './ask/thin.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
-import { urgentIntent } from './ask/urgent.ts';
+import { firstAidIntent, urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
 import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Asking, type OwnContext } from './command.ts';
+import { notUsed } from './urgent/not-used.ts';
 import { textOption } from './options.ts';
 import { watchedKeep } from './watched-keep.ts';
 import { guarded } from './ask/guards.ts';
 
+/** Emergencies; people before animals. */
+const aidIntents: readonly Intent[] = [hurtIntent, subjectIntent, urgentIntent];
+
 /** What comes before anything else: its first line is the act. */
-const emergencies: ReadonlySet<Intent> = new Set([hurtIntent, refusalIntent, accidentIntent, urgentIntent]);
+const emergencies: ReadonlySet<Intent> = new Set([
+  ...aidIntents,
+  refusalIntent,
+  accidentIntent,
+  firstAidIntent,
+  mainsIntent,
+]);
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
 const intents: readonly Intent[] = [
   hurtIntent,
+  subjectIntent,
   refusalIntent,
   accidentIntent,
   urgentIntent,
+  mainsIntent,
   clockChangeIntent,
   howOftenIntent,
   remindIntent,
@@ -119,13 +132,15 @@ const intents: readonly Intent[] = [
  * @throws Problem for what the member can put right.
  */
 export function ask(text: string, asking: Asking): Answer {
+  const context = { ...asking, keep: asking.keep };
   if (text.length > MAX_WORDS_LENGTH) {
+    const aid = firstOf(aidIntents, hear(text), context);
+    if (aid !== undefined) return { ...aid, read: ['only the beginning of your message', ...aid.read] };
     throw new Problem('That is longer than I can read.', {
       field: 'question',
       limit: `at most ${MAX_WORDS_LENGTH} characters`,
     });
   }
-  const context = { ...asking, keep: asking.keep };
   return asking.talk === undefined ? answered(text, context) : inTalk(asking.talk, text, context);
 }
 
@@ -160,8 +175,21 @@ function answered(text: string, context: OwnContext): Answer {
   return withNamedSources(intended(heard, context) ?? lost(heard));
 }
 
+/** A number that another kind of question stumbles over takes no first aid away: it is named, and the card comes. */
 function intended(heard: Heard, context: OwnContext): Answer | undefined {
-  for (const intent of intents) {
+  try {
+    return firstOf(intents, heard, context);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const isAsked = error.choices.length > 0;
+    const card = firstOf(isAsked ? [firstAidIntent] : [firstAidIntent, ...symptomIntents], heard, context);
+    if (card === undefined) throw error;
+    return { ...card, read: [notUsed(error.field, error.given ?? '', error), ...card.read] };
+  }
+}
+
+function firstOf(tried: readonly Intent[], heard: Heard, context: OwnContext): Answer | undefined {
+  for (const intent of tried) {
     const found = intent(heard, context);
     if (found !== undefined) return emergencies.has(intent) ? found : guarded(heard, found);
   }

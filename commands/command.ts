@@ -53,6 +53,8 @@ export interface Command<P extends Path = Path, S extends OptionsSchema = Option
   readonly fills: (input: RawInput) => boolean;
   /** Whether this input is answered from what the asker keeps, for the asker alone; known before it runs. */
   readonly isOwn: (input: RawInput, asking: Asking) => boolean;
+  /** Whether it answers whatever is typed: what it cannot take it names in the answer (first aid). */
+  readonly takesAnything?: true;
   /** Validates `input` against `options` and answers. Throws Problem for what the person can put right. */
   readonly run: (input: RawInput, asking: Asking) => Answer;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { urgentIn } from '../core/care/urgent/find.ts';
-import { isPersonHurt } from '../core/care/urgent/person-words.ts';
+import { subjectIn } from '../core/care/urgent/ways/subjects.ts';
+import { isPersonHurt } from '../core/care/hurt/person-words.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
 import { clean } from '../core/quantity/clean.ts';
 import type { Answer } from './answer.ts';
@@ -13,6 +14,9 @@ import { evidenceOf } from './triage/evidence.ts';
 import { groupMenu, symptomMenu, symptomsMenu, type Kept } from './triage/menu.ts';
 import { readSeen } from './triage/seen.ts';
 import { cardAnswer } from './urgent/card-answer.ts';
+import { hurtAnswerFor } from './urgent/hurt.ts';
+import { readOrName } from './urgent/not-used.ts';
+import { takingAnything } from './urgent/taking-anything.ts';
 
 interface TriageInput {
   readonly seen?: string | undefined;
@@ -22,7 +26,7 @@ interface TriageInput {
   readonly volume?: string | undefined;
 }
 
-export const triageCommand = defineCommand({
+const strict = defineCommand({
   path: ['triage'],
   summary: 'Something looks wrong: a few questions, then likely causes and the first safe step',
   example: '/triage seen:polyps stay closed',
@@ -37,11 +41,14 @@ export const triageCommand = defineCommand({
   run: triage,
 });
 
+/** First aid is answered whatever was typed beside it, as in /urgent. */
+export const triageCommand = takingAnything(strict);
+
 function triage(input: TriageInput, context: OwnContext): Answer {
   const { seen } = input;
   const kept: Kept = input.coral === undefined ? {} : { coral: input.coral };
   if (seen === undefined) return groupMenu(kept);
-  if (isPersonHurt(clean(seen))) return cardAnswer('person hurt', {});
+  if (isPersonHurt(clean(seen))) return hurtAnswerFor(clean(seen));
   const meant = readSeen(seen);
   switch (meant.kind) {
     case 'one':
@@ -51,7 +58,7 @@ function triage(input: TriageInput, context: OwnContext): Answer {
     case 'group':
       return symptomsMenu(meant.group, kept);
     case 'none': {
-      const alarm = urgentIn(clean(seen));
+      const alarm = urgentIn(clean(seen)) ?? subjectIn(clean(seen));
       return alarm === undefined ? groupMenu(kept, seen) : cardAnswer(alarm, { volume: input.volume });
     }
   }
@@ -63,17 +70,24 @@ function oneSymptom(id: SymptomId, input: TriageInput, kept: Kept, context: OwnC
   const given = ANSWERS.slice(0, questions.length).map((name) => input[name]);
   const open = given.indexOf(undefined);
   const texts = given.slice(0, open < 0 ? given.length : open).filter((text) => text !== undefined);
+  const left: string[] = [];
+  const evidence =
+    readOrName('coral', input.coral, (coral) => evidenceOf(context, coral), left) ?? evidenceOf(context);
   const asked = {
     id,
     answers: texts.map((text, place) => {
       const question = questions[place];
-      return question === undefined ? undefined : readChoice(question, text, ANSWERS[place] ?? 'one');
+      const name = ANSWERS[place] ?? 'one';
+      return question === undefined
+        ? undefined
+        : readOrName(name, text, () => readChoice(question, text, name), left);
     }),
     typed: Object.fromEntries(texts.map((text, place) => [ANSWERS[place] ?? 'one', text])),
     kept,
-    evidence: evidenceOf(context, input.coral),
+    evidence,
     volume: input.volume,
   };
   const question = nextQuestion(asked);
-  return question === undefined ? wholeAnswer(asked) : questionAnswer(asked, question);
+  const card = question === undefined ? wholeAnswer(asked) : questionAnswer(asked, question);
+  return { ...card, read: [...left, ...card.read] };
 }

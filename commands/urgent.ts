@@ -1,21 +1,24 @@
 import { z } from 'zod';
 import { urgentIds, type UrgentId } from '../core/care/urgent/cards.ts';
 import type { Answer } from './answer.ts';
+import { PERSON_HURT } from '../core/care/hurt/question.ts';
 import { defineCommand } from './command.ts';
 import { quantityOption, textOption } from './options.ts';
 import { cardAnswer } from './urgent/card-answer.ts';
-import { menuAnswer, SOMETHING_GOT_IN, somethingGotIn } from './urgent/menu.ts';
+import { hurtAnswer, hurtChoices } from './urgent/hurt.ts';
+import { menuAnswer, menus, type MenuId } from './urgent/menu.ts';
+import { takingAnything } from './urgent/taking-anything.ts';
 
-const whats = [...urgentIds, SOMETHING_GOT_IN] as const satisfies readonly (
-  UrgentId | typeof SOMETHING_GOT_IN
-)[];
+const menuIds = Object.keys(menus) as readonly MenuId[];
+const whats = [PERSON_HURT, ...urgentIds, ...menuIds] as const;
 
-export const urgentCommand = defineCommand({
+const strict = defineCommand({
   path: ['urgent'],
   summary: 'Something is going wrong now: what to do first, in order, with the numbers of your tank',
   example: '/urgent what:power cut volume:90 gal',
   options: z.strictObject({
     what: z.enum(whats).describe('What is happening').optional(),
+    hurt: z.enum(hurtChoices).describe('A person or pet is hurt: how').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     temperature: quantityOption('temperature', 'What the water reads now', 'temperature').optional(),
     salinity: textOption('What salinity reads now, e.g. 1.018 or 25 ppt', { fill: 'salinity' }).optional(),
@@ -27,8 +30,15 @@ export const urgentCommand = defineCommand({
     goal: textOption('Where it usually is, e.g. 9 dKH or 35 ppt').optional(),
     fresh: textOption('What the new salt water reads of it').optional(),
   }),
-  run: ({ what, ...input }): Answer => {
-    if (what === undefined) return menuAnswer();
-    return what === SOMETHING_GOT_IN ? somethingGotIn() : cardAnswer(what, input);
+  run: ({ what, hurt, ...input }): Answer => {
+    if (hurt !== undefined || what === PERSON_HURT) return hurtAnswer(hurt);
+    return what === undefined || isMenu(what) ? menuAnswer(what) : cardAnswer(what, input);
   },
 });
+
+function isMenu(what: UrgentId | MenuId): what is MenuId {
+  return what in menus;
+}
+
+/** First aid is answered whatever was typed beside it: what the schema does not take is left out and named. */
+export const urgentCommand = takingAnything(strict);

@@ -30,6 +30,7 @@ export function markers(text: string, options: readonly Option[]): readonly Mark
  * @throws Problem for text before the first option, an option given twice or without a value, or a wrong value.
  */
 export function readValues(text: string, command: Command): Readonly<Record<string, unknown>> {
+  if (command.takesAnything === true) return asTyped(text, command);
   const found = markers(text, optionsOf(command.options));
   const before = text.slice(0, found[0]?.start).trim();
   if (before !== '') throw stray(before, command);
@@ -38,6 +39,25 @@ export function readValues(text: string, command: Command): Readonly<Record<stri
     return [option.name, valueOf(option, text.slice(valueStart, found[index + 1]?.start).trim())] as const;
   });
   return Object.fromEntries(entries);
+}
+
+/**
+ * The same without a Problem, for a command that names itself what it cannot take. What is given twice stands together,
+ * and words alone belong to its first option.
+ */
+function asTyped(text: string, command: Command): Readonly<Record<string, string>> {
+  const options = optionsOf(command.options);
+  const input: Record<string, string> = {};
+  for (const part of text.trim().split(/\s+(?=[a-z]+:)/i)) {
+    const [, word = options[0]?.name ?? '', value = ''] = /^(?:([a-z]+):)?(.*)$/is.exec(part) ?? [];
+    const name = word.toLowerCase();
+    const choice = options
+      .find((option) => option.name === name)
+      ?.choices?.find((each) => each === value.trim().toLowerCase());
+    const typed = choice ?? value.trim();
+    if (part !== '') input[name] = name in input ? `${input[name] ?? ''} and ${typed}` : typed;
+  }
+  return input;
 }
 
 /** A typed value in the kind its option takes. @throws Problem with what is accepted. */

@@ -1,5 +1,6 @@
 import { judge } from '../../core/claims/judge.ts';
 import { withoutTank } from '../../core/claims/rule-text.ts';
+import type { Heard } from '../../core/words/hear.ts';
 import type { Answer } from '../answer.ts';
 import { claimCommand, MOST_RULE } from '../claim.ts';
 import { notKnown } from '../claim/not-known.ts';
@@ -18,13 +19,14 @@ const SURELY =
 
 /** "is it true that ...", "someone told me ...", "..., right?": the verdict on a rule that is known. */
 export const passedOnIntent: Intent = (heard, context) =>
-  PASSED_ON.test(heard.text) || ASKED.test(heard.text) ? verdict(heard.given, context) : undefined;
+  PASSED_ON.test(heard.text) || ASKED.test(heard.text) ? claimed(heard, context) : undefined;
 
 /** A known rule stated without a word around it, where no other question fits. */
 export const bareRuleIntent: Intent = (heard, context) =>
-  verdict(heard.given, context) ?? (SURELY.test(heard.text) ? notKnown() : undefined);
+  claimed(heard, context) ?? (SURELY.test(heard.text) ? notKnown() : undefined);
 
-function verdict(given: string, context: OwnContext): Answer | undefined {
+/** The verdict on a rule that is known; undefined where the sentence holds none. */
+export function claimed({ given }: Heard, context: OwnContext): Answer | undefined {
   const { rule, volume } = withoutTank(given);
   if (given.length > MOST_RULE || judge(rule) === undefined) return undefined;
   return call(claimCommand, { rule, volume }, context);

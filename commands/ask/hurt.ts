@@ -1,6 +1,6 @@
-import { isPersonHurt } from '../../core/care/urgent/person-words.ts';
+import { isPersonHurt } from '../../core/care/hurt/person-words.ts';
 import { answer } from '../answer.ts';
-import { cardAnswer } from '../urgent/card-answer.ts';
+import { hurtAnswerFor } from '../urgent/hurt.ts';
 import { says, type Intent } from './intent.ts';
 
 const DESPAIR = [
@@ -22,5 +22,5 @@ const despair = answer({
 /** Somebody is hurt: people first, no arithmetic. */
 export const hurtIntent: Intent = (heard) => {
   if (says(heard, ...DESPAIR)) return despair;
-  return isPersonHurt(heard.text) ? cardAnswer('person hurt', {}) : undefined;
+  return isPersonHurt(heard.text) ? hurtAnswerFor(heard.text) : undefined;
 };

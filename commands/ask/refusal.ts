@@ -1,14 +1,16 @@
+import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
+import { symptomsIn } from '../../core/care/symptoms/find.ts';
 import { urgentIn } from '../../core/care/urgent/find.ts';
-import { BLEACH_GAS, NO_MEDICINE } from '../../core/care/urgent/person.ts';
+import { MEDICINES } from '../../core/care/urgent/ways/subjects.ts';
+import { BLEACH_GAS } from '../../core/care/hazards.ts';
+import { NO_MEDICINE } from '../../core/care/urgent/people.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
-import { answer } from '../answer.ts';
+import { answer, type Answer } from '../answer.ts';
+import { symptomAction } from '../triage/menu.ts';
+import { urgentAction } from '../urgent/action.ts';
 import { says, type Intent } from './intent.ts';
 
-const MEDICINES = [
-  'medicine', 'medication', 'medicate', 'meds?', 'antibiotics?', 'dewormer', String.raw`\w+(?:mycin|cycline|cillin|floxacin|dazole|quantel|mectin)`,
-  'copper', 'formalin', 'malachite', 'methylene blue', 'chloroquine', 'iodine dip', 'potassium permanganate',
-]; // prettier-ignore
 const DISINFECTANTS = [
   'bleach',
   'chlorine',
@@ -36,21 +38,11 @@ export const AMOUNT_WORDS = [
   'amount',
 ] as const;
 
-/** Medicine doses and disinfectants in a tank: no number, and who to ask instead. */
+/** A medicine by its name, or a disinfectant in a tank: no number, and who to ask instead. */
 export const refusalIntent: Intent = (heard) => {
   const asksAmount = says(heard, ...AMOUNT_WORDS);
-  if (says(heard, ...MEDICINES) && (asksAmount || isTerse(heard))) {
-    return answer({
-      headline: NO_MEDICINE,
-      steps: [
-        'Test salinity, temperature, ammonia and pH first, and say here what they read: bad water looks like illness.',
-        'Move a sick fish to a tank of its own for treatment: many medicines kill corals, shrimps and the filter.',
-        'Post a clear photo and what changed lately, so that keepers can help you tell what it is.',
-      ],
-      cautions: ['Copper and many other treatments kill invertebrates and stay in rock and sand.'],
-      sources: ['practice'],
-    });
-  }
+  const isCopper = says(heard, 'copper(?! ?band)') && (asksAmount || isTerse(heard));
+  if (says(heard, ...MEDICINES) || isCopper) return noMedicine(symptomsIn(heard.text));
   const isGas =
     says(heard, 'bleach', 'chlorine') &&
     says(heard, 'vinegar', 'acid', 'ammonia') &&
@@ -63,10 +55,31 @@ export const refusalIntent: Intent = (heard) => {
       ? `No. ${BLEACH_GAS}`
       : 'Not into a tank: I work out no amounts of bleach, lye, acids or disinfectants.',
     steps: ['To clean equipment follow the label, rinse well, and let it dry before it goes back.'],
-    cautions: [`${BLEACH_GAS} Never use it on zoanthids or live rock.`, 'Gloves, eye protection, fresh air.'],
+    cautions: [
+      `${BLEACH_GAS} Never in a tank, and never on living coral or live rock.`,
+      'Gloves, eye protection, fresh air.',
+    ],
     sources: ['ghs', 'practice'],
   });
 };
+
+/** What to do instead of a medicine, with the first step for what was seen. */
+function noMedicine(seen: readonly SymptomId[]): Answer {
+  return answer({
+    headline: NO_MEDICINE,
+    steps: [
+      ...seen.slice(0, 1).map((id) => symptomCard(id).first),
+      'Test salinity, temperature, ammonia and pH first, and say here what they read: bad water looks like illness.',
+      'Move a sick fish to a tank of its own for treatment: many medicines kill corals, shrimps and the filter.',
+      'Post a clear photo and what changed lately, so that keepers can help you tell what it is.',
+    ],
+    cautions: [
+      'Never into the display. Copper and many other treatments kill invertebrates and stay in rock and sand.',
+    ],
+    sources: ['practice'],
+    next: [...seen.slice(0, 3).map((id) => symptomAction(id, {})), urgentAction('copper or medicine')],
+  });
+}
 
 /** Words of a question that is hardly more than two names. */
 const MOST_TERSE = 8;

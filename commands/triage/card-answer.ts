@@ -1,11 +1,12 @@
-import type { Choice, Question } from '../../core/care/symptoms/card.ts';
-import { MOST_QUESTIONS } from '../../core/care/symptoms/card.ts';
+import { type Choice, type Question, MOST_QUESTIONS } from '../../core/care/symptoms/card.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { rank, type Ranked } from '../../core/care/symptoms/rank.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from '../urgent/action.ts';
-import { percent, readWater } from '../waterchange/pour.ts';
+import { hurtAction } from '../urgent/hurt.ts';
+import { readOrName } from '../urgent/not-used.ts';
+import { percent, readWater, type Water } from '../waterchange/pour.ts';
 import { NOT_SURE } from './choice.ts';
 import type { Evidence } from './evidence.ts';
 import type { Kept } from './menu.ts';
@@ -65,16 +66,19 @@ export function wholeAnswer(triage: Triage): Answer {
   const { id, answers, evidence } = triage;
   const card = symptomCard(id);
   const [first, ...then] = firstActions(triage);
+  const left: string[] = [];
+  const water = readOrName('volume', triage.volume, readWater, left) ?? readWater(undefined);
   return answer({
     headline: first,
     read: [
+      ...left,
       `seen: ${card.label}`,
       ...answers.flatMap((given, place) =>
         given === undefined ? [] : [`${card.questions[place]?.ask ?? ''} ${given.label}`],
       ),
       ...evidence.read,
     ],
-    facts: [...ranked(triage).map(causeFact), ...changeFact(triage)],
+    facts: [...ranked(triage).map(causeFact), ...changeFact(triage, water)],
     steps: [...then, ...card.steps],
     working: [
       'Causes stand in the order that is common practice, moved by your answers and your tank. None is certain from words.',
@@ -105,17 +109,17 @@ function causeFact({ cause, reasons }: Ranked, place: number): Fact {
   return { label: `${place + 1}. ${cause.name}`, value: `${cause.why}${why}` };
 }
 
-function changeFact({ id, volume }: Triage): readonly Fact[] {
+function changeFact({ id }: Triage, { part }: Water): readonly Fact[] {
   const { change } = symptomCard(id);
   if (change === undefined) return [];
-  const { part } = readWater(volume);
   const [low, high] = change;
   return [{ label: `a ${percent(low)} to ${percent(high)} change`, value: `${part(low)} to ${part(high)}` }];
 }
 
 function along({ id, kept, evidence }: Triage): readonly NextAction[] {
-  const { urgent } = symptomCard(id);
+  const { urgent, hurt } = symptomCard(id);
   return [
+    ...(hurt === undefined ? [] : [hurtAction(hurt)]),
     ...(urgent === undefined ? [] : [urgentAction(urgent)]),
     ...(evidence.hasTank ? [action('How my water stands', 'checkup', {})] : []),
     ...(evidence.hasCorals ? [action('How my corals stand', 'coral check', {})] : []),

@@ -2,7 +2,7 @@ import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { groupIds, groups, type GroupId } from '../../core/care/symptoms/group.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action, type TextCall } from '../calls.ts';
-import { urgentAction } from '../urgent/action.ts';
+import { personAction } from '../urgent/hurt.ts';
 import { symptomsOf } from './seen.ts';
 
 /** Options that a button hands on as they are. */
@@ -26,7 +26,7 @@ export function groupMenu(kept: Kept, notKnown?: string): Answer {
         : ['Post a clear photo by white light too: keepers see more than words say.'],
     sources: ['practice'],
     next: [
-      urgentAction('person hurt'),
+      personAction,
       EMERGENCY,
       symptomAction('many at once', kept),
       ...groupIds.map((group) => action(groups[group], 'triage', { seen: group, ...kept })),
@@ -39,7 +39,7 @@ export function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
   return answer({
     headline: 'Which of these is nearest?',
     sources: ['practice'],
-    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), urgentAction('person hurt')],
+    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), personAction],
   });
 }
 

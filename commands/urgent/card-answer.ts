@@ -1,28 +1,30 @@
 import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
-import { PEOPLE_FIRST } from '../../core/care/urgent/person.ts';
+import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
-import type { Numbers, UrgentInput } from './input.ts';
+import type { Numbers } from './facts.ts';
+import { personAction } from './hurt.ts';
+import { knownFrom, type UrgentInput } from './input.ts';
 import { numbersFor } from './numbers.ts';
 
 /** Fields of one form. */
 const MOST_ASKED = 3;
 
-/** The card with this tank's numbers; the first line is the first thing to do. */
+/** The card with this tank's numbers; the first line is the first thing to do, whatever the numbers are. */
 export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
   const { first, steps, never, stop, published = [], sources } = urgentCard(id);
-  const isPerson = id === 'person hurt';
-  const { read, facts, working, sources: more, missing } = numbersFor(id, input);
+  const known = knownFrom(id, input);
+  const { read, facts, working, sources: more, missing } = numbersFor(id, known, input.of);
   return answer({
     headline: first,
-    read,
+    read: [...known.left, ...read],
     facts,
     steps,
     working: [...working, ...published],
-    cautions: [...(isPerson ? [] : [PEOPLE_FIRST]), ...never, isPerson ? stop : `Stop and ask: ${stop}`],
+    cautions: [PEOPLE_FIRST, ...never, `Stop and ask: ${stop}`],
     sources: [...sources, ...more],
-    next: isPerson ? [] : [urgentAction('person hurt'), ...fill(id, input, missing), ...along(id, input)],
+    next: [personAction, ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
   });
 }
 
@@ -34,8 +36,8 @@ function fill(id: UrgentId, input: UrgentInput, missing: Numbers['missing']): re
 }
 
 /** What helps next. */
-function along(id: UrgentId, { volume, salinity }: UrgentInput): readonly NextAction[] {
-  if (id === 'salinity crash' && salinity !== undefined) {
+function along(id: UrgentId, { volume, salinity }: UrgentInput, isRead: boolean): readonly NextAction[] {
+  if (id === 'salinity crash' && salinity !== undefined && isRead) {
     const input = { now: salinity, ...(volume === undefined ? {} : { volume }) };
     return [action('Day by day', 'salinity adjust', input)];
   }

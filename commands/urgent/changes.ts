@@ -1,10 +1,11 @@
 import { afterChanges } from '../../core/change/exchange.ts';
 import { percent } from '../waterchange/pour.ts';
-import { fact, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { fact, type Numbers } from './facts.ts';
+import type { Known } from './input.ts';
 
 /** What changes of these shares are in litres. */
-export function changesOf(input: UrgentInput, fractions: readonly number[]): Numbers {
-  const { part, read, missing } = waterOf(input);
+export function changesOf({ water, missing }: Known, fractions: readonly number[]): Numbers {
+  const { part, read } = water;
   return {
     read,
     facts: fractions.map((fraction) => fact(`a ${percent(fraction)} change`, part(fraction))),
@@ -15,8 +16,8 @@ export function changesOf(input: UrgentInput, fractions: readonly number[]): Num
 }
 
 /** How much of something poisonous is left after one, two and three changes of a share. */
-export function leftAfter(input: UrgentInput, fraction: number): Numbers {
-  const { part, read, missing } = waterOf(input);
+export function leftAfter({ water, missing }: Known, fraction: number): Numbers {
+  const { part, read } = water;
   const left = [1, 2, 3].map((changes) => percent(afterChanges({ now: 1, fresh: 0, fraction }, changes)));
   return {
     read,

@@ -1,7 +1,8 @@
 import { iceKg, warmWaterL } from '../../core/care/urgent/heat.ts';
 import { fixed, mass, span, volume } from '../../core/quantity/format.ts';
 import type { Fact } from '../answer.ts';
-import { fact, salinityOf, temperatureOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { fact, worked, type Numbers } from './facts.ts';
+import type { Known } from './input.ts';
 import { oxygenLost } from './oxygen-facts.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 
@@ -14,9 +15,9 @@ const PACE = { anHour: 1, aDay: 1, gentle: 0.5 } as const;
 const BOTTLE_C = 40;
 
 /** How long the way back takes, what closed bottles do, and what heat does to oxygen. */
-export function heatNumbers(input: UrgentInput, side: 'hot' | 'cold'): Numbers {
-  const reading = temperatureOf(input);
-  const { read, volumeL, missing } = waterOf(input);
+export function heatNumbers(known: Known, side: 'hot' | 'cold'): Numbers {
+  const { temperature: reading, water, missing } = known;
+  const { read, volumeL } = water;
   const all = { working: [], sources: ['practice', 'memory', 'fm83'] } as const;
   if (reading === undefined) return { ...all, read, facts: [], missing: ['temperature', ...missing] };
   const tempC = reading.value;
@@ -30,18 +31,18 @@ export function heatNumbers(input: UrgentInput, side: 'hot' | 'cold'): Numbers {
   const { safe, aim } = side === 'hot' ? HOT : COLD;
   const step = Math.abs(tempC - aim) < 1 ? Math.abs(tempC - aim) : 1;
   const to = side === 'hot' ? tempC - step : tempC + step;
-  const bottles =
+  const bottles = (): string =>
     side === 'hot'
       ? `about ${mass(iceKg(volumeL, step, to) * 1000)} of frozen water takes ${fixed(step, 1)} °C out of ${volume(volumeL)}, and more while the room heats on`
       : `about ${volume(warmWaterL(volumeL, step, to, BOTTLE_C))} of water at ${BOTTLE_C} °C brings ${fixed(step, 1)} °C into ${volume(volumeL)}, and more while the room cools`;
-  const s = salinityOf(input)?.practicalSalinity ?? 35;
+  const s = known.salinity?.value ?? 35;
   return {
     read: told,
     facts: [
       ...(isPast(tempC, safe, side) ? outOfDanger(tempC, safe) : []),
       fact('the slow part', slow(Math.abs((isPast(tempC, safe, side) ? safe : tempC) - aim), aim)),
-      fact('closed bottles', bottles),
-      ...(side === 'hot' ? [fact('oxygen', oxygenLost(s, tempC, aim))] : []),
+      worked('closed bottles', bottles),
+      ...(side === 'hot' ? [worked('oxygen', () => oxygenLost(s, tempC, aim))] : []),
     ],
     working: [
       side === 'hot'

@@ -1,7 +1,10 @@
-import { readSalinity } from '../../core/water/salinity-reading.ts';
-import { readLogged } from '../../core/log/value.ts';
-import type { Answer, Fact } from '../answer.ts';
+import type { UrgentId } from '../../core/care/urgent/cards.ts';
+import { sideBeyond } from '../../core/care/urgent/side.ts';
+import { readLogged, type ReadValue } from '../../core/log/value.ts';
+import type { Side } from '../../core/water/limits.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
 import { readWater, type Water } from '../waterchange/pour.ts';
+import { notUsed, readOrName } from './not-used.ts';
 
 /** The numbers a member or their tank gives for an emergency, as text. */
 export interface UrgentInput {
@@ -14,43 +17,67 @@ export interface UrgentInput {
   readonly salinity?: string | undefined;
 }
 
-/** The part of the answer that is worked out for this tank. */
-export type Numbers = Pick<Answer, 'read' | 'facts' | 'working' | 'sources'> & {
-  /** Options that would say more. */
+/**
+ * The same as numbers. What cannot be read or believed is absent here and named in `left`, so that no number takes the
+ * first aid away.
+ */
+export interface Known {
+  readonly water: Water;
+  readonly temperature?: ReadValue | undefined;
+  readonly salinity?: ReadValue | undefined;
+  readonly now?: ReadValue | undefined;
+  readonly goal?: ReadValue | undefined;
+  readonly fresh?: ReadValue | undefined;
+  readonly left: readonly string[];
+  /** The volume, where none was given that can be read; a form can ask for it. */
   readonly missing: readonly (keyof UrgentInput)[];
-};
+}
 
-export const nothing: Numbers = { read: [], facts: [], working: [], sources: [], missing: [] };
+/** What `now`, `goal` and `fresh` measure in each emergency that has a sum with them. */
+export function measured(
+  id: UrgentId,
+  of: string | undefined,
+): Readonly<Partial<Record<Level, ParameterId>>> {
+  if (id === 'ammonia') return { now: 'ammonia' };
+  if (id === 'salinity crash') return { goal: 'salinity' };
+  if (id !== 'overdose') return {};
+  const dosed = of === 'calcium' ? 'calcium' : 'alkalinity';
+  return { now: dosed, goal: dosed, fresh: dosed };
+}
 
-/** Several parts in one, in order. */
-export function together(...parts: readonly Numbers[]): Numbers {
+type Level = 'now' | 'goal' | 'fresh';
+type Named = Level | 'temperature' | 'salinity';
+
+/** Reads every number that was given, in this one place, and lets none of them speak against the card. */
+export function knownFrom(id: UrgentId, input: UrgentInput): Known {
+  const left: string[] = [];
+  const level = (name: Named, of: ParameterId | undefined): ReadValue | undefined => {
+    const text = input[name];
+    if (text === undefined) return undefined;
+    if (of === undefined) {
+      left.push(notUsed(name, text, 'no sum here needs it'));
+      return undefined;
+    }
+    const unread: string[] = [];
+    const read = readOrName(name, text, (given) => readLogged(of, given, name), unread);
+    const side = read === undefined || of === 'temperature' ? sideBeyond(of, text) : undefined;
+    left.push(...(side === undefined ? unread : [notUsed(name, text, beyond(side))]));
+    return side === undefined ? read : undefined;
+  };
+  const water = readOrName('volume', input.volume, readWater, left);
+  const kinds = measured(id, input.of);
   return {
-    read: [...new Set(parts.flatMap(({ read }) => read))],
-    facts: parts.flatMap(({ facts }) => facts),
-    working: parts.flatMap(({ working }) => working),
-    sources: parts.flatMap(({ sources }) => sources),
-    missing: [...new Set(parts.flatMap(({ missing }) => missing))],
+    water: water ?? readWater(undefined),
+    temperature: level('temperature', 'temperature'),
+    salinity: level('salinity', 'salinity'),
+    now: level('now', kinds.now),
+    goal: level('goal', kinds.goal),
+    fresh: level('fresh', kinds.fresh),
+    left,
+    missing: water === undefined ? ['volume'] : [],
   };
 }
 
-export interface KnownWater extends Water {
-  readonly missing: Numbers['missing'];
-}
-
-/** The system's water; per 100 L where it was not said. */
-export function waterOf({ volume }: UrgentInput): KnownWater {
-  return { ...readWater(volume), missing: volume === undefined ? ['volume'] : [] };
-}
-
-/** A reading in its own unit with the notes on how it was taken; undefined where there is none. */
-export function temperatureOf({ temperature }: UrgentInput) {
-  return temperature === undefined ? undefined : readLogged('temperature', temperature, 'temperature');
-}
-
-export function salinityOf({ salinity }: UrgentInput) {
-  return salinity === undefined ? undefined : readSalinity(salinity, { field: 'salinity' });
-}
-
-export function fact(label: string, value: string): Fact {
-  return { label, value };
+function beyond(side: Side): string {
+  return `far too ${side}, whatever it is exactly: measure again another way`;
 }

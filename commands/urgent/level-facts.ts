@@ -1,10 +1,11 @@
 import { afterChanges, changesToGoal, fractionForGoal } from '../../core/change/exchange.ts';
-import { printed, readLogged } from '../../core/log/value.ts';
+import { printed } from '../../core/log/value.ts';
 import { fixed, span } from '../../core/quantity/format.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { percent } from '../waterchange/pour.ts';
 import { changesOf } from './changes.ts';
-import { fact, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { fact, type Numbers } from './facts.ts';
+import type { Known } from './input.ts';
 
 /** Where a level is brought to when nothing is said, own choice within the usual range: dKH, mg/L. */
 const AIM = { alkalinity: 9, calcium: 430 } as const;
@@ -17,17 +18,11 @@ const CHANGE = 0.25;
 const LARGEST = 0.5;
 
 /** What one and two changes of a quarter do to a level that is too high, and how long the tank takes by itself. */
-export function overdoseNumbers(input: UrgentInput): Numbers {
-  const id = input.of === 'calcium' ? 'calcium' : 'alkalinity';
-  const { part, read, missing } = waterOf(input);
-  if (input.now === undefined) {
-    const changes = changesOf(input, [CHANGE]);
-    return { ...changes, missing: ['now', ...missing] };
-  }
-  const now = readLogged(id, input.now, 'now');
-  const goal = input.goal === undefined ? undefined : readLogged(id, input.goal, 'goal');
+export function overdoseNumbers(known: Known, id: keyof typeof AIM): Numbers {
+  const { now, goal, fresh, water, missing } = known;
+  const { part, read } = water;
+  if (now === undefined) return { ...changesOf(known, [CHANGE]), missing: ['now', ...missing] };
   const aim = goal?.value ?? AIM[id];
-  const fresh = input.fresh === undefined ? undefined : readLogged(id, input.fresh, 'fresh');
   const freshLevel = fresh?.value ?? aim;
   const label = parameter(id).label;
   const show = (level: number): string => printed(id, level);
@@ -37,7 +32,12 @@ export function overdoseNumbers(input: UrgentInput): Numbers {
     ...now.notes,
   ];
   if (now.value <= aim) {
-    const facts = [fact(label, `${show(now.value)} is not above ${show(aim)}: nothing to bring down`)];
+    const facts = [
+      fact(
+        label,
+        `${show(now.value)} is not above ${show(aim)}: nothing to bring down, if the unit is right. Test again`,
+      ),
+    ];
     return { read: told, facts, working: [], sources: [], missing };
   }
   const after = (changes: number): string =>
@@ -79,11 +79,12 @@ const NO_SHARE =
   'how much of it is the harmful form rises with pH and warmth; I give no share, for I have no formula checked against a published table';
 
 /** Litres that halve it, and how many such changes bring it under what a kit shows. */
-export function ammoniaNumbers(input: UrgentInput): Numbers {
-  const changes = changesOf(input, [CHANGE, LARGEST]);
+export function ammoniaNumbers(known: Known): Numbers {
+  const { part } = known.water;
+  const changes = changesOf(known, [CHANGE, LARGEST]);
   const facts = [...changes.facts, fact('free ammonia', NO_SHARE)];
-  if (input.now === undefined) return { ...changes, facts, missing: ['now', ...changes.missing] };
-  const { value: now, notes } = readLogged('ammonia', input.now, 'now');
+  if (known.now === undefined) return { ...changes, facts, missing: ['now', ...changes.missing] };
+  const { value: now, notes } = known.now;
   const after = (fraction: number): string => shownMgL(afterChanges({ now, fresh: 0, fraction }));
   const count = changesToGoal({ now, goal: AMMONIA_KIT, fresh: 0 }, LARGEST);
   return {
@@ -92,9 +93,9 @@ export function ammoniaNumbers(input: UrgentInput): Numbers {
     facts: [
       fact(
         'to halve it',
-        `${percent(LARGEST)}, ${waterOf(input).part(LARGEST)}: ${shownMgL(now)} becomes ${after(LARGEST)}`,
+        `${percent(LARGEST)}, ${part(LARGEST)}: ${shownMgL(now)} becomes ${after(LARGEST)}`,
       ),
-      fact('a gentler one', `${percent(CHANGE)}, ${waterOf(input).part(CHANGE)}: becomes ${after(CHANGE)}`),
+      fact('a gentler one', `${percent(CHANGE)}, ${part(CHANGE)}: becomes ${after(CHANGE)}`),
       ...(count === undefined || now <= AMMONIA_KIT
         ? []
         : [

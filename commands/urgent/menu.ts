@@ -1,50 +1,63 @@
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
-import { personHurt } from '../../core/care/urgent/person.ts';
-import { answer, type Answer } from '../answer.ts';
+import { NO_TREATMENT } from '../../core/care/hurt/card.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
+import { personAction } from './hurt.ts';
 
-/** Opens a second menu: a message holds ten buttons. */
-export const SOMETHING_GOT_IN = 'something got in';
+/** Second menus, by the words of the option: a message holds ten buttons. */
+export const menus = {
+  'something got in': {
+    label: 'Something got into the water',
+    headline: 'Plugs out before your hands go in. What got in?',
+    ids: [
+      'overdose',
+      'burst heater',
+      'bleach or spray',
+      'copper or medicine',
+      'untreated tap water',
+      'shredded anemone',
+    ],
+  },
+  'something else': {
+    label: 'Bad water, an animal, rock',
+    headline: 'Plugs out before your hands go in. Which is it?',
+    ids: ['ammonia', 'salinity crash', 'out of the water', 'dying animal', 'zoanthid rock'],
+  },
+} as const satisfies Record<
+  string,
+  { readonly label: string; readonly headline: string; readonly ids: readonly UrgentId[] }
+>;
 
-const gotIn: readonly UrgentId[] = [
-  'overdose',
-  'out of the water',
-  'burst heater',
-  'bleach or spray',
-  'shredded anemone',
-];
+export type MenuId = keyof typeof menus;
+
 const direct: readonly UrgentId[] = [
-  'person hurt',
   'fire or sparks',
+  'mains fault',
   'power cut',
   'oxygen loss',
   'flood',
   'overheating',
   'cold water',
-  'ammonia',
-  'salinity crash',
 ];
 
-/** What is happening? People first. */
-export function menuAnswer(): Answer {
-  return answer({
-    headline: 'What is happening? If anyone is hurt, that comes first.',
-    steps: ['Water near mains: switch off at the breaker from a dry place before you touch anything.'],
-    cautions: [personHurt.stop],
-    sources: ['practice'],
-    next: [
-      ...direct.map(urgentAction),
-      action('Something broke, got in or out', 'urgent', { what: SOMETHING_GOT_IN }),
-    ],
-  });
+/** What is happening? People first; then one of the second menus. */
+export function menuAnswer(id?: MenuId): Answer {
+  if (id !== undefined) return asked(menus[id].headline, menus[id].ids.map(urgentAction));
+  return asked('What is happening? If anyone is hurt, that comes first.', [
+    ...direct.map(urgentAction),
+    ...(Object.keys(menus) as readonly MenuId[]).map((menu) =>
+      action(menus[menu].label, 'urgent', { what: menu }),
+    ),
+  ]);
 }
 
-export function somethingGotIn(): Answer {
+function asked(headline: string, next: readonly NextAction[]): Answer {
   return answer({
-    headline: 'Plugs out before your hands go in. What broke, got in or got out?',
-    cautions: [personHurt.stop],
+    headline,
+    steps: ['Water near mains: switch off at the breaker from a dry place before you touch anything.'],
+    cautions: [NO_TREATMENT],
     sources: ['practice'],
-    next: [...gotIn, 'person hurt' as const].map(urgentAction),
+    next: [personAction, ...next],
   });
 }

@@ -4,7 +4,8 @@ import { mass } from '../../core/quantity/format.ts';
 import { ppt, seawaterPpt } from '../salinity/print.ts';
 import { changesOf, leftAfter } from './changes.ts';
 import { heatNumbers } from './heat-facts.ts';
-import { fact, nothing, salinityOf, together, type Numbers, type UrgentInput } from './input.ts';
+import { fact, nothing, orWhy, together, type Numbers } from './facts.ts';
+import { measured, type Known } from './input.ts';
 import { ammoniaNumbers, overdoseNumbers } from './level-facts.ts';
 import { oxygenHeld } from './oxygen-facts.ts';
 import { salinityNumbers } from './salinity-facts.ts';
@@ -14,42 +15,52 @@ const HOW_LONG = fact(
   'not known: from 1 to more than 18 hours are told. Many fish, warm water and little surface make it short',
 );
 
-/** What can be worked out for an emergency from what is known of the tank. */
-export function numbersFor(id: UrgentId, input: UrgentInput): Numbers {
+/** What can be worked out for an emergency from what is known of the tank; never a Problem. */
+export function numbersFor(id: UrgentId, known: Known, of: string | undefined): Numbers {
+  return orWhy(
+    () => summed(id, known, of),
+    (why) => ({ ...nothing, facts: [fact('the sums', why)] }),
+  );
+}
+
+function summed(id: UrgentId, known: Known, of: string | undefined): Numbers {
   switch (id) {
-    case 'person hurt':
     case 'fire or sparks':
+    case 'mains fault':
     case 'out of the water':
+    case 'zoanthid rock':
+    case 'dying animal':
+    case 'untreated tap water':
       return nothing;
     case 'power cut':
-      return together({ ...nothing, facts: [HOW_LONG] }, oxygenHeld(input));
+      return together({ ...nothing, facts: [HOW_LONG] }, oxygenHeld(known));
     case 'oxygen loss':
-      return together(oxygenHeld(input), changesOf(input, [0.2, 0.3]));
+      return together(oxygenHeld(known), changesOf(known, [0.2, 0.3]));
     case 'flood':
-      return refill(input);
+      return refill(known);
     case 'overheating':
-      return heatNumbers(input, 'hot');
+      return heatNumbers(known, 'hot');
     case 'cold water':
-      return heatNumbers(input, 'cold');
+      return heatNumbers(known, 'cold');
     case 'ammonia':
-      return ammoniaNumbers(input);
+      return ammoniaNumbers(known);
     case 'overdose':
-      return overdoseNumbers(input);
+      return overdoseNumbers(known, measured(id, of).now === 'calcium' ? 'calcium' : 'alkalinity');
     case 'salinity crash':
-      return salinityNumbers(input);
+      return salinityNumbers(known);
     case 'burst heater':
-      return leftAfter(input, 0.4);
+      return leftAfter(known, 0.4);
     case 'bleach or spray':
-      return leftAfter(input, 1 / 3);
+    case 'copper or medicine':
+      return leftAfter(known, 1 / 3);
     case 'shredded anemone':
-      return changesOf(input, [0.2, 0.3]);
+      return changesOf(known, [0.2, 0.3]);
   }
 }
 
 /** Salt for water that ran out, per 10 L. */
-function refill(input: UrgentInput): Numbers {
-  const known = salinityOf(input);
-  const s = known?.practicalSalinity ?? seawaterPpt;
+function refill({ salinity: known }: Known): Numbers {
+  const s = known?.value ?? seawaterPpt;
   const { low, high } = baggedMixGPerL(s);
   return {
     ...nothing,

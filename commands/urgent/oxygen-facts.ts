@@ -1,17 +1,24 @@
 import { oxygenMgPerL } from '../../core/care/urgent/oxygen.ts';
 import { fixed, mass, volume } from '../../core/quantity/format.ts';
-import { fact, salinityOf, temperatureOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { fact, nothing, orWhy, type Numbers } from './facts.ts';
+import type { Known } from './input.ts';
 
 /** Where nothing was read: the middle of the usual ranges, common practice. */
 const USUAL = { tempC: 26, salinity: 35 } as const;
 
 /** What fully aired water holds at this temperature, and the whole tank with it. */
-export function oxygenHeld(input: UrgentInput): Numbers {
-  const temperature = temperatureOf(input);
-  const salinity = salinityOf(input);
+export function oxygenHeld(known: Known): Numbers {
+  const { missing } = known;
+  return orWhy(
+    () => held(known),
+    (why) => ({ ...nothing, facts: [fact('oxygen at most', why)], missing }),
+  );
+}
+
+function held({ temperature, salinity, water, missing }: Known): Numbers {
   const tempC = temperature?.value ?? USUAL.tempC;
-  const s = salinity?.practicalSalinity ?? USUAL.salinity;
-  const { volumeL, read, missing } = waterOf(input);
+  const s = salinity?.value ?? USUAL.salinity;
+  const { volumeL, read } = water;
   const mgL = oxygenMgPerL(s, tempC);
   return {
     read: [

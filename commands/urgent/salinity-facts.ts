@@ -1,11 +1,11 @@
 import { evenDays, swapDays } from '../../core/change/day-plan.ts';
 import { drySaltToAddG, mixRange } from '../../core/change/salt.ts';
 import { fixed, mass } from '../../core/quantity/format.ts';
-import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { densityKgM3 } from '../../core/water/seawater.ts';
 import { ppt, seawaterPpt } from '../salinity/print.ts';
 import { percent } from '../waterchange/pour.ts';
-import { fact, salinityOf, waterOf, type Numbers, type UrgentInput } from './input.ts';
+import { fact, type Numbers } from './facts.ts';
+import type { Known } from './input.ts';
 import { limitsOf, sideOf } from '../../core/water/limits.ts';
 import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 
@@ -13,15 +13,13 @@ import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 const STRONGER = 5;
 
 /** How far off, how many days back, and the first day's swap. */
-export function salinityNumbers(input: UrgentInput): Numbers {
-  const now = salinityOf(input);
-  const { volumeL, part, poured, read, missing } = waterOf(input);
+export function salinityNumbers({ water, salinity: now, goal, missing }: Known): Numbers {
+  const { volumeL, part, poured, read } = water;
   if (now === undefined)
     return { read, facts: [], working: [], sources: [], missing: ['salinity', ...missing] };
-  const s = now.practicalSalinity;
+  const s = now.value;
   const { usual } = limitsOf('salinity');
-  const goal = input.goal === undefined ? undefined : readSalinity(input.goal, { field: 'goal' });
-  const goalS = goal?.practicalSalinity ?? seawaterPpt;
+  const goalS = goal?.value ?? seawaterPpt;
   const told = [...read, `salinity ${ppt(s)}, back to ${ppt(goalS)}`, ...now.notes, ...(goal?.notes ?? [])];
   if (sideOf(s, usual) === undefined) {
     const facts = [fact('salinity', `${ppt(s)} is no crash: give what it reads now`)];

@@ -24,6 +24,9 @@ export const statements = {
 
 export type StatementCode = keyof typeof statements;
 
+/** Two products that make a poisonous gas together. */
+export const BLEACH_GAS = 'Never mix bleach with acid, vinegar or ammonia: the gas is poisonous.';
+
 /** Shown with every powder. */
 export const LABEL_FIRST =
   'The label of your own product and local rules come first. Keep powders dry, closed, and away from children, food and acids.';

@@ -45,7 +45,7 @@ const LISTED: readonly (readonly [RegExp, string])[] = [
   [/\b(?:amonia|amonnia|amonea)\b/g, 'ammonia'],
   [/\b(?:receed|receid|reseed)(ing|ed|s)\b/g, 'reced$1'],
   [/\b(?:pol+[iu]ps?|pollyps?)\b/g, 'polyps'],
-  [/\b(?:gelly|jely|jello)\b/g, 'jelly'],
+  [/\b(?:gelly|jely|jelley)\b/g, 'jelly'],
   [/\bslimey\b/g, 'slimy'],
   [/\bshrivl?ed\b/g, 'shriveled'],
   [/\b(?:clowdy|cloudey)\b/g, 'cloudy'],

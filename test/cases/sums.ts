@@ -167,12 +167,14 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
     never: [/180 dKH/, /mean is/i],
   },
   G07: {
-    values: [
-      { at: /([\d.]+) mL/, value: 7.5 },
-      { at: /([\d.]+) mg H2O2/, value: 225 },
+    values: [],
+    says: [
+      /work out no amount of peroxide/,
+      /says neither of what nor into what/,
+      /shrimp/,
+      /[Nn]ever use a stronger/,
     ],
-    says: [/75 US gal/, /shrimp/, /[Nn]ever use a stronger/],
-    never: [/75 grams/, /35 %/, /is harmless/i],
+    never: [/\d ?(?:mL|mg)\b/, /75 grams/, /35 %/, /is harmless/i],
   },
   G09: {
     values: [

@@ -50,7 +50,7 @@ export const seen: Readonly<Partial<Record<SymptomId, readonly string[]>>> = {
   'brown jelly': [
     'torch has brown goo on it and smells rotten',
     'euphylia turning to brown mush',
-    'hammer has brown jello all over it',
+    'hammer has brown jely all over it',
     'torch heads turning to mush one after another',
     'brown slime eating my frogspawn head',
     'torch is rotting smells awful brown goop',

@@ -80,13 +80,18 @@ describe('/claim', () => {
     expect(claim(rule).headline).toMatch(/never give a dose|Not into a tank/),
   );
 
-  it('warns of lime and peroxide', () => {
-    expect(claim('kalk at 2 tsp per gallon').cautions.join(' ')).toMatch(/caustic.*eye protection/i);
-    const peroxide = claim('1 ml per 10 gal peroxide', '75 gal');
-    expect(textOf(peroxide)).toMatch(/7\.5 mL/);
-    expect(peroxide.cautions.join(' ')).toMatch(/shrimps.*Never a stronger solution/);
-    expect(textOf(claim('1 ml of 35% peroxide per 10 gal', '75 gal'))).not.toMatch(/7\.5 mL/);
-  });
+  it('warns of lime', () =>
+    expect(claim('kalk at 2 tsp per gallon').cautions.join(' ')).toMatch(/caustic.*eye protection/i));
+
+  it.each(['1 ml per 10 gal peroxide', '1 ml of 35% peroxide per 10 gal'])(
+    'works no amount out of a rule for peroxide: %s',
+    (rule) => {
+      const { headline, facts, working, steps, cautions } = claim(rule, '75 gal');
+      const told = [headline, ...facts.map(({ value }) => value), ...working, ...steps].join('\n');
+      expect(told.replace(rule, '')).not.toMatch(/\d (?:mL|mg|g)\b/);
+      expect(cautions.join(' ')).toMatch(/shrimps.*zoanthids.*Never a stronger solution/);
+    },
+  );
 });
 
 describe('the card beside a verdict', () => {

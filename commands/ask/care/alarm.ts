@@ -1,9 +1,10 @@
 import type { UrgentId } from '../../../core/care/urgent/cards.ts';
 import { readLogged } from '../../../core/log/value.ts';
+import { sideBeyond } from '../../../core/care/urgent/side.ts';
 import { Problem } from '../../../core/problem.ts';
 import { levelCard } from '../../../core/care/urgent/level-card.ts';
 import { limitsOf, sideOf, urgentSide, type Range } from '../../../core/water/limits.ts';
-import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import type { ParameterId } from '../../../core/water/parameter.ts';
 import { saidOf, type Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { levelIn } from './cycle-log.ts';
@@ -13,13 +14,11 @@ const { usual: USUAL_C, pace: PACE_C } = limitsOf('temperature');
 const STRAINED_C: Range = [USUAL_C[0] - (PACE_C?.down ?? 0), USUAL_C[1] + (PACE_C?.up ?? 0)];
 /** What an emergency can be read off, in the order to act in. */
 const ALARMING = ['ammonia', 'alkalinity', 'ph', 'salinity'] as const;
-/** More than this the scales are not defined for: PSS-78 ends at 42. */
-const TOO_SALT = 42;
 /** A pasted line of more readings than this is judged as a line. */
 const FEW = 2;
 
 /** "dropped to 17 C": where it is now, not where it should go. */
-const MOVED = String.raw`(?:dropp?ed|fell|crashed|plummeted|went|got|shot up|jumped|climbed|rose|spiked|(?:is )?(?:down|up)) (?:way |up |down )?to`;
+const MOVED = String.raw`(?:dropp?ed|fell|crashed|plummeted|went|got|shot up|jumped|climbed|rose|spiked|(?:is )?(?:down|up)) (?:way |up |down )?to|hits?|reached`;
 const DISTRESS = ['help', 'what (?:do|should|can) (?:i|we) do', 'what now', 'emergency', 'urgent', 'now', 'asap', 'quick(?:ly)?', 'dying', 'rising', 'dropp(?:ed|ing)', 'gasp\\w*', 'overnight', 'this morning', 'while (?:i|we) (?:was|were)', 'suddenly', 'climbing', 'falling', 'woke up', 'came home', MOVED, 'just (?:saw|found|noticed)', 'panic\\w*', 'stress(?:ed|ing)', 'jam(?:med|s)', 'stuck', 'fail(?:ed|ing)', 'broke', 'broken', 'malfunction\\w*', 'left (?:it|the \\w+) (?:on|running)', 'forgot\\w*', 'by (?:accident|mistake)'] as const; // prettier-ignore
 const OF_TANK = [
   'tank',
@@ -67,24 +66,21 @@ function cardOf(id: ParameterId, level: number | undefined): UrgentId | undefine
   return side === undefined ? undefined : levelCard(id, side);
 }
 
-/** A reading as a number; salt beyond every scale counts as more than `TOO_SALT`, other unclear ones are none. */
+/** A reading as a number; one beyond every scale counts as more, or less, than any limit; other unclear ones are none. */
 function valueOf(id: ParameterId, text: string): number | undefined {
   try {
     return readLogged(id, text, id).value;
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return parameter(id).kind === 'salinity' && isBeyondScale(text) ? TOO_SALT + 1 : undefined;
+    const side = sideBeyond(id, text);
+    return side === undefined ? undefined : side === 'high' ? Infinity : -Infinity;
   }
-}
-
-/** "1.040", "45 ppt": salt above what specific gravity and practical salinity are defined for. */
-export function isBeyondScale(text: string): boolean {
-  const number = Number.parseFloat(text.replace(',', '.'));
-  return (number > 1.0316 && number < 1.1) || (number > TOO_SALT && number < 100 && !/m?s/.test(text));
 }
 
 /** "86 degrees" without a letter: from 60 up it can only be °F, below that °C. */
 function degreesSaid(text: string): string | undefined {
+  const [frozen] = /(?<![\d.\w])-\d{1,3}(?:\.\d)? ?°?[cf](?![a-z])/.exec(text) ?? [];
+  if (frozen !== undefined) return frozen;
   const [, number = ''] =
     /(?<![\d.])(\d{2}(?:\.\d)?) ?(?:degrees?|deg|°)(?! ?(?:k?h|[cf])(?![a-z]))(?![a-z])/.exec(text) ?? [];
   if (number === '') return undefined;
@@ -101,7 +97,16 @@ function readingSaid(heard: Heard, id: ParameterId): string | undefined {
 export function levelNow(heard: Heard, id: ParameterId): string | undefined {
   const said = saidOf(heard, id).filter(({ role }) => role !== 'before');
   const text = readingSaid(heard, id) ?? (said.length === 1 ? said[0]?.mention.text : undefined);
-  return id === 'temperature' ? (text ?? degreesSaid(heard.text)) : text;
+  if (text !== undefined) return text;
+  if (id === 'temperature') return degreesSaid(heard.text);
+  return id === 'salinity' ? offScaleSaid(heard.text) : undefined;
+}
+
+/** "salinity crashed to 0.995": a gravity that no other number can be taken for. */
+function offScaleSaid(text: string): string | undefined {
+  const [, number] =
+    /\b(?:salinity|sal|sg|gravity)\b[^\d.]{0,24}(\d+(?:[.,]\d+)?)(?![\d.]| ?%)/.exec(text) ?? [];
+  return number !== undefined && sideBeyond('salinity', number) !== undefined ? number : undefined;
 }
 
 export type Overdosed = 'alkalinity' | 'limewater' | 'calcium';
@@ -117,8 +122,7 @@ export function overdosed(heard: Heard): Overdosed {
 export function levelSaid(heard: Heard, what: UrgentId, of: Overdosed | undefined): string | undefined {
   if (what === 'overdose') {
     const id = of === 'calcium' ? 'calcium' : 'alkalinity';
-    const text = levelNow(heard, id);
-    return text === undefined || valueOf(id, text) === undefined ? undefined : text;
+    return levelNow(heard, id);
   }
   const mgL = what === 'ammonia' ? levelIn('ammonia', heard.text) : undefined;
   return mgL === undefined ? undefined : `${mgL} mg/L`;

@@ -1,19 +1,16 @@
 import { CLEAR_OF_MAT_CM } from '../../../core/corals/spreading.ts';
-import { palytoxinCaution } from '../../../core/corals/cautions.ts';
+import { palytoxinCaution, palytoxinCleaning } from '../../../core/corals/cautions.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { answer } from '../../answer.ts';
 import { says, type Intent } from '../intent.ts';
 
-const ZOAS =
-  '(?:off )?(?:the |my |these |those |some |all )*(?:zoas?|palys?|palythoas?|zoanthids?|polyps|colony|rock)';
-const HARSH = ['scrub(?:bed|bing|s)?', 'boil(?:ed|ing|s)?', 'microwav(?:e|ed|ing)', 'bleach (?:the|my|a|it|them|dip|bath)', '(?:in|with|use|using) bleach', 'pressure ?wash(?:ed|ing)?', 'steam(?:ing)?', 'bake', 'oven', 'scrap(?:e|ed|ing)', `(?:kill|get(?:ting)? rid of) ${ZOAS}`] as const; // prettier-ignore
 const CUT = ['cut(?:ting|s)?', 'scissors', '(?:to|i|you|how|safely|and|&) frag', 'fragging', 'glu(?:e|ed|ing)', 'blade', 'scalpel', 'bone cutters?', 'split(?:ting)?'] as const; // prettier-ignore
 const BESIDE = ['side by side', 'stings?', 'next to', 'together', 'touch(?:ing)?'] as const;
 
 const OTHER_ANIMALS = ['clams?', 'tridacna', 'anemones?', 'nems?', 'fish', 'shrimps?', 'sponges?'] as const;
 
-/** Zoanthids beside each other, being cut, or to be got rid of: palytoxin before all else. */
+/** Zoanthids beside each other, or being cut: palytoxin before all else. */
 export const zoanthidsIntent: Intent = (heard) => {
   const headline = zoanthidsHeadline(heard);
   if (headline === undefined) return undefined;
@@ -24,7 +21,8 @@ export const zoanthidsIntent: Intent = (heard) => {
     steps: [
       'Not in the kitchen: outside or in a room with open windows, away from food, children and pets.',
       'Gloves and eye protection before you touch them, and a face shield if water can spray. Cut under water or keep them wet, and let nothing spray.',
-      'Never boil, scrub dry, microwave or pressure-wash rock with zoanthids. Keep the tools for this alone; wash hands, tools and table afterwards.',
+      'Keep the tools for this alone, and wash hands and table afterwards.',
+      `${palytoxinCleaning.text}.`,
       'Leave 2 to 5 cm (1 to 2 in) between kinds, and group them by vigour: the large Palythoa kinds grow over and irritate the small ones (common practice).',
     ],
     cautions: [
@@ -32,15 +30,13 @@ export const zoanthidsIntent: Intent = (heard) => {
       'Numb lips or fingers, a metallic taste, fever, cough or weakness after handling them: get medical help at once and say palytoxin. It can come hours later.',
       'How much toxin a kind holds cannot be seen, and differs from colony to colony: treat all of them alike.',
     ],
-    sources: ['practice'],
+    sources: ['practice', 'memory', 'CDC2015', 'Pelin2016', 'Schulz2019'],
   });
 };
 
-/** Harm first: what sprays or heats the toxin, then cutting, then room. */
+/** Cutting first, then room; what heats or sprays them has a card of its own (core/care/urgent/zoanthid-rock.ts). */
 function zoanthidsHeadline(heard: Heard): string | undefined {
   const beside = says(heard, ...BESIDE);
-  if (says(heard, ...HARSH))
-    return 'No heat, bleach, dry scrubbing or spray: that puts palytoxin into the air you breathe. Keep the rock wet, and lift it out whole, with gloves and eye protection.';
   if (says(heard, ...CUT) && !beside && !says(heard, 'lights?', 'par'))
     return 'Gloves and eye protection first, and keep them wet: zoanthids may hold palytoxin. Then cut through the mat between the polyps, not through a polyp.';
   return beside && !says(heard, ...OTHER_ANIMALS)

@@ -1,3 +1,4 @@
+import { palytoxinCleaning } from '../../corals/cautions.ts';
 import type { Primer } from './primer.ts';
 
 /** Habits of keeping; hazards to people as in core/care/hazards.ts and the papers on palytoxin. */
@@ -34,21 +35,21 @@ export const keepingCards: readonly Primer[] = [
     headline:
       'Some zoanthids hold palytoxin, one of the strongest poisons known: never boil or dry-scrub them, and never cut them unprotected.',
     points: [
-      ['How it enters', 'steam, spray and dust by the lungs, cuts, eyes, mouth; others in the room too'],
+      ['How it enters', 'steam, spray and dust by the lungs; cuts, eyes, mouth; others in the room too'],
       [
         'Signs',
         'bitter or metal taste, fever, cough, muscle pain, weakness, numbness, burning eyes, even hours later',
       ],
-      ['Remedy', 'no antidote is known; care is supportive'],
+      ['Remedy', 'no antidote is known'],
     ],
     steps: [
-      'Gloves, goggles, windows open, work under water; keep children and pets out.',
-      'Wash hands; bag waste wet.',
+      'Gloves, goggles, open windows, work under water, children and pets out; bag waste wet.',
+      `${palytoxinCleaning.text}.`,
       'Signs: leave, fresh air, call emergency or poison services, say palytoxin.',
     ],
-    cautions: ['Do not wait for signs to grow: medical help first.'],
+    cautions: ['Do not wait: medical help first.'],
     see: ['dips and quarantine', 'first corals'],
-    sources: ['CDC2015', 'Pelin2016', 'Schulz2019', 'practice'],
+    sources: ['CDC2015', 'Pelin2016', 'Schulz2019', 'practice', 'memory'],
   },
   {
     id: 'water and mains',
@@ -58,7 +59,8 @@ export const keepingCards: readonly Primer[] = [
     points: [
       ['Drip loop', 'each cable hangs below its socket before it rises to it'],
       ['Switch', 'a residual-current device (RCD, GFCI) on every tank circuit; test it monthly'],
-      ['Sockets', 'high and to the side, never in the stand under water'],
+      ['Sockets', 'high and to the side; one extension lead, off the floor, never one in another'],
+      ['Probe', 'a grounding probe replaces no switch'],
       ['Heater', 'unplug it before the water falls; cracked glass is scrap'],
     ],
     steps: [

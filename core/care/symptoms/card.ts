@@ -1,4 +1,5 @@
 import type { SourceCode } from '../../sources.ts';
+import type { HurtId } from '../hurt/cards.ts';
 import type { UrgentId } from '../urgent/cards.ts';
 import type { GroupId } from './group.ts';
 import type { Sign } from './sign.ts';
@@ -30,6 +31,8 @@ export interface SymptomCard {
   readonly change?: readonly [number, number];
   /** The emergency it can turn into. */
   readonly urgent?: UrgentId;
+  /** How it can hurt a person. */
+  readonly hurt?: HurtId;
 }
 
 export interface Cause {

@@ -1,5 +1,5 @@
 import type { UrgentCard } from './card.ts';
-import { BLEACH_GAS } from './person.ts';
+import { BLEACH_GAS } from '../hazards.ts';
 
 /** Something got into the water. Common practice, no source; how poisonous a given thing is, is mostly not known. */
 export const burstHeater: UrgentCard = {

@@ -1,48 +1,35 @@
-import { H2O2_G_PER_ML, MOST_PERCENT } from '../../dosing/peroxide.ts';
-import { fixed, significant, volume } from '../../quantity/format.ts';
 import { readQuantity } from '../../quantity/read.ts';
 import { is } from '../../words/mention.ts';
 import type { Recogniser } from '../claim.ts';
 
-/** "1 ml of peroxide per 10 gal": worked out, not recommended. */
+/** Stronger than what is sold as 3 %: a slip burns people and kills a tank. */
+const MOST_PERCENT = 3.5;
+
+/** "1 ml of peroxide per 10 gal": held against what is known, which is little; no amount is worked out from it. */
 export const peroxideByVolume: Recogniser = (heard) => {
   if (!/\b(?:peroxide|h2o2)\b/.test(heard.text)) return undefined;
   const [amount, base] = heard.mentions.filter((m) => is(m, 'volume'));
   const strong = heard.mentions.some((m) => is(m, 'share') && m.value > MOST_PERCENT);
-  const ml = amount === undefined ? 0 : readQuantity('volume', amount.text, { field: 'rule' }).value * 1000;
-  const litres = base === undefined ? 0 : readQuantity('volume', base.text, { field: 'rule' }).value;
-  const isDose = ml > 0 && litres > 0 && ml <= 50 * litres;
-  if (!isDose && !strong) return undefined;
-  const perL = isDose ? ml / litres : 0;
+  const litres = [amount, base].map((said) =>
+    said === undefined ? 0 : readQuantity('volume', said.text, { field: 'rule' }).value,
+  );
+  const [added = 0, into = 0] = litres;
+  const isRule = added > 0 && into > 0 && added <= into / 20;
+  if (!isRule && !strong) return undefined;
   return {
     kind: 'peroxide by volume',
-    rule: strong
-      ? 'peroxide stronger than 3 % in a tank'
-      : `${amount?.text ?? ''} of 3 % peroxide per ${base?.text ?? ''}`,
+    rule: isRule
+      ? `${amount?.text ?? ''} of peroxide per ${base?.text ?? ''}`
+      : 'peroxide stronger than the first-aid kind in a tank',
     verdict: strong ? 'wrong' : 'depends',
     figure: strong
-      ? 'I work nothing out for peroxide above 3 %: it burns skin and eyes, and a slip kills a tank'
-      : `it comes to ${significant(perL * H2O2_G_PER_ML * 1000, 2)} mg/L of H2O2 each time; that is forum use without evidence, and I work it out without recommending it`,
-    working: strong
-      ? []
-      : [`3 % by weight, 1.01 g/mL (from memory): ${fixed(H2O2_G_PER_ML * 1000, 1)} mg per mL`],
-    ...(strong
-      ? {}
-      : {
-          following: (waterL: number) => {
-            const low = perL * waterL;
-            return {
-              words: `the rule comes to ${significant(low, 3)} mL of 3 % peroxide in ${volume(waterL)}`,
-              low,
-              high: low,
-              unit: 'mL',
-            };
-          },
-        }),
+      ? 'I work nothing out for peroxide stronger than the first-aid kind: it burns skin and eyes, and a slip kills a tank'
+      : 'it is passed on without evidence: nothing I know of shows that it is safe or that it works, and bottles differ in strength, so that I work nothing out from it',
+    working: [],
     steps: ['Safer: treat the rock by hand outside the tank, rinse it in tank water, put it back.'],
     cautions: [
-      'Peroxide harms some shrimps, macroalgae and sensitive corals.',
-      'Never a stronger solution by the same millilitres. Eye cover and gloves; follow the product label.',
+      'Peroxide harms some shrimps, macroalgae and sensitive corals. Never on zoanthids: they can hold palytoxin.',
+      'Never a stronger solution. Eye cover and gloves; follow the product label.',
     ],
     sources: ['practice', 'memory', 'ghs'],
   };

@@ -58,7 +58,7 @@ describe('a member with a tank never types a volume again', () => {
     expect(shown).toContain('All of it is where it should be.');
     expect(shown).toMatch(/Test calcium again first/);
     expect(shown).toMatch(/10\.1 dKH; 240 ppm CaCO3 = 4\.8 meq\/L = 13\.4 dKH/);
-    expect(shown).toContain('7.5 mL of 3 % peroxide per dose in 75 US gal');
+    expect(shown).toContain('I work out no amount of peroxide for a tank');
     expect(shown).toContain('32 % too much');
     expect(shown).toContain('0.055 mg/L phosphate');
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ask } from '../../../commands/ask.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { urgentCards, type UrgentId } from '../../../core/care/urgent/cards.ts';
+import { hurtCards, type HurtId } from '../../../core/care/hurt/cards.ts';
 import { symptomCards, type SymptomId } from '../../../core/care/symptoms/cards.ts';
 import { medicineDoses } from '../../core/care/medicine.ts';
 import { rendered } from '../coral/rendered.ts';
@@ -39,13 +40,22 @@ const urgent: readonly (readonly [string, UrgentId])[] = [
   ['kid sprayed air freshener near the tank', 'bleach or spray'],
   ['bleach spilled into the sump', 'bleach or spray'],
   ['soap got in the water', 'bleach or spray'],
-  ['my lips are numb after fragging zoas', 'person hurt'],
-  ['i have fever and cough since scrubbing rock', 'person hurt'],
-  ['got a tingle when i touched the water', 'person hurt'],
-  ['my wife got stung by the anemone', 'person hurt'],
-  ['tastes like metal after boiling rocks', 'person hurt'],
-  ['lime dust in my eyes', 'person hurt'],
-  ['power is out and my son got shocked by the tank', 'person hurt'],
+];
+
+/** The same of people: what happened decides what comes first. */
+const people: readonly (readonly [string, HurtId])[] = [
+  ['my lips are numb after fragging zoas', 'palytoxin breathed'],
+  ['i have fever and cough since scrubbing rock', 'palytoxin breathed'],
+  ['got a tingle when i touched the water', 'electric shock'],
+  ['my wife got stung by the anemone', 'anemone or coral sting'],
+  ['tastes like metal after boiling rocks', 'palytoxin breathed'],
+  ['lime dust in my eyes', 'in the eye'],
+  ['power is out and my son got shocked by the tank', 'electric shock'],
+  ['overdosed kalk and got some in my eyes', 'in the eye'],
+  ['heater burst, i felt a shock', 'electric shock'],
+  ['how much copper for 40 gal, i swallowed some', 'swallowed'],
+  ['remind me every day: lime in my eye', 'in the eye'],
+  ['my zoas are closed and i have a metallic taste', 'palytoxin breathed'],
 ];
 
 describe('an emergency', () => {
@@ -171,11 +181,10 @@ describe('what is no trouble', () => {
 });
 
 describe('people before everything', () => {
-  it.each([
-    'overdosed kalk and got some in my eyes',
-    'heater burst, i felt a shock',
-    'how much copper for 40 gal, i swallowed some',
-    'remind me every day: lime in my eye',
-    'my zoas are closed and i have a metallic taste',
-  ])('%s', (question) => expect(told(question).headline).toBe(urgentCards['person hurt'].first));
+  it.each(people)('%s', (question, id) => {
+    const given = told(question);
+    expect(given.headline).toBe(hurtCards[id].first);
+    expect(rendered(given).issues).toEqual([]);
+    expect(medicineDoses(textOf(given))).toEqual([]);
+  });
 });

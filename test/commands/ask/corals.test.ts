@@ -35,7 +35,7 @@ describe('a pair', () => {
 describe('what others own stays with them', () => {
   it.each([
     ['my hammer coral ate alk 8.4 to 8.0 in 2 days, 75 gal, how much does it use', /a day/],
-    ['my palys squirted in my eye and my lips are numb', /^A person first/],
+    ['my palys squirted in my eye and my lips are numb', /^Rinse at once/],
     ['how much copper for a hammer coral next to a torch', /never give a dose of a medicine/],
     ['overflow kept adding RO, salinity 1.024 instead of 1.025', /^Leave it/],
     ['torch is at 100 par, raise to 200', /PAR/],
@@ -93,8 +93,8 @@ describe('a coral that is shut', () => {
 
 describe('palytoxin before all else', () => {
   it.each([
-    ['can i boil rock with palys to kill them', /^No heat, bleach/],
-    ['how do i get rid of my palys', /^No heat, bleach/],
+    ['can i boil rock with palys to kill them', /^No heat, saw, dry brush, jet or chemicals/],
+    ['how do i get rid of my palys', /^No heat, saw, dry brush, jet or chemicals/],
     ['how to frag zoas safely', /^Gloves and eye protection first/],
     ['can i glue zoas next to palys', /^Mostly yes/],
   ])('%s', (question, pattern) => {

@@ -238,7 +238,7 @@ describe('plain words', () => {
   });
 
   it('leave first aid and refusals first', () => {
-    expect(ask('remind me every day: i got lime in my eye', { nowMs: 0 }).headline).toMatch(/A person first/);
+    expect(ask('remind me every day: i got lime in my eye', { nowMs: 0 }).headline).toMatch(/^Rinse at once/);
     expect(ask('remind me to dose copper every day, how much?', { nowMs: 0 }).headline).toMatch(
       /never give a dose/,
     );

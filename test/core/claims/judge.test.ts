@@ -43,8 +43,6 @@ describe('what following a rule does', () => {
     ['more kalk powder makes it stronger', 100, 1.138, 1.256],
     // 1 dKH in 283.9 L: 2.9961 x 2.839 = 8.506 g NaHCO3.
     ['never raise alk more than 1 dkh a day', GAL_75_L, 8.506, 8.506],
-    // 0.1 mL per gallon x 75.
-    ['1 ml per 10 gal peroxide', GAL_75_L, 7.5, 7.5],
     // 20 x 283.9 L.
     ['you need 20x turnover', GAL_75_L, 5678.1, 5678.1],
     // 283.9 x 4 / 3.785412.

@@ -114,6 +114,8 @@ describe('rankings, facts and cautions', () => {
 
   it('send a person who falls ill after zoanthids to a doctor, and forbid heat and scrubbing', () => {
     expect(palytoxinCaution.text).toMatch(/doctor or a poison centre/);
-    expect(palytoxinCaution.text).toMatch(/Never scrub dry, boil, microwave, bleach/);
+    expect(palytoxinCaution.text).toMatch(
+      /Never boil, bake, steam, microwave, saw, scrub dry or pressure-wash/,
+    );
   });
 });

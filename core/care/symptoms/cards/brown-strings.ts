@@ -63,5 +63,5 @@ export const brownStrings: SymptomCard = {
   stop: 'Snails or fish die, or any person feels ill (/urgent what:person hurt).',
   published: [`Ostreopsis carries toxins, in the air too (${readIn('Accoroni2016')})`],
   sources: ['practice'],
-  urgent: 'person hurt',
+  hurt: 'palytoxin breathed',
 };

@@ -1,4 +1,4 @@
-import { PALYTOXIN_BASIS } from '../../urgent/person.ts';
+import { PALYTOXIN_BASIS } from '../../hurt/palytoxin.ts';
 import { palytoxinCaution } from '../../../corals/cautions.ts';
 import type { SymptomCard } from '../card.ts';
 
@@ -53,5 +53,5 @@ export const zoanthidsShut: SymptomCard = {
   stop: 'Any odd feeling in a person (metallic taste, numbness, fever, cough): stop, /urgent what:person hurt.',
   published: [PALYTOXIN_BASIS],
   sources: ['practice'],
-  urgent: 'person hurt',
+  hurt: 'palytoxin breathed',
 };

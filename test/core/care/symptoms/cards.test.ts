@@ -5,7 +5,7 @@ import { groupIds } from '../../../../core/care/symptoms/group.ts';
 import { signs } from '../../../../core/care/symptoms/sign.ts';
 import { sourcesNamed } from '../../../../core/named-sources.ts';
 import { sources } from '../../../../core/sources.ts';
-import { medicineDoses } from '../medicine.ts';
+import { dosesWithin } from '../medicine.ts';
 
 describe.each(symptomIds)('%s', (id) => {
   const card = symptomCard(id);
@@ -53,7 +53,7 @@ describe.each(symptomIds)('%s', (id) => {
     }
   });
 
-  it('holds no dose of a medicine', () => expect(medicineDoses(JSON.stringify(card))).toEqual([]));
+  it('holds no dose of a medicine', () => expect(dosesWithin(card)).toEqual([]));
 });
 
 describe('the cards together', () => {

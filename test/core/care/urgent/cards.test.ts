@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { palytoxinCaution, palytoxinCleaning } from '../../../../core/corals/cautions.ts';
 import { urgentCard, urgentIds } from '../../../../core/care/urgent/cards.ts';
-import { medicineDoses } from '../medicine.ts';
+import { dosesWithin } from '../medicine.ts';
 
 /** Where hands go near mains and water: the plug or the breaker comes before the water. */
 const MAINS = [
   'fire or sparks',
+  'mains fault',
   'out of the water',
   'flood',
   'burst heater',
@@ -27,7 +29,7 @@ describe.each(urgentIds)('%s', (id) => {
     expect(label.length).toBeLessThanOrEqual(40);
   });
 
-  it('holds no dose of a medicine', () => expect(medicineDoses(JSON.stringify(urgentCard(id)))).toEqual([]));
+  it('holds no dose of a medicine', () => expect(dosesWithin(urgentCard(id))).toEqual([]));
 });
 
 describe('mains', () => {
@@ -37,37 +39,54 @@ describe('mains', () => {
   });
 });
 
-describe('the person', () => {
-  it('covers shock, palytoxin, eyes, caustics, swallowing and the poison centre, and treats nobody', () => {
-    const { first, steps, stop } = urgentCard('person hurt');
-    const text = [first, ...steps].join(' ');
-    for (const pattern of [
-      /emergency number or poison centre/,
-      /do not touch them/,
-      /breaker/,
-      /palytoxin/,
-      /[Mm]etallic/,
-      /In the eye/,
-      /Caustic/,
-      /do not make them vomit/,
-      /doctor/,
-      /does not breathe: call/,
-      /generator/,
-      /Stung, bitten/,
-      /[Bb]leeding/,
-      /pet .* vet or animal poison line/,
-    ])
-      expect(text).toMatch(pattern);
-    expect(stop).toMatch(/no treatment/);
-    expect(urgentIds[0]).toBe('person hurt');
-  });
-});
-
 describe('fire', () => {
   it('gets people out before anything else, and never with water', () => {
     const { first, never } = urgentCard('fire or sparks');
     expect(first).toMatch(/^People first: .*everybody out.*fire service/);
     expect(never.join(' ')).toMatch(/No water on anything electric/);
     expect(never.join(' ')).toMatch(/Do not go back in for animals/);
+  });
+});
+
+/**
+ * Palytoxin on surfaces: 1 part of household bleach to 10 of water for 30 minutes, as public-health guidance is remembered
+ * (from memory; the part of Hamade et al. 2015 that was read holds the signs only).
+ */
+describe('zoanthid rock', () => {
+  const { first, steps, never } = urgentCard('zoanthid rock');
+
+  it('forbids heat, dry work and chemicals before anything else', () => {
+    expect(first).toMatch(/^No heat, saw, dry brush, jet or chemicals/);
+    expect(steps[0]).toMatch(/boil, bake, microwave, steam or pressure-wash/);
+    expect(never.join(' ')).toMatch(/No peroxide.*zoanthids/);
+  });
+
+  it('bleaches surfaces and dead rock only: fresh, cold, 1 to 10, half an hour, and says it is from memory', () => {
+    const cleaning = steps.find((step) => step.includes('bleach')) ?? '';
+    expect(cleaning).toMatch(
+      /surfaces, tools and dead rock: 1 part fresh household bleach to about 10 of cold water, 30 minutes/,
+    );
+    expect(cleaning).toMatch(/from memory/);
+    expect(never.join(' ')).toMatch(/Bleach never hot, and never with acid, vinegar or ammonia/);
+    expect(palytoxinCleaning.basis.map(({ kind }) => kind)).toEqual(['memory']);
+    expect(palytoxinCaution.text).not.toMatch(/bleach/);
+  });
+});
+
+describe('what has a caution of its own', () => {
+  it.each([
+    ['copper or medicine', /^Never in the reef itself.*shrimps/, /silicone keep copper/],
+    ['untreated tap water', /^A conditioner made for chlorine and chloramine/, /chloramine does not/],
+    [
+      'mains fault',
+      /^Hands out of the water: switch off at the breaker/,
+      /RCD, GFCI.*drip loop.*extension lead/s,
+    ],
+    ['dying animal', /^Call a vet.*I give no way and no amount/, /freezer, boiling, flushing/],
+  ] as const)('%s', (id, act, holds) => {
+    const { first, steps, never } = urgentCard(id);
+    expect(first).toMatch(act);
+    expect([...steps, ...never].join('\n')).toMatch(holds);
+    expect(steps).toHaveLength(5);
   });
 });

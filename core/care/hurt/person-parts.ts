@@ -7,10 +7,10 @@ export const PERSON = String.raw`(?:i|i'?m|i'?ve|we|he|she|me|myself|him|us|(?:m
 /** The same without those that a fish can be called, too. */
 export const SURE_PERSON = String.raw`(?:i|i'?m|i'?ve|we|me|myself|us|${FAMILY}|someone|somebody)`;
 
-export const BODY = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|knuckles?|wrists?|palms?|arms?|forearms?|elbows?|skin|face|mouth|lips?|tongue|throat|nose|eye(?:s|balls?|lids?)?|feet|foot|toes?|legs?|knees?|heels?|ankles?|shoulders?|shins?|chest|neck|head)`;
-const SIDE = String.raw`(?:left |right |both |whole |entire |index |middle |ring )?`;
+export const BODY = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|knuckles?|wrists?|palms?|arms?|forearms?|elbows?|skin|face|mouth|lips?|tongue|throat|nose|eye(?:s|balls?|lids?)?|feet|foot|toes?|legs?|knees?|heels?|ankles?|shoulders?|shins?|thighs?|cal(?:f|ves)|cheeks?|hips?|ribs?|belly|chest|neck|back|head)`;
+const SIDE = String.raw`(?:left |right |both |whole |entire |index |middle |ring |bare |own |inner )?`;
 /** Parts no animal of a tank has. */
-export const LIMB = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|knuckles?|wrists?|arms?|forearms?|elbows?|foot|feet|toes?|legs?|knees?|ankles?|heels?|shins?)`;
+export const LIMB = String.raw`(?:hands?|fingers?|fingertips?|thumbs?|knuckles?|wrists?|arms?|forearms?|elbows?|foot|feet|toes?|legs?|knees?|ankles?|heels?|shins?|thighs?|forefingers?|palms?|knuckles?)`;
 /** A part of a person's body: "my left hand". */
 export const MY_BODY = String.raw`(?:my|his|her|their|our|(?:my |the )?(?:son|daughter|wife|husband|kid|child|friend|partner)'?s) ${SIDE}${BODY}`;
 export const ON_BODY = String.raw`(?:on|in|into|over|up|down|through) (?:${MY_BODY}|(?:the |a )?${SIDE}${BODY}|me|him|us|myself|(?:my|our) (?:\w+ )?${FAMILY})`;
@@ -27,3 +27,7 @@ export const CAUSTIC = String.raw`(?:(?:muriatic |hydrochloric |strong )?acid|mu
 export const FELT = String.raw`(?:fever\w*|fainted|passed out|(?:feel|feels|feeling|felt) (?:\w+ )?(?:awful|terrible|horrible|rough|like (?:crap|hell|death))|chills?|shiver\w*|headaches?|nause\w*|dizz\w*|light ?headed|tight chest|chest (?:is |feels |got )?(?:tight\w*|pains?|hurt\w*)|chest|flu|flu like symptoms|throat (?:is )?(?:closing|tight\w*|swell\w*|burn\w*)|blisters?|(?:can'?t|cannot) feel (?:my|his|her)|eyelids? (?:is |are )?(?:swollen|red|sore)|(?:muscles?|joints?) (?:pains?|cramps?|ach\w*|sore|weak\w*|hurt\w*)|(?:short(?:ness)?|out) of breath|(?:trouble|difficulty|hard) (?:to )?breath\w*|breath\w* (?:is |has been |feels |got )?(?:hard|difficult|tight|shallow|painful)|wheez\w*|heart (?:is )?(?:racing|pounding)|palpitations|sweating|(?:weird|strange|odd|funny|bad) taste|rash|hives|sore throat|(?:burning|sore|red|itchy|painful|watery|swollen) eyes?|eyes? (?:are |is |feels? |keeps? )?(?:burn\w*|sore|red|itch\w*|pain\w*|water(?:ing|y)|swollen|swelling))`;
 /** What came before it. */
 export const HANDLED = String.raw`(?:fragg(?:ed|ing)|frags?|(?:after|from|since|while) (?:i (?:was |did |do )?|we (?:did )?)?(?:doing|did|working (?:on|in)|being in|maint\w*|servic\w*|scap\w*|open(?:ed|ing)|my hands? (?:in|into)) ?(?:the |my |our |a )?(?:tank|aquarium|reef|sump|muriatic|tub|bottle|rock)?|(?:tank|reef|aquarium) (?:work|maintenance|cleaning|service)|muriatic|chemicals?|cut(?:ting)?|scrub(?:bed|bing)?|scrap(?:ed|ing)|steam(?:ed|ing)|microwav\w*|pressure wash\w*|glu(?:ed|ing)|bit(?:ing|ten)?|boil(?:ed|ing)?|handl(?:ed|ing)|touch(?:ed|ing)|mov(?:ed|ing)|clean(?:ed|ing)|brush(?:ed|ing)|zoas?|zoo?[ae]nth\w*|palys?|palythoas?|palytoxin|rocks?|dinos?|dinoflagellates|new corals?|fumes?|bleach|acid|generator|sprayed|dip(?:ped|ping))`;
+
+/** A question about what might be, not a tale of what was. */
+export const ASKED = String.raw`(?:can|could|will|would|do|does|is|are) (?:a |an |the |my |it |they |that |those )?(?:\w+ ){1,3}(?:sting|stings|bite|bites|hurt|hurts|dangerous|venomous|poisonous|toxic|safe|burn|bad for)`;
+export const ILL = String.raw`(?:sick|ill|weak|unwell|poisoned|vomit\w*|throwing up|threw up|cough\w*|shak(?:y|ing)|numb\w*|tingl\w*|ach(?:e|es|ing)|in pain)`;

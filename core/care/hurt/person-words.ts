@@ -1,11 +1,13 @@
 import { saidIn, type Way } from '../said.ts';
 import {
   ANIMAL,
+  ASKED,
   BODY,
   CAUSTIC,
   FELT,
   FAMILY,
   HANDLED,
+  ILL,
   LIMB,
   MY_BODY,
   ON_BODY,
@@ -14,10 +16,8 @@ import {
   SURE_PERSON,
   VENOMOUS,
 } from './person-parts.ts';
+import { plainlyTold } from './plainly-told.ts';
 
-/** A question about what might be, not a tale of what was. */
-const ASKED = String.raw`(?:can|could|will|would|do|does|is|are) (?:a |an |the |my |it |they |that |those )?(?:\w+ ){1,3}(?:sting|stings|bite|bites|hurt|hurts|dangerous|venomous|poisonous|toxic|safe|burn|bad for)`;
-const ILL = String.raw`(?:sick|ill|weak|unwell|poisoned|vomit\w*|throwing up|threw up|cough\w*|shak(?:y|ing)|numb\w*|tingl\w*|ach(?:e|es|ing)|in pain)`;
 const DRINKS = String.raw`(?:drank|drunk) (?:a |an |my |some |too much |the )?(?:\w+ )?(?:beers?|coffee|tea|wine|whisky|soda|milk|juice)`;
 
 /** Mains through a body. */
@@ -94,4 +94,4 @@ const ill: readonly Way[] = [
  * Whether a cleaned text speaks of a person or a pet that is hurt or ill: rather once too often. Animals of the tank that
  * swallow something, corals that get a shock of light and questions about what might hurt are left out.
  */
-export const isPersonHurt = saidIn([...shock, ...wound, ...poisoned, ...ill]);
+export const isPersonHurt = saidIn([...shock, ...wound, ...poisoned, ...ill, ...plainlyTold]);

@@ -1,0 +1,71 @@
+import {
+  hurtCard,
+  hurtCards,
+  hurtGroupIds,
+  hurtGroups,
+  hurtIds,
+  type HurtGroupId,
+  type HurtId,
+} from '../../core/care/hurt/cards.ts';
+import { NO_TREATMENT } from '../../core/care/hurt/card.ts';
+import { hurtIn } from '../../core/care/hurt/find.ts';
+import { FOR_EVERY_HURT, HURT_QUESTION, PERSON_HURT } from '../../core/care/hurt/question.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
+
+/** What the option takes: every hurt, and the groups behind one button each. */
+export const hurtChoices = [...hurtIds, ...hurtGroupIds] as const;
+
+/** What opens the question who is hurt and how. */
+export const personAction: NextAction = {
+  label: 'A person is hurt or ill',
+  command: 'urgent',
+  input: { what: PERSON_HURT },
+};
+
+/** A button that opens one hurt. */
+export function hurtAction(id: HurtId): NextAction {
+  return choose(hurtCard(id).label, id);
+}
+
+/** The card of one hurt, or the question within a group or among all. */
+export function hurtAnswer(choice: HurtId | HurtGroupId | undefined): Answer {
+  if (choice === undefined) return question(HURT_QUESTION, menu);
+  if (isHurt(choice)) return cardOf(choice);
+  const { label, ids } = hurtGroups[choice];
+  return question(`${label}: which is it?`, ids.map(hurtAction));
+}
+
+/** The hurt that a sentence tells of; the question where it does not say which. */
+export function hurtAnswerFor(text: string): Answer {
+  return hurtAnswer(hurtIn(text));
+}
+
+function cardOf(id: HurtId): Answer {
+  const { first, steps, never, basis, sources } = hurtCard(id);
+  return answer({
+    headline: first,
+    steps,
+    working: basis,
+    cautions: [...never, NO_TREATMENT],
+    sources,
+    next: [{ ...personAction, label: 'It is something else' }],
+  });
+}
+
+const grouped: ReadonlySet<HurtId> = new Set(Object.values(hurtGroups).flatMap(({ ids }) => [...ids]));
+const menu = [
+  ...hurtIds.filter((id) => !grouped.has(id)).map(hurtAction),
+  ...hurtGroupIds.map((id) => choose(hurtGroups[id].label, id)),
+];
+
+function question(headline: string, next: readonly NextAction[]): Answer {
+  return answer({ headline, steps: FOR_EVERY_HURT, cautions: [NO_TREATMENT], sources: ['memory'], next });
+}
+
+function choose(label: string, hurt: HurtId | HurtGroupId): NextAction {
+  return { label, command: 'urgent', input: { what: PERSON_HURT, hurt } };
+}
+
+function isHurt(choice: HurtId | HurtGroupId): choice is HurtId {
+  return choice in hurtCards;
+}
