@@ -15,7 +15,7 @@ import {
 } from './finding-words.ts';
 import { guessedCautions, spotSaid, spotShort } from './spot-said.ts';
 
-/** What was done before the check, in the words of the headline ("Torch coral is coral 3 of Lagoon"). */
+/** What was done before the check, in the words of the headline ("Torch coral is coral 3 of Pantry"). */
 interface Done {
   readonly headline: string;
   readonly read: readonly string[];

@@ -17,7 +17,7 @@ export const newCommand = defineCommand({
   path: ['tank', 'new'],
   summary: 'Keep a tank of yours: its water, worked out or as given, and what you aim at',
   example:
-    '/tank new name:Lagoon size:120 x 50 x 50 cm measured:inside height:46 cm rock:24 kg sand:5 cm sump:60 L',
+    '/tank new name:Pantry size:120 x 50 x 50 cm measured:inside height:46 cm rock:24 kg sand:5 cm sump:60 L',
   private: true,
   options: z.strictObject({
     name: textOption('What you call it', { max: MOST_NAME_LETTERS }),

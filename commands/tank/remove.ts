@@ -9,7 +9,7 @@ import { waterWords } from './print.ts';
 export const removeCommand = defineCommand({
   path: ['tank', 'remove'],
   summary: 'Remove a tank with everything logged for it; asks once more first',
-  example: '/tank remove tank:Lagoon',
+  example: '/tank remove tank:Pantry',
   private: true,
   options: z.strictObject({
     tank: textOption('Which of your tanks', { suggest: 'tank' }),

@@ -123,8 +123,8 @@ describe('a bot that is started again in the middle of a talk', () => {
     const folder = mkdtempSync(join(tmpdir(), 'sumpside-main-'));
     const env = { DATA_DIR: join(folder, 'var') };
     const first = await startReady(env);
-    const made = { name: 'Lagoon', volume: '251.7 L', kind: 'mixed' };
-    expect((await standIn.slash('tank', made, { subcommand: 'new' }).reply).text).toContain('Lagoon is kept');
+    const made = { name: 'Pantry', volume: '251.7 L', kind: 'mixed' };
+    expect((await standIn.slash('tank', made, { subcommand: 'new' }).reply).text).toContain('Pantry is kept');
     const asked = await standIn.directMessage('raise alk 7.2 to 8.4 with soda ash').reply;
     expect(asked.text).toContain('in 251.7 L');
     first.process.kill('SIGTERM');
@@ -132,8 +132,8 @@ describe('a bot that is started again in the middle of a talk', () => {
 
     const second = await startReady(env);
     expect((await standIn.directMessage('and with baking soda?').reply).text).not.toContain('251.7');
-    const held = standIn.component('run:tank show?tank=Lagoon');
-    expect((await held.reply).text).toContain('Lagoon: 251.7 L');
+    const held = standIn.component('run:tank show?tank=Pantry');
+    expect((await held.reply).text).toContain('Pantry: 251.7 L');
     second.process.kill('SIGTERM');
     expect(await second.exit).toBe(0);
     rmSync(folder, { recursive: true, force: true });

@@ -44,7 +44,7 @@ describe('/claim', () => {
   it('takes the net volume of the tank in use', () => {
     const keep = openStore({ file: ':memory:', nowMs: () => 0 }).keepFor('100000000000000001');
     keep.addTank({
-      name: 'Lagoon',
+      name: 'Pantry',
       kind: 'mixed',
       netVolumeL: 400,
       volumeBasis: 'counted',
@@ -53,7 +53,7 @@ describe('/claim', () => {
     });
     const given = runWithDefaults(claimCommand, { rule: '4 x 20 % = 80 %' }, { ...context, keep });
     expect(textOf(given)).toMatch(/236\.2 L of old water where 320 L was meant/);
-    expect(given.read.join('\n')).toMatch(/Lagoon/);
+    expect(given.read.join('\n')).toMatch(/Pantry/);
   });
 
   it('says per 100 L where no volume is known', () => {

@@ -29,7 +29,7 @@ function run(name: string, input: Record<string, string> = {}) {
 }
 
 function addTank(): void {
-  const { id } = keep.addTank({ ...profile, name: 'Lagoon' });
+  const { id } = keep.addTank({ ...profile, name: 'Pantry' });
   const values = [
     { parameter: 'alkalinity', value: 8.3 },
     { parameter: 'calcium', value: 430 },
@@ -55,7 +55,7 @@ describe('/mydata export', () => {
     expect(JSON.parse(file?.text ?? '')).toEqual(JSON.parse(JSON.stringify(keep.exportAll())));
     expect(file?.text).toContain('after the change');
     expect(file?.name).toMatch(/\.json$/);
-    expect(facts).toEqual([{ label: 'Lagoon', value: '2 readings, 1 addition' }]);
+    expect(facts).toEqual([{ label: 'Pantry', value: '2 readings, 1 addition' }]);
   });
 
   it('works with nothing kept', () => {
@@ -70,7 +70,7 @@ describe('/mydata erase', () => {
     addTank();
     const asked = run('erase');
     expect(asked.headline).toContain('Nothing is removed yet.');
-    expect(textOf(asked)).toContain('Lagoon: 2 readings, 1 addition');
+    expect(textOf(asked)).toContain('Pantry: 2 readings, 1 addition');
     expect(asked.next).toEqual([
       { label: 'Erase everything', command: 'mydata erase', input: { sure: 'yes' } },
     ]);
@@ -119,7 +119,7 @@ describe('/mydata erase', () => {
     keep.addCoral(tankId, coral);
     keep.addLightPoints(tankId, [{ spot, ppfd: 120, atMs: 0 }]);
     expect(run('export').facts).toEqual([
-      { label: 'Lagoon', value: '2 readings, 1 addition, 1 coral, 1 light reading' },
+      { label: 'Pantry', value: '2 readings, 1 addition, 1 coral, 1 light reading' },
     ]);
   });
 

@@ -101,8 +101,8 @@ describe('whatever paper a text names is in its list of sources', () => {
         say('/coral list'),
       ];
       for (const given of placed) expect(faults(given), `${one} beside ${two}`).toEqual([]);
-      say('/tank remove tank:Lagoon sure:yes');
-      say('/tank new name:Lagoon size:120 x 50 x 50 cm measured:inside height:46 cm');
+      say('/tank remove tank:Pantry sure:yes');
+      say('/tank new name:Pantry size:120 x 50 x 50 cm measured:inside height:46 cm');
     }
   });
 

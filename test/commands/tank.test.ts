@@ -19,7 +19,7 @@ describe.each(tankCommands.map((command) => ({ name: command.path.join(' '), com
     it('is for the asker alone, but for the card', () => {
       expect(command.private).toBe(name !== 'tank share');
       const [keep] = twoMembers();
-      as(keep)('/tank new name:Lagoon volume:240 L');
+      as(keep)('/tank new name:Pantry volume:240 L');
       expect(withDefaults(command, {}, { nowMs: 0, keep }).hidden).toBe(name !== 'tank share');
     });
 
@@ -29,7 +29,7 @@ describe.each(tankCommands.map((command) => ({ name: command.path.join(' '), com
         expect(problemOf(() => as(keep)(command.example)).hint).toMatch(/\/tank new/);
       if (name !== 'tank new') as(keep)(newCommand?.example ?? '');
       const given = as(keep)(command.example);
-      expect(given.headline).toMatch(/Lagoon|one tank|They show you no tank/);
+      expect(given.headline).toMatch(/Pantry|one tank|They show you no tank/);
       expect(given.sources.length).toBeGreaterThan(0);
     });
 
@@ -47,13 +47,13 @@ describe.each(tankCommands.map((command) => ({ name: command.path.join(' '), com
 describe('two members', () => {
   it('with tanks of one name do not meet', () => {
     const [ada, bea] = twoMembers();
-    as(ada)('/tank new name:Lagoon volume:240 L kind:fish');
-    as(bea)('/tank new name:Lagoon volume:100 L');
-    as(bea)('/tank edit tank:lagoon volume:110 L name:Pool');
-    expect(as(ada)('/tank show tank:lagoon').headline).toMatch(/^Lagoon: 240 L/);
-    expect(problemOf(() => as(ada)('/tank show tank:Pool')).choices).toEqual(['Lagoon']);
+    as(ada)('/tank new name:Pantry volume:240 L kind:fish');
+    as(bea)('/tank new name:Pantry volume:100 L');
+    as(bea)('/tank edit tank:pantry volume:110 L name:Pool');
+    expect(as(ada)('/tank show tank:pantry').headline).toMatch(/^Pantry: 240 L/);
+    expect(problemOf(() => as(ada)('/tank show tank:Pool')).choices).toEqual(['Pantry']);
     as(bea)('/tank remove tank:Pool sure:yes');
-    expect(ada.tanks().map(({ name }) => name)).toEqual(['Lagoon']);
+    expect(ada.tanks().map(({ name }) => name)).toEqual(['Pantry']);
     expect(bea.tanks()).toEqual([]);
   });
 });
@@ -101,7 +101,7 @@ describe('/tank share', () => {
     const [keep] = twoMembers();
     const run = as(keep);
     run(
-      '/tank new name:Lagoon size:120 x 50 x 50 cm measured:inside rock:24 kg started:2025-01-03 instrument:refractometer hours:9 targets:alk 8-9',
+      '/tank new name:Pantry size:120 x 50 x 50 cm measured:inside rock:24 kg started:2025-01-03 instrument:refractometer hours:9 targets:alk 8-9',
     );
     const [tank] = keep.tanks();
     keep.addEntry(tank?.id ?? 0, {
@@ -111,7 +111,7 @@ describe('/tank share', () => {
     });
     const card = run('/tank share');
     const all = `${textOf(card)}\n${JSON.stringify(card.table)}`;
-    expect(all).toMatch(/Lagoon, mixed reef/);
+    expect(all).toMatch(/Pantry, mixed reef/);
     expect(all).toMatch(/1 year 4 months/);
     expect(all).toMatch(/8 to 9 dKH/);
     expect(all).not.toMatch(/413|secret|refractometer|24 kg|9 h|120 x 50/);

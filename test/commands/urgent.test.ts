@@ -147,7 +147,7 @@ describe('the tank in use', () => {
     const { hidden } = withDefaults(urgentCommand, { what: 'overheating' }, { nowMs: 0, keep });
     const given = say('/urgent what:overheating');
     expect(hidden).toBe(true);
-    expect(given.read.join(' ')).toMatch(/net water of your tank Lagoon/);
+    expect(given.read.join(' ')).toMatch(/net water of your tank Pantry/);
     expect(textOf(given)).toMatch(/31\.5 to 28 °C in no less than 4 hours/);
     expect(withDefaults(urgentCommand, { what: 'overheating' }, { nowMs: 0 }).hidden).toBe(false);
   });

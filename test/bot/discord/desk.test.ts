@@ -175,7 +175,7 @@ describe('where answers are public', () => {
 
   it('never makes an answer about a tank public', async () => {
     openIn(chat);
-    moveIn(club.store.keepFor(keeper), 'Lagoon', 251, 'own');
+    moveIn(club.store.keepFor(keeper), 'Pantry', 251, 'own');
     expect((await club.standIn.slash('pool').reply).ephemeral).toBe(true);
   });
 
@@ -231,7 +231,7 @@ describe('units of the server', () => {
 
   it('give way to the unit of the tank in use, and stand in where the tank has none', async () => {
     const keep = club.store.keepFor(keeper);
-    moveIn(keep, 'Lagoon', 251, 'own');
+    moveIn(keep, 'Pantry', 251, 'own');
     const silent = await club.standIn.slash('pool', { volume: '75' }).reply;
     expect(silent.text).toContain('75 US gal');
     expect(silent.ephemeral).toBe(false);

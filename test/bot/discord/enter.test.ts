@@ -23,7 +23,7 @@ beforeEach(async () => {
   const commands = [...memberCommands, ...formCommands, enterCommand, doneCommand, laterCommand];
   club = await openClub({ commands });
   const keep = club.store.keepFor(keeper);
-  moveIn(keep, 'Lagoon', 251, 'before');
+  moveIn(keep, 'Pantry', 251, 'before');
   const anchor = new Date(nowMs - week).toISOString().slice(0, 16).replace('T', ' ');
   const rule = { every: 'days', count: 7 } as const;
   const about = {

@@ -20,7 +20,7 @@ let club: Club;
 
 beforeEach(async () => {
   club = await openClub({ commands: memberCommands, ask, toPng });
-  for (const id of [keeper, second]) club.store.keepFor(id).addTank(profile('Lagoon', 250));
+  for (const id of [keeper, second]) club.store.keepFor(id).addTank(profile('Pantry', 250));
 });
 
 afterEach(() => club.close());
@@ -40,7 +40,7 @@ describe('a log that is imported', () => {
     const used = send(`\ufeff${good}`);
     const reply = await used.reply;
     expect(reply.ephemeral).toBe(true);
-    expect(reply.text).toContain('3 readings of readings.csv logged for Lagoon');
+    expect(reply.text).toContain('3 readings of readings.csv logged for Pantry');
     expect((await used.acknowledged).type).toBe(5);
     expect(readingsOf(keeper)).toEqual(
       expect.arrayContaining([

@@ -11,7 +11,7 @@ import type { Club } from './club.ts';
 import { memberCommands, moveIn } from './members.ts';
 
 const { keeper, second } = userIds;
-const SECRETS = /Lagoon|251\.7|251,7|sesame/;
+const SECRETS = /Pantry|251\.7|251,7|sesame/;
 const question = 'raise alk 7.2 to 8.4 with soda ash';
 const dose = { of: 'alkalinity', now: '7.2', goal: '8.4', with: 'soda ash' };
 
@@ -24,7 +24,7 @@ function kept(id: string): string {
 
 beforeEach(async () => {
   club = await openClub({ commands: memberCommands, ask });
-  moveIn(club.store.keepFor(keeper), 'Lagoon', 251.7, 'sesame');
+  moveIn(club.store.keepFor(keeper), 'Pantry', 251.7, 'sesame');
 });
 
 afterEach(() => club.close());
@@ -32,7 +32,7 @@ afterEach(() => club.close());
 describe('what uses a tank is for its member alone', () => {
   it('a command that leaves out the volume', async () => {
     const reply = await club.standIn.slash('dose', dose, { subcommand: 'amount' }).reply;
-    expect(reply.text).toContain('net water of your tank Lagoon');
+    expect(reply.text).toContain('net water of your tank Pantry');
     expect(reply.ephemeral).toBe(true);
     const other = await club.standIn.slash('dose', dose, { subcommand: 'amount', userId: second }).reply;
     expect(other.text).toContain('per 100 L');
@@ -55,7 +55,7 @@ describe('what uses a tank is for its member alone', () => {
   });
 
   it('a direct message, but not a mention in a channel', async () => {
-    expect((await club.standIn.directMessage(question).reply).text).toContain('Lagoon');
+    expect((await club.standIn.directMessage(question).reply).text).toContain('Pantry');
     const mention = await club.standIn.mention(question).reply;
     expect(mention.text).not.toMatch(SECRETS);
     expect(mention.text).toContain('per 100 L');
@@ -69,7 +69,7 @@ describe('what uses a tank is for its member alone', () => {
     const used = [
       standIn.slash('tank', {}, { subcommand: 'show' }),
       standIn.slash('tank', { tank: 'Nowhere' }, { subcommand: 'show' }),
-      standIn.slash('tank', { name: 'Lagoon', volume: '90 L' }, { subcommand: 'new' }),
+      standIn.slash('tank', { name: 'Pantry', volume: '90 L' }, { subcommand: 'new' }),
       standIn.slash('tank', { tank: 'Nowhere' }, { subcommand: 'share' }),
       standIn.slash('log', {}, { subcommand: 'show' }),
       standIn.slash('log', { readings: 'alk 8.2', tank: 'Nowhere' }, { subcommand: 'add' }),
@@ -81,32 +81,32 @@ describe('what uses a tank is for its member alone', () => {
     for (const each of used) expect((await each.reply).ephemeral).toBe(true);
     const card = await standIn.slash('tank', {}, { subcommand: 'share' }).reply;
     expect(card.ephemeral).toBe(false);
-    expect(card.text).toContain('Lagoon');
+    expect(card.text).toContain('Pantry');
     expect(card.text).not.toMatch(/sesame|8\.3 dKH/);
   });
 });
 
 describe('another member', () => {
   const options = [
-    ['tank', 'show', { tank: 'Lagoon' }],
+    ['tank', 'show', { tank: 'Pantry' }],
     ['tank', 'show', { tank: '1' }],
-    ['tank', 'use', { tank: 'Lagoon' }],
-    ['tank', 'share', { tank: 'Lagoon' }],
-    ['tank', 'edit', { tank: 'Lagoon', volume: '5 L' }],
+    ['tank', 'use', { tank: 'Pantry' }],
+    ['tank', 'share', { tank: 'Pantry' }],
+    ['tank', 'edit', { tank: 'Pantry', volume: '5 L' }],
     ['tank', 'edit', { volume: '5 L' }],
-    ['tank', 'show-to', { who: { user: second }, tank: 'Lagoon' }],
-    ['tank', 'show-to', { stop: 'yes', tank: 'Lagoon' }],
+    ['tank', 'show-to', { who: { user: second }, tank: 'Pantry' }],
+    ['tank', 'show-to', { stop: 'yes', tank: 'Pantry' }],
     ['tank', 'shown', { by: { user: keeper } }],
-    ['tank', 'shown', { by: { user: keeper }, tank: 'Lagoon' }],
+    ['tank', 'shown', { by: { user: keeper }, tank: 'Pantry' }],
     ['tank', 'shown', {}],
-    ['tank', 'remove', { tank: 'Lagoon', sure: 'yes' }],
+    ['tank', 'remove', { tank: 'Pantry', sure: 'yes' }],
     ['tank', 'list', {}],
-    ['log', 'show', { tank: 'Lagoon' }],
+    ['log', 'show', { tank: 'Pantry' }],
     ['log', 'show', {}],
-    ['log', 'trend', { tank: 'Lagoon', of: 'alkalinity' }],
-    ['log', 'add', { tank: 'Lagoon', readings: 'alk 7.1' }],
-    ['log', 'undo', { tank: 'Lagoon' }],
-    ['log', 'export', { tank: 'Lagoon' }],
+    ['log', 'trend', { tank: 'Pantry', of: 'alkalinity' }],
+    ['log', 'add', { tank: 'Pantry', readings: 'alk 7.1' }],
+    ['log', 'undo', { tank: 'Pantry' }],
+    ['log', 'export', { tank: 'Pantry' }],
     ['mydata', 'export', {}],
     ['mydata', 'erase', { sure: 'yes' }],
   ] as const;
@@ -116,7 +116,7 @@ describe('another member', () => {
     const reply = await club.standIn.slash(command, given, { subcommand, userId: second }).reply;
     const files = reply.files.map(({ data }) => Buffer.from(data).toString()).join('');
     const echoed = Object.values(given).join(' ');
-    const told = (reply.text + files).replaceAll('Lagoon', echoed.includes('Lagoon') ? '' : 'Lagoon');
+    const told = (reply.text + files).replaceAll('Pantry', echoed.includes('Pantry') ? '' : 'Pantry');
     expect(told).not.toMatch(SECRETS);
     expect(kept(keeper)).toBe(before);
   });
@@ -128,7 +128,7 @@ describe('another member', () => {
       (await club.standIn.autocomplete('tank', { tank: '' }, { ...how, userId }).choices).map(
         ({ name }) => name,
       );
-    expect(await names(keeper)).toEqual(['Lagoon']);
+    expect(await names(keeper)).toEqual(['Pantry']);
     expect(await names(second)).toEqual(['Tide pool']);
     expect(await names(userIds.steward)).toEqual([]);
   });
@@ -144,7 +144,7 @@ describe('another member', () => {
     const shown = await press('run:tank show?');
     expect(shown.text).toContain('Tide pool');
     expect(shown.ephemeral).toBe(true);
-    expect((await press('run:tank show?tank=Lagoon')).text).toContain('You have no tank called Lagoon');
+    expect((await press('run:tank show?tank=Pantry')).text).toContain('You have no tank called Pantry');
     const dosed = await press(`run:dose amount?of=alkalinity&now=7.2&goal=8.4&with=soda ash`);
     expect(dosed.text).toContain('Tide pool');
     expect(dosed.ephemeral).toBe(true);
@@ -165,10 +165,10 @@ describe('a tank that is shown', () => {
       standIn.slash('tank', { by: { user: keeper } }, { subcommand: 'shown', userId }).reply;
     const seen = await look(second);
     expect(seen.ephemeral).toBe(true);
-    expect(seen.text).toMatch(/Lagoon: 251\.7 L[^]*alkalinity +8\.3 dKH/);
+    expect(seen.text).toMatch(/Pantry: 251\.7 L[^]*alkalinity +8\.3 dKH/);
     expect(seen.text).not.toContain('sesame');
     expect((await look(userIds.steward)).text).toContain('They show you no tank now.');
-    const held = `run:tank show-to?who=${second}&stop=yes&tank=Lagoon`;
+    const held = `run:tank show-to?who=${second}&stop=yes&tank=Pantry`;
     expect((await standIn.component(held).reply).text).toContain('Taken back');
     expect((await look(second)).text).not.toMatch(SECRETS);
   });
@@ -180,8 +180,8 @@ describe('any custom id', () => {
   const likely = [
     '1',
     '2',
-    'Lagoon',
-    'lagoon',
+    'Pantry',
+    'pantry',
     'Tide pool',
     'yes',
     '10 L',
@@ -224,7 +224,7 @@ describe('any custom id', () => {
   it('cannot make a public answer of words tell of a tank', () => {
     const { answer } = runWords(
       deskOf(club.store, { commands: memberCommands, ask }),
-      `<@${keeper}> Lagoon: ${question}`,
+      `<@${keeper}> Pantry: ${question}`,
       {},
     );
     expect(JSON.stringify(answer)).not.toMatch(/251\.7|sesame/);
@@ -234,18 +234,18 @@ describe('any custom id', () => {
 describe('an erased member', () => {
   it('is told kindly by the buttons of before', async () => {
     const { standIn } = club;
-    await standIn.slash('offer', { with: 'run:tank show?tank=Lagoon' }).reply;
+    await standIn.slash('offer', { with: 'run:tank show?tank=Pantry' }).reply;
     const asked = await standIn.slash('mydata', {}, { subcommand: 'erase' }).reply;
-    expect(asked.text).toContain('Lagoon: 1 reading, 0 additions');
+    expect(asked.text).toContain('Pantry: 1 reading, 0 additions');
     expect(asked.text).toContain('seven days');
     const erase = 'run:mydata erase?sure=yes';
     expect((await standIn.component(erase).reply).text).toContain('Everything kept of you is removed.');
     const again = await standIn.component(erase).reply;
     expect(again.text).toContain('Nothing is kept of you here');
     expect(again.ephemeral).toBe(true);
-    const shown = await standIn.component('run:tank show?tank=Lagoon').reply;
+    const shown = await standIn.component('run:tank show?tank=Pantry').reply;
     expect(shown.text).toContain('You have no tank here yet.');
     expect(shown.text).toContain('/tank new');
-    expect(club.log.join('')).not.toMatch(/errorId|sesame|Lagoon/);
+    expect(club.log.join('')).not.toMatch(/errorId|sesame|Pantry/);
   });
 });

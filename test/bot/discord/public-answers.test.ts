@@ -33,9 +33,9 @@ let desk: Desk;
 beforeAll(() => {
   store = openStore({ file: ':memory:', nowMs: () => NOW_MS });
   desk = deskOf(store, { commands, ask, nowMs: () => NOW_MS });
-  moveIn(store.keepFor(inUse), 'Lagoon');
+  moveIn(store.keepFor(inUse), 'Pantry');
   const between = store.keepFor(inBetween);
-  const [first] = ['Inlet', 'Lagoon', 'Tide pool'].map((name) => moveIn(between, name));
+  const [first] = ['Inlet', 'Pantry', 'Tide pool'].map((name) => moveIn(between, name));
   between.removeTank(first ?? 0);
 });
 
@@ -111,7 +111,7 @@ const questions = [
 /** Values as the examples of commands have them, by option. */
 function examples(): ReadonlyMap<string, readonly unknown[]> {
   const found = new Map<string, unknown[]>([
-    ['tank', ['Lagoon', 'Tide pool']],
+    ['tank', ['Pantry', 'Tide pool']],
     ['at', ['left, back, low', '30 cm from the left, 10 cm from the front, 5 cm up']],
     ['coral', ['torch', 'zoas', '1', '2']],
   ]);

@@ -124,7 +124,7 @@ describe('the glass', () => {
     const { keep, tank } = reef();
     const glass = { box: { lengthCm: 117.6, widthCm: 47.6, heightCm: 46 }, flow: 'left to right' } as const;
     expect(keep.setGlass(tank, glass)).toBe(true);
-    keep.editTank(tank, profile('Lagoon'));
+    keep.editTank(tank, profile('Pantry'));
     expect(keep.glass(tank)).toEqual(glass);
     expect(keep.setGlass(tank, {})).toBe(true);
     expect(keep.glass(tank)).toEqual({});

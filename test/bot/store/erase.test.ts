@@ -165,7 +165,7 @@ describe('erasing', () => {
     const [ada, bea] = [store.keepFor(ADA), store.keepFor(BEA)];
     ada.addTank(profile('Reef'));
     ada.eraseAll();
-    bea.addTank(profile('Lagoon'));
+    bea.addTank(profile('Pantry'));
     expect(ada.tanks()).toEqual([]);
     expect(ada.tankInUse()).toBeUndefined();
   });

@@ -15,7 +15,7 @@ function withTank() {
 }
 
 const full: TankProfile = {
-  name: 'Lagoon',
+  name: 'Pantry',
   kind: 'small-polyp',
   netVolumeL: 283.9058838,
   displayVolumeL: 300,

@@ -44,7 +44,7 @@ describe('the file of version 1', () => {
     const [tank] = keep.tanks();
     expect(tank).toEqual({
       id: 9,
-      name: 'Lagoon',
+      name: 'Pantry',
       kind: 'small-polyp',
       netVolumeL: 283.9,
       displayVolumeL: 300,
@@ -89,7 +89,7 @@ describe('the file of version 1', () => {
       expect(versionOf(db)).toBe(1);
       expect(db.prepare('SELECT count(*) FROM reading').pluck().get()).toBe(2);
     });
-    const tank = keep.editTank(9, profile('Lagoon', { zone: 'Pacific/Apia' }));
+    const tank = keep.editTank(9, profile('Pantry', { zone: 'Pacific/Apia' }));
     expect(keep.tanks()).toEqual([tank]);
     const made = keep.addReminder(planned('test', { tankId: 9 }), { nextMs: NOW_MS });
     store.close();
@@ -117,7 +117,7 @@ describe('the file of version 2', () => {
     const store = opened(file);
     const keep = store.keepFor(ADA);
     expect(keep.tanks().map(({ id, name, zone }) => [id, name, zone])).toEqual([
-      [9, 'Lagoon', 'Pacific/Apia'],
+      [9, 'Pantry', 'Pacific/Apia'],
     ]);
     expect([keep.glass(9), keep.corals(9), keep.lightPoints(9)]).toEqual([
       { box: undefined, flow: undefined },

@@ -91,7 +91,7 @@ describe('a tank that is shown', () => {
     const { ada, bea, reef } = club();
     ada.showTo(reef, BEA);
     bea.eraseAll();
-    bea.addTank(profile('Lagoon'));
+    bea.addTank(profile('Pantry'));
     expect([bea.shownTank(reef), ada.viewers(reef)]).toEqual([undefined, []]);
   });
 

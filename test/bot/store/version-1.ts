@@ -62,7 +62,7 @@ CREATE TABLE addition (
 ) STRICT;
 CREATE INDEX addition_tank ON addition (tank, at_ms);
 INSERT INTO person (id, discord_id, created_ms) VALUES (5, '100000000000000001', 1700000000000);
-INSERT INTO tank VALUES (9, 5, 'Lagoon', 'small-polyp', 283.9, 300, '75 gal, read as US gallons', '2024-02-29',
+INSERT INTO tank VALUES (9, 5, 'Pantry', 'small-polyp', 283.9, 300, '75 gal, read as US gallons', '2024-02-29',
   'refractometer', 9.5, '{"volume":"US gal"}', '{"alkalinity":[7.5,8.5]}');
 UPDATE person SET tank_in_use = 9 WHERE id = 5;
 INSERT INTO entry VALUES (31, 5, 9, 1700000100000, 1700000200000, 'after the change');

@@ -51,10 +51,10 @@ describe('completion', () => {
   it('offers the names of the own tanks', () => {
     const own = sampleKeep();
     const rest = { kind: 'mixed', netVolumeL: 90, volumeBasis: 'counted', units: {}, targets: {} } as const;
-    for (const name of ['Lagoon', 'Tide pool', 'Late bloom']) own.addTank({ ...rest, name });
+    for (const name of ['Pantry', 'Tide pool', 'Late bloom']) own.addTank({ ...rest, name });
     const offers = (line: string): string[] => complete(line, tankCommands, own)[0];
-    expect(offers('/tank show tank:')).toEqual(['Lagoon', 'Tide pool', 'Late bloom']);
-    expect(offers('/tank show tank:la')).toEqual(['Lagoon', 'Late bloom']);
+    expect(offers('/tank show tank:')).toEqual(['Pantry', 'Tide pool', 'Late bloom']);
+    expect(offers('/tank show tank:la')).toEqual(['Pantry', 'Late bloom']);
     expect(offers('/tank show tank:tide p')).toEqual(['Tide pool']);
     expect(complete('/tank show tank:', tankCommands, keep)[0]).toEqual([]);
   });

@@ -13,7 +13,7 @@ const style = { width: 80, bold: false };
 
 function formDesk(ask: readonly string[] = ['readings', 'times', 'mood']): ReturnType<typeof sampleDesk> {
   const desk = { ...sampleDesk(), commands: formCommands };
-  moveIn(desk.keep, 'Lagoon', 251, 'before');
+  moveIn(desk.keep, 'Pantry', 251, 'before');
   const next = [pretended({ label: 'Enter reading', command: 'note enter', input: { item: '12' }, ask })];
   return { ...desk, ask: () => answer({ headline: 'Due.', next }) };
 }
@@ -38,7 +38,7 @@ describe('a form in the room', () => {
     expect(second.text).toContain('times: How often\n  - leaves it out, an empty line gives up.\n');
     expect((await after(desk, 'x', '1', '8.2', '3')).text).toContain('mood: How you feel (calm, worried)');
     const done = await after(desk, 'x', '1', '8.2', '3', 'worried');
-    expect(done.text).toContain('12 in Lagoon: 8.2, 3 times, worried');
+    expect(done.text).toContain('12 in Pantry: 8.2, 3 times, worried');
     expect(done.question).toBeUndefined();
     expect(entries(desk)).toBe(1);
     expect(desk.reported).toEqual([]);
@@ -73,7 +73,7 @@ describe('a form in the room', () => {
   it('offers the choices of a problem with what was written', async () => {
     const asked = await after(formDesk(['readings']), 'x', '1', 'lots');
     expect(asked.text).toContain('[2] kh 9');
-    expect((await after(formDesk(['readings']), 'x', '1', 'lots', '2')).text).toContain('Lagoon: kh 9');
+    expect((await after(formDesk(['readings']), 'x', '1', 'lots', '2')).text).toContain('Pantry: kh 9');
   });
 
   it('that asks for no option there is, is a failure of ours', async () => {
@@ -97,7 +97,7 @@ describe('a form in the room', () => {
     const room = openRoom({ ...desk, input, output });
     input.end('what is due\n1\nca 431\n/note later until:noon\n');
     await room;
-    expect(text).toContain('> ca 431\n12 in Lagoon: ca 431');
+    expect(text).toContain('> ca 431\n12 in Pantry: ca 431');
     expect(text).toContain('Until noon.');
     expect(desk.reported).toEqual([]);
   });

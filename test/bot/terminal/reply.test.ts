@@ -76,9 +76,9 @@ describe('a tank that is kept', () => {
     const reply = (line: string, before: Standing = { offers: [] }) => replyTo(line, before, desk, style);
     const dose = '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash';
     expect((await reply(dose)).text).toContain('per 100 L');
-    expect((await reply('/tank new name:Lagoon volume:250 L kind:mixed')).text).toContain('Lagoon is kept');
-    expect((await reply(dose)).text).toContain('net water of your tank Lagoon: 250 L');
-    expect((await reply('raise alk 7.2 to 8.4 with soda ash')).text).toContain('your tank Lagoon');
+    expect((await reply('/tank new name:Pantry volume:250 L kind:mixed')).text).toContain('Pantry is kept');
+    expect((await reply(dose)).text).toContain('net water of your tank Pantry: 250 L');
+    expect((await reply('raise alk 7.2 to 8.4 with soda ash')).text).toContain('your tank Pantry');
     const asked = await reply('/mydata erase');
     expect(asked.text).toContain('[1] Erase everything');
     expect((await reply('1', asked)).text).toContain('Everything kept of you is removed.');

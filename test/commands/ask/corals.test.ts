@@ -151,9 +151,9 @@ it('takes no rock for xenia that is everywhere', () => {
 
 describe('one member asks for their corals', () => {
   it.each([
-    ['check my corals', 'Lagoon: 1 settled.'],
-    ['where are my corals', 'Lagoon has one coral.'],
-    ['show me the map', 'Lagoon from above and from the front: 1 settled.'],
+    ['check my corals', 'Pantry: 1 settled.'],
+    ['where are my corals', 'Pantry has one coral.'],
+    ['show me the map', 'Pantry from above and from the front: 1 settled.'],
   ])('%s', (question, expected) => {
     const [{ keep, say }] = twoPersons();
     say('/coral add coral:duncan at:left, back, low size:5 cm');

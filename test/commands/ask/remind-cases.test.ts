@@ -214,7 +214,7 @@ describe('plain words', () => {
     expect(textOf(owner.ask('remind me to test alk mondays'))).not.toMatch(/Chicago/);
     expect(textOf(owner.ask(E03))).not.toMatch(/America/);
     expect(owner.keep.reminders()).toEqual([]);
-    owner.run('/tank new name:Lagoon volume:240 L');
+    owner.run('/tank new name:Pantry volume:240 L');
     expect(owner.ask('remind me to test alk mondays').headline).toMatch(/^Set as reminder/);
   });
 

@@ -12,7 +12,7 @@ describe('the tank in use stands for a volume that is not said', () => {
     const grams = /([\d.]+) g of sodium carbonate/.exec(headline('i use 0.6 dkh a day soda ash'))?.[1];
     expect(litres).toBeGreaterThan(100);
     expect(Number(grams)).toBeCloseTo((0.6 * litres * 1.89) / 100, 1);
-    expect(ask('i use 0.6 dkh a day soda ash', { nowMs: NOW_MS, keep }).read.join(' ')).toContain('Lagoon');
+    expect(ask('i use 0.6 dkh a day soda ash', { nowMs: NOW_MS, keep }).read.join(' ')).toContain('Pantry');
   });
 
   it('in the millilitres of a stock solution', () => {

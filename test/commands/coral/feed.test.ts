@@ -90,6 +90,6 @@ describe('what it says', () => {
 it('takes the volume of the tank in use', () => {
   const [ada] = twoPersons();
   const given = ada.say('/coral feed food:pellet mass:2 g');
-  expect(given.read[0]).toMatch(/net water of your tank Lagoon: 276 L/);
+  expect(given.read[0]).toMatch(/net water of your tank Pantry: 276 L/);
   expect(given.headline).toMatch(/in 276 L/);
 });

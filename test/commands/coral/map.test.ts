@@ -18,7 +18,7 @@ function reef(): Person {
 describe('/coral map', () => {
   it('draws the tank and says in words what stands in the picture', () => {
     const given = reef().say('/coral map');
-    expect(given.headline).toBe('Lagoon from above and from the front: 2 to move, 1 settled.');
+    expect(given.headline).toBe('Pantry from above and from the front: 2 to move, 1 settled.');
     expect(given.facts).toContainEqual({
       label: 'Branching hammer coral and Torch coral',
       value: 'sting',
@@ -75,10 +75,10 @@ describe('/coral map', () => {
       });
     ada.say('/tank new name:Nano volume:60 L');
     ada.say('/tank use tank:Nano');
-    expect(ada.say('/coral list tank:Lagoon').next).toContainEqual({
+    expect(ada.say('/coral list tank:Pantry').next).toContainEqual({
       label: 'Map of the tank',
       command: 'coral map',
-      input: { tank: 'Lagoon' },
+      input: { tank: 'Pantry' },
     });
   });
 });

@@ -26,7 +26,7 @@ function person(keep: Keep): Person {
     if (line.kind !== 'command') throw new Error(`not a command: ${typed}`);
     return run(keep, line.path.join(' '), line.input);
   };
-  say('/tank new name:Lagoon size:120 x 50 x 50 cm measured:inside height:46 cm');
+  say('/tank new name:Pantry size:120 x 50 x 50 cm measured:inside height:46 cm');
   return { keep, say };
 }
 

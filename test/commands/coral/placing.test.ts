@@ -20,7 +20,7 @@ describe('/coral add', () => {
     const given = say(
       '/coral add coral:torch at:left, back, middle rock size:12 cm origin:wild since:3 days ago',
     );
-    expect(given.headline).toBe('Torch coral is coral 1 of Lagoon: settled.');
+    expect(given.headline).toBe('Torch coral is coral 1 of Pantry: settled.');
     expect(keep.corals(1)).toEqual([
       {
         id: 1,
@@ -43,7 +43,7 @@ describe('/coral add', () => {
     const [{ keep, say }] = twoPersons();
     say('/coral add coral:torch at:20 x 30 x 20 cm size:10 cm');
     const given = say('/coral add coral:branching hammer at:40 x 30 x 20 cm size:8 cm');
-    expect(given.headline).toBe('Branching hammer coral is coral 2 of Lagoon: move (sting).');
+    expect(given.headline).toBe('Branching hammer coral is coral 2 of Pantry: move (sting).');
     const [sting] = given.facts;
     // Two round bodies, middles 20 cm apart, 5 and 4 cm to their edges: 11 cm; torch beside hammer wants 20.
     expect(sting?.value).toMatch(/stand 11 cm apart/);
@@ -134,7 +134,7 @@ describe('/coral add', () => {
     for (const at of ['20 x 20 x 20 cm', '40 x 20 x 20 cm']) say(`/coral add coral:torch at:${at} size:8 cm`);
     say('/coral add coral:torch at:100 x 20 x 20 cm size:8 cm label:Old gold');
     expect(textOf(say('/coral check'))).toMatch(/Torch coral \(1\), Torch coral \(2\), Old gold/);
-    expect(say('/coral check coral:old gold').headline).toMatch(/^Old gold \(coral 3 of Lagoon\)/);
+    expect(say('/coral check coral:old gold').headline).toMatch(/^Old gold \(coral 3 of Pantry\)/);
     expect(problemOf(() => say('/coral check coral:torch coral')).choices).toEqual([
       '1: Torch coral',
       '2: Torch coral',
@@ -155,7 +155,7 @@ describe('a coral that is placed', () => {
     const [{ keep, say }] = twoPersons();
     say('/coral add coral:torch at:left, back, low size:8 cm');
     const moved = say('/coral move coral:torch at:60 x 20 x 10 cm size:4 in');
-    expect(moved.headline).toMatch(/^Torch coral \(coral 1 of Lagoon\) is moved: settled/);
+    expect(moved.headline).toMatch(/^Torch coral \(coral 1 of Pantry\) is moved: settled/);
     expect(moved.read[0]).toMatch(/^before: left, back, low/);
     expect(keep.corals(1)[0]).toMatchObject({
       spot: { xCm: 60, yCm: 20, zCm: 10 },
@@ -175,7 +175,7 @@ describe('a coral that is placed', () => {
     expect(keep.corals(1)).toHaveLength(1);
     const [yes] = asked.next;
     expect(run(keep, yes?.command ?? '', yes?.input ?? {}).headline).toBe(
-      '1: Torch coral is removed from Lagoon.',
+      '1: Torch coral is removed from Pantry.',
     );
     expect(keep.corals(1)).toEqual([]);
   });
@@ -191,7 +191,7 @@ describe('a coral that is placed', () => {
       const [theirs, none] = [line, line.replace('coral:1', 'coral:999')].map((typed) =>
         problemOf(() => bea.say(typed)),
       );
-      expect(theirs?.message).toBe('That is not one of the corals in Lagoon.');
+      expect(theirs?.message).toBe('That is not one of the corals in Pantry.');
       expect([theirs?.message, theirs?.choices]).toEqual([none?.message, none?.choices]);
     }
     expect(ada.keep.corals(1)).toHaveLength(1);
@@ -212,7 +212,7 @@ describe('/coral check and list', () => {
   it('counts verdicts, puts the worst first and offers better spots for those at risk', () => {
     const { say } = reef();
     const given = say('/coral check');
-    expect(given.headline).toBe('Lagoon: 3 to move, 1 settled.');
+    expect(given.headline).toBe('Pantry: 3 to move, 1 settled.');
     expect(given.facts.slice(0, 2).map(({ label, verdict }) => [label, verdict])).toEqual([
       ['sting', 'move'],
       ['sand or rock', 'move'],

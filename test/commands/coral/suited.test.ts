@@ -93,7 +93,7 @@ describe('in a tank', () => {
 it('is hidden when a tank is named, in use or not', () => {
   const [ada] = twoPersons();
   const none = { ...ada.keep, tankInUse: () => undefined };
-  expect(withDefaults(suitedCommand, { tank: 'Lagoon' }, { nowMs: 0, keep: none }).hidden).toBe(true);
+  expect(withDefaults(suitedCommand, { tank: 'Pantry' }, { nowMs: 0, keep: none }).hidden).toBe(true);
   expect(withDefaults(suitedCommand, {}, { nowMs: 0, keep: none }).hidden).toBe(false);
 });
 

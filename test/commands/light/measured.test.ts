@@ -8,7 +8,7 @@ describe('readings of a tank', () => {
     const [ada, bea] = twoPersons();
     expect(ada.say('/light measured').headline).toMatch(/no light readings yet/);
     expect(ada.say('/light measured at:left, back, low par:120').headline).toMatch(
-      /^120 PAR is kept as reading 1 of Lagoon/,
+      /^120 PAR is kept as reading 1 of Pantry/,
     );
     expect(ada.keep.lightPoints(1)).toMatchObject([
       { ppfd: 120, atMs: NOW_MS, spot: { xCm: 20, zCm: 11.5 } },

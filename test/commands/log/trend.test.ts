@@ -9,7 +9,7 @@ const DAY_MS = 86_400_000;
 const NOW_MS = Date.UTC(2026, 4, 5, 12);
 
 const profile: TankProfile = {
-  name: 'Lagoon',
+  name: 'Pantry',
   kind: 'mixed',
   netVolumeL: 300,
   volumeBasis: 'as said',

@@ -49,11 +49,11 @@ describe('a reminder of someone else', () => {
 function handedOver() {
   const found = club();
   const { owner, other } = found;
-  owner.run('/tank new name:Lagoon volume:240 L');
+  owner.run('/tank new name:Pantry volume:240 L');
   owner.run('/tank new name:Nano volume:40 L');
-  owner.run('/remind test of:alk when:saturdays 9am tank:Lagoon');
+  owner.run('/remind test of:alk when:saturdays 9am tank:Pantry');
   owner.run('/remind task text:feed 1 g of pellets when:daily 9am tank:Nano');
-  owner.run(`/remind hand-over to:${SITTER} until:20 jan tank:Lagoon`);
+  owner.run(`/remind hand-over to:${SITTER} until:20 jan tank:Pantry`);
   return { ...found, accept: () => other.run('/remind sit hand-over:1 answer:yes') };
 }
 
@@ -119,7 +119,7 @@ describe('a sitter', () => {
 
 describe('what is sent', () => {
   const { owner } = club();
-  owner.run('/tank new name:Lagoon volume:240 L');
+  owner.run('/tank new name:Pantry volume:240 L');
   owner.run('/log add readings:alk 8.1');
   owner.run('/remind test of:alk when:saturdays 9am');
   const [reminder] = owner.keep.reminders() as readonly [Reminder];
@@ -132,7 +132,7 @@ describe('what is sent', () => {
 
   it('to the owner names the tank, what is due, the last reading, and has four buttons of this occurrence', () => {
     const sent = due('owner');
-    expect(sent.headline).toBe('Lagoon: test alkalinity.');
+    expect(sent.headline).toBe('Pantry: test alkalinity.');
     expect(textOf(sent)).toMatch(/Last alkalinity: 8\.1 dKH, 60 minutes ago/);
     expect(sent.next.map(({ label }) => label)).toEqual(['Enter reading', 'Done', 'Later', 'Skip']);
     for (const { input } of sent.next) expect(input).toEqual({ reminder: '1', due: String(dueMs / 1000) });
@@ -140,7 +140,7 @@ describe('what is sent', () => {
   });
 
   it('to a channel says nothing of the tank', () => {
-    expect(textOf(due('channel'))).not.toMatch(/Lagoon|8\.1|240/);
+    expect(textOf(due('channel'))).not.toMatch(/Pantry|8\.1|240/);
   });
 
   it('to a sitter has no form for readings', () => {

@@ -5,10 +5,10 @@ import { button, club, HOUR_MS, START_MS, type Club } from './person.ts';
 
 const DAY = 24;
 
-/** A club whose owner keeps a tank called Lagoon. */
+/** A club whose owner keeps a tank called Pantry. */
 function withTank(): Club {
   const found = club();
-  found.owner.run('/tank new name:Lagoon volume:240 L kind:mixed');
+  found.owner.run('/tank new name:Pantry volume:240 L kind:mixed');
   return found;
 }
 
@@ -29,7 +29,7 @@ describe('/remind test and task', () => {
     const times = set.facts.filter(({ atMs }) => atMs !== undefined);
     expect(times.map(({ label }) => label)).toEqual(['Next', 'Then', 'Then']);
     expect(times.map(({ atMs }) => atMs)).toEqual([3, 17, 31].map((day) => Date.UTC(2026, 0, day, 8)));
-    expect(set.read).toContain('for your tank Lagoon');
+    expect(set.read).toContain('for your tank Pantry');
     expect(owner.keep.reminders()[0]).toMatchObject({ parameters: ['alkalinity'], zone: 'Europe/Berlin' });
   });
 
@@ -115,10 +115,10 @@ describe('the time zone', () => {
 
   it('is used where readings are logged and shown', () => {
     const { owner } = club({});
-    owner.run('/tank new name:Lagoon volume:240 L');
+    owner.run('/tank new name:Pantry volume:240 L');
     owner.keep.setZone('America/Chicago');
     const logged = owner.run('/log add readings:alk 8.1 at:today 1am');
-    expect(logged.read[0]).toBe('Lagoon, tested at 2026-01-03 01:00 (times by the clock of America/Chicago)');
+    expect(logged.read[0]).toBe('Pantry, tested at 2026-01-03 01:00 (times by the clock of America/Chicago)');
     expect(owner.keep.latest(1)[0]?.atMs).toBe(Date.UTC(2026, 0, 3, 7));
     owner.run('/tank edit zone:Europe/Berlin');
     expect(owner.run('/log show').headline).toMatch(/2026-01-03 08:00/);
@@ -236,7 +236,7 @@ describe('/remind enter', () => {
     owner.run('/remind test of:alk when:saturdays 9am');
     wait(2);
     const entered = owner.run('/remind enter reminder:1 readings:6.2');
-    expect(entered.headline).toMatch(/^Logged for Lagoon: alkalinity 6\.2 dKH/);
+    expect(entered.headline).toMatch(/^Logged for Pantry: alkalinity 6\.2 dKH/);
     expect(textOf(entered)).toMatch(/at most 1 dKH a day/);
     expect(textOf(entered)).toMatch(/reminder 1 is done, counted for Saturday 2026-01-03 09:00/);
     expect(textOf(entered)).toMatch(/Next test: Saturday 2026-01-10 09:00/);
@@ -410,7 +410,7 @@ describe('/remind calendar', () => {
     owner.run('/remind task text:dose when:daily 9am times:3');
     const { file } = owner.run('/remind calendar');
     expect(file?.name).toBe('reminders.ics');
-    expect(file?.text).toContain('SUMMARY:Lagoon: floss\\, then glass');
+    expect(file?.text).toContain('SUMMARY:Pantry: floss\\, then glass');
     expect(file?.text).toContain('COUNT=3');
     expect(file?.text.match(/BEGIN:VEVENT/g)).toHaveLength(2);
   });

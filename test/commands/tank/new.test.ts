@@ -12,15 +12,15 @@ describe('/tank new, the water', () => {
   it('works it out from the inside and what stands in it: 276 - 10 - 18 + 60 = 308 L by hand', () => {
     const { keep, run } = member();
     const given = run(
-      '/tank new name:Lagoon size:120 x 50 x 50 cm measured:inside height:46 cm rock:24 kg sand:5 cm sump:60 L',
+      '/tank new name:Pantry size:120 x 50 x 50 cm measured:inside height:46 cm rock:24 kg sand:5 cm sump:60 L',
     );
     expect(given.headline).toBe(
-      'Lagoon is kept: 308 L of net water, the sump included; the display holds 300 L to the rim.',
+      'Pantry is kept: 308 L of net water, the sump included; the display holds 300 L to the rim.',
     );
     expect(given.working).toContain('Net: 276 L − 10 L − 18 L + 60 L = 308 L');
     expect(given.facts).toContainEqual({ label: 'net water lies between', value: '305.6 L and 310.6 L' });
     expect(keep.tankInUse()).toMatchObject({
-      name: 'Lagoon',
+      name: 'Pantry',
       netVolumeL: 308,
       displayVolumeL: 300,
       volumeBasis:
@@ -115,8 +115,8 @@ describe('/tank new, the water', () => {
 describe('/tank new, the rest', () => {
   it('refuses a name the member has, in any case', () => {
     const { run } = member();
-    run('/tank new name:Lagoon volume:240 L');
-    expect(problemOf(() => run('/tank new name:LAGOON volume:10 L')).field).toBe('name');
+    run('/tank new name:Pantry volume:240 L');
+    expect(problemOf(() => run('/tank new name:PANTRY volume:10 L')).field).toBe('name');
   });
 
   it('stops at 20 tanks', () => {
@@ -129,7 +129,7 @@ describe('/tank new, the rest', () => {
   it('keeps what is given', () => {
     const { keep, run } = member();
     run(
-      '/tank new name:Lagoon volume:240 L kind:small-polyp started:3 Jan 2025 instrument:refractometer hours:9,5 alkalinity:meq/L temperature:fahrenheit units:imperial gallons targets:alk 2.5-3',
+      '/tank new name:Pantry volume:240 L kind:small-polyp started:3 Jan 2025 instrument:refractometer hours:9,5 alkalinity:meq/L temperature:fahrenheit units:imperial gallons targets:alk 2.5-3',
     );
     expect(keep.tanks()[0]).toMatchObject({
       kind: 'small-polyp',

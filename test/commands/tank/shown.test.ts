@@ -19,7 +19,7 @@ beforeEach(() => {
   const { keepFor } = openStore({ file: ':memory:', nowMs: () => clockMs });
   [ada, bea] = [keepFor(adaId), keepFor(beaId)];
   as(ada)(
-    '/tank new name:Lagoon size:120 x 50 x 50 cm measured:inside kind:large-polyp hours:9 targets:alk 8-9',
+    '/tank new name:Pantry size:120 x 50 x 50 cm measured:inside kind:large-polyp hours:9 targets:alk 8-9',
   );
   const [tank] = ada.tanks();
   if (tank === undefined) return expect.unreachable();
@@ -45,12 +45,12 @@ const whole = (given: ReturnType<ReturnType<typeof as>>): string =>
 describe('/tank show-to', () => {
   it('lets someone see the tank for 24 hours, and says what and until when', () => {
     const given = as(ada)(grant);
-    expect(given.headline).toBe('They may see Lagoon for 24 hours, and then no more.');
+    expect(given.headline).toBe('They may see Pantry for 24 hours, and then no more.');
     expect(given.facts).toMatchObject([
       { label: 'may see it', personId: beaId, atMs: NOW_MS + 24 * HOUR_MS },
     ]);
     expect(textOf(given)).toMatch(/do not see: notes, reminders, your other tanks/);
-    expect(as(ada)('/tank show-to').headline).toBe('One helper sees Lagoon now.');
+    expect(as(ada)('/tank show-to').headline).toBe('One helper sees Pantry now.');
   });
 
   it('is taken back at once by its button, by stop:yes for one, and for all', () => {
@@ -58,18 +58,18 @@ describe('/tank show-to', () => {
     expect(button).toEqual({
       label: 'Take it back',
       command: 'tank show-to',
-      input: { who: beaId, stop: 'yes', tank: 'Lagoon' },
+      input: { who: beaId, stop: 'yes', tank: 'Pantry' },
     });
-    expect(as(ada)(`${grant} stop:yes`).headline).toBe('Taken back: they see Lagoon no more.');
+    expect(as(ada)(`${grant} stop:yes`).headline).toBe('Taken back: they see Pantry no more.');
     expect(as(bea)(look).headline).toBe('They show you no tank now.');
-    expect(as(ada)(`${grant} stop:yes`).headline).toMatch(/did not see Lagoon/);
+    expect(as(ada)(`${grant} stop:yes`).headline).toMatch(/did not see Pantry/);
     for (const id of [beaId, cydId]) as(ada)(`/tank show-to who:${id}`);
     expect(as(ada)('/tank show-to').next.map(({ label }) => label)).toEqual([
       'Take it back from no. 1',
       'Take it back from no. 2',
     ]);
     as(ada)('/tank show-to stop:yes');
-    expect(as(ada)('/tank show-to').headline).toBe('Nobody but you sees Lagoon.');
+    expect(as(ada)('/tank show-to').headline).toBe('Nobody but you sees Pantry.');
     expect(as(bea)('/tank shown').headline).toBe('Nobody shows you a tank now.');
   });
 
@@ -123,22 +123,22 @@ describe('/tank shown', () => {
     as(ada)(grant);
     clockMs += 24 * HOUR_MS;
     expect(as(bea)(look).headline).toBe('They show you no tank now.');
-    expect(as(bea)(`${look} tank:Lagoon`).headline).toBe('They show you no tank now.');
+    expect(as(bea)(`${look} tank:Pantry`).headline).toBe('They show you no tank now.');
   });
 
   it('lists what is shown, and asks which where there is more than one', () => {
     as(ada)('/tank new name:Pond volume:90 L');
     as(ada)('/tank new name:Secret volume:10 L');
-    as(ada)(`${grant} tank:Lagoon`);
-    expect(as(bea)(look).headline).toMatch(/^Lagoon/);
+    as(ada)(`${grant} tank:Pantry`);
+    expect(as(bea)(look).headline).toMatch(/^Pantry/);
     as(ada)(`${grant} tank:Pond`);
     const problem = problemOf(() => as(bea)(look));
-    expect([problem.field, problem.choices]).toEqual(['tank', ['Lagoon', 'Pond']]);
+    expect([problem.field, problem.choices]).toEqual(['tank', ['Pantry', 'Pond']]);
     expect(as(bea)(`${look} tank:pond`).headline).toMatch(/^Pond/);
-    expect(problemOf(() => as(bea)(`${look} tank:Secret`)).choices).toEqual(['Lagoon', 'Pond']);
+    expect(problemOf(() => as(bea)(`${look} tank:Secret`)).choices).toEqual(['Pantry', 'Pond']);
     const all = as(bea)('/tank shown');
     expect(all.facts.map(({ label, personId }) => [label, personId])).toEqual([
-      ['Lagoon', adaId],
+      ['Pantry', adaId],
       ['Pond', adaId],
     ]);
     expect(all.next.map(({ input }) => input)).toContainEqual({ by: adaId, tank: 'Pond' });

@@ -55,7 +55,7 @@ export function samplePanel(id: ParameterId, options: SampleOptions = {}): Trend
 
 export function samplePicture(
   panels: readonly TrendPanel[],
-  title = 'Lagoon tank, last 60 days',
+  title = 'Pantry tank, last 60 days',
 ): TrendPicture {
   return { title, zone: 'UTC', panels };
 }

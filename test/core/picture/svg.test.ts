@@ -49,7 +49,7 @@ describe('textWidth', () => {
     'within error, −0.006 to +0.001 mg/L a week',
     'latest 8.1 on 4 Mar',
     'Magnesium, mg/L',
-    'Lagoon tank, last 60 days',
+    'Pantry tank, last 60 days',
     'target 1250 to 1400, below this',
     'WWWWWWWW',
     '22 Feb',
@@ -62,7 +62,7 @@ describe('textWidth', () => {
 });
 
 describe('cutTo', () => {
-  it('leaves a text that fits', () => expect(cutTo(500, 'Lagoon', 24)).toBe('Lagoon'));
+  it('leaves a text that fits', () => expect(cutTo(500, 'Pantry', 24)).toBe('Pantry'));
 
   it('never leaves more than the width, whatever the text', () => {
     fc.assert(

@@ -14,7 +14,7 @@ function finding(rule: Finding['rule'], verdict: Finding['verdict'], corals: rea
 }
 
 function altOf(scene: Scene, findings: readonly Finding[] = check(scene)): string {
-  return tankMap(scene, findings, 'Lagoon').alt;
+  return tankMap(scene, findings, 'Pantry').alt;
 }
 
 describe('alt text', () => {
@@ -32,14 +32,14 @@ describe('alt text', () => {
       finding('room', 'settled', [4]),
     ];
     expect(altOf(sceneOf(corals, { box, flow: 'left to right' }), findings)).toBe(
-      'Lagoon, from above and from the front. 120 x 50 x 46 cm; flow left to right; no light readings. ' +
+      'Pantry, from above and from the front. 120 x 50 x 46 cm; flow left to right; no light readings. ' +
         '4 corals: 3 to move, 1 settled. To move: Bo and Ada (sting, shade). Cy (light). To watch: Cy and Ada (growth).',
     );
   });
 
   it('says what is guessed and what is not there', () => {
     expect(altOf(sceneOf([], { box, boxGuessed: true }))).toBe(
-      'Lagoon, from above and from the front. 120 x 50 x 46 cm, the size of the glass is a guess; flow not said; ' +
+      'Pantry, from above and from the front. 120 x 50 x 46 cm, the size of the glass is a guess; flow not said; ' +
         'no light readings. No corals.',
     );
   });

@@ -158,8 +158,8 @@ describe('altText', () => {
         alerts: ['Alkalinity moved fast.'],
       },
     });
-    expect(altText(samplePicture([panel], 'Lagoon'))).toBe(
-      'Lagoon. Alkalinity, dKH: 3 readings, 3 Jan to 17 Jan 2026; 7.8 to 8.4, latest 7.8; ' +
+    expect(altText(samplePicture([panel], 'Pantry'))).toBe(
+      'Pantry. Alkalinity, dKH: 3 readings, 3 Jan to 17 Jan 2026; 7.8 to 8.4, latest 7.8; ' +
         'falling 0.3 a week (0.1 to 0.5); target 7 to 9; 3 additions. Alkalinity moved fast.',
     );
   });

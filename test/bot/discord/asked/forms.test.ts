@@ -16,7 +16,7 @@ let club: Club;
 
 beforeEach(async () => {
   club = await openClub({ commands: formCommands });
-  moveIn(club.store.keepFor(keeper), 'Lagoon', 251, 'before');
+  moveIn(club.store.keepFor(keeper), 'Pantry', 251, 'before');
 });
 
 afterEach(async () => {
@@ -55,7 +55,7 @@ describe('a button with open options', () => {
     await pressed.modal;
     const sent = club.standIn.submitModal(pressed, { readings: ' kh 8.2 ', times: '3' });
     const reply = await sent.reply;
-    expect(reply.text).toContain('12 in Lagoon: kh 8.2, 3 times, calm');
+    expect(reply.text).toContain('12 in Pantry: kh 8.2, 3 times, calm');
     expect(reply.ephemeral).toBe(true);
     expect(sent.interaction.callbacks).toHaveLength(1);
     expect(notesOf(keeper)).toContain('kh 8.2');
@@ -84,7 +84,7 @@ describe('a button with open options', () => {
     const pressed = club.standIn.component(id, { dm: true });
     await pressed.modal;
     const reply = await club.standIn.submitModal(pressed, { readings: 'ca 440' }, { dm: true }).reply;
-    expect(reply.text).toContain('12 in Lagoon: ca 440');
+    expect(reply.text).toContain('12 in Pantry: ca 440');
   });
 });
 
@@ -99,7 +99,7 @@ describe('a problem with what was written', () => {
     const field = record(record(list((await again.modal)['components'])[0])['component']);
     expect(field['value']).toBe('lots');
     const sent = await club.standIn.submitModal(again, { readings: 'kh 8' }).reply;
-    expect(sent.text).toContain('12 in Lagoon: kh 8');
+    expect(sent.text).toContain('12 in Pantry: kh 8');
     const chosen = await club.standIn.component('run:note enter?item=12&readings=kh 9').reply;
     expect(chosen.text).toContain('kh 9');
   });
@@ -167,7 +167,7 @@ describe('a crafted custom id', () => {
       expect(reply.text).toMatch(/no longer works/);
     }
     const extra = await send(id, { readings: 'mg 1300', times: '4', item: 'other' });
-    expect(extra.text).toContain('12 in Lagoon: mg 1300, 1 times');
+    expect(extra.text).toContain('12 in Pantry: mg 1300, 1 times');
     expect(
       (await send('ask:note enter?item=1!fresh,nothing', { nothing: 'x', fresh: 'yes' })).ephemeral,
     ).toBe(true);

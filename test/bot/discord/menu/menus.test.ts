@@ -53,13 +53,13 @@ describe('a menu on a message', () => {
   });
 
   it("looks into nobody's tank, and leaves no trace of the words", async () => {
-    moveIn(club.store.keepFor(keeper), 'Lagoon', 251.7, 'sesame');
+    moveIn(club.store.keepFor(keeper), 'Pantry', 251.7, 'sesame');
     moveIn(club.store.keepFor(second), 'Tide pool', 91.3, 'own');
     const before = [keeper, second].map((id) => JSON.stringify(club.store.keepFor(id).exportAll()));
     const dosed = await chosen(numbers, written('raise alk 6.9 to 8.6 with soda ash'));
     expect(dosed.text).toContain('per 100 L');
     const checked = await chosen(readings, written('alk 8.1 ca 420'));
-    for (const { text } of [dosed, checked]) expect(text).not.toMatch(/Lagoon|Tide|251|91\.3/);
+    for (const { text } of [dosed, checked]) expect(text).not.toMatch(/Pantry|Tide|251|91\.3/);
     const mention = await club.standIn.mention('and with baking soda?', { userId: second }).reply;
     expect(mention.text).not.toMatch(/6\.9|8\.6/);
     expect([keeper, second].map((id) => JSON.stringify(club.store.keepFor(id).exportAll()))).toEqual(before);
