@@ -1,11 +1,12 @@
 import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
+import { salinityRemark } from '../../core/water/salinity-remark.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
 import type { Numbers } from './facts.ts';
 import { personAction } from './hurt.ts';
-import { knownFrom, type UrgentInput } from './input.ts';
+import { knownFrom, type Known, type UrgentInput } from './input.ts';
 import { numbersFor } from './numbers.ts';
 
 /** Fields of one form. */
@@ -17,7 +18,7 @@ export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
   const known = knownFrom(id, input);
   const { read, facts, working, sources: more, missing } = numbersFor(id, known, input.of);
   return answer({
-    headline: first,
+    headline: [first, ...salinityBeside(id, known)].join(' '),
     read: [...known.left, ...read],
     facts,
     steps,
@@ -26,6 +27,12 @@ export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
     sources: [...sources, ...more],
     next: [personAction, ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
   });
+}
+
+/** Salinity that is out of bounds, behind the act, where the card is not about it. */
+function salinityBeside(id: UrgentId, { salinity }: Known): readonly string[] {
+  const remark = salinity && id !== 'salinity crash' ? salinityRemark(salinity.value) : undefined;
+  return remark === undefined ? [] : [remark];
 }
 
 /** A form for the numbers that are missing. */

@@ -1,6 +1,6 @@
 import { inRange, Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
-import { decimalsOf, portions, roundedDown } from '../quantity/portion.ts';
+import { decimalsOf, roundedDown } from '../quantity/portion.ts';
 import { fractionForGoal } from './exchange.ts';
 
 /** One day of a plan: the salinity it ends at and the part of the water swapped for it. */
@@ -15,8 +15,8 @@ const mostSwap = 0.5;
 
 /**
  * Levels at the end of each day, from `from` (left out) to `to`, on any scale that is printed to `digit`: every step a
- * whole number of digits and none above `mostADay`, the last one smaller where they do not divide.
- * Check: 1.030 to 1.026 at 0.001 by 0.0001 -> 1.029, 1.028, 1.027, 1.026; 1.0302 -> 1.0293, 1.0284, 1.0275, 1.0266,
+ * whole number of digits, none above `mostADay`, all within a digit of each other.
+ * Check: 1.030 to 1.026 at 0.001 by 0.0001 -> 1.029, 1.028, 1.027, 1.026; 1.0302 -> 1.0294, 1.0286, 1.0277, 1.0269,
  * 1.026.
  *
  * @throws Problem when that takes more than 60 days, or the pace is less than a digit.
@@ -32,12 +32,12 @@ export function evenDays(from: number, to: number, mostADay: number, digit: numb
       limit: `at most ${mostDays} days`,
     });
   }
-  const { each = digits } = portions(digits, digitsADay, () => 1) ?? {};
   // A hair towards where the goal is rounded to, so that all levels are rounded the same way.
   const anchor = to + (Number(to.toFixed(decimalsOf(digit))) - to) * 1e-6;
-  const left = (day: number): number => digits - each * (day + 1);
+  // No step is more than a digit from the others, so none is above the pace.
+  const left = (day: number): number => digits - Math.floor((digits * (day + 1)) / days);
   return Array.from({ length: days }, (_, day) =>
-    left(day) <= 0 ? to : anchor + Math.sign(from - to) * left(day) * digit,
+    left(day) === 0 ? to : anchor + Math.sign(from - to) * left(day) * digit,
   );
 }
 

@@ -8,6 +8,7 @@ import { quantityOption, textOption } from '../../commands/options.ts';
 import { openStore } from '../../bot/store/open.ts';
 import { managed } from './desk/managed.ts';
 import { keepMarked, MARKS, NOW_MS } from './marked.ts';
+import { unmarked } from '../../core/quantity/marks.ts';
 
 const keep = openStore({ file: ':memory:', nowMs: () => NOW_MS }).keepFor('100000000000000001');
 keepMarked(keep, NOW_MS);
@@ -68,7 +69,10 @@ describe('a public run', () => {
 
   it('gets a value of the tank in use by the one function that hides the answer, and no other way', () => {
     const { command } = leaking();
-    expect(withDefaults(command, {}, asking)).toMatchObject({ input: { volume: '617.3 L' }, hidden: true });
+    expect(withDefaults(command, {}, asking)).toMatchObject({
+      input: { volume: `${unmarked(617.3)} L` },
+      hidden: true,
+    });
     const typed = withDefaults(command, { volume: '3 L' }, asking);
     expect(typed).toEqual({ input: { volume: '3 L' }, read: [], hidden: false });
   });

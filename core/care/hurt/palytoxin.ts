@@ -1,4 +1,4 @@
-import { cited } from '../../corals/basis-words.ts';
+import { readIn } from '../../corals/basis-words.ts';
 import { EYE_RINSE, FIRST_AID, type HurtCard } from './card.ts';
 
 /** What people felt after it, in the published cases. */
@@ -6,7 +6,7 @@ export const PALYTOXIN_SIGNS =
   'metallic or bitter taste, numbness, fever, cough, muscle pain or weakness, sore eyes';
 
 /** Where the signs of palytoxin were read. */
-export const PALYTOXIN_BASIS = `palytoxin, published: ${(['CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016'] as const).map(cited).join(', ')}`;
+export const PALYTOXIN_BASIS = `palytoxin (${readIn('CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016')})`;
 
 const SAY_IT = 'Say: "it may be palytoxin, from zoanthids in an aquarium". Few have seen a case.';
 const SOURCES = ['CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016', 'memory'] as const;

@@ -28,7 +28,7 @@ describe('day plan', () => {
   });
 
   it.each([
-    { from: 1.0302, to: 1.026, pace: 0.001, digit: 0.0001, levels: [1.0293, 1.0284, 1.0275, 1.0266, 1.026] },
+    { from: 1.0302, to: 1.026, pace: 0.001, digit: 0.0001, levels: [1.0294, 1.0286, 1.0277, 1.0269, 1.026] },
     { from: 38, to: 35, pace: 1, digit: 0.1, levels: [37, 36, 35] },
     { from: 35, to: 36.25, pace: 0.5, digit: 0.1, levels: [35.45, 35.95, 36.25] },
   ])('$from to $to at $pace', ({ from, to, pace, digit, levels }) => {
