@@ -45,7 +45,7 @@ import { symptomIntents } from './ask/symptom.ts';
 import { questionIn, type Outcome, type Talk } from './ask/talk.ts';
 import { thinIntent } from './ask/thin.ts';
 import { twoKitsIntent } from './ask/two-kits.ts';
-import { firstAidIntent, urgentIntent } from './ask/urgent.ts';
+import { beyondIntent, firstAidIntent, urgentIntent } from './ask/urgent.ts';
 import { useIntent } from './ask/use.ts';
 import { usualIntent } from './ask/usual.ts';
 import { defineCommand, type Asking, type OwnContext } from './command.ts';
@@ -63,6 +63,7 @@ const emergencies: ReadonlySet<Intent> = new Set([
   refusalIntent,
   accidentIntent,
   firstAidIntent,
+  beyondIntent,
   mainsIntent,
 ]);
 
@@ -182,7 +183,11 @@ function intended(heard: Heard, context: OwnContext): Answer | undefined {
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     const isAsked = error.choices.length > 0;
-    const card = firstOf(isAsked ? [firstAidIntent] : [firstAidIntent, ...symptomIntents], heard, context);
+    const card = firstOf(
+      isAsked ? [firstAidIntent] : [firstAidIntent, beyondIntent, ...symptomIntents],
+      heard,
+      context,
+    );
     if (card === undefined) throw error;
     return { ...card, read: [notUsed(error.field, error.given ?? '', error), ...card.read] };
   }

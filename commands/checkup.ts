@@ -17,6 +17,7 @@ import { inZone } from './zone.ts';
 import { clean } from '../core/quantity/clean.ts';
 import { troubleIn } from '../core/words/trouble.ts';
 import { unreadLines, unreadNumbers } from './log/words.ts';
+import { saidBeside } from '../core/words/neutral.ts';
 
 export const checkupCommand = defineCommand({
   path: ['checkup'],
@@ -65,6 +66,7 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
     ],
     unused: unreadNumbers(line.unread),
     trouble: troubleIn(clean(text)),
+    beside: saidBeside(line.unread.join(' ')),
   });
   if (tank === undefined) return judged;
   const log = action('log these', 'log add', { readings: text, tank: tank.name });

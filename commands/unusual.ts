@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { printed } from '../core/log/value.ts';
+import { fixed } from '../core/quantity/format.ts';
 import { unusualGoal, type Unusual } from '../core/water/towards.ts';
 import { parameter, type ParameterId } from '../core/water/parameter.ts';
 import { answer, type Answer, type NextAction } from './answer.ts';
@@ -43,9 +44,9 @@ export function askFirst({
   if (unusual === undefined || unusual.isNearer || sure === 'yes') return undefined;
   const instead = printed(id, unusual.instead);
   return answer({
-    headline: `${said(id, named ?? printed(id, goal), unusual)} Is that really what you want?`,
+    headline: `${said(id, named ?? printed(id, goal), unusual)} Is that what you meant?`,
     steps: [
-      'Test again first, and look at the unit: a slip is likelier than a need.',
+      'Look at the number and its unit, and test again: it may be a slip.',
       'Nothing is worked out until you say yes.',
     ],
     cautions: ['Ranges are common practice, no source; a quick move harms more than a number outside them.'],
@@ -71,6 +72,8 @@ export function stillUnusual({
 function said(id: ParameterId, level: string, { side, usual, isNearer }: Unusual): string {
   const place = side === 'low' ? 'below' : 'above';
   const still = isNearer ? 'still ' : '';
-  const range = usual[1] === 0 ? 'none' : usual.map((end) => printed(id, end)).join(' to ');
-  return `${level} is ${still}${place} where ${parameter(id).label} is kept (${range}).`;
+  const { label, decimals } = parameter(id);
+  const [low, high] = usual;
+  const range = high === 0 ? 'none' : `${fixed(low, decimals)} to ${printed(id, high)}`;
+  return `${level} is ${still}${place} the usual ${label} (${range}).`;
 }

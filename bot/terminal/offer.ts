@@ -20,6 +20,20 @@ export function actionOffer(action: NextAction, commands: readonly Command[]): C
   return action.ask === undefined || action.ask.length === 0 ? line : questionOf(line, command, action.ask);
 }
 
+/** "yes", "go ahead": the one offer that takes a question back to its call, confirmed. */
+export function confirmedOffer(typed: string, offers: readonly Offer[]): Offer | undefined {
+  if (
+    !/^(?:yes|yep|yeah|y|sure|go ahead|do it)(?:[ ,](?:please|really|i did|i do|it is|go ahead|do it))?[.! ]*$/i.test(
+      typed.trim(),
+    )
+  )
+    return undefined;
+  const confirming = offers.filter(
+    (offer) => typeof offer !== 'string' && offer.kind === 'command' && offer.input['sure'] === 'yes',
+  );
+  return confirming.length === 1 ? confirming[0] : undefined;
+}
+
 function optionValue(command: Command, name: string, text: string): unknown {
   const option = optionsOf(command.options).find((known) => known.name === name);
   if (option === undefined) throw new Error(`/${nameOf(command)} has no option ${name}`);

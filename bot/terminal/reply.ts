@@ -9,7 +9,15 @@ import { withFiles } from './given-file.ts';
 import { inWords } from './told.ts';
 import { helpPage } from './help.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
-import { actionOffer, chosenInCommand, chosenInText, chosenInWords, typedForm, type Offer } from './offer.ts';
+import {
+  actionOffer,
+  confirmedOffer,
+  chosenInCommand,
+  chosenInText,
+  chosenInWords,
+  typedForm,
+  type Offer,
+} from './offer.ts';
 import { writeFiles, type Outbox } from './output-files.ts';
 import { answeredWith, asking, type Question } from './question.ts';
 import { checkLength, readLine, type Line } from './read.ts';
@@ -58,6 +66,8 @@ export async function replyTo(typed: string, before: Standing, desk: Desk, style
 function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Promise<Reply> {
   return solving(
     async () => {
+      const confirmed = confirmedOffer(typed, offers);
+      if (confirmed !== undefined) return taken(confirmed, desk, style);
       const line = readLine(typed, desk.commands);
       if (line.kind === 'empty') return { text: '', offers, leave: false };
       if (line.kind === 'pick') return picked(line.number, offers, desk, style);

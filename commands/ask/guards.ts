@@ -33,13 +33,20 @@ const ELSEWHERE =
   /\b(?:standard|calibrat\w*|solution|fluid|new (?:salt ?)?(?:water|mix)|mix(?:ed|ing)?|batch|bucket|bin|quarantine|qt|hypo\w*|brackish|hatch\w*|bag(?:ged)? water|shop|store|lfs)\b/;
 
 const ASKS_TO_KEEP =
-  /^(?:(?:please|pls|can you|could you|hey|ok|so|and)[ ,]+)*(?:log|note|record|save|store|write down|jot down|put down|keep track of|remember|track|register)\b/;
+  /(?:^|[.,;!?] *|\b(?:please|pls|and|to|you|then) )log\b(?! ?[:\d])|\b(?:log (?:it|this|that|these|them|my)|logged$|note (?:down|it|this|that|these)|record(?:ed)?|saved?|stored?|(?:write|jot|put) (?:it |this |that |these |them )?down|enter(?:ed)?|register|remember(?: (?:that|i))?|keep (?:it|this|that|these|them|track))\b|^(?:please |pls )?note\b/;
+/** The words of the wish around the readings. */
+const WISH =
+  /\b(?:please|pls|can you|could you|and|log(?:ged)?|note|record(?:ed)?|saved?|stored?|write|jot|put|down|enter(?:ed)?|register|remember|keep track of|keep|track|it|this|that|these|them|i (?:tested|measured|dosed))\b[ ,:]*/g;
+
+/** Asked about keeping, not asked to keep. */
+const HOW = /\b(?:how|where|can i|should i|do i|reminds?)\b/;
 
 /** Plain words keep no reading: where that was asked, it is said first, with the button that does it. */
 function notKept(heard: Heard, given: Answer): Answer {
-  if (!ASKS_TO_KEEP.test(heard.text) || heard.said.length === 0) return given;
+  if (!ASKS_TO_KEEP.test(heard.text) || heard.said.length + heard.compounds.length === 0) return given;
+  if (HOW.test(heard.text)) return given;
   if (given.next.some(({ command }) => command.startsWith('remind'))) return given;
-  const readings = heard.text.replace(ASKS_TO_KEEP, '').replace(/^[ ,:]+/, '');
+  const readings = heard.text.replace(WISH, '').replace(/^[ ,:]+|[ ,:]+$/g, '');
   return {
     ...given,
     headline: `Not logged yet. ${given.headline}`,

@@ -7,6 +7,7 @@ import { judgedAnswer } from '../checkup/judged.ts';
 import { says, type Intent } from './intent.ts';
 import type { Mention } from '../../core/words/mention.ts';
 import { troubleIn } from '../../core/words/trouble.ts';
+import { saidBeside } from '../../core/words/neutral.ts';
 
 /** How many readings make a line of readings rather than a question about one of them. */
 const LINE = 4;
@@ -70,6 +71,7 @@ function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | u
     read: [...values.flatMap(({ notes }) => notes), ...unused.map((text) => `not used: ${text}`)],
     unused,
     trouble: troubleIn(heard.text),
+    beside: saidBeside(heard.text),
     steps: [
       ...(wished.some(({ parameter: id }) => id === 'ph') ? [PH_BY_AIR] : []),
       ...ageSteps(heard, values),
@@ -80,6 +82,11 @@ function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | u
 /** "raise pH .2": no water reads that, so it is how far. */
 function isPhWish({ parameter: id, mention, role }: Pick<Said, 'parameter' | 'mention' | 'role'>): boolean {
   return id === 'ph' && (mention.value < 2 || role === 'goal' || role === 'step');
+}
+
+/** "between 0 and 5", "0-5": the zero of a span, and no reading of none. */
+function isOpenEnd(text: string, { value, end }: Mention): boolean {
+  return value === 0 && /^\s*(?:-|to|and|or)\s*\.?\d/.test(text.slice(end));
 }
 
 interface NotedValue extends Value {
@@ -97,9 +104,11 @@ function unusedIn({ mentions }: Heard, values: readonly NotedValue[]): readonly 
 /** The first number said of each parameter, in its own unit; a line pasted twice counts once. */
 function firstOfEach(heard: Heard): NotedValue[] {
   const seen = new Map<ParameterId, NotedValue>();
-  for (const { parameter: id, mention, role } of heard.said) {
+  for (const { parameter: id, mention, role, everyDays } of heard.said) {
+    if (everyDays !== undefined) continue;
+    if (role === 'before' && saidOf(heard, id).length > 1) continue;
     if (role === 'goal' || role === 'step' || isPhWish({ parameter: id, mention, role })) continue;
-    if (seen.has(id) || role === 'rise' || role === 'use') continue;
+    if (seen.has(id) || role === 'rise' || role === 'use' || isOpenEnd(heard.text, mention)) continue;
     seen.set(id, { parameter: id, mention, ...readLogged(id, mention.text, id) });
   }
   return [...seen.values()];
@@ -115,6 +124,8 @@ function ageSteps(heard: Heard, values: readonly Value[]): string[] {
   const bare = judge(values).some(
     ({ parameter: id, verdict }) => (id === 'nitrate' || id === 'phosphate') && verdict === 'low',
   );
+  const isDanger = judge(values).some(({ verdict }) => verdict === 'urgent');
+  if (isDanger) return [];
   if (young) {
     return [
       `A tank this young is still changing${bare ? ', and its nutrients read zero' : ''}: wait some weeks more, or begin with one hardy soft coral and watch it.`,

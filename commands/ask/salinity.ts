@@ -8,6 +8,7 @@ import { convertSalinityCommand } from '../salinity/convert.ts';
 import { mixCommand } from '../salinity/mix.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
+import { remarkIn } from './guards.ts';
 
 /** "1.027 on the 35 ppt fluid", "1.028 with cal fluid": what the standard shows stands before it. */
 const ON_STANDARD =
@@ -103,9 +104,25 @@ export const adjustIntent: Intent = (heard, context) => {
   return call(adjustCommand, input, context);
 };
 
+/** Asked to be put right, with no goal said. */
+const MENDS = [
+  'fix',
+  'rais(?:e|ing)',
+  'lower(?:ing)?',
+  'how',
+  'help',
+  'correct',
+  'bring',
+  'what (?:do|should|can|now)',
+];
+
 /** A single salinity and a question mark: every scale. */
 export const salinityIntent: Intent = (heard, context) => {
   const [only] = saidOf(heard, 'salinity');
   if (only === undefined || heard.said.length > 1) return undefined;
+  if (only.role === 'goal')
+    return call(adjustCommand, { goal: only.mention.text, volume: tankVolume(heard)?.text }, context);
+  if (says(heard, ...MENDS) && remarkIn(heard) !== undefined)
+    return call(adjustCommand, { now: only.mention.text, volume: tankVolume(heard)?.text }, context);
   return call(convertSalinityCommand, { reading: only.mention.text }, context);
 };

@@ -1,5 +1,7 @@
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { urgentIn } from '../../core/care/urgent/find.ts';
+import { levelCard } from '../../core/care/urgent/level-card.ts';
+import { sideBeyond } from '../../core/care/urgent/side.ts';
 import { saidOf, type Heard } from '../../core/words/hear.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answerOf } from '../defaults.ts';
@@ -13,8 +15,26 @@ export const urgentIntent: Intent = (heard, context) =>
   isCompared(heard) && urgentOf(heard) === 'salinity crash' ? undefined : firstAidIntent(heard, context);
 
 /** The card in any case, with the volume and the reading that were said. */
-export const firstAidIntent: Intent = (heard, context) => {
-  const what = urgentOf(heard);
+export const firstAidIntent: Intent = (heard, context) => cardFor(urgentOf(heard), heard, context);
+
+/** The card for a level that no scale here goes to, where nothing else could be made of it. */
+export const beyondIntent: Intent = (heard, context) => {
+  const cards = LEVELS.map((id) => {
+    const text = levelNow(heard, id);
+    const side = text === undefined ? undefined : sideBeyond(id, text);
+    return side === undefined ? undefined : levelCard(id, side);
+  });
+  return cardFor(
+    cards.find((card) => card !== undefined),
+    heard,
+    context,
+  );
+};
+
+/** In the order to act in. */
+const LEVELS = ['ammonia', 'salinity', 'temperature', 'alkalinity', 'ph'] as const;
+
+function cardFor(what: UrgentId | undefined, heard: Heard, context: Parameters<Intent>[1]) {
   if (what === undefined) return undefined;
   const of = what === 'overdose' ? overdosed(heard) : undefined;
   const salinity = levelNow(heard, 'salinity');
@@ -28,10 +48,12 @@ export const firstAidIntent: Intent = (heard, context) => {
   };
   const given = answerOf(urgentCommand, said, context);
   return { ...given, read: [`your question as ${typed(urgentCommand, said)}`, ...given.read] };
-};
+}
 
+/** Animals that gasp do so of something: a cause that was measured has the better card. */
 function urgentOf(heard: Heard): UrgentId | undefined {
-  return urgentIn(heard.text) ?? alarmIn(heard);
+  const named = urgentIn(heard.text);
+  return named === undefined || named === 'oxygen loss' ? (alarmIn(heard) ?? named) : named;
 }
 
 /** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */

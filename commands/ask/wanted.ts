@@ -31,6 +31,19 @@ const RAISES = [
   'go up',
   'more',
 ];
+/** A fall alone is told, not asked to be undone. */
+const WISHES = [
+  'dos(?:e|es|ing)',
+  'how (?:much|many)',
+  'should',
+  'bring',
+  'back',
+  'fix',
+  'grams',
+  'want',
+  'need',
+  'get',
+];
 const RISE_LEAD =
   /\b(?:raise|bump|increase|boost|lift|add)(?: up)?(?: (?:my|the|our))?(?: [a-z0-9]+)?(?: up)?(?: (?:about|around))?\s*$/;
 const LEVEL_LEAD = /\b(?:raise|bump|increase|boost|lift)(?: up)?(?: (?:my|the|our))? [a-z0-9]+(?: up)?\s*$/;
@@ -62,7 +75,10 @@ function wantedOf(heard: Heard, id: ParameterId): Wanted | undefined {
     step !== undefined && (says(heard, ...RAISES) || asksOneAmount(heard, said))
       ? step
       : onlyRise(heard, said, id);
-  if (rise !== undefined) return { of: id, now: undefined, goal: `+${withUnit(rise.mention.text, id)}` };
+  if (rise !== undefined) {
+    const now = said.find(({ role, mention }) => role === 'plain' && mention !== rise.mention)?.mention.text;
+    return { of: id, now, goal: `+${withUnit(rise.mention.text, id)}` };
+  }
   const level = levelOnly(heard, said);
   if (level !== undefined) {
     const now = said.find(({ role }) => role === 'before')?.mention.text;
@@ -112,6 +128,7 @@ function fell(heard: Heard, said: readonly Said[]): { now: Said; goal: Said } | 
   if (first === undefined || second === undefined || second.mention.value >= first.mention.value)
     return undefined;
   const lead = heard.text.slice(Math.max(0, first.mention.start - 24), first.mention.start);
+  if (heard.compounds.length === 0 && !says(heard, ...RAISES, ...WISHES)) return undefined;
   const sank = /\b(?:fell|dropped|crashed|sank|slid|went down|went from|is down)\b/.test(lead);
   return sank ? { now: second, goal: first } : undefined;
 }

@@ -32,6 +32,8 @@ export interface Judging {
   readonly unused?: readonly string[];
   /** The words by which trouble was reported beside the numbers. */
   readonly trouble?: string | undefined;
+  /** Other words beside them that nobody looked at. */
+  readonly beside?: string | undefined;
 }
 
 /** Judges a line of readings: urgent and doubtful ones first, then what to do in which order, often nothing. */
@@ -76,7 +78,7 @@ function headline(judged: readonly Judged[], judging: Judging): string {
   if (first === undefined) return 'There is no reading to judge.';
   const named = namedWith(first, units);
   if (first.verdict === 'urgent')
-    return `Urgent: ${named} is too ${urgentSide(first.parameter, first.value) ?? 'high'}. Confirm it with a second test now, and act today.${alsoSalinity(judged, units)}`;
+    return `Urgent: ${urgentWords(judged, units)}. Confirm ${isOne(judged) ? 'it' : 'them'} with a second test now, and act today.${alsoSalinity(judged, units)}`;
   if (first.verdict === 'doubtful') {
     return `Test ${parameter(first.parameter).label} again first: ${named} is hard to believe. Dose nothing until then.${alsoSalinity(judged, units)}`;
   }
@@ -91,15 +93,29 @@ function headline(judged: readonly Judged[], judging: Judging): string {
   return `${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${rest}`;
 }
 
+/** Every urgent reading, in the order to act in. */
+function urgentWords(judged: readonly Judged[], units: OwnUnits): string {
+  return judged
+    .filter(({ verdict }) => verdict === 'urgent')
+    .map((one) => `${namedWith(one, units)} is too ${urgentSide(one.parameter, one.value) ?? 'high'}`)
+    .join(', ');
+}
+
+function isOne(judged: readonly Judged[]): boolean {
+  return judged.filter(({ verdict }) => verdict === 'urgent').length === 1;
+}
+
 function placeOf({ rangeOf = usualRange }: Judging): string {
   return rangeOf === usualRange ? 'in the usual range' : 'where it should be';
 }
 
 /** "Fine" only where every number was used and no trouble was reported. */
-function fine({ unused = [], trouble }: Judging, place: string): string {
+function fine({ unused = [], trouble, beside }: Judging, place: string): string {
   if (trouble !== undefined)
     return `These numbers are ${place}, so what you see (${trouble}) has another cause: look for that next.`;
   if (unused.length > 0) return `What I could read is ${place}. I did not use: ${unused.join('; ')}.`;
+  if (beside !== undefined)
+    return `No dose needed: these numbers are ${place}. I judged only the numbers, not "${beside}".`;
   return `All of it is ${place}. No dose needed: nothing to do but keep it there.`;
 }
 
@@ -109,7 +125,10 @@ function nothingElse({ unused = [], trouble }: Judging): string {
 
 /** Salinity that is off is in the first line, whatever else is worse. */
 function alsoSalinity([, ...others]: readonly Judged[], units: OwnUnits): string {
-  const off = readingOf(others.filter(isOff), 'salinity');
+  const off = readingOf(
+    others.filter((one) => isOff(one) && one.verdict !== 'urgent'),
+    'salinity',
+  );
   return off === undefined ? '' : ` And ${namedWith(off, units)} is off, too.`;
 }
 

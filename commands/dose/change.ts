@@ -26,6 +26,7 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
   if (goal.startsWith('+')) {
     const by = readQuantity(kind, goal.slice(1), { field: 'goal', fallback: unit });
     possible(id, 'goal', inOwnUnit(id, by.value));
+    if (now !== undefined) return risen(id, now, by);
     return {
       now: undefined,
       goal: undefined,
@@ -66,18 +67,28 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
   };
 }
 
+/** A rise from a reading that is known: where it ends is known, too. */
+function risen(id: ParameterId, now: string, by: Quantity): Change {
+  const { kind, label, unit } = parameter(id);
+  const from = readQuantity(kind, now, { field: 'now', fallback: unit, plausible: plausible(id) });
+  const goal = from.value + by.value;
+  return {
+    now: from.value,
+    goal,
+    rise: by.value,
+    words: fromTo(shown(id, from.value), shown(id, goal)),
+    read: [`${label} now ${asWritten(id, from)}, up by ${asWritten(id, by)}`, ...from.notes, ...by.notes],
+  };
+}
+
 /** dKH: below this a bare number is as well meq/L, where it would be a usual reading: 3.2 meq/L is 9 dKH. */
 const MAY_BE_MEQ = 4.5;
 
 /** "3.2, want 8": a dying tank in dKH, a good one in meq/L, so the unit is asked and not taken from the goal. */
 function notTaken(given: string, from: Quantity, to: Quantity): void {
-  if (
-    !/^[\d.,\s]+$/.test(given) ||
-    from.unit !== 'dKH' ||
-    from.written > MAY_BE_MEQ ||
-    to.written <= MAY_BE_MEQ
-  )
-    return;
+  const isBare = /^[\d.,\s]+$/.test(given);
+  const isDoubtful = from.unit === 'dKH' && from.written <= MAY_BE_MEQ && to.written > MAY_BE_MEQ;
+  if (!isBare || (!isDoubtful && from.unit === to.unit)) return;
   throw new Problem(
     `Is ${given.trim()} in dKH or in meq/L? As meq/L it is ${shown('alkalinity', from.written)}.`,
     {

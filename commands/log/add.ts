@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { printed, printedChange } from '../../core/log/value.ts';
 import { Problem } from '../../core/problem.ts';
-import { isOff, judge, type Judged } from '../../core/water/assess.ts';
+import { isOff, judge, readingOf, type Judged, type Value } from '../../core/water/assess.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { readLine, type Line } from '../../core/words/line.ts';
 import { readWhen } from '../../core/words/when.ts';
@@ -43,8 +43,9 @@ export const addCommand = defineCommand({
     const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: here.zone });
     const values = line.values.map(({ parameter: id, value }) => ({ parameter: id, value }));
     const changes = changesOf(keep, tank, values, when.atMs);
+    const salinity = readingOf(keep.latest(tank.id), 'salinity');
     keep.addEntry(tank.id, { atMs: when.atMs, values, note: input.note });
-    return logged({ tank, line, changes, when, note: input.note }, here);
+    return logged({ tank, line, changes, when, note: input.note, salinity }, here);
   },
 });
 
@@ -64,11 +65,13 @@ interface Logged {
   readonly changes: readonly Changed[];
   readonly when: { readonly atMs: number; readonly notes: readonly string[] };
   readonly note: string | undefined;
+  /** The last one logged before. */
+  readonly salinity: Value | undefined;
 }
 
-function logged({ tank, line, changes, when, note }: Logged, context: OwnContext): Answer {
+function logged({ tank, line, changes, when, note, salinity }: Logged, context: OwnContext): Answer {
   const { atMs, notes } = when;
-  const judged = judge(line.values, rangesOf(tank));
+  const judged = judgedWith(line, atMs, salinity, tank);
   const acting = judged.filter(isOff);
   const changeOf = (one: Judged): Changed | undefined =>
     changes.find(({ value }) => value.parameter === one.parameter);
@@ -106,6 +109,14 @@ function logged({ tank, line, changes, when, note }: Logged, context: OwnContext
       action('checkup', 'checkup', { tank: tank.name }),
     ],
   });
+}
+
+/** The readings of the line, ions by the salinity of the log where the line has none and it is of the same day. */
+function judgedWith(line: Line, atMs: number, salinity: Value | undefined, tank: Tank): readonly Judged[] {
+  const dated = line.values.map((value) => ({ ...value, atMs }));
+  const known = readingOf(line.values, 'salinity') === undefined && salinity !== undefined ? [salinity] : [];
+  const ids = new Set(line.values.map(({ parameter: id }) => id));
+  return judge([...dated, ...known], rangesOf(tank)).filter((one) => ids.has(one.parameter));
 }
 
 /** Most readings named in the headline. */

@@ -30,7 +30,14 @@ export const adjustCommand = defineCommand({
     sure: sureOption(),
   }),
   run: (input): Answer => {
+    const again: PlannedLevel['again'] = (label, changed) =>
+      action(label, 'salinity adjust', { ...input, ...changed });
     if (input.now === undefined) {
+      const goalOnly = input.goal === undefined ? undefined : readSalinity(input.goal, { field: 'goal' });
+      const goalS = goalOnly?.practicalSalinity;
+      const first =
+        goalS === undefined ? undefined : askFirst({ id: 'salinity', goal: goalS, sure: input.sure, again });
+      if (first !== undefined) return first;
       throw new Problem('What does the tank read now?', {
         field: 'now',
         hint: 'For example now:1.030 or now:39 ppt.',
@@ -51,14 +58,13 @@ export const adjustCommand = defineCommand({
     const plan = { now, goalS: goal.practicalSalinity, water, read: [...new Set(read)] };
     if (Math.abs(goal.practicalSalinity - now.practicalSalinity) < nearPpt) return near(plan);
     const planned = { id: 'salinity', goal: goal.practicalSalinity, now: now.practicalSalinity } as const;
-    const again: PlannedLevel['again'] = (label, changed) =>
-      action(label, 'salinity adjust', { ...input, ...changed });
     const asked = askFirst({ ...planned, sure: input.sure, again });
     if (asked !== undefined) return asked;
     const pace = readPace(input.pace, now, raising);
     const source = input.fresh === undefined ? undefined : sourceOf(input.fresh);
     const given = raising ? raise(plan, pace, source) : lower(plan, pace, source ?? 0);
-    const first = [remarkOn(now) ?? '', stillUnusual(planned).trim()];
+    const fast = pace.fast ? `${pace.text} is faster than usual.` : '';
+    const first = [remarkOn(now) ?? '', stillUnusual(planned).trim(), fast];
     return { ...given, headline: [...first, given.headline].filter((line) => line !== '').join(' ') };
   },
 });

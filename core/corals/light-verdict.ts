@@ -100,7 +100,8 @@ function sideOf(
   if (ppfd > highPpfd) return 'bright';
   if (!photosynthetic) return 'fits';
   if (standing === 'new' && ppfd > startPpfd * BRIGHT_TIMES) return 'bright';
-  return ppfd < Math.min(lowPpfd, startPpfd) ? 'dim' : 'fits';
+  const least = standing === 'new' ? Math.min(lowPpfd, startPpfd) : lowPpfd;
+  return ppfd < least ? 'dim' : 'fits';
 }
 
 function said(
@@ -129,9 +130,9 @@ interface Parts extends Pick<LightVerdict, 'sure' | 'figurePpfd' | 'goalPpfd' | 
 
 function goalOf(need: LightSpan, standing: Standing, side: Side, figurePpfd: number): number {
   if (side === 'fits') return figurePpfd;
-  return side === 'bright' && (standing === 'settled' || !need.photosynthetic)
-    ? need.highPpfd
-    : need.startPpfd;
+  if (side === 'bright')
+    return standing === 'settled' || !need.photosynthetic ? need.highPpfd : need.startPpfd;
+  return standing === 'settled' ? Math.max(need.lowPpfd, need.startPpfd) : need.startPpfd;
 }
 
 function wordOf({ highPpfd }: LightSpan, side: Side, figurePpfd: number, sure: boolean): LightWord {

@@ -21,7 +21,7 @@ export const bareBands: Readonly<Record<QuantityKind, readonly BareBand[]>> = {
   alkalinity: [
     { unit: 'dKH', min: 2.5, max: 25 },
     { unit: 'meq/L', min: 0.8, max: 5.2 },
-    { unit: 'ppm CaCO3', min: 60, max: 450 },
+    { unit: 'ppm CaCO3', min: 100, max: 450 },
   ],
   concentration: [{ unit: 'mg/L', obvious: true }],
   nitrate: [{ unit: 'mg/L' }],

@@ -1,5 +1,5 @@
 import { isBelievable, limitsOf, sideOf, urgentSide, type Range } from './limits.ts';
-import type { ParameterId } from './parameter.ts';
+import { asPrinted, type ParameterId } from './parameter.ts';
 
 /**
  * Words a reading is judged by. "urgent" and "doubtful" come before any other: act now, and retest before acting.
@@ -124,7 +124,7 @@ function sameWater(one: Value, other: Value | undefined): boolean {
 /** `salinity` only where it is off. */
 function judgeOne({ parameter: id, value }: Value, range: Range, salinity: number | undefined): Judged {
   const at35 = salinity !== undefined && CONSERVATIVE.has(id) ? (value * 35) / salinity : undefined;
-  const verdict = verdictOf(id, at35 ?? value, range);
+  const verdict = verdictOf(id, asPrinted(id, at35 ?? value), range);
   return { parameter: id, value, range, verdict, ...(at35 === undefined ? {} : { at35 }) };
 }
 

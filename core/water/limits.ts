@@ -64,7 +64,7 @@ const limits = {
     believable: [15, 35],
     usual: [24, 27],
     pace: { up: 1, down: 1, gentle: 0.5 },
-    urgent: { low: 20, high: 30 },
+    urgent: { low: 19.5, high: 30 },
   },
   ph: { believable: [7, 9], usual: [7.8, 8.4], urgent: { low: 7.5, high: 8.7 } },
 } as const satisfies Record<ParameterId, Limits>;

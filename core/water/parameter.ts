@@ -173,3 +173,8 @@ export function findParameter(word: string): ParameterId | undefined {
   const wanted = clean(word);
   return parameterIds.find((id) => id === wanted || parameter(id).names.includes(wanted));
 }
+
+/** A value as it is printed, so that the number judged is the number read. Check: alkalinity 13.96 -> 14. */
+export function asPrinted(id: ParameterId, value: number): number {
+  return Number(value.toFixed(parameter(id).decimals));
+}

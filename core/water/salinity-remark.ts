@@ -1,20 +1,24 @@
 import { fixed } from '../quantity/format.ts';
-import { limitsOf, sideOf } from './limits.ts';
+import { limitsOf, sideOf, urgentSide } from './limits.ts';
+import { asPrinted } from './parameter.ts';
 
 /**
  * What is said in the first line of every answer that has a salinity out of bounds; undefined where it is usual, or off
  * by no more than the instrument can be. `written` is how the member wrote it, where that was on another scale.
  *
- * Check: 27.9 ppt written "1.021" -> "Salinity 1.021 (27.9 ppt) is low; 33 to 36 ppt is usual."
+ * Check: 27.9 ppt written "1.021" -> "Salinity 1.021 (27.9 ppt) is far too low; 33 to 36 ppt is usual. Act today (/urgent what:salinity crash)."
  */
 export function salinityRemark(practicalSalinity: number, written?: string): string | undefined {
   const { usual, error = 0 } = limitsOf('salinity');
   const [low, high] = usual;
-  const side = sideOf(practicalSalinity, [low - error, high + error]);
+  const shown = asPrinted('salinity', practicalSalinity);
+  const side = sideOf(shown, [low - error, high + error]);
   if (side === undefined) return undefined;
-  const ppt = `${fixed(practicalSalinity, 1)} ppt`;
+  const ppt = `${fixed(shown, 1)} ppt`;
   const named = written === undefined ? ppt : `${written} (${ppt})`;
-  return `Salinity ${named} is ${side}; ${low} to ${high} ppt is usual.`;
+  const urgent =
+    urgentSide('salinity', shown) === undefined ? '' : ' Act today (/urgent what:salinity crash).';
+  return `Salinity ${named} is ${urgent === '' ? side : `far too ${side}`}; ${low} to ${high} ppt is usual.${urgent}`;
 }
 
 /** A first line with the remark in front of it, once. */

@@ -7,7 +7,7 @@ export interface Unusual {
   readonly usual: Range;
   /** It lies on the same side as now but nearer to the usual range: the way is right, and not yet at its end. */
   readonly isNearer: boolean;
-  /** The middle of the usual range: where to aim instead. */
+  /** The end of the usual range next to it: where to aim instead. */
   readonly instead: number;
 }
 
@@ -24,5 +24,5 @@ export function unusualGoal(id: ParameterId, goal: number, now?: number): Unusua
   if (side === undefined) return undefined;
   const isNearer =
     now !== undefined && sideOf(now, usual) === side && (side === 'low' ? goal > now : goal < now);
-  return { side, usual, isNearer, instead: (low + high) / 2 };
+  return { side, usual, isNearer, instead: side === 'low' ? low : high };
 }

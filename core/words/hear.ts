@@ -68,10 +68,23 @@ function ownedBy(
   params: readonly Named<ParameterId>[],
 ): Said[] {
   const lead = leadOf(text, all, index);
-  const tail = tailOf(text, all, index);
   const about = ownerOf(text, mention, lead, params);
   if (about === undefined) return [];
-  return [{ parameter: about, mention, role: roleOf(lead, tail), everyDays: rateDays(tail) }];
+  const after = text.slice(mention.end, mention.end + 40);
+  const everyDays = rateDays(after);
+  const role = cameTo(text, lead, all[index - 1])
+    ? 'plain'
+    : roleOf(lead, everyDays === undefined ? tailOf(text, all, index) : after);
+  return [{ parameter: about, mention, role, everyDays }];
+}
+
+/** "fell from 9 to 6": what it came to, and no goal. */
+function cameTo(text: string, lead: string, before: Mention | undefined): boolean {
+  if (before === undefined || !/^[^.!?,]{0,12}?(?:\bto|->|→)\s*(?:about |around |like )?\s*$/.test(lead))
+    return false;
+  return /\b(?:dropp?ed|fell|crashed|sank|slid|slipped|went|rose|jumped|climbed|crept|spiked|drifted|swung)\b[^.!?]{0,30}$/.test(
+    text.slice(Math.max(0, before.start - 48), before.start),
+  );
 }
 
 /** "100 ppm nitrate", "8 dkh": a unit that names the parameter. */

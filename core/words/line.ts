@@ -41,21 +41,60 @@ const SPAN = /^\s*(?:-|to\b|->|=>|→)\s*\.?\d/;
  */
 export function readLine(text: string, field: string, units: OwnUnits = {}): Line {
   const { text: line, mentions } = hear(spaced(text));
-  const numbers = mentions.filter(({ end }) => !SPAN.test(line.slice(end)));
   const names = namesOn(line, mentions, (between) => GLUE.test(between));
-  const scope: Scope = { line, field, units, names, numbersFirst: isNumbersFirst(line, mentions, names) };
+  const isFirst = isNumbersFirst(line, mentions, names);
+  const scope: Scope = { line, field, units, names, numbersFirst: isFirst };
+  const [first] = mentions;
+  if (first === undefined || !beginsWithNumber(line, first, names)) return inOrder(mentions, scope);
+  return better(
+    () => inOrder(mentions, scope),
+    () => inOrder(mentions, { ...scope, numbersFirst: !isFirst }),
+  );
+}
+
+/** Of two ways to read a line that begins with a number, the one that leaves less unread or hard to believe. */
+function better(one: () => Line, other: () => Line): Line {
+  const second = orProblem(other);
+  const first = orProblem(one);
+  if (first instanceof Problem) {
+    if (second instanceof Problem || faultsOf(second) > 0) throw first;
+    return second;
+  }
+  return second instanceof Problem || faultsOf(first) <= faultsOf(second) ? first : second;
+}
+
+function orProblem(read: () => Line): Line | Problem {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
+  }
+}
+
+function faultsOf({ values, unread }: Line): number {
+  const numbers = unread.flatMap((part) => part.match(/\d+(?:[.,]\d+)*/g) ?? []);
+  return numbers.length + values.filter(({ plausible }) => !plausible).length;
+}
+
+function inOrder(mentions: readonly Mention[], scope: Scope): Line {
+  const { line } = scope;
   const used: Span[] = [];
   const values = new Map<ParameterId, LineValue>();
-  for (const mention of numbers) {
+  const left: Problem[] = [];
+  for (const mention of mentions.filter(({ end }) => !SPAN.test(line.slice(end)))) {
     const owner = ownerOf(mention, scope, used);
     if (owner === undefined) continue;
-    const read = readMention(owner, mention, scope);
+    const read = readOrLeave(owner, mention, scope, left);
+    if (read === undefined) continue;
     const known = values.get(owner.id);
     if (known !== undefined && known.value !== read.value) continue;
     used.push(owner.span);
     if (known === undefined)
       values.set(owner.id, { ...read, plausible: isBelievable(read.parameter, read.value) });
   }
+  const [refused] = left;
+  if (values.size === 0 && refused !== undefined) throw refused;
   return { values: [...values.values()], unread: leftOver(line, used) };
 }
 
@@ -84,9 +123,13 @@ function isNumbersFirst(line: string, mentions: readonly Mention[], [name]: read
   const [first] = mentions;
   const last = mentions.at(-1);
   if (first === undefined || last === undefined || name === undefined) return false;
-  const begins = name.start >= first.end && unitOwner(first) === undefined;
   const ends = is(last, 'bare') && GLUE.test(line.slice(last.end));
-  return begins && !ends && GLUE.test(line.slice(first.end, name.start));
+  return beginsWithNumber(line, first, [name]) && !ends;
+}
+
+function beginsWithNumber(line: string, first: Mention, [name]: readonly NameOnLine[]): boolean {
+  if (name === undefined || name.start < first.end || unitOwner(first) !== undefined) return false;
+  return GLUE.test(line.slice(first.end, name.start));
 }
 
 function ownerOf(mention: Mention, scope: Scope, used: readonly Span[]): Owner | undefined {
@@ -157,6 +200,22 @@ function readMention({ id, word }: Owner, mention: Mention, scope: Scope): Omit<
     const [head, tail] = [line.slice(0, mention.start), line.slice(mention.end + pair.length)];
     const choices = error.choices.map((choice) => `${head}${choice}${tail}`.replace(/\s+/g, ' ').trim());
     throw new Problem(message, { field, given: mention.text, limit, hint, choices });
+  }
+}
+
+/** A number that no water can have takes no other reading away: it stays unread, and its Problem is put down. */
+function readOrLeave(
+  owner: Owner,
+  mention: Mention,
+  scope: Scope,
+  left: Problem[],
+): Omit<LineValue, 'plausible'> | undefined {
+  try {
+    return readMention(owner, mention, scope);
+  } catch (error) {
+    if (!(error instanceof Problem) || error.choices.length > 0) throw error;
+    left.push(error);
+    return undefined;
   }
 }
 

@@ -1,4 +1,5 @@
 import { definitionOf, type QuantityKind } from '../quantity/unit.ts';
+import { parameter, parameterIds } from '../water/parameter.ts';
 
 /** A number found in free text, with the kinds its unit allows. `bare` has no unit; `salinity` is a gravity or ppt. */
 export interface Mention {
@@ -70,8 +71,17 @@ export function mentions(text: string): Mention[] {
     const { number = '', sign } = match.groups ?? {};
     const start = match.index;
     const value = Number(number.replace(',', '.'));
-    const unit = ownUnit(match.groups?.['unit'], value, text.slice(start + match[0].length));
-    const whole = unit === undefined ? number : match[0].trim();
+    const unit = ownUnit(
+      match.groups?.['unit'],
+      value,
+      text.slice(start + match[0].length),
+      text.slice(0, start),
+    );
+    const all = match.groups?.['unit'] ?? '';
+    const whole =
+      unit === undefined
+        ? number
+        : match[0].trim().slice(0, match[0].trim().length - (all.length - unit.length));
     const end = start + whole.length;
     if (sign !== undefined || /^[:/]\d/.test(text.slice(end))) continue;
     if (!Number.isFinite(value)) continue;
@@ -82,18 +92,29 @@ export function mentions(text: string): Mention[] {
 
 /**
  * "1350 sg 1.025", "ca 380 mg 1250", "ca 420 kh 8.1": a word with a number of its own behind it is that number's name,
- * not this one's unit. "2 dkh 75 gal" keeps its unit, since 2 can be a hardness and 420 cannot.
+ * not this one's unit; so "0 ppm no3 5 ppm" is 0 ppm of what came before. "2 dkh 75 gal" keeps its unit, since 2 can be a hardness and 420 cannot.
  */
-function ownUnit(unit: string | undefined, value: number, tail: string): string | undefined {
+function ownUnit(unit: string | undefined, value: number, tail: string, lead: string): string | undefined {
   const behind = /^\s*[=:]?\s*(\d+(?:[.,]\d+)?|[.,]\d+)/.exec(tail)?.[1];
   if (unit === undefined || behind === undefined) return unit;
   const next = Number(behind.replace(',', '.'));
+  const [measure, name] = unit.split(' ');
+  const isNext = name !== undefined && /^(?:ppm|ppb|mg\/l|µg\/l|ug\/l)$/.test(measure ?? '');
+  if (isNext && NAME_BEFORE.test(lead)) return measure;
   const isName =
     (unit === 'sg' && (next < 1.1 || next >= 1000)) ||
     (unit === 'mg' && next >= 800 && next <= 2000) ||
     ((unit === 'kh' || unit === 'dkh') && value > MOST_DKH);
   return isName ? undefined : unit;
 }
+
+/** A number right behind the name of a reading is that reading's own. */
+const NAME_BEFORE = new RegExp(
+  String.raw`(?<![a-z0-9])(?:${parameterIds
+    .flatMap((id) => parameter(id).names)
+    .map((known) => known.replaceAll('.', '\\.'))
+    .join('|')})\s*[:=]?\s*$`,
+);
 
 /** No tank has more; the number before "kh" then belongs to something else. */
 const MOST_DKH = 30;

@@ -24,12 +24,12 @@ const FRESH =
 const RISE = /\b(?:climbs?|rises?|goes up|creeps? up|increases?|up)\s*(?:by|about|around)?\s*$/;
 const USE =
   /\b(?:eats?|uses?|using|consum\w*|drop(?:s|ping)?|fall(?:s|ing)?|goes down|going down|demand|takes|los(?:es?|ing))\s*(?:(?:by|about|around|of|up|is|roughly|~)\s*)*(?:(?:alk|alkalinity|calcium|magnesium)\s*)?$/;
-const STEP = /\bby\s*(?:about|around|some)?\s*$/;
+const STEP = /\b(?:by|add(?:ing)?(?: (?:another|an extra))?)\s*(?:about|around|some)?\s*$/;
 /** "a 1.5 dkh bump", "2 dkh higher": how far, not where. */
 const STEP_TAIL =
   /^\s*(?:of )?(?:(?:a|alk|alkalinity|ca|calcium|mg|magnesium) )?(?:bump|boost|rise|raise|increase|jump|higher|more(?! or less))\b/;
 const RATE =
-  /^\s*(?:(?:of )?(?:alk|alkalinity|calcium|magnesium|nitrate)\s*)?(?:\/|per|a|each|every|p\/)\s*(day|d\b|week|wk|month)/;
+  /^\s*(?:(?:of )?(?:alk|alkalinity|calcium|magnesium|nitrate)\s*)?(?:\/|per|a|each|every|p\/)\s*(?<count>\d+(?:\.\d+)? )?(?<unit>day|d\b|week|wk|month)/;
 
 const DAYS: Readonly<Record<string, number>> = { day: 1, d: 1, week: 7, wk: 7, month: 30.4375 };
 
@@ -51,8 +51,9 @@ export function roleOf(lead: string, tail: string): Role {
 
 /** Days in "a week", "/day", "per month" right behind a mention, or undefined. */
 export function rateDays(tail: string): number | undefined {
-  const word = RATE.exec(tail)?.[1];
-  return word === undefined ? undefined : DAYS[word];
+  const { unit, count } = RATE.exec(tail)?.groups ?? {};
+  const days = DAYS[unit ?? ''];
+  return days === undefined ? undefined : days * Number(count ?? 1);
 }
 
 /** The words before a mention, from the one before it and at most 40 characters back. */

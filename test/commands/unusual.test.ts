@@ -24,7 +24,7 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
     ['salinity mix', { goal: '25 ppt', volume: '20 L' }],
   ])('%s %o', (name, input) => {
     const asked = run(name, input);
-    expect(asked.headline).toMatch(/(?:below|above) where .* is kept .* Is that really what you want\?$/);
+    expect(asked.headline).toMatch(/(?:below|above) the usual .* Is that what you meant\?$/);
     expect([asked.headline, ...asked.steps, ...asked.facts.map(({ value }) => value)].join(' ')).not.toMatch(
       PLAN,
     );
@@ -32,18 +32,18 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
     expect(yes?.input).toMatchObject({ sure: 'yes' });
     const done = run(yes?.command ?? '', yes?.input ?? {});
     expect(done.headline).toMatch(PLAN);
-    expect(done.headline).toMatch(/(?:below|above) where .* is kept/);
+    expect(done.headline).toMatch(/(?:below|above) the usual/);
   });
 
   it('works out a goal nearer to the usual range at once, and says that it is not there yet', () => {
     const given = run('waterchange once', { of: 'nitrate', now: '80', goal: '60', volume: '100 L' });
-    expect(given.headline).toMatch(/^60 mg\/L is still above where nitrate is kept .* One change of 25 %/);
+    expect(given.headline).toMatch(/^60 mg\/L is still above the usual nitrate .* One change of 25 %/);
   });
 
   it('offers a usual goal that is worked out at once', () => {
     const asked = run('salinity adjust', { now: '35 ppt', goal: '1.019', volume: '100 L' });
     const instead = asked.next[0] ?? expect.unreachable();
-    expect(run(instead.command, instead.input).headline).not.toMatch(/really what you want/);
+    expect(run(instead.command, instead.input).headline).not.toMatch(/what you meant/);
   });
 
   it('asks for every parameter and goal beyond, and never inside', () => {
@@ -61,8 +61,8 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
         const inside = usual[0] + (usual[1] - usual[0]) * Math.max(a, b);
         const goal = (to: number): Answer =>
           run('dose amount', { of: id, now: text(id, now), goal: text(id, to), with: salts[id] });
-        expect(goal(beyond).headline).toMatch(/Is that really what you want\?$/);
-        expect(goal(inside).headline).not.toMatch(/Is that really/);
+        expect(goal(beyond).headline).toMatch(/Is that what you meant\?$/);
+        expect(goal(inside).headline).not.toMatch(/what you meant/);
       }),
       { numRuns: 2000 },
     );

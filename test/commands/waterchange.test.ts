@@ -145,7 +145,7 @@ describe('one change', () => {
   it('40 by 20 % -> 32, per 100 L where no volume is given', () => {
     const found = ask('once', { of: 'nitrate', now: '40 ppm', share: '20 %' });
     expect(found.headline).toBe(
-      'A 20 % change (20 L per 100 L) takes nitrate from 40 mg/L to 32 mg/L. 32 mg/L is still above where nitrate is kept (2 mg/L to 20 mg/L).',
+      'A 20 % change (20 L per 100 L) takes nitrate from 40 mg/L to 32 mg/L. 32 mg/L is still above the usual nitrate (2 to 20 mg/L).',
     );
     expect(textOf(found)).toMatch(/no volume given/);
   });

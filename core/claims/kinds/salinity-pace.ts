@@ -32,7 +32,7 @@ export const salinityPace: Recogniser = ({ text }) => {
 function verdictOf(claimedPpt: number, isRaised: boolean): Verdict {
   const { up, down } = salinityPacePpt;
   const ofUsual = claimedPpt / down;
-  if (isRaised && claimedPpt > 1.02 * up) return ofUsual > 1.02 ? 'wrong' : 'roughly right';
+  if (isRaised && claimedPpt > 1.02 * up) return claimedPpt > 1.35 * up ? 'wrong' : 'roughly right';
   if (ofUsual > 1.35) return 'wrong';
   return ofUsual > 1.02 || ofUsual < 0.45 ? 'roughly right' : 'right';
 }

@@ -11,7 +11,7 @@ const AMOUNT = String.raw`(\d+(?:\.\d+)?) (mg|kg|g|mL|L)`;
 
 /** A first line without the sentences on an unusual level before it. */
 export function afterGuard(headline: string): string {
-  return headline.replace(/^(?:.*? is usual\. )?(?:.*? is kept \([^)]*\)\. )?/, '');
+  return headline.replace(/^(?:.*? is usual\. )?(?:.*? the usual [a-z]+ \([^)]*\)\. )?/, '');
 }
 
 /** The first amount of a text, in g or L. */

@@ -40,8 +40,8 @@ describe('judge', () => {
     [30, 'urgent'],
     [29.9, 'high'],
     [26, 'fine'],
-    [20.1, 'low'],
-    [20, 'urgent'],
+    [20, 'low'],
+    [19.5, 'urgent'],
     [18, 'urgent'],
     [12, 'urgent'],
   ] as const)('calls %d °C %s', (value, verdict) => {

@@ -31,7 +31,8 @@ describe('the table of limits', () => {
   it.each([
     ['temperature', 30, 'high'],
     ['temperature', 29.9, undefined],
-    ['temperature', 20, 'low'],
+    ['temperature', 19.5, 'low'],
+    ['temperature', 20, undefined],
     ['alkalinity', 14, 'high'],
     ['ammonia', 0.25, 'high'],
     ['ammonia', 0.2, undefined],

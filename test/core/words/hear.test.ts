@@ -9,7 +9,7 @@ const said: Partial<Record<CaseId, string[]>> = {
   A03: ['alkalinity 14 dkh plain', 'alkalinity 9 before', 'alkalinity 8 fresh', 'alkalinity 9 goal'],
   A05: ['alkalinity 0.6 dkh use'],
   A07: ['calcium 360 plain', 'calcium 430 goal'],
-  A16: ['alkalinity 9.3 plain', 'alkalinity 7.5 goal', 'ph 8.03 plain'],
+  A16: ['alkalinity 9.3 plain', 'alkalinity 7.5 plain', 'ph 8.03 plain'],
   B01: ['nitrate 80 plain', 'nitrate 10 goal'],
   B03: ['nitrate 4 ppm rise', 'nitrate 10 goal'],
   B07: ['salinity 1.030 plain', 'salinity 1.026 goal'],
