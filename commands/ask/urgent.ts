@@ -53,7 +53,9 @@ function cardFor(what: UrgentId | undefined, heard: Heard, context: Parameters<I
 /** Animals that gasp do so of something: a cause that was measured has the better card. */
 function urgentOf(heard: Heard): UrgentId | undefined {
   const named = urgentIn(heard.text);
-  return named === undefined || named === 'oxygen loss' ? (alarmIn(heard) ?? named) : named;
+  if (named !== undefined && named !== 'oxygen loss') return named;
+  const measured = alarmIn(heard);
+  return named !== undefined && measured === 'salinity crash' ? named : (measured ?? named);
 }
 
 /** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */

@@ -55,7 +55,7 @@ describe('completion', () => {
     const offers = (line: string): string[] => complete(line, tankCommands, own)[0];
     expect(offers('/tank show tank:')).toEqual(['Pantry', 'Tide pool', 'Late bloom']);
     expect(offers('/tank show tank:la')).toEqual(['Late bloom']);
-    expect(offers('/tank show tank:p')).toEqual(['Pantry']);
+    expect(offers('/tank show tank:pan')).toEqual(['Pantry']);
     expect(offers('/tank show tank:tide p')).toEqual(['Tide pool']);
     expect(complete('/tank show tank:', tankCommands, keep)[0]).toEqual([]);
   });

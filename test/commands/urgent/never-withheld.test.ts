@@ -43,7 +43,7 @@ describe.each(urgentIds)('/urgent what:%s', (what) => {
     fc.assert(
       fc.property(options, (given) => {
         const shown = run({ what, ...given });
-        expect(shown.headline).toBe(first);
+        expect(shown.headline.slice(0, first.length)).toBe(first);
         expect(shown.steps).toEqual(steps);
         expect(textOf(shown)).not.toMatch(/\bNaN\b(?!")|undefined|\bInfinity\b(?!")/);
       }),
@@ -143,7 +143,8 @@ describe.each(sentences)('%s', (sentence, id) => {
     fc.assert(
       fc.property(spoken, (number) => {
         const shown = ask(sentence.replace('#', number), { nowMs: 0 });
-        expect(shown.headline).toBe(urgentCard(id).first);
+        const { first } = urgentCard(id);
+        expect(shown.headline.slice(0, first.length)).toBe(first);
         expect(shown.steps).toEqual(urgentCard(id).steps);
       }),
       { numRuns: 60 },

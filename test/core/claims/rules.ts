@@ -154,7 +154,7 @@ export const rules: readonly (readonly [rule: string, kind: string, verdict: Ver
   [
     'never raise salinity faster than 1 ppt a day',
     'pace of salinity',
-    'roughly right',
+    'wrong',
     /0\.66 ppt .* upward/,
   ],
   ['5 ppm nitrate nitrogen is 22 ppm nitrate', 'element and ion', 'right', /22\.1 mg\/L/],
