@@ -55,7 +55,8 @@ function urgentOf(heard: Heard): UrgentId | undefined {
   const named = urgentIn(heard.text);
   if (named !== undefined && named !== 'oxygen loss') return named;
   const measured = alarmIn(heard);
-  return named !== undefined && measured === 'salinity crash' ? named : (measured ?? named);
+  const isOther = measured === 'salinity crash' || measured === 'cold water';
+  return named !== undefined && isOther ? named : (measured ?? named);
 }
 
 /** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */

@@ -133,6 +133,10 @@ const sentences: readonly (readonly [string, UrgentId])[] = [
   ['copper got into my reef, # help', 'copper or medicine'],
   ['filled with untreated tap water, #', 'untreated tap water'],
 ];
+/** Where the number itself says why, its card may come instead. */
+const causes: Readonly<Partial<Record<UrgentId, readonly UrgentId[]>>> = {
+  'oxygen loss': ['overheating', 'ammonia', 'overdose'],
+};
 const spoken = fc.oneof(
   fc.constantFrom(...ODD.filter((odd) => !/[^ -~]|x{9}/.test(odd))),
   fc.tuple(fc.double({ noNaN: true, min: -1e6, max: 1e9 }).map((n) => n.toPrecision(4)), fc.constantFrom('', ' F', ' C', ' gal', ' L', ' ppt', ' dKH', ' ppm', ' sg', ' %')).map((parts) => parts.join('')),
@@ -143,9 +147,10 @@ describe.each(sentences)('%s', (sentence, id) => {
     fc.assert(
       fc.property(spoken, (number) => {
         const shown = ask(sentence.replace('#', number), { nowMs: 0 });
-        const { first } = urgentCard(id);
-        expect(shown.headline.slice(0, first.length)).toBe(first);
-        expect(shown.steps).toEqual(urgentCard(id).steps);
+        const fitting = [id, ...(causes[id] ?? [])].map(urgentCard);
+        const card = fitting.find(({ first }) => shown.headline.startsWith(first));
+        expect(card, shown.headline).toBeDefined();
+        expect(shown.steps).toEqual(card?.steps);
       }),
       { numRuns: 60 },
     );
