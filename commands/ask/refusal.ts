@@ -1,7 +1,7 @@
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { symptomsIn } from '../../core/care/symptoms/find.ts';
 import { urgentIn } from '../../core/care/urgent/find.ts';
-import { MEDICINES } from '../../core/care/urgent/ways/subjects.ts';
+import { CURE, MEDICINES } from '../../core/care/urgent/ways/subjects.ts';
 import { BLEACH_GAS } from '../../core/care/hazards.ts';
 import { NO_MEDICINE } from '../../core/care/urgent/people.ts';
 import type { Heard } from '../../core/words/hear.ts';
@@ -41,7 +41,7 @@ export const AMOUNT_WORDS = [
 /** A medicine by its name, or a disinfectant in a tank: no number, and who to ask instead. */
 export const refusalIntent: Intent = (heard) => {
   const asksAmount = says(heard, ...AMOUNT_WORDS);
-  const isCopper = says(heard, 'copper(?! ?band)') && (asksAmount || isTerse(heard));
+  const isCopper = says(heard, 'copper(?! ?band)') && (asksAmount || isTerse(heard) || says(heard, ...CURE));
   if (says(heard, ...MEDICINES) || isCopper) return noMedicine(symptomsIn(heard.text));
   const isGas =
     says(heard, 'bleach', 'chlorine') &&
