@@ -41,8 +41,16 @@ export function measured(
   if (id === 'ammonia') return { now: 'ammonia' };
   if (id === 'salinity crash') return { goal: 'salinity' };
   if (id !== 'overdose') return {};
-  const dosed = of === 'calcium' ? 'calcium' : 'alkalinity';
+  const dosed = dosedOf(of);
   return { now: dosed, goal: dosed, fresh: dosed };
+}
+
+/** What can be dosed too much. */
+export const overdosable = ['alkalinity', 'limewater', 'calcium', 'magnesium'] as const;
+
+/** What shows it; limewater shows as alkalinity. */
+export function dosedOf(of: string | undefined): 'alkalinity' | 'calcium' | 'magnesium' {
+  return of === 'calcium' || of === 'magnesium' ? of : 'alkalinity';
 }
 
 type Level = 'now' | 'goal' | 'fresh';

@@ -93,7 +93,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [[CAUSTIC], [SKIN, 'burn\\w*', 'splash\\w*', 'spill\\w*', 'spilt', 'on me', 'myself']], not: ['coral (?:cut|scrape)', 'glass', 'slipped', 'fell'] },
   ]],
   ['cut or glass', [
-    { all: [['mantis\\w*', 'pistol shrimp', TOOL, 'arter(?:y|ies)']], not: ['fell', 'slipp(?:ed|ing) (?:on|in) (?:the |a )?(?:wet|floor|water)', 'glass (?:\\w+ )?(?:tank|lid|top|fell|dropped)', '(?:sting|stung|rash)'] },
+    { all: [['mantis\\w*', 'pistol shrimp', TOOL, 'arter(?:y|ies)']], not: ['fell', 'chair', 'ladder', 'stool', 'slipp(?:ed|ing) (?:on|in) (?:the |a )?(?:wet|floor|water)', 'glass (?:\\w+ )?(?:tank|lid|top|fell|dropped)', '(?:sting|stung|rash)'] },
   ]],
   ['fall or crush', [
     { all: [['fell', 'slipp(?:ed|ing)', 'tripped', 'tumbled', 'knocked (?:\\w+ )?(?:out|unconscious)', 'crush\\w*', 'pinned', 'trapped', 'landed on', 'collapsed on', 'hit (?:his|her|my|their) head', 'concuss\\w*', 'ladder', 'dropped', '(?:rolled|came down|tipped|slid|landed) (?:\\w+ ){0,2}on(?:to)? (?:me|him|my|his|her)', 'broke (?:my|his|her)', 'smash\\w*', 'jammed', '(?:tank|stand|rock|light) (?:\\w+ )?on (?:me|him|us|my)', 'broke on', 'pulled (?:my|his|her) back']], not: ['blade', 'razor', 'glass (?:cut|in)', 'cut'] },

@@ -11,7 +11,7 @@ export const ILLNESS = String.raw`(?:fever\w*|cough\w*|flu|metal(?:lic)?|bitter|
 /** Oxidisers of cleaning: each gives off poison with acids, ammonia and other cleaners. */
 export const OXIDISER = String.raw`(?:bleach(?! ?(?:out|bypass))|chlorine|hypochlorite|peroxide|h2o2|chloramine|pool shock)`;
 /** What they must not meet. */
-export const SOUR = String.raw`(?:(?<!amino |fatty )(?:\w+ic )?acids?|vinegar|citric|muriatic|descaler|ammonia|(?:toilet|drain|oven|glass|window|bathroom|kitchen|limescale|tile|rust) (?:bowl )?cleaners?|rubbing alcohol|acetone)`;
+export const SOUR = String.raw`(?:(?<!amino |fatty )(?:\w+ic )?acids?|vinegar|citric|muriatic|descaler|ammonia|(?:toilet|drain|oven|glass|window|bathroom|kitchen|limescale|tile|rust) (?:bowl )?(?:cleaners?|openers?)|rubbing alcohol|acetone)`;
 /** Liquids and powders of house, bench and fish room that burn. */
 export const CAUSTIC = String.raw`(?:${OXIDISER}|${SOUR}|caustic(?: soda)?|lye|\w*hydroxide|kalk\w*|lime(?:water)?|lime water|(?:calcium|magnesium|ammonium|potassium|strontium) (?:chloride|hydroxide|oxide|sul[fp]h?ate|nitrate)|cacl2|mgcl2|naoh|(?:soda|washing) ash|washing soda|(?:sodium )?carbonate|percarbonate|permanganate|formalin|formaldehyde|formol|glutaraldehyde|malachite(?: green)?|methylene blue|acriflavine|gentian violet|copper|lugol'?s?|iod(?:ine|ide)|povidone|reagents?|two[- ]part|(?:alk\w*|calcium|dosing|magnesium|test) (?:solution|liquid|fluid|powder|stuff)|toluene|xylene|turpentine|white spirit|methylated spirits?|thinners?|(?:paint|glue) (?:thinner|stripper|remover)|isopropyl|methanol|petrol|gasoline|kerosene|solvents?|degreaser|pvc (?:primer|cement|glue)|disinfectant|sanitisers?|sanitizers?|dechlorinator)`;
 /** What makes the air of a room bad. */

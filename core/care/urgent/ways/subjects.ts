@@ -15,7 +15,7 @@ const OTHER_PEST = [
 /** Medicines for fish by kind and by generic name. */
 export const MEDICINES = [
   'medicines?', 'medications?', 'medicat(?:e|ed|ing)', '(?:fish|ich|reef|vet) meds?', 'meds', 'antibiotics?', 'dewormers?', 'antiparasitics?',
-  String.raw`\w+(?:m[yi]cin|cycline|cillin|oxacin|quantel|mectin|azole|quine|misole|benzuron|zuril|phenicol|furantoin|furazone|sulfone)`, String.raw`[a-z]{4,}prim`, 'nystatin', String.raw`(?:ceph|cef)[a-z]+(?:in|ime|one|or)`,
+  String.raw`\w+(?:m[yi]cin|cycline|cillin|oxacin|quantel|mectin|azole|quine|misole|benzuron|zuril|(?:ph|f)enicol|furantoin|furazone|sulfone)`, String.raw`[a-z]{4,}prim`, 'nystatin', String.raw`(?:ceph|cef)[a-z]+(?:in|ime|one|or)`,
   'ms[- ]?222', 'tricaine', 'eugenol', 'prazi', 'doxy', String.raw`sul(?:f|ph)a(?!t)\w*`, 'nitrofur\\w*', 'furan\\w*',
   'formalin', 'formaldehyde', 'malachite(?: green)?', 'methylene blue', 'acriflavine', 'potassium permanganate', 'iodine dip', 'copper (?:sulfate|sulphate|treatment|medication|medicine|meds?)', 'chelated copper',
   'trichlorfon', 'organophosphates?', 'antifungals?', 'steroids?', 'dexamethasone',
@@ -24,7 +24,21 @@ const COPPER = String.raw`copper(?! ?band| ?colou?r| ?penn| ?coins?)`;
 /** Copper that was measured: any number is too much in a reef. */
 const COPPER_READS = String.raw`${COPPER}(?: (?:is|was|at|of|in|the|my|tank|water|level|reads?|reading|shows?|shown|tests?|tested|came|back|now|=|around|about)){0,6}[ :=]*[<>~]? ?\d*[.,]?\d+(?! ?(?:mg|g|ml|drops?|cl)(?! ?/ ?l)(?![a-z]))`;
 /** Copper as a cure: an amount, not a finding. */
-export const CURE = ['treat\\w*', 'dos(?:e|es|ed|ing|age)', 'how much', 'quarantine', 'qt', 'hospital', 'ich', 'velvet', 'for (?:\\w+ ){1,2}(?:weeks?|days?|month)', '\\d+ (?:weeks?|days?)', 'ug', 'µg', 'ppb', 'ppt', 'icp', 'gallons?', 'gal', 'should be', 'therap\\w*'] as const; // prettier-ignore
+export const CURE = ['treat\\w*', 'dos(?:e|es|ed|ing|age)', 'how much', 'quarantine', 'qt', 'hospital', 'ich', 'velvet', 'for (?:\\w+ ){1,2}(?:weeks?|days?|month)', '\\d+ (?:weeks?|days?)', 'therap\\w*'] as const; // prettier-ignore
+/** Then its number is a trace, or of a volume. */
+const NO_FINDING = [
+  ...CURE,
+  'ug',
+  'µg',
+  'ppb',
+  'icp',
+  'natural\\w*',
+  'sea ?water',
+  'ocean',
+  'gallons?',
+  'gal',
+  'should be',
+] as const;
 const OF_REEF = ['reef\\w*', 'display', 'corals?', 'shrimps?', 'invert\\w*', 'snails?', 'crabs?', 'anemones?', 'rocks?', 'live ?rock', 'sand', 'silicone', '(?:in|into) (?:the|my|our|a) (?:\\w+ )?(?:tank|water|sump|aquarium|dt)', 'star ?fish'] as const; // prettier-ignore
 const ANIMALS = String.raw`(?:fish|clown\w*|tangs?|goby|gobies|wrasses?|blenny|damsels?|angel\w*|puffers?|eels?|anthias|chromis|crabs?|shrimps?|snails?|urchins?|star ?fish|octopus|seahorses?|lion ?fish|anemones?|mandarin\w*|animals?)`;
 const SWITCH = String.raw`(?:rcds?|gfcis?|gfi|rcbo|elcb|(?:circuit )?breakers?|trip switch|safety switch|ground[- ]fault(?: breaker)?|residual[- ]current\w*|fuses?)`;
@@ -47,7 +61,7 @@ const subjectWays: readonly (readonly [UrgentId, readonly Way[]])[] = [
     { all: [[ANIMALS], ['suffer\\w*', 'beyond help', 'no hope', 'past saving'], ['end it', 'kill', 'put (?:it|him|her) down', 'let (?:it|him|her) go', 'what (?:do|should|can) i do', 'painless\\w*', 'vet']] },
   ]],
   ['copper or medicine', [
-    { all: [[COPPER_READS]], not: CURE },
+    { all: [[COPPER_READS]], not: NO_FINDING },
     { all: [[COPPER, ...MEDICINES], OF_REEF], not: ['how much', 'dos(?:e|age) (?:of|for)', 'quarantine', 'qt', 'hospital', '\\d+ ?(?:mg|ml|g)', 'copper (?:in )?(?:icp|test)', 'carbon'] },
     { all: [[COPPER], ['resin', 'remov\\w*', 'get rid of', 'get out', 'left over', 'stays?', 'leach\\w*', 'pipes?', 'fittings?', 'ever had', 'used (?:to have|with|for)', 'tap water', 'safe', 'harm\\w*', 'kill\\w*', 'toxic']], not: ['how much', 'quarantine', 'qt', 'hospital', '\\d+ ?(?:mg|ml|g)'] },
   ]],
