@@ -26,7 +26,7 @@ function bareSaid(text: string): string | undefined {
   const { subject = '', verbs = '', number = '' } = BARE.exec(text)?.groups ?? {};
   if (number === '' || OTHER.test(text)) return undefined;
   const isOfIt = subject === 'it' && !/ (?:tank|water|sump|aquarium)\b/.test(text);
-  const isSaid = verbs !== '' || /\b(?:it|water|tank)'?s /.test(text);
+  const isSaid = verbs !== '' || subject === 'water' || /\b(?:it|water|tank)'?s /.test(text);
   if (isOfIt || !isSaid || isSize(subject, verbs, Number(number))) return undefined;
   const value = Number(number);
   const isMoved = / to$/.test(verbs);

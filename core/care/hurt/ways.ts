@@ -72,7 +72,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
   ]],
   ['fumes or smoke', [
     { all: [['fumes?', 'smoke', 'gas', 'generator', 'carbon monoxide', 'co alarm', 'grill', 'charcoal', 'camping stove', 'inhal\\w*', 'breath(?:ed|ing) (?:in )?', 'vapou?rs?', 'mix(?:ed|ing)? .{0,60}(?:bleach|acid|vinegar)', '(?:bleach|acid|vinegar) .{0,30}(?:together|mixed)', 'ozone', 'up my nose', 'in my (?:throat|lungs|nose)']], not: ['not breathing', 'hard to breathe'] },
-    { all: [[SOLVENT, CAUSTIC], ['cough\\w*', 'wheez\\w*', 'chest', 'throat', 'lungs?', 'nose', 'breath\\w*', 'dizz\\w*', 'headaches?', 'feel (?:\\w+ )?(?:sick|faint|ill)', '(?:eyes|watering).{0,20}(?:burn\\w*|water\\w*)', EYE, 'faint(?:ed)?']] },
+    { all: [[SOLVENT, CAUSTIC], ['cough\\w*', 'wheez\\w*', '(?<!on (?:my|his|her|the) )chest', 'throat', 'lungs?', 'nose', 'breath\\w*', 'dizz\\w*', 'headaches?', 'feel (?:\\w+ )?(?:sick|faint|ill)', '(?:eyes|watering).{0,20}(?:burn\\w*|water\\w*)', EYE, 'faint(?:ed)?']] },
   ]],
   ['bite', [
     { all: [[String.raw`${BITES} (?:\w+ ){0,3}(?:got|clamped|latched|attacked|grabbed|drew|has)`, 'octo(?:pus)?', 'cone snails?', 'cone shell', 'chomped', 'nipped', 'took a (?:\\w+ )?(?:chunk|bite|piece)', '(?:bit|bite|bites|bitten|biting)']], not: ['bit of', 'a bit', 'little bit', 'not bit', 'bit my (?:coral|fish)'] },

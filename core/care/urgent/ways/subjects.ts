@@ -63,7 +63,7 @@ const subjectWays: readonly (readonly [UrgentId, readonly Way[]])[] = [
   ['copper or medicine', [
     { all: [[COPPER_READS]], not: NO_FINDING },
     { all: [[COPPER, ...MEDICINES], OF_REEF], not: ['how much', 'dos(?:e|age) (?:of|for)', 'quarantine', 'qt', 'hospital', '\\d+ ?(?:mg|ml|g)', 'copper (?:in )?(?:icp|test)', 'carbon'] },
-    { all: [[COPPER], ['resin', 'remov\\w*', 'get rid of', 'get out', 'left over', 'stays?', 'leach\\w*', 'pipes?', 'fittings?', 'ever had', 'used (?:to have|with|for)', 'tap water', 'safe', 'harm\\w*', 'kill\\w*', 'toxic']], not: ['how much', 'quarantine', 'qt', 'hospital', '\\d+ ?(?:mg|ml|g)'] },
+    { all: [[COPPER], ['resin', 'remov\\w*', 'get rid of', 'get out', 'left over', 'stays?', 'leach\\w*', 'pipes?', 'fittings?', 'ever had', 'used (?:to have|with|for)', 'tap water', 'safe', 'harm\\w*', 'kill\\w*', 'toxic']], not: ['how much', 'quarantine', 'qt', 'hospital', '\\d+ ?(?:mg|ml|g)', ...CURE] },
   ]],
   ['untreated tap water', [
     { all: [['tap ?water', 'untreated water', 'hose ?water', 'city water', 'water from the (?:tap|hose)', 'chlorinated water'], ['untreated', 'forgot', 'forget', 'without (?:\\w+ )?(?:conditioner|dechlor\\w*|treat\\w*)', 'conditioner', 'dechlor\\w*', 'chlor(?:ine|amine)s?', 'by (?:mistake|accident)', 'accident\\w*', 'safe', 'can i', 'ok(?:ay)?', 'is it', 'straight', 'filled', 'topped', 'used', 'stand', 'overnight']], not: ['drink', 'wash my', 'rinse', 'copper'] },
