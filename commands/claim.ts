@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { judge } from '../core/claims/judge.ts';
 import { withoutTank } from '../core/claims/rule-text.ts';
 import { hear } from '../core/words/hear.ts';
-import { refusalIntent } from './ask/refusal.ts';
+import { namesMedicine, refusalIntent } from './ask/refusal.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
 import { notKnown } from './claim/not-known.ts';
 import type { Answer } from './answer.ts';
@@ -27,8 +27,9 @@ export const claimCommand = defineCommand({
   }),
   run: (input, context): Answer => {
     const { rule, volume } = withoutTank(input.rule);
-    const claim = judge(rule);
+    const heard = hear(input.rule);
+    const claim = namesMedicine(heard) ? undefined : judge(rule);
     if (claim !== undefined) return claimAnswer(claim, askedWater(volume ?? input.volume));
-    return refusalIntent(hear(input.rule), { ...context, keep: undefined }) ?? notKnown();
+    return refusalIntent(heard, { ...context, keep: undefined }) ?? notKnown();
   },
 });

@@ -6,6 +6,7 @@ import { defineCommand } from './command.ts';
 import { quantityOption, textOption } from './options.ts';
 import { cardAnswer } from './urgent/card-answer.ts';
 import { hurtAnswer, hurtChoices } from './urgent/hurt.ts';
+import { overdosable } from './urgent/input.ts';
 import { menuAnswer, menus, type MenuId } from './urgent/menu.ts';
 import { takingAnything } from './urgent/taking-anything.ts';
 
@@ -22,10 +23,7 @@ const strict = defineCommand({
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     temperature: quantityOption('temperature', 'What the water reads now', 'temperature').optional(),
     salinity: textOption('What salinity reads now, e.g. 1.018 or 25 ppt', { fill: 'salinity' }).optional(),
-    of: z
-      .enum(['alkalinity', 'limewater', 'calcium'])
-      .describe('What was dosed too much; alkalinity if left out')
-      .optional(),
+    of: z.enum(overdosable).describe('What was dosed too much; alkalinity if left out').optional(),
     now: textOption('What ammonia or the overdosed one reads now, e.g. 14 dKH or 1 ppm').optional(),
     goal: textOption('Where it usually is, e.g. 9 dKH or 35 ppt').optional(),
     fresh: textOption('What the new salt water reads of it').optional(),

@@ -1,15 +1,20 @@
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { symptomsIn } from '../../core/care/symptoms/find.ts';
 import { urgentIn } from '../../core/care/urgent/find.ts';
-import { MEDICINES } from '../../core/care/urgent/ways/subjects.ts';
+import { CURE, MEDICINES } from '../../core/care/urgent/ways/subjects.ts';
 import { BLEACH_GAS } from '../../core/care/hazards.ts';
 import { NO_MEDICINE } from '../../core/care/urgent/people.ts';
+import { saidIn } from '../../core/care/said.ts';
+import { cleanerPairs } from '../../core/care/hurt/families.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import { answer, type Answer } from '../answer.ts';
 import { symptomAction } from '../triage/menu.ts';
 import { urgentAction } from '../urgent/action.ts';
 import { says, type Intent } from './intent.ts';
+
+/** Two that make a poisonous gas together. */
+const namesTwoCleaners = saidIn(cleanerPairs.map((all) => ({ all })));
 
 const DISINFECTANTS = [
   'bleach',
@@ -41,15 +46,13 @@ export const AMOUNT_WORDS = [
 /** A medicine by its name, or a disinfectant in a tank: no number, and who to ask instead. */
 export const refusalIntent: Intent = (heard) => {
   const asksAmount = says(heard, ...AMOUNT_WORDS);
-  const isCopper = says(heard, 'copper(?! ?band)') && (asksAmount || isTerse(heard));
-  if (says(heard, ...MEDICINES) || isCopper) return noMedicine(symptomsIn(heard.text));
+  const isCopper = says(heard, 'copper(?! ?band)') && (asksAmount || isTerse(heard) || says(heard, ...CURE));
+  if (namesMedicine(heard) || isCopper) return noMedicine(symptomsIn(heard.text));
   const isGas =
-    says(heard, 'bleach', 'chlorine') &&
-    says(heard, 'vinegar', 'acid', 'ammonia') &&
-    says(heard, 'mix(?:ed|ing)?');
+    namesTwoCleaners(heard.text) && says(heard, 'mix\\w*', 'combin\\w*', 'with', 'and', 'plus', 'then');
   if ((!asksAmount && !isGas && !isTerse(heard)) || urgentIn(heard.text) === 'bleach or spray')
     return undefined;
-  if (!says(heard, ...DISINFECTANTS)) return undefined;
+  if (!isGas && !says(heard, ...DISINFECTANTS)) return undefined;
   return answer({
     headline: isGas
       ? `No. ${BLEACH_GAS}`
@@ -62,6 +65,11 @@ export const refusalIntent: Intent = (heard) => {
     sources: ['ghs', 'practice'],
   });
 };
+
+/** A medicine by its name, whatever is asked or said of it. */
+export function namesMedicine(heard: Heard): boolean {
+  return says(heard, ...MEDICINES);
+}
 
 /** What to do instead of a medicine, with the first step for what was seen. */
 function noMedicine(seen: readonly SymptomId[]): Answer {

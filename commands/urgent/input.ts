@@ -1,7 +1,7 @@
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { sideBeyond } from '../../core/care/urgent/side.ts';
 import { readLogged, type ReadValue } from '../../core/log/value.ts';
-import type { Side } from '../../core/water/limits.ts';
+import { limitsOf, type Side } from '../../core/water/limits.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import { readWater, type Water } from '../waterchange/pour.ts';
 import { notUsed, readOrName } from './not-used.ts';
@@ -41,12 +41,27 @@ export function measured(
   if (id === 'ammonia') return { now: 'ammonia' };
   if (id === 'salinity crash') return { goal: 'salinity' };
   if (id !== 'overdose') return {};
-  const dosed = of === 'calcium' ? 'calcium' : 'alkalinity';
+  const dosed = dosedOf(of);
   return { now: dosed, goal: dosed, fresh: dosed };
+}
+
+/** What can be dosed too much. */
+export const overdosable = ['alkalinity', 'limewater', 'calcium', 'magnesium'] as const;
+
+/** What shows it; limewater shows as alkalinity. */
+export function dosedOf(of: string | undefined): 'alkalinity' | 'calcium' | 'magnesium' {
+  return of === 'calcium' || of === 'magnesium' ? of : 'alkalinity';
 }
 
 type Level = 'now' | 'goal' | 'fresh';
 type Named = Level | 'temperature' | 'salinity';
+
+/** An overdose reads above what a tank otherwise does, but not at so many times of it; own choice. */
+const BEYOND_BELIEF = 2;
+
+function isBeyondBelief(of: ParameterId, value: number): boolean {
+  return (of === 'calcium' || of === 'magnesium') && value > BEYOND_BELIEF * limitsOf(of).believable[1];
+}
 
 /** Reads every number that was given, in this one place, and lets none of them speak against the card. */
 export function knownFrom(id: UrgentId, input: UrgentInput): Known {
@@ -60,7 +75,10 @@ export function knownFrom(id: UrgentId, input: UrgentInput): Known {
     }
     const unread: string[] = [];
     const read = readOrName(name, text, (given) => readLogged(of, given, name), unread);
-    const side = read === undefined || of === 'temperature' ? sideBeyond(of, text) : undefined;
+    const side =
+      read === undefined || of === 'temperature' || isBeyondBelief(of, read.value)
+        ? sideBeyond(of, text)
+        : undefined;
     left.push(...(side === undefined ? unread : [notUsed(name, text, beyond(side))]));
     return side === undefined ? read : undefined;
   };

@@ -8,7 +8,7 @@ import { fact, type Numbers } from './facts.ts';
 import type { Known } from './input.ts';
 
 /** Where a level is brought to when nothing is said, own choice within the usual range: dKH, mg/L. */
-const AIM = { alkalinity: 9, calcium: 430 } as const;
+const AIM = { alkalinity: 9, calcium: 430, magnesium: 1350 } as const;
 /** Alkalinity a tank of corals uses up in a day, dKH: common practice, no source; very uneven. */
 const USED_A_DAY = [0.5, 1] as const;
 /** Calcium used with 1 dKH of alkalinity, mg/L: 20.04 mg/L per meq/L over 2.804 dKH per meq/L. */
@@ -43,8 +43,6 @@ export function overdoseNumbers(known: Known, id: keyof typeof AIM): Numbers {
   const after = (changes: number): string =>
     show(afterChanges({ now: now.value, fresh: freshLevel, fraction: CHANGE }, changes));
   const whole = fractionForGoal({ now: now.value, goal: aim, fresh: freshLevel });
-  const perDay = id === 'calcium' ? USED_A_DAY.map((dkh) => dkh * CA_PER_DKH) : USED_A_DAY;
-  const [slow, quick] = perDay.map((used) => Math.ceil((now.value - aim) / used - 1e-9));
   return {
     read: told,
     facts: [
@@ -60,10 +58,7 @@ export function overdoseNumbers(known: Known, id: keyof typeof AIM): Numbers {
             ),
           ]
         : []),
-      fact(
-        'left alone',
-        `about ${span(String(quick), String(slow))} days, if corals use ${fixed(perDay[0] ?? 0, 1)} to ${fixed(perDay[1] ?? 0, 1)} ${parameter(id).unit} a day (common practice); with few corals longer`,
-      ),
+      fact('left alone', leftAlone(id, now.value - aim)),
     ],
     working: [
       `after one: ${show(freshLevel)} + (${show(now.value)} - ${show(freshLevel)}) x ${1 - CHANGE} = ${after(1)}`,
@@ -71,6 +66,15 @@ export function overdoseNumbers(known: Known, id: keyof typeof AIM): Numbers {
     sources: ['mixing', 'practice'],
     missing,
   };
+}
+
+/** How long corals take to use up what is too much. */
+function leftAlone(id: keyof typeof AIM, excess: number): string {
+  if (id === 'magnesium')
+    return 'corals use very little of it: it comes down with water changes alone (common practice)';
+  const perDay = id === 'calcium' ? USED_A_DAY.map((dkh) => dkh * CA_PER_DKH) : USED_A_DAY;
+  const [slow, quick] = perDay.map((used) => Math.ceil(excess / used - 1e-9));
+  return `about ${span(String(quick), String(slow))} days, if corals use ${fixed(perDay[0] ?? 0, 1)} to ${fixed(perDay[1] ?? 0, 1)} ${parameter(id).unit} a day (common practice); with few corals longer`;
 }
 
 /** Below this most kits show none, mg/L: common practice. */

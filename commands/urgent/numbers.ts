@@ -5,7 +5,7 @@ import { ppt, seawaterPpt } from '../salinity/print.ts';
 import { changesOf, leftAfter } from './changes.ts';
 import { heatNumbers } from './heat-facts.ts';
 import { fact, nothing, orWhy, together, type Numbers } from './facts.ts';
-import { measured, type Known } from './input.ts';
+import { dosedOf, type Known } from './input.ts';
 import { ammoniaNumbers, overdoseNumbers } from './level-facts.ts';
 import { oxygenHeld } from './oxygen-facts.ts';
 import { salinityNumbers } from './salinity-facts.ts';
@@ -45,7 +45,7 @@ function summed(id: UrgentId, known: Known, of: string | undefined): Numbers {
     case 'ammonia':
       return ammoniaNumbers(known);
     case 'overdose':
-      return overdoseNumbers(known, measured(id, of).now === 'calcium' ? 'calcium' : 'alkalinity');
+      return overdoseNumbers(known, dosedOf(of));
     case 'salinity crash':
       return salinityNumbers(known);
     case 'burst heater':

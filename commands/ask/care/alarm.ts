@@ -5,9 +5,11 @@ import { Problem } from '../../../core/problem.ts';
 import { levelCard } from '../../../core/care/urgent/level-card.ts';
 import { limitsOf, sideOf, urgentSide, type Range } from '../../../core/water/limits.ts';
 import type { ParameterId } from '../../../core/water/parameter.ts';
+import { dosedOf, type overdosable } from '../../urgent/input.ts';
 import { saidOf, type Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { levelIn } from './cycle-log.ts';
+import { degreesSaid } from './degrees-said.ts';
 
 /** Where the words sound alarmed, temperature is one from a day's pace outside its usual range; own choice. */
 const { usual: USUAL_C, pace: PACE_C } = limitsOf('temperature');
@@ -77,16 +79,6 @@ function valueOf(id: ParameterId, text: string): number | undefined {
   }
 }
 
-/** "86 degrees" without a letter: from 60 up it can only be °F, below that °C. */
-function degreesSaid(text: string): string | undefined {
-  const [frozen] = /(?<![\d.\w])-\d{1,3}(?:\.\d)? ?°?[cf](?![a-z])/.exec(text) ?? [];
-  if (frozen !== undefined) return frozen;
-  const [, number = ''] =
-    /(?<![\d.])(\d{2}(?:\.\d)?) ?(?:degrees?|deg|°)(?! ?(?:k?h|[cf])(?![a-z]))(?![a-z])/.exec(text) ?? [];
-  if (number === '') return undefined;
-  return `${number} ${Number(number) >= 60 ? 'F' : 'C'}`;
-}
-
 /** The one number said of it as it is now; undefined for none, or where more than one was said. */
 function readingSaid(heard: Heard, id: ParameterId): string | undefined {
   const said = saidOf(heard, id).filter(({ role }) => role !== 'goal');
@@ -109,20 +101,20 @@ function offScaleSaid(text: string): string | undefined {
   return number !== undefined && sideBeyond('salinity', number) !== undefined ? number : undefined;
 }
 
-export type Overdosed = 'alkalinity' | 'limewater' | 'calcium';
+export type Overdosed = (typeof overdosable)[number];
 
 export function overdosed(heard: Heard): Overdosed {
   if (says(heard, 'kalk\\w*', 'lime ?water', 'lime')) return 'limewater';
   if (says(heard, 'ph') && !says(heard, 'alk\\w*', 'd?kh', 'calcium')) return 'limewater';
-  const isCalcium = says(heard, 'calcium', 'ca') && !says(heard, 'alk\\w*', 'd?kh');
-  return isCalcium ? 'calcium' : 'alkalinity';
+  if (says(heard, 'alk\\w*', 'd?kh')) return 'alkalinity';
+  if (says(heard, 'calcium', 'ca')) return 'calcium';
+  return says(heard, 'magnesium', 'mag') ? 'magnesium' : 'alkalinity';
 }
 
 /** What ammonia or the overdosed one reads. */
 export function levelSaid(heard: Heard, what: UrgentId, of: Overdosed | undefined): string | undefined {
   if (what === 'overdose') {
-    const id = of === 'calcium' ? 'calcium' : 'alkalinity';
-    return levelNow(heard, id);
+    return levelNow(heard, dosedOf(of));
   }
   const mgL = what === 'ammonia' ? levelIn('ammonia', heard.text) : undefined;
   return mgL === undefined ? undefined : `${mgL} mg/L`;

@@ -1,3 +1,5 @@
+import { CAUSTIC as BURNS, PET as ANY_PET } from './words.ts';
+
 /** Words the ways of `person-words.ts` are built from: patterns of a cleaned text, joined by `|`. */
 
 export const FAMILY = String.raw`(?:wife|wifey|husband|hubby|partner|spouse|kids?|sons?|daughter|child|children|toddler|baby|infant|mum|mummy|mom|mommy|mother|dad|daddy|father|step(?:son|daughter|mom|mum|dad|father|mother)|gran|nana?|grandad|granddad|grandpa|grandma|bf|gf|coworker|colleague|buddy|mate|babysitter|landlord|brother|sister|girlfriend|boyfriend|friend|flatmate|roommate|neighbou?r|grand(?:son|daughter|kid|child|mother|father)|(?:mother|father|brother|sister) in law|nephew|niece|cousin|uncle|aunt|guest|boy|girl|family|\d year old)`;
@@ -18,10 +20,10 @@ export const ON_BODY = String.raw`(?:on|in|into|over|up|down|through) (?:${MY_BO
 /** Animals of a tank that fall ill, bite or swallow themselves. */
 export const ANIMAL = String.raw`(?:fish|clown\w*|anemone|nem|bta|coral|torch|hammer|plate|tang|eel|crab|shrimp|acan|scoly|star|starfish|wrasse|goby|grouper|blenny|damsel|puffer|anthias|angel\w*|chromis|snail|urchin|cucumber|lionfish|seahorse)`;
 /** Animals whose sting, bite or spine a doctor wants to know of. */
-export const VENOMOUS = String.raw`(?:lion ?fish|scorpion ?fish|stone ?fish|sting ?ray|stingray|rabbit ?fish|fox ?face|weever|toad ?fish|moray|eel|octopus|cone snail|jelly ?fish|urchin|bristle ?worms?|fire ?worms?|fire coral|hydroids?|anemone|nem|bta|aiptasia|coral|crown of thorns)`;
-export const PET = String.raw`(?:dogs?|doggo|puppy|puppies|pup|cats?|kitty|kittens?|parrots?|birds?|budgie|cockatiel|ferret|rabbit|bunny|hamster|guinea pig|pug|labrador|beagle|husky|poodle|terrier|retriever|german shepherd|bulldog|chihuahua|dachshund|spaniel|siamese)`;
+export const VENOMOUS = String.raw`(?:lion ?fish|scorpion ?fish|stone ?fish|sting ?ray|stingray|rabbit ?fish|fox ?face|weever|toad ?fish|wasp ?fish|sea nettle|(?:sting)?rays?|moray|eel|octopus|cone snail|jelly ?fish|urchin|bristle ?worms?|fire ?worms?|fire coral|hydroids?|anemone|nem|bta|aiptasia|coral|crown of thorns)`;
 
-export const CAUSTIC = String.raw`(?:(?:muriatic |hydrochloric |strong )?acid|muriatic|caustic(?: soda)?|lye|sodium hydroxide|bleach|chlorine|peroxide|kalk\w*|lime|lime ?water|calcium (?:chloride|hydroxide|oxide)|soda ash|ammonia|formalin|reagents?|(?:test|drain|oven) (?:liquid|solution|fluid|cleaner)|two[- ]part|super ?glue|glue|epoxy|copper|iodine)`;
+export const PET = ANY_PET;
+export const CAUSTIC = String.raw`(?:${BURNS}|(?:super ?)?glue|epoxy|(?:oven|drain) cleaner)`;
 
 /** What only people tell of themselves. */
 export const FELT = String.raw`(?:fever\w*|fainted|passed out|(?:feel|feels|feeling|felt) (?:\w+ )?(?:awful|terrible|horrible|rough|like (?:crap|hell|death))|chills?|shiver\w*|headaches?|nause\w*|dizz\w*|light ?headed|tight chest|chest (?:is |feels |got )?(?:tight\w*|pains?|hurt\w*)|chest|flu|flu like symptoms|throat (?:is )?(?:closing|tight\w*|swell\w*|burn\w*)|blisters?|(?:can'?t|cannot) feel (?:my|his|her)|eyelids? (?:is |are )?(?:swollen|red|sore)|(?:muscles?|joints?) (?:pains?|cramps?|ach\w*|sore|weak\w*|hurt\w*)|(?:short(?:ness)?|out) of breath|(?:trouble|difficulty|hard) (?:to )?breath\w*|breath\w* (?:is |has been |feels |got )?(?:hard|difficult|tight|shallow|painful)|wheez\w*|heart (?:is )?(?:racing|pounding)|palpitations|sweating|(?:weird|strange|odd|funny|bad) taste|rash|hives|sore throat|(?:burning|sore|red|itchy|painful|watery|swollen) eyes?|eyes? (?:are |is |feels? |keeps? )?(?:burn\w*|sore|red|itch\w*|pain\w*|water(?:ing|y)|swollen|swelling))`;
@@ -29,5 +31,5 @@ export const FELT = String.raw`(?:fever\w*|fainted|passed out|(?:feel|feels|feel
 export const HANDLED = String.raw`(?:fragg(?:ed|ing)|frags?|(?:after|from|since|while) (?:i (?:was |did |do )?|we (?:did )?)?(?:doing|did|working (?:on|in)|being in|maint\w*|servic\w*|scap\w*|open(?:ed|ing)|my hands? (?:in|into)) ?(?:the |my |our |a )?(?:tank|aquarium|reef|sump|muriatic|tub|bottle|rock)?|(?:tank|reef|aquarium) (?:work|maintenance|cleaning|service)|muriatic|chemicals?|cut(?:ting)?|scrub(?:bed|bing)?|scrap(?:ed|ing)|steam(?:ed|ing)|microwav\w*|pressure wash\w*|glu(?:ed|ing)|bit(?:ing|ten)?|boil(?:ed|ing)?|handl(?:ed|ing)|touch(?:ed|ing)|mov(?:ed|ing)|clean(?:ed|ing)|brush(?:ed|ing)|zoas?|zoo?[ae]nth\w*|palys?|palythoas?|palytoxin|rocks?|dinos?|dinoflagellates|new corals?|fumes?|bleach|acid|generator|sprayed|dip(?:ped|ping))`;
 
 /** A question about what might be, not a tale of what was. */
-export const ASKED = String.raw`(?:can|could|will|would|do|does|is|are) (?:a |an |the |my |it |they |that |those )?(?:\w+ ){1,3}(?:sting|stings|bite|bites|hurt|hurts|dangerous|venomous|poisonous|toxic|safe|burn|bad for)`;
+export const ASKED = String.raw`(?:^(?:\w+ )?how (?:do i|to|can i|do you|should i) (?:avoid|prevent|not|keep from)|(?:can|could|will|would|do|does|is|are) (?:a |an |the |my |it |they |that |those )?(?:\w+ ){1,3}(?:sting|stings|bite|bites|hurt|hurts|dangerous|venomous|poisonous|toxic|safe|burn|bad for|shock|go through|penetrate|cut through|stab|harm))`;
 export const ILL = String.raw`(?:sick|ill|weak|unwell|poisoned|vomit\w*|throwing up|threw up|cough\w*|shak(?:y|ing)|numb\w*|tingl\w*|ach(?:e|es|ing)|in pain)`;

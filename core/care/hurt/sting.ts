@@ -86,11 +86,11 @@ export const bristleWorm: HurtCard = {
 export const bite: HurtCard = {
   label: 'Bite; octopus or cone snail',
   first:
-    'Octopus or cone snail: the emergency number now, even if it hardly hurts. Any other bite: press on it.',
+    'Wash it with soap and running water and press a clean cloth on it. Octopus or cone snail: the emergency number now.',
   steps: [
-    'Octopus, cone snail: lie down, limb still, never alone. Breathing can fail within minutes.',
+    'Octopus, cone snail, even if it hardly hurts: lie down, limb still, never alone. Breathing can fail within minutes.',
     'It does fail: phone on loudspeaker, and breathe for them as the call taker says.',
-    'Moray, trigger, puffer: a clean cloth, press until it stops, then running water and soap.',
+    'Moray, trigger, puffer, turtle: it bleeds hard, so press first until it stops, then wash.',
     'A moray, a deep bite, a hand or a joint: a doctor today, for germs, tendons and tetanus.',
     'Still holding on: put hand and animal back under water. Do not tear.',
   ],

@@ -1,15 +1,21 @@
 import type { Way } from '../said.ts';
 import type { HurtId } from './cards.ts';
+import { mixedCleaners } from './families.ts';
 import {
   ANEMONE_OR_CORAL,
+  BITES,
   CAUSTIC,
   EYE,
+  HOT_AIR,
   ILLNESS,
+  JELLY,
   PET,
   ROCK,
   SKIN,
   SOLVENT,
+  SQUIRTED,
   STUNG,
+  TOOL,
   WORKED,
   ZOA,
 } from './words.ts';
@@ -27,7 +33,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [['anaphyla\\w*', 'allerg\\w*', 'hives', String.raw`(?:throat|tongue) (?:is |are |feels? |was )?(?:\w+ )?(?:clos\w*|swell\w*|swollen|tight\w*)`, '(?:face|lips?) (?:is |are |was |got )?(?:\\w+ )?(?:swell\\w*|swollen|puff\\w*)', 'swollen (?:tongue|face|lips?)']] },
   ]],
   ['electric shock', [
-    { all: [['electrocut\\w*', 'electric\\w*', 'shock(?:ed|s|ing)?', 'zap(?:ped|s)?', 'jolts?', 'voltage', 'live wire', 'a buzz', 'current', 'thrown back']], not: ['shock(?:ed)? (?:by|at) (?:the )?(?:price|size)', 'strong current'] },
+    { all: [['electri\\w*', 'electrocut\\w*', 'shock(?:ed|s|ing)?', 'zap(?:ped|s)?', 'jolt(?:s|ed)?', 'voltage', 'live wire', 'buzz\\w*', '(?:rcd|gfci|gfi|breaker|fuse) .{0,20}(?:trip|popp|went)\\w* .{0,20}(?:touch|reach|grabb|hand|arm|finger)\\w*', 'current', 'thrown back']], not: ['shock(?:ed)? (?:by|at) (?:the )?(?:price|size)', 'strong current'] },
     { all: [['tingl\\w*', 'prickl\\w*', 'numb'], ['(?:put|stick|reach|touch|have|stuck|dip)\\w* (?:\\w+ ){0,6}(?:tank|water|sump|light|lamp|hood|fixture|heater|pump)', 'in the (?:tank|water|sump)', 'when(?:ever)? i feed', 'every ?time i']], not: [ZOA, 'coral', 'anemone', 'after', 'since', 'worm'] },
   ]],
   ['collapsed', [
@@ -40,10 +46,12 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [['(?:super ?|frag ?|gel ?)?glue(?:d)?', 'cyanoacrylate', 'epoxy'], [EYE, SKIN, 'stuck', 'together', 'ripped']], not: [`${ZOA}`, 'gluing', 'cut'] },
   ]],
   ['palytoxin in eye or cut', [
+    { all: [[ZOA], [SQUIRTED], [SKIN, EYE, 'me', 'us']], not: ['fever', 'cough\\w*', 'chest', 'taste\\w*', 'breath\\w*', 'swallow\\w*', 'drank', 'ate', 'lick\\w*', 'mouth', 'glue', HOT_AIR] },
     { all: [[`${ZOA}`, 'polyps?', 'frag(?:ged|ging)', 'colon(?:y|ies)', 'coral (?:slime|juice)'], [EYE, 'squirt\\w*', 'sprayed my face', 'open (?:cut|wound|sore)', `into (?:my|his|her) (?:\\w+ )?${SKIN}`, 'in (?:a|my|an|the) (?:\\w+ )?(?:cut|scratch|wound|scrape)', String.raw`(?:cut|sliced|stabbed|nicked|pricked|scratched) (?:open )?(?:my|his|her|a|myself|me)(?! (?:zoas?|palys?))`]], not: [`(?:fever|cough|chest|taste|breath\\w*)`, 'glue on'] },
     { all: [[EYE], [ROCK], [WORKED, 'squirt\\w*']], not: [CAUSTIC, 'fever', 'cough\\w*', 'aiptasia', 'anemone', 'salt ?water', 'breath\\w*', 'watering', 'steam\\w*', 'boil\\w*'] },
   ]],
   ['palytoxin breathed', [
+    { all: [[ROCK], [HOT_AIR], ['burn\\w*', 'scald\\w*', 'breath\\w*', 'inhal\\w*', 'cough\\w*', 'face', 'lungs?', 'chok\\w*']], not: ['kettle', 'boiling (?:water|rodi)', 'bleach', 'acid', 'vinegar', 'swallow\\w*'] },
     { all: [['palytoxin', '(?:metal|metallic|bitter|weird|strange|funny) taste', 'tast(?:e|es|ed|ing)(?: \\w+)? (?:of |like )?(?:metal\\w*|penn\\w*|coins?|copper)']], not: ['swallow\\w*', 'drank', 'ate', 'bleach', 'acid'] },
     { all: [[ROCK, 'tank (?:work|cleaning|maintenance)', 'fragging', '(?:doing|cleaning|working on|work on) the tank'], [WORKED, 'new corals?', 'since', 'after'], [ILLNESS]], not: ['stung', 'sting', 'bit(?:ten)?', 'swallow\\w*', 'drank', 'ate', 'bleed\\w*', 'mouth', 'put in', 'broken', 'glass', 'urchin', 'worms?', 'anemones?', 'nems?', 'bta', 'lion ?fish', 'hydroids?', 'fire coral', SOLVENT, 'fell', 'slipped', 'dropped', 'hit (?:his|her|my)', `${SKIN} (?:is |are |feels? |went |got )*(?:swollen|burning|red|hot)`] },
     { all: [[ZOA, 'live rock', 'rocks?', 'steam\\w*', 'boil\\w*', 'microwav\\w*'], [ILLNESS], ['boil\\w*', 'steam\\w*', 'microwav\\w*', 'pressure ?wash\\w*', 'scrub\\w*', 'scrap\\w*', 'inhal\\w*']], not: ['scrape', 'scraped (?:my|his)', SOLVENT, 'kettle', 'boiling water'] },
@@ -52,6 +60,7 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
   ['swallowed', [
     { all: [['swallow\\w*', 'drank', 'drunk', 'drinks?', 'drinking', 'ate', 'eaten', 'lick(?:ed|s)', 'ingest\\w*', 'mouthful', 'sip(?:ped)?', 'swig\\w*', 'gargled', 'chugged', 'guzzled', 'gulp\\w*', 'chewed', 'bit into', '(?:put|puts|had|has|stuck|got) (?:\\w+ ){1,6}in (?:(?:his|her|their|its|the|my) )?mouth', 'suck(?:ed|s|ing) (?:on|the)']] },
   ]],
+  ['fumes or smoke', mixedCleaners.map((all) => ({ all, not: ['(?:in|into|on) (?:my|his|her|the|one|both) (?:\\w+ )?eyes?', SKIN] }))],
   ['in the eye', [
     { all: [[EYE]], not: ['fumes', 'smoke', 'vapou?rs?', 'throat', 'opened', 'breath\\w*', 'cough\\w*', 'keep an eye', 'stung my', 'eyes? (?:are |is )?(?:burn\\w*|water\\w*).{0,40}(?:after|since) (?:i |we )?(?:mix\\w*|open\\w*|spray\\w*|clean\\w*)', '(?:water(?:ing|y)|burn\\w*) eyes'] },
     { all: [['stung my eye', 'aiptasia.{0,20}eye', '(?:my|his|her) eye']], not: ['fumes', 'smoke'] },
@@ -63,10 +72,10 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
   ]],
   ['fumes or smoke', [
     { all: [['fumes?', 'smoke', 'gas', 'generator', 'carbon monoxide', 'co alarm', 'grill', 'charcoal', 'camping stove', 'inhal\\w*', 'breath(?:ed|ing) (?:in )?', 'vapou?rs?', 'mix(?:ed|ing)? .{0,60}(?:bleach|acid|vinegar)', '(?:bleach|acid|vinegar) .{0,30}(?:together|mixed)', 'ozone', 'up my nose', 'in my (?:throat|lungs|nose)']], not: ['not breathing', 'hard to breathe'] },
-    { all: [[SOLVENT, CAUSTIC], ['cough\\w*', 'wheez\\w*', 'chest', 'throat', 'lungs?', 'nose', 'breath\\w*', 'dizz\\w*', 'headaches?', 'feel (?:\\w+ )?(?:sick|faint|ill)', '(?:eyes|watering).{0,20}(?:burn\\w*|water\\w*)', EYE, 'faint(?:ed)?']] },
+    { all: [[SOLVENT, CAUSTIC], ['cough\\w*', 'wheez\\w*', '(?<!on (?:my|his|her|the) )chest', 'throat', 'lungs?', 'nose', 'breath\\w*', 'dizz\\w*', 'headaches?', 'feel (?:\\w+ )?(?:sick|faint|ill)', '(?:eyes|watering).{0,20}(?:burn\\w*|water\\w*)', EYE, 'faint(?:ed)?']] },
   ]],
   ['bite', [
-    { all: [['octo(?:pus)?', 'cone snails?', 'cone shell', 'chomped', 'nipped', 'took a (?:\\w+ )?(?:chunk|bite|piece)', '(?:bit|bite|bites|bitten|biting)']], not: ['bit of', 'a bit', 'little bit', 'not bit', 'bit my (?:coral|fish)'] },
+    { all: [[String.raw`${BITES} (?:\w+ ){0,3}(?:got|clamped|latched|attacked|grabbed|drew|has)`, 'octo(?:pus)?', 'cone snails?', 'cone shell', 'chomped', 'nipped', 'took a (?:\\w+ )?(?:chunk|bite|piece)', '(?:bit|bite|bites|bitten|biting)']], not: ['bit of', 'a bit', 'little bit', 'not bit', 'bit my (?:coral|fish)'] },
   ]],
   ['fish spine', [
     { all: [['lion ?fish', 'volitans', 'scorpion\\w*', 'spined', 'stone ?fish', '(?:sting)? ?rays?', 'sting ?ray', 'rabbit ?fish', 'fox ?face', 'weever', 'toad ?fish', 'cat ?fish', 'waspfish', '(?:tangs?|surgeon ?fish)(?: \\w+){0,3} (?:cut|sliced|slashed|stabbed|got|blade|spine|scalpel)', 'tail blade', '(?:fish|dorsal|fin) spine[sd]?']] },
@@ -78,19 +87,22 @@ export const hurtWays: readonly (readonly [HurtId, readonly Way[]])[] = [
     { all: [['bristle ?worms?', 'fire ?worms?', 'bristles?', 'worm hairs?']] },
   ]],
   ['jelly or hydroid sting', [
-    { all: [['jelly ?fish', 'jell(?:y|ies)', 'cassiopea', 'hydroids?', 'fire coral', 'millepora', 'man of war', 'siphonophore']] },
+    { all: [[JELLY, 'hydroids?', 'fire coral', 'millepora', 'tentacles? of a jelly']] },
   ]],
   ['on the skin', [
     { all: [[CAUSTIC], [SKIN, 'burn\\w*', 'splash\\w*', 'spill\\w*', 'spilt', 'on me', 'myself']], not: ['coral (?:cut|scrape)', 'glass', 'slipped', 'fell'] },
   ]],
+  ['cut or glass', [
+    { all: [['mantis\\w*', 'pistol shrimp', TOOL, 'arter(?:y|ies)']], not: ['fell', 'chair', 'ladder', 'stool', 'slipp(?:ed|ing) (?:on|in) (?:the |a )?(?:wet|floor|water)', 'glass (?:\\w+ )?(?:tank|lid|top|fell|dropped)', '(?:sting|stung|rash)'] },
+  ]],
   ['fall or crush', [
-    { all: [['fell', 'slipp(?:ed|ing)', 'tripped', 'crush\\w*', 'pinned', 'trapped', 'landed on', 'collapsed on', 'hit (?:his|her|my|their) head', 'concuss\\w*', 'ladder', 'dropped', '(?:rolled|came down|tipped|slid|landed) (?:\\w+ ){0,2}on(?:to)? (?:me|him|my|his|her)', 'broke (?:my|his|her)', 'smash\\w*', 'jammed', '(?:tank|stand|rock|light) (?:\\w+ )?on (?:me|him|us|my)', 'broke on', 'pulled (?:my|his|her) back']], not: ['blade', 'razor', 'glass (?:cut|in)', 'cut'] },
+    { all: [['fell', 'slipp(?:ed|ing)', 'tripped', 'tumbled', 'knocked (?:\\w+ )?(?:out|unconscious)', 'crush\\w*', 'pinned', 'trapped', 'landed on', 'collapsed on', 'hit (?:his|her|my|their) head', 'concuss\\w*', 'ladder', 'dropped', '(?:rolled|came down|tipped|slid|landed) (?:\\w+ ){0,2}on(?:to)? (?:me|him|my|his|her)', 'broke (?:my|his|her)', 'smash\\w*', 'jammed', '(?:tank|stand|rock|light) (?:\\w+ )?on (?:me|him|us|my)', 'broke on', 'pulled (?:my|his|her) back']], not: ['blade', 'razor', 'glass (?:cut|in)', 'cut'] },
   ]],
   ['anemone or coral sting', [
     { all: [[ANEMONE_OR_CORAL], [STUNG]], not: ['bleed\\w*', 'glass', 'knife', 'blade', 'sliced', 'gash', 'since i cut', 'cut my (?:\\w+ )?on'] },
   ]],
   ['cut or glass', [
-    { all: [['cut', 'cuts', 'glass', 'bleed\\w*', 'sliced', 'slashed', 'gash\\w*', 'shards?', 'blade', 'razor', 'scissors', 'knife', 'barnacle', 'stitches', 'stabb?ed', 'punctur\\w*', 'pierced', 'splinter\\w*', 'scrap(?:ed|e)', 'scratch\\w*', 'grazed?', 'mantis', '(?:frag )?saw', 'pinched', 'poked', 'pricked', 'hook']] },
+    { all: [['cut', 'cuts', 'glass', 'bleed\\w*', 'sliced', 'slashed', 'gash\\w*', 'shards?', 'blade', 'razor', 'scissors', 'knife', 'barnacle', 'stitches', TOOL, 'arter(?:y|ies)', 'spurt\\w*', 'stabb?ed', 'punctur\\w*', 'pierced', 'splinter\\w*', 'scrap(?:ed|e)', 'scratch\\w*', 'grazed?', 'mantis', '(?:frag )?saw', 'pinched', 'poked', 'pricked', 'hook']] },
   ]],
   ['allergic reaction', [
     { all: [['rash', 'welts?', 'itch\\w*']] },

@@ -19,10 +19,10 @@ export const cutOrGlass: HurtCard = {
 export const fallOrCrush: HurtCard = {
   label: 'Fall, or a tank on somebody',
   first:
-    'Head, neck or back: do not move them. Call the emergency number; water near cables: breaker off first.',
+    'Press where it bleeds, hold a hurt limb still. Head, neck or back: do not move them, call the emergency number.',
   steps: [
+    'Water near cables: breaker off first, from a dry place.',
     'Trapped under a tank or stand: the fire service. Lift only if nothing else can fall.',
-    'Heavy bleeding: press on it with a clean cloth.',
     'Head hit: drowsy, confused, vomiting, even hours later: the emergency number.',
     'A crooked limb or one that cannot move: leave it as it is, and a doctor.',
     'Keep them warm, give nothing to eat or drink.',

@@ -47,7 +47,7 @@ describe('the first act', () => {
     ['on the skin', /^Off with what is wet with it, and rinse/],
     ['swallowed', /^Rinse the mouth.*Do not make them vomit\. Call the poison centre/],
     ['fire or burn', /everybody out, and call the fire service/],
-    ['bite', /^Octopus or cone snail: the emergency number now/],
+    ['bite', /^Wash it with soap.*press.*Octopus or cone snail: the emergency number now/],
     ['infected wound', /^A doctor today: say "hurt in a fish tank/],
     ['pet', /^Call a vet or animal poison line now/],
     ['allergic reaction', /the emergency number now/],
