@@ -15,7 +15,7 @@ import { darkIntent } from './ask/dark.ts';
 import { dailyIntent } from './ask/daily.ts';
 import { amountIntent, effectIntent } from './ask/effect.ts';
 import { doseIntent, limewaterBatchIntent, limewaterIntent, zeroNutrientsIntent } from './ask/dosing.ts';
-import { hurtIntent } from './ask/hurt.ts';
+import { hurtIntent, maybeHurtIntent } from './ask/hurt.ts';
 import type { Intent } from './ask/intent.ts';
 import { bandIntent, hoursIntent, luxIntent, raiseLightIntent } from './ask/light.ts';
 import { lost } from './ask/lost.ts';
@@ -65,6 +65,7 @@ const emergencies: ReadonlySet<Intent> = new Set([
   firstAidIntent,
   beyondIntent,
   mainsIntent,
+  maybeHurtIntent,
 ]);
 
 /** Tried in this order: the particular before the general. The first that knows the question answers it. */
@@ -123,6 +124,7 @@ const intents: readonly Intent[] = [
   usualIntent,
   primerIntent,
   newcomerIntent,
+  maybeHurtIntent,
   thinIntent,
 ];
 

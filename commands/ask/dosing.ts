@@ -122,7 +122,8 @@ export const zeroNutrientsIntent: Intent = (heard, context) => {
 
 /** Zero in words, or as a number of its own where no reading says otherwise. */
 function readsZero(heard: Heard): boolean {
-  if (says(heard, 'zero', 'zeros', 'undetectable', 'bottomed')) return true;
+  const isPast = says(heard, 'after (?:being|reading)', 'used to be', 'down from', 'was', 'were');
+  if (says(heard, 'zero', 'zeros', 'undetectable', 'bottomed')) return isPast || heard.said.every(isNone);
   return says(heard, '0') && heard.said.every(isNone);
 }
 

@@ -5,6 +5,8 @@ import { compoundsFor } from '../../core/dosing/compound.ts';
 import { isTankSize } from '../../core/words/tank-volume.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
+import { personAction } from '../urgent/hurt.ts';
 
 /** At most so many things that can be done are named. */
 const MOST_OFFERED = 3;
@@ -19,6 +21,7 @@ export function lost(heard: Heard): Answer {
         ? 'I did not find a question I can work out in that.'
         : `I saw ${seen.join(', ')}, but not what you want to know.`,
     steps: [...offersFor(heard), '/help shows the rest, and /primer has short cards.'],
+    next: [personAction, action('Something is going wrong now', 'urgent', {})],
   });
 }
 

@@ -90,7 +90,9 @@ function headline(judged: readonly Judged[], judging: Judging): string {
     return `${parameter(id).label} ${verdict}${by}`;
   });
   const rest = notable.length === judged.length ? '' : ` The rest is ${place}.`;
-  return `${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${rest}`;
+  const { trouble } = judging;
+  const lead = trouble === undefined ? '' : `You tell of trouble (${trouble}): look at that first. `;
+  return `${lead}${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${rest}`;
 }
 
 /** Every urgent reading, in the order to act in. */

@@ -52,7 +52,7 @@ export const parameters = {
   },
   calcium: {
     label: 'calcium',
-    names: ['calcium', 'ca', 'calc'],
+    names: ['calcium', 'ca', 'calc', 'cal'],
     kind: 'concentration',
     unit: 'mg/L',
     decimals: 0,
@@ -124,7 +124,7 @@ export const parameters = {
   },
   ammonia: {
     label: 'ammonia',
-    names: ['ammonia', 'ammonium', 'nh3', 'nh4', 'amm', 'tan'],
+    names: ['ammonia', 'ammonium', 'amonia', 'ammon', 'nh3', 'nh4', 'amm', 'tan'],
     kind: 'ammonia',
     unit: 'mg/L',
     decimals: 2,

@@ -1,5 +1,5 @@
 import { definitionOf, type QuantityKind } from '../quantity/unit.ts';
-import { parameter, parameterIds } from '../water/parameter.ts';
+import { findParameter, parameter, parameterIds } from '../water/parameter.ts';
 
 /** A number found in free text, with the kinds its unit allows. `bare` has no unit; `salinity` is a gravity or ppt. */
 export interface Mention {
@@ -100,7 +100,9 @@ function ownUnit(unit: string | undefined, value: number, tail: string, lead: st
   const next = Number(behind.replace(',', '.'));
   const [measure, name] = unit.split(' ');
   const isNext = name !== undefined && /^(?:ppm|ppb|mg\/l|µg\/l|ug\/l)$/.test(measure ?? '');
-  if (isNext && NAME_BEFORE.test(lead)) return measure;
+  const [, owner = ''] = NAME_BEFORE.exec(lead) ?? [];
+  if (isNext && owner !== '') return measure;
+  if (/^d?kh$/.test(unit) && owner !== '' && findParameter(owner) !== 'alkalinity') return undefined;
   const isName =
     (unit === 'sg' && (next < 1.1 || next >= 1000)) ||
     (unit === 'mg' && next >= 800 && next <= 2000) ||
@@ -110,7 +112,7 @@ function ownUnit(unit: string | undefined, value: number, tail: string, lead: st
 
 /** A number right behind the name of a reading is that reading's own. */
 const NAME_BEFORE = new RegExp(
-  String.raw`(?<![a-z0-9])(?:${parameterIds
+  String.raw`(?<![a-z0-9])(${parameterIds
     .flatMap((id) => parameter(id).names)
     .map((known) => known.replaceAll('.', '\\.'))
     .join('|')})\s*[:=]?\s*$`,

@@ -53,7 +53,7 @@ export function formIn(text: string): Named<string> | undefined {
 }
 
 /** One-letter and everyday words are no parameter names in a sentence. */
-const NOT_IN_PROSE = new Set(['k', 'tan', 'amm', 'iod']);
+const NOT_IN_PROSE = new Set(['k', 'tan', 'iod']);
 /** A salinity is heard by its own numbers: "1.025", "35 ppt". */
 const NAMED = parameterIds.filter((id) => parameter(id).kind !== 'salinity');
 const byWord = new Map<string, ParameterId>(

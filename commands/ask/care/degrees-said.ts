@@ -29,7 +29,7 @@ function bareSaid(text: string): string | undefined {
   const isSaid = verbs !== '' || subject === 'water' || /\b(?:it|water|tank)'?s /.test(text);
   if (isOfIt || !isSaid || isSize(subject, verbs, Number(number))) return undefined;
   const value = Number(number);
-  const isMoved = / to$/.test(verbs);
+  const isMoved = verbs.endsWith(' to');
   if (value < TANK_C.low || (value > TANK_C.high && value < LEAST_F && !isMoved)) return undefined;
   return withScale(number);
 }
