@@ -1,3 +1,5 @@
+import { limitsOf, sideOf } from '../../../core/water/limits.ts';
+
 /** A bare number of water from here up is °F, and so is a lower one that it has moved to and that is no tank's °C. */
 const LEAST_F = 60;
 const TANK_C = { low: 10, high: 45 } as const;
@@ -11,7 +13,7 @@ const BARE = new RegExp(
 );
 /** Then the number is of something else. */
 const OTHER =
-  /\b(?:par|lux|salin\w*|sg|alk\w*|dkh|calcium|magnesium|nitrate|phosphate|ph|ppt|ppm|gal\w*|lit\w*|liters?|inch\w*|cm|fish|corals?|watts?|flow|turnover|percent|humidity|room|years?|days?|weeks?|months?|old|price|cost|volume|size|long|tall|wide)\b|%/;
+  /\b(?:par|lux|sal(?:t|in)\w*|refract\w*|hydrometer|sg|alk\w*|dkh|calcium|magnesium|nitrate|phosphate|ph|ppt|ppm|gal\w*|lit\w*|liters?|inch\w*|cm|fish|corals?|watts?|flow|turnover|percent|humidity|room|years?|days?|weeks?|months?|old|price|cost|volume|size|long|tall|wide)\b|%/;
 
 /** "86 degrees" without a letter, "tank hit 102", "it's 104 in the tank", by the scale it can only be of. */
 export function degreesSaid(text: string): string | undefined {
@@ -22,6 +24,7 @@ export function degreesSaid(text: string): string | undefined {
   return number === '' ? bareSaid(text) : withScale(number);
 }
 
+/** Salt of the sea is told as bare numbers, too: what can be either is left alone unless it has moved there. */
 function bareSaid(text: string): string | undefined {
   const { subject = '', verbs = '', number = '' } = BARE.exec(text)?.groups ?? {};
   if (number === '' || OTHER.test(text)) return undefined;
@@ -29,7 +32,8 @@ function bareSaid(text: string): string | undefined {
   const isSaid = verbs !== '' || subject === 'water' || /\b(?:it|water|tank)'?s /.test(text);
   if (isOfIt || !isSaid || isSize(subject, verbs, Number(number))) return undefined;
   const value = Number(number);
-  const isMoved = verbs.endsWith(' to');
+  const isMoved = / (?:to|hits?|reached)$/.test(verbs);
+  if (!isMoved && sideOf(value, limitsOf('salinity').usual) === undefined) return undefined;
   if (value < TANK_C.low || (value > TANK_C.high && value < LEAST_F && !isMoved)) return undefined;
   return withScale(number);
 }

@@ -34,12 +34,13 @@ export const mixedCleaners: readonly Way['all'][] = cleanerPairs.flatMap((pair) 
 // prettier-ignore
 export const families: readonly Way[] = [
   ...mixedCleaners.map((all) => ({ all, not: [...PLANNED, ANIMAL, 'dip\\w*', '(?:is|are|was|were|it|they|corals?|slowly|has|have) (?:\\w+ )?bleach\\w*', 'vs', 'or', 'tap', 'ro ?di', 'ppm', 'test\\w*', 'reads?'] })),
+  { all: [[CAUSTIC], [String.raw`(?:in|into) (?:\w+ ){0,2}(?:eyes?|eyeballs?)`]], not: [...PLANNED, ANIMAL] },
   { all: [[PART], [String.raw`(?:slipped|fell|went|dipped|dropped|soaked|stuck|put) (?:in|into) (?:\w+ ){0,2}${CAUSTIC}`]], not: [...PLANNED] },
   { all: [['(?:chlorine|chloramine|bleach|ammonia|poison(?:ous)?|acid|toxic|muriatic) (?:gas|fumes|vapou?rs?)']], not: [...PLANNED, 'off ?gas'] },
   { all: [[CAUSTIC], [String.raw`(?:dripp\w*|ran|run|splash\w*|spill\w*|spilt|got|leak\w*|spray\w*|squirt\w*|pour\w*|tipped|went|flick\w*|all over|is|are)(?: \w+){0,2} ${ONTO} ${PART}`]], not: [...PLANNED, 'glued on'] },
   { all: [[String.raw`(?:got|get|was|were|been|am|just|getting) (?:\w+ )?(?:jolted|electrified|zapped|electrocuted)`, String.raw`${PART} (?:\w+ ){0,2}(?:jolted|electrified|zapped|electrocuted)`]], not: [...PLANNED, ANIMAL, 'acros?', 'sps', 'lights?(?! (?:hood|fixture|switch))'] },
   { all: [[String.raw`${SHOCK} (?:\w+ ){0,3}${ONTO} ${PART}`]], not: [...PLANNED, 'electric blue', 'shocked (?:by|at|how|to)'] },
-  { all: [[String.raw`shocked (?:by|from|off|through) (?:the |my |a )?(?:\w+ )?(?:tank|sump|water|pump|heater|light|lamp|skimmer|chiller|power ?head|wave ?maker|cable|cord|plug|hood|fixture)`]], not: ['price', 'cost', 'growth', 'how', 'colou?r', ANIMAL, 'corals?'] },
+  { all: [[String.raw`(?:shock|zap|jolt)\w* (?:by|from|off|through|out of) (?:the |my |a )?(?:\w+ )?(?:tank|sump|water|pump|heater|light|lamp|skimmer|chiller|power ?head|wave ?maker|cable|cord|plug|hood|fixture)`]], not: [...PLANNED, 'acros?', 'sps', 'lps', '(?:high|strong|bright|too much|new) (?:\\w+ )?lights?', 'price', 'cost', 'growth', 'how', 'colou?r', ANIMAL, 'corals?'] },
   { all: [['electricity', 'electric'], [PART]], not: [...PLANNED, 'electric blue', 'bill'] },
   { all: [[SAFETY_SWITCH], ['trip\\w*', 'popp\\w*', 'went', 'jump\\w*'], ['touch\\w*', 'reach\\w*', 'grabb\\w*', 'hand', 'arm', 'finger'], ['hurts?', 'felt', 'pain\\w*', SHOCK, 'sore', 'numb', 'ach\\w*']] },
   { all: [[VENOMOUS, JELLY, 'bristle ?worms?'], [String.raw`(?:spines?|barbs?|quills?|stingers?|tentacles?|threads?|bristles?|stings?|rash|welts?|burns?|worm|war|nettle) (?:\w+ ){0,4}${ONTO} (?:\w+ )?${PART}`, String.raw`${JELLY} (?:stings?|stung|burns?)`, String.raw`${PART} (?:\w+ ){0,2}(?:full of|covered (?:in|with)|stung by|burns? from)`]], not: [...PLANNED, 'brown jelly'] },

@@ -151,12 +151,7 @@ export const rules: readonly (readonly [rule: string, kind: string, verdict: Ver
   ['0.1 ppm phosphorus is 0.3 phosphate', 'element and ion', 'right', /0\.307 mg\/L/],
   ['0.1 ppm phosphate is 0.3 ppm phosphorus', 'element and ion', 'wrong', /0\.92 mg\/L/],
   ['phosphate of 0.1 ppm is 33 ppb phosphorus', 'element and ion', 'right', /0\.101 mg\/L/],
-  [
-    'never raise salinity faster than 1 ppt a day',
-    'pace of salinity',
-    'wrong',
-    /0\.66 ppt .* upward/,
-  ],
+  ['never raise salinity faster than 1 ppt a day', 'pace of salinity', 'wrong', /0\.66 ppt .* upward/],
   ['5 ppm nitrate nitrogen is 22 ppm nitrate', 'element and ion', 'right', /22\.1 mg\/L/],
   // 20 x 0.7 and 50 x 0.8, by mass balance.
   ['a 30% water change takes nitrate from 20 to 14', 'what a change leaves', 'right', /20 to 14/],

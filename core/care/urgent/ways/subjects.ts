@@ -15,8 +15,8 @@ const OTHER_PEST = [
 /** Medicines for fish by kind and by generic name. */
 export const MEDICINES = [
   'medicines?', 'medications?', 'medicat(?:e|ed|ing)', '(?:fish|ich|reef|vet) meds?', 'meds', 'antibiotics?', 'dewormers?', 'antiparasitics?',
-  String.raw`\w+(?:m[yi]cin|cycline|cillin|oxacin|quantel|mectin|azole|quine|misole|benzuron|zuril|(?:ph|f)enicol|furantoin|furazone|sulfone)`, String.raw`[a-z]{4,}prim`, 'nystatin', String.raw`(?:ceph|cef)[a-z]+(?:in|ime|one|or)`,
-  'ms[- ]?222', 'tricaine', 'eugenol', 'prazi', 'doxy', String.raw`sul(?:f|ph)a(?!t)\w*`, 'nitrofur\\w*', 'furan\\w*',
+  String.raw`\w+(?:m[yi]cin|cycline|cillin|oxacin|quantel|ectin|azole|quine|misole|benzuron|zuril|(?:ph|f)enicol|furantoin|furazone|sulfone)`, String.raw`[a-z]{4,}prim`, 'nystatin', String.raw`(?:ceph|cef)[a-z]+(?:in|ime|one|or)`,
+  'ms[- ]?222', 'tricaine', 'eugenol', 'clove oil', 'prazi', 'doxy', String.raw`sul(?:f|ph)a(?!t)\w*`, 'nitrofur\\w*', 'furan\\w*',
   'formalin', 'formaldehyde', 'malachite(?: green)?', 'methylene blue', 'acriflavine', 'potassium permanganate', 'iodine dip', 'copper (?:sulfate|sulphate|treatment|medication|medicine|meds?)', 'chelated copper',
   'trichlorfon', 'organophosphates?', 'antifungals?', 'steroids?', 'dexamethasone',
 ] as const; // prettier-ignore
