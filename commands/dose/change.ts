@@ -72,6 +72,8 @@ function risen(id: ParameterId, now: string, by: Quantity): Change {
   const { kind, label, unit } = parameter(id);
   const from = readQuantity(kind, now, { field: 'now', fallback: unit, plausible: plausible(id) });
   const goal = from.value + by.value;
+  possible(id, 'now', inOwnUnit(id, from.value));
+  possible(id, 'goal', inOwnUnit(id, goal));
   return {
     now: from.value,
     goal,

@@ -30,7 +30,7 @@ describe('day plan', () => {
   it.each([
     { from: 1.0302, to: 1.026, pace: 0.001, digit: 0.0001, levels: [1.0294, 1.0286, 1.0277, 1.0269, 1.026] },
     { from: 38, to: 35, pace: 1, digit: 0.1, levels: [37, 36, 35] },
-    { from: 35, to: 36.25, pace: 0.5, digit: 0.1, levels: [35.45, 35.95, 36.25] },
+    { from: 35, to: 36.25, pace: 0.5, digit: 0.1, levels: [35.35, 35.75, 36.25] },
   ])('$from to $to at $pace', ({ from, to, pace, digit, levels }) => {
     const days = evenDays(from, to, pace, digit);
     expect(days).toHaveLength(levels.length);
