@@ -1,6 +1,6 @@
 import { findCompound } from '../../core/dosing/compound.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import type { Heard, Said } from '../../core/words/hear.ts';
+import { saidOf, type Heard, type Said } from '../../core/words/hear.ts';
 import { loweredIn } from '../../core/words/lowering.ts';
 import { is } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
@@ -31,6 +31,7 @@ export const doseIntent: Intent = (heard, context) => {
     goal: change.goal,
     with: compound,
     volume: tankVolume(heard)?.text,
+    salinity: saidOf(heard, 'salinity').find(({ role }) => role === 'plain')?.mention.text,
   };
   const given = withOthers(heard, rest, withRemarks(heard, call(amountCommand, input, context)));
   const others = effect(heard, context);

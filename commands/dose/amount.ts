@@ -12,7 +12,9 @@ import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, show
 import { askedChange, believable, believableRise, withinKit, type Change } from './change.ts';
 import { noDose, retestFirst, sameToTheKit } from './no-dose.ts';
 import { askedPace } from './pace.ts';
-import { askedSalinity } from './salinity.ts';
+import { askedSalinity, type AskedSalinity } from './salinity.ts';
+import { followsSalinity } from '../../core/water/assess.ts';
+import { withRemark } from '../../core/water/salinity-remark.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 
 const options = z.strictObject({
@@ -48,9 +50,10 @@ export const amountCommand = defineCommand({
     if (change.goal !== undefined && withinKit(id, change.rise)) return sameToTheKit(id, change);
     if (change.rise <= 0) return noDose(id, change);
     if (!reachable(id, change)) throw goalTooHigh(id, input.goal);
-    const towards = planned(id, change, input);
+    const salinity = askedSalinity(input.salinity);
+    const towards = planned(id, change, input, salinity);
     const asked = askFirst(towards);
-    if (asked !== undefined) return asked;
+    if (asked !== undefined) return { ...asked, headline: withRemark(salinity.remark, asked.headline) };
     const compound = askedCompound(input.with, id);
     const pace = askedPace(id, input.pace);
     return amountAnswer({
@@ -60,25 +63,32 @@ export const amountCommand = defineCommand({
       water: askedWater(input.volume),
       purity: askedPurity(input.purity),
       pace,
-      salinity: askedSalinity(input.salinity),
+      salinity,
       first: stillUnusual(towards),
     });
   },
 });
 
-/** Where only a rise is known, it counts from the lower end of the usual range. */
-function planned(id: ParameterId, { now, goal, rise }: Change, input: AmountInput): PlannedLevel {
+/**
+ * The level a dose leads to. An ion that follows a salinity that is off counts as at 35: 420 mg/L of calcium at 27.9 ppt
+ * is 527. Where only a rise is known, it counts from the lower end of the usual range.
+ */
+function planned(
+  id: ParameterId,
+  { now, goal, rise }: Change,
+  input: AmountInput,
+  salinity: AskedSalinity,
+): PlannedLevel {
+  const factor = followsSalinity(id) ? salinity.factor : 1;
   const again: PlannedLevel['again'] = (label, changed) =>
     action(label, 'dose amount', { ...input, ...changed });
   const own = (value: number): number => inOwnUnit(id, value);
-  if (goal !== undefined)
-    return {
-      id,
-      goal: own(goal),
-      now: now === undefined ? undefined : own(now),
-      sure: input.sure,
-      again,
-    };
+  if (goal !== undefined) {
+    const level = { id, goal: own(goal) * factor, now: now === undefined ? undefined : own(now) * factor };
+    if (factor === 1) return { ...level, sure: input.sure, again };
+    const named = `${shown(id, goal)} (${shown(id, goal * factor)} at salinity 35)`;
+    return { ...level, named, sure: input.sure, again, hasGoal: false };
+  }
   const [low] = limitsOf(id).usual;
   const { unit } = parameter(id);
   const end = low + own(rise);

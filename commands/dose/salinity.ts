@@ -5,11 +5,14 @@ import { remarkOn } from '../salinity/print.ts';
 export interface AskedSalinity {
   readonly read: readonly string[];
   readonly remark: string | undefined;
+  /** What a reading of an ion is multiplied by to be as at salinity 35; 1 where salinity is usual or not known. */
+  readonly factor: number;
 }
 
 /** @throws Problem when the text is no salinity. */
 export function askedSalinity(text: string | undefined): AskedSalinity {
-  if (text === undefined) return { read: [], remark: undefined };
+  if (text === undefined) return { read: [], remark: undefined, factor: 1 };
   const reading = readSalinity(text, { field: 'salinity' });
-  return { read: reading.notes, remark: remarkOn(reading) };
+  const remark = remarkOn(reading);
+  return { read: reading.notes, remark, factor: remark === undefined ? 1 : 35 / reading.practicalSalinity };
 }

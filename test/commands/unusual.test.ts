@@ -35,6 +35,23 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
     expect(done.headline).toMatch(/(?:below|above) the usual/);
   });
 
+  // 1.021 on 25/25 is S 27.9 (EOS-80); 420 x 35 / 27.9 = 527 mg/L at S 35 (constant composition, Millero et al. 2008).
+  it('judges an ion by what it is at salinity 35', () => {
+    const input = {
+      of: 'calcium',
+      now: '380',
+      goal: '420',
+      with: 'calcium chloride dihydrate',
+      salinity: '1.021',
+    };
+    const asked = run('dose amount', { ...input, volume: '180 L' });
+    expect(asked.headline).toMatch(
+      /far too low.* 420 mg\/L \(527 mg\/L at salinity 35\) is above the usual calcium/,
+    );
+    expect(asked.next.map(({ label }) => label)).toEqual(['Yes, work it out']);
+    expect(run('dose amount', { ...input, salinity: '35 ppt' }).headline).toMatch(/^\d+(?:\.\d+)? g of/);
+  });
+
   it('works out a goal nearer to the usual range at once, and says that it is not there yet', () => {
     const given = run('waterchange once', { of: 'nitrate', now: '80', goal: '60', volume: '100 L' });
     expect(given.headline).toMatch(/^60 mg\/L is still above the usual nitrate .* One change of 25 %/);
