@@ -79,6 +79,7 @@ describe('what was not used', () => {
     [{ what: 'salinity crash', salinity: '1.034' }, 'salinity "1.034" (far too high', /measure again/],
     [{ what: 'salinity crash', salinity: '0.99' }, 'salinity "0.99" (far too low', /measure again/],
     [{ what: 'overdose', now: '60 dKH' }, 'now "60 dKH" (far too high', /Stop everything that adds it/],
+    [{ what: 'overdose', now: '60' }, 'now "60" (60 dKH or 60 meq/L or 60 ppm CaCO3', /Stop everything that adds it/],
     [{ what: 'power cut', volume: '75' }, 'volume "75" (75 L or 75 US gal or', /Oxygen first/],
     [{ what: 'power cut', volume: '8 dKH' }, 'volume "8 dKH" (', /Oxygen first/],
     [{ what: 'flood', size: '75 gal' }, 'size "75 gal" (no such option)', /breaker/],
