@@ -2,11 +2,24 @@ import type { Keep } from './keep.ts';
 
 /** What of a `Keep` only looks. All the rest of it writes, what will be added to it too. */
 export const keepReads = [
-  'tanks', 'tankInUse', 'lastEntry', 'readings', 'latest', 'additions', 'exportAll',
-  'zone', 'reminders', 'reminder', 'handOvers',
-  'glass', 'corals', 'lightPoints',
-  'viewers', 'shownToMe', 'shownTank',
-] as const satisfies readonly (keyof Keep)[]; // prettier-ignore
+  'tanks',
+  'tankInUse',
+  'lastEntry',
+  'readings',
+  'latest',
+  'additions',
+  'exportAll',
+  'zone',
+  'reminders',
+  'reminder',
+  'handOvers',
+  'glass',
+  'corals',
+  'lightPoints',
+  'viewers',
+  'shownToMe',
+  'shownTank',
+] as const satisfies readonly (keyof Keep)[];
 
 const reads: ReadonlySet<PropertyKey> = new Set(keepReads);
 

@@ -8,9 +8,15 @@ import { keepOf } from './tank/asked-tank.ts';
 
 /** Offered where no zone is known: one or two a continent. */
 const COMMON = [
-  'Europe/London', 'Europe/Berlin', 'America/New_York', 'America/Los_Angeles',
-  'America/Sao_Paulo', 'Asia/Singapore', 'Australia/Sydney', 'Africa/Johannesburg',
-]; // prettier-ignore
+  'Europe/London',
+  'Europe/Berlin',
+  'America/New_York',
+  'America/Los_Angeles',
+  'America/Sao_Paulo',
+  'Asia/Singapore',
+  'Australia/Sydney',
+  'Africa/Johannesburg',
+];
 const HINT = 'Type zone:Continent/City, such as Europe/Berlin; names are offered while you type.';
 /** At most so many are offered as choices. */
 const MOST_CHOICES = 8;

@@ -26,7 +26,18 @@ const units = { volume: 'L', alkalinity: 'dKH', temperature: '°C' } as const;
 export const club: readonly ClubTank[] = [
   {
     personId: 'local',
-    profile: { name: 'Hallway', kind: 'mixed', netVolumeL: 240, displayVolumeL: 300, volumeBasis: '120 x 50 x 50 cm inside, less rock and sand', startedOn: '2025-05-10', instrument: 'refractometer', lightHours: 9, units, targets: { alkalinity: [8, 9] } }, // prettier-ignore
+    profile: {
+      name: 'Hallway',
+      kind: 'mixed',
+      netVolumeL: 240,
+      displayVolumeL: 300,
+      volumeBasis: '120 x 50 x 50 cm inside, less rock and sand',
+      startedOn: '2025-05-10',
+      instrument: 'refractometer',
+      lightHours: 9,
+      units,
+      targets: { alkalinity: [8, 9] },
+    },
     alkalinity: { kept: 8.6, usePerDay: 0.14 },
     calcium: 425,
     magnesium: 1320,
@@ -37,7 +48,16 @@ export const club: readonly ClubTank[] = [
   },
   {
     personId: '200000000000000001',
-    profile: { name: 'Long shelf', kind: 'soft', netVolumeL: 130, volumeBasis: 'counted while filling', startedOn: '2024-09-01', lightHours: 8, units, targets: {} }, // prettier-ignore
+    profile: {
+      name: 'Long shelf',
+      kind: 'soft',
+      netVolumeL: 130,
+      volumeBasis: 'counted while filling',
+      startedOn: '2024-09-01',
+      lightHours: 8,
+      units,
+      targets: {},
+    },
     alkalinity: { kept: 8, usePerDay: 0.04 },
     calcium: 410,
     magnesium: 1290,
@@ -48,7 +68,18 @@ export const club: readonly ClubTank[] = [
   },
   {
     personId: '200000000000000002',
-    profile: { name: 'Cellar', kind: 'small-polyp', netVolumeL: 610, displayVolumeL: 700, volumeBasis: 'measured by a known dose', startedOn: '2023-03-20', instrument: 'conductivity', lightHours: 10, units, targets: { alkalinity: [7.5, 8.5] } }, // prettier-ignore
+    profile: {
+      name: 'Cellar',
+      kind: 'small-polyp',
+      netVolumeL: 610,
+      displayVolumeL: 700,
+      volumeBasis: 'measured by a known dose',
+      startedOn: '2023-03-20',
+      instrument: 'conductivity',
+      lightHours: 10,
+      units,
+      targets: { alkalinity: [7.5, 8.5] },
+    },
     alkalinity: { kept: 8.2, usePerDay: 0.25 },
     calcium: 430,
     magnesium: 1350,

@@ -5,11 +5,46 @@ const at = (xCm: number, yCm: number, zCm: number) => ({ xCm, yCm, zCm });
 
 /** Corals of the demo's first tank, 120 x 50 x 47 cm of water; two stand too close. All of it is made up. */
 const placings: readonly NewPlacing[] = [
-  { coralId: 'torch-coral', spot: at(30, 36, 22), rough: false, diameterCm: 12, origin: 'tank-grown', since: '2025-11-02' }, // prettier-ignore
-  { coralId: 'hammer-coral-branching', spot: at(52, 38, 20), rough: false, diameterCm: 14, origin: 'maricultured', since: '2025-12-14' }, // prettier-ignore
-  { coralId: 'zoanthus', spot: at(86, 18, 8), rough: false, diameterCm: 8, origin: 'tank-grown', since: '2025-08-20' }, // prettier-ignore
-  { coralId: 'montipora-digitata', spot: at(92, 34, 34), rough: false, diameterCm: 9, origin: 'tank-grown', since: '2026-01-31' }, // prettier-ignore
-  { coralId: 'toadstool-sarcophyton', spot: at(104, 26, 16), rough: true, diameterCm: 11, origin: 'unknown', since: '2025-07-05' }, // prettier-ignore
+  {
+    coralId: 'torch-coral',
+    spot: at(30, 36, 22),
+    rough: false,
+    diameterCm: 12,
+    origin: 'tank-grown',
+    since: '2025-11-02',
+  },
+  {
+    coralId: 'hammer-coral-branching',
+    spot: at(52, 38, 20),
+    rough: false,
+    diameterCm: 14,
+    origin: 'maricultured',
+    since: '2025-12-14',
+  },
+  {
+    coralId: 'zoanthus',
+    spot: at(86, 18, 8),
+    rough: false,
+    diameterCm: 8,
+    origin: 'tank-grown',
+    since: '2025-08-20',
+  },
+  {
+    coralId: 'montipora-digitata',
+    spot: at(92, 34, 34),
+    rough: false,
+    diameterCm: 9,
+    origin: 'tank-grown',
+    since: '2026-01-31',
+  },
+  {
+    coralId: 'toadstool-sarcophyton',
+    spot: at(104, 26, 16),
+    rough: true,
+    diameterCm: 11,
+    origin: 'unknown',
+    since: '2025-07-05',
+  },
 ];
 
 const readings: readonly (readonly [number, number, number, number])[] = [

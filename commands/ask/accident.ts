@@ -8,8 +8,15 @@ import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
 
 const ACCIDENT = [
-  'by (?:accident|mistake)', 'on accident', 'accident(?:al)?l?y', 'mistakenly', 'o+ps', 'whoops', 'messed up', 'screwed up',
-] as const; // prettier-ignore
+  'by (?:accident|mistake)',
+  'on accident',
+  'accident(?:al)?l?y',
+  'mistakenly',
+  'o+ps',
+  'whoops',
+  'messed up',
+  'screwed up',
+] as const;
 const PUT_IN = [
   'added',
   'adding',

@@ -7,7 +7,24 @@ import { says, type Intent } from './intent.ts';
 const SEVERAL =
   /(?<![\d.])(\d{1,2})(?:\s*(?:x|times|\*)\s*|\s+(?:(?:water )?changes of\s+|(?:back to back|separate|weekly|daily|small)\s+)?)(\d{1,2}(?:\.\d+)?)\s*%/;
 /** Without one of these the first number may be a tank. */
-const TOGETHER = ['equals?', 'equal to', 'same', 'how much', 'vs', 'versus', 'total', 'add up', 'adds up', 'as good as', 'instead of', 'together', 'or (?:one|a|1)', 'replaces?', 'back to back', 'better'] as const; // prettier-ignore
+const TOGETHER = [
+  'equals?',
+  'equal to',
+  'same',
+  'how much',
+  'vs',
+  'versus',
+  'total',
+  'add up',
+  'adds up',
+  'as good as',
+  'instead of',
+  'together',
+  'or (?:one|a|1)',
+  'replaces?',
+  'back to back',
+  'better',
+] as const;
 const MOST = 12;
 const OTHER =
   /(?:same as|equals?|equal to|as good as|like|=|vs|versus|instead of|or)\s*(?:1|a|an|one|single|\s)*\s*(\d{1,2})\s*%?/;
@@ -19,11 +36,11 @@ export const changesSumIntent: Intent = (heard) => {
   const text = ruleText(heard.text);
   const [found, times, share] = SEVERAL.exec(text) ?? [];
   const [count, each] = [Number(times), Number(share)];
-  if (found === undefined || count < 2 || count > MOST || each <= 0) return undefined; // prettier-ignore
+  if (found === undefined || count < 2 || count > MOST || each <= 0) return undefined;
   const out = 100 - afterChanges({ now: 100, fresh: 0, fraction: each / 100 }, count);
   const said = OTHER.exec(text.slice(text.indexOf(found) + found.length))?.[1];
   const verdict =
-    said === undefined ? '' : Math.abs(Number(said) - out) <= 1 ? 'About the same: ' : 'Not the same: '; // prettier-ignore
+    said === undefined ? '' : Math.abs(Number(said) - out) <= 1 ? 'About the same: ' : 'Not the same: ';
   const versus =
     said === undefined || verdict.startsWith('About') ? '' : `, one of ${said} % replaces ${said} %`;
   return answer({

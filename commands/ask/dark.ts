@@ -3,8 +3,25 @@ import { answer } from '../answer.ts';
 import { isTrouble } from './coral/named.ts';
 import { says, type Intent } from './intent.ts';
 
-const DARK = ['(?:without|no|with ?out|w/o) (?:any )?lights?', 'in (?:the |total |full )?dark(?:ness)?', 'lights? (?:is |are |was |were )?(?:out|off|broke|broken|died|dead) (?:for|about)', 'blackout'] as const; // prettier-ignore
-const ASKS = ['how long', 'how many days', 'can', 'will', 'ok(?:ay)?', 'survive', 'live', 'last', 'harm', 'safe', 'days?'] as const; // prettier-ignore
+const DARK = [
+  '(?:without|no|with ?out|w/o) (?:any )?lights?',
+  'in (?:the |total |full )?dark(?:ness)?',
+  'lights? (?:is |are |was |were )?(?:out|off|broke|broken|died|dead) (?:for|about)',
+  'blackout',
+] as const;
+const ASKS = [
+  'how long',
+  'how many days',
+  'can',
+  'will',
+  'ok(?:ay)?',
+  'survive',
+  'live',
+  'last',
+  'harm',
+  'safe',
+  'days?',
+] as const;
 /** Common practice: what a power cut or a lamp on its way back may last without harm. */
 const HARMLESS_DAYS = 3;
 
@@ -15,7 +32,11 @@ export const darkIntent: Intent = (heard) => {
   if (!isAsked || (!isOfCorals && coralsIn(heard.text).length === 0)) return undefined;
   const days = Number(/\b(\d{1,2}) ?(?:d|days?)\b/.exec(heard.text)?.[1] ?? Number.NaN);
   const verdict =
-    days <= HARMLESS_DAYS ? `${days} ${days === 1 ? 'day' : 'days'}: no harm. ` : days > HARMLESS_DAYS ? `${days} days is long: get some light over them sooner. ` : ''; // prettier-ignore
+    days <= HARMLESS_DAYS
+      ? `${days} ${days === 1 ? 'day' : 'days'}: no harm. `
+      : days > HARMLESS_DAYS
+        ? `${days} days is long: get some light over them sooner. `
+        : '';
   return answer({
     headline: `${verdict}Two to three days without light do corals no harm (common practice). Beyond that they pale, those that need most light first.`,
     steps: [

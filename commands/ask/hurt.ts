@@ -5,9 +5,21 @@ import { hurtAnswer, hurtAnswerFor } from '../urgent/hurt.ts';
 import { says, type Intent } from './intent.ts';
 
 const DESPAIR = [
-  'kill(?:ing)? my ?self', 'end(?:ing)? my (?:own )?life', 'suicid(?:e|al)', '(?:hurt|harm|cut)(?:ing)? my ?self on purpose', 'self[- ]harm',
-  "(?:do ?n'?t|do not) want to (?:live|be alive)(?: any ?more)?", '(?:i )?(?:want|wanna|wish) to (?:just )?die', 'want to be dead', 'end(?:ing)? it all', 'kms', "(?:ca ?n'?t|cannot) go on(?: (?:any ?more|like this|living))?", '(?:no|whats the|what is the) point (?:of|in) (?:living|life)', 'better off (?:dead|without me)', 'give up on life',
-] as const; // prettier-ignore
+  'kill(?:ing)? my ?self',
+  'end(?:ing)? my (?:own )?life',
+  'suicid(?:e|al)',
+  '(?:hurt|harm|cut)(?:ing)? my ?self on purpose',
+  'self[- ]harm',
+  "(?:do ?n'?t|do not) want to (?:live|be alive)(?: any ?more)?",
+  '(?:i )?(?:want|wanna|wish) to (?:just )?die',
+  'want to be dead',
+  'end(?:ing)? it all',
+  'kms',
+  "(?:ca ?n'?t|cannot) go on(?: (?:any ?more|like this|living))?",
+  '(?:no|whats the|what is the) point (?:of|in) (?:living|life)',
+  'better off (?:dead|without me)',
+  'give up on life',
+] as const;
 
 /** Somebody may be about to harm themselves: people who can help, and nothing of tanks. */
 const despair = answer({

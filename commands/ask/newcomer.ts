@@ -26,7 +26,34 @@ const STARTS = new RegExp(
 const HOW_IS_IT =
   /^(?:(?:hi|hey|so|ok|and)[\s,]+)*(?:is (?:my|the) (?:tank|reef|water|aquarium) (?:ok(?:ay)?|fine|good|healthy|alright|all right)|how(?:'s| is|s) my (?:tank|reef|water)|what (?:do|should) i do (?:now|next|today)|what now|what'?s next|anything (?:i should|to) do)(?: (?:ok(?:ay)?|doing|now|looking|today|with (?:it|my tank)))*[\s?!.]*$/;
 /** Words of other languages that cry for help or greet. */
-const FOREIGN = ['hola', 'ayuda', 'por favor', 'gracias', 'muriendo', 'pez', 'peces', 'hilfe', 'hallo', 'bitte', 'danke', 'stirbt', 'fisch\\w*', 'mein\\w*', 'bonjour', 'salut', 'merci', 'poissons?', 'au secours', 'aidez', 'aiuto', 'pesce', 'ola', 'ajuda', 'obrigad[oa]', 'peixe'] as const; // prettier-ignore
+const FOREIGN = [
+  'hola',
+  'ayuda',
+  'por favor',
+  'gracias',
+  'muriendo',
+  'pez',
+  'peces',
+  'hilfe',
+  'hallo',
+  'bitte',
+  'danke',
+  'stirbt',
+  'fisch\\w*',
+  'mein\\w*',
+  'bonjour',
+  'salut',
+  'merci',
+  'poissons?',
+  'au secours',
+  'aidez',
+  'aiuto',
+  'pesce',
+  'ola',
+  'ajuda',
+  'obrigad[oa]',
+  'peixe',
+] as const;
 
 const TROUBLE: readonly NextAction[] = [
   action('Something looks wrong', 'triage', {}),

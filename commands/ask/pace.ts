@@ -9,16 +9,47 @@ import { says, type Intent } from './intent.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 import { compoundsFor } from '../../core/dosing/compound.ts';
 
-const HOW_FAST = ['how (?:fast|quick|quickly|slow|slowly)', 'max(?:imum)?', 'safe(?:ly)? (?:rate|pace|speed)', 'too (?:fast|quick|quickly)', 'most (?:a|per) day', 'how much (?:a|per) day'] as const; // prettier-ignore
-const MAY_I = ['(?:is it|it) (?:ok|okay|safe|fine|bad)', 'ok(?:ay)? to', 'safe to', 'can (?:i|you|we)', 'could i', 'should i', 'too (?:fast|much)'] as const; // prettier-ignore
-const MOVES = ['salinity', 'sg', 'rais(?:e|ing)', 'increas(?:e|ing)', 'bring(?:ing)?', 'bump(?:ing)?', 'chang(?:e|es|ing)', 'go(?:ing)? up', 'mov(?:e|ing)', 'jump', 'lower(?:ing)?', 'drop', 'up'] as const; // prettier-ignore
+const HOW_FAST = [
+  'how (?:fast|quick|quickly|slow|slowly)',
+  'max(?:imum)?',
+  'safe(?:ly)? (?:rate|pace|speed)',
+  'too (?:fast|quick|quickly)',
+  'most (?:a|per) day',
+  'how much (?:a|per) day',
+] as const;
+const MAY_I = [
+  '(?:is it|it) (?:ok|okay|safe|fine|bad)',
+  'ok(?:ay)? to',
+  'safe to',
+  'can (?:i|you|we)',
+  'could i',
+  'should i',
+  'too (?:fast|much)',
+] as const;
+const MOVES = [
+  'salinity',
+  'sg',
+  'rais(?:e|ing)',
+  'increas(?:e|ing)',
+  'bring(?:ing)?',
+  'bump(?:ing)?',
+  'chang(?:e|es|ing)',
+  'go(?:ing)? up',
+  'mov(?:e|ing)',
+  'jump',
+  'lower(?:ing)?',
+  'drop',
+  'up',
+] as const;
 const SALINITY = /\b(?:salinity|sal|sg|specific gravity)\b/;
 const IN_A_DAY =
   /\b(?:in|per|a|over|within) (?:a |one |1 |the same |single )*(?:day|24 ?h(?:ours|rs)?|go|shot|dose|hour|night)\b|\b(?:at once|overnight|all at once|a day)\b/;
 
 /** "how fast can i raise calcium", "is it ok to raise alk 3 dkh in one day": the usual pace, and the step against it. */
 export const paceIntent: Intent = (heard) => {
-  const isAsked = says(heard, ...MOVES) && (says(heard, ...HOW_FAST) || (says(heard, ...MAY_I) && IN_A_DAY.test(heard.text))); // prettier-ignore
+  const isAsked =
+    says(heard, ...MOVES) &&
+    (says(heard, ...HOW_FAST) || (says(heard, ...MAY_I) && IN_A_DAY.test(heard.text)));
   if (!isAsked || heard.said.length > 1 || heard.compounds.length > 0) return undefined;
   if (heard.mentions.some((m) => is(m, 'volume') || is(m, 'share'))) return undefined;
   if (SALINITY.test(heard.text) && heard.parameters.length === 0) return salinityPace();
@@ -30,7 +61,11 @@ export const paceIntent: Intent = (heard) => {
   const usual = pace.gentle === undefined ? `${pace.up}` : `${pace.gentle} to ${pace.up}`;
   const step = stepOf(heard);
   const verdict =
-    step === undefined ? '' : step > pace.up * 1.02 ? `No, not ${significant(step, 3)} ${unit} in one day: take ${Math.ceil(step / pace.up - 0.02)} days or more. ` : `Yes: ${significant(step, 3)} ${unit} in a day is within the usual pace. `; // prettier-ignore
+    step === undefined
+      ? ''
+      : step > pace.up * 1.02
+        ? `No, not ${significant(step, 3)} ${unit} in one day: take ${Math.ceil(step / pace.up - 0.02)} days or more. `
+        : `Yes: ${significant(step, 3)} ${unit} in a day is within the usual pace. `;
   return answer({
     headline: `${verdict}At most ${usual} ${unit} of ${label} a day is usual (common practice), in several parts.`,
     read: [`how fast ${label} may be raised`],

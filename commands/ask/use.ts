@@ -33,7 +33,24 @@ export const useIntent: Intent = (heard, context) => {
 };
 
 /** Asks for the level back, or for something else than the use. */
-const ELSE = ['back', 'raise', 'bump', 'bring', 'dose', 'dosing', 'how much', 'how many', 'want', 'goal', 'target', 'wc', 'water ?change', 'kits?', 'old', 'should i'] as const; // prettier-ignore
+const ELSE = [
+  'back',
+  'raise',
+  'bump',
+  'bring',
+  'dose',
+  'dosing',
+  'how much',
+  'how many',
+  'want',
+  'goal',
+  'target',
+  'wc',
+  'water ?change',
+  'kits?',
+  'old',
+  'should i',
+] as const;
 
 /** "alk went from 8.6 to 7.4 in 3 days", "alk 9 monday 8.1 thursday": no question, but only the use can be meant. */
 function tellsOnly(heard: Heard, [before, now]: readonly [Said, Said], over?: Mention): boolean {

@@ -7,13 +7,55 @@ import { says, type Intent } from './intent.ts';
 
 const ASKS =
   /^(?:(?:hi|hey|hello|so|ok|and)[,.!]*\s+)*(?:what(?:'s| is|s| are| should| do)?|where|which|how high|how low|normal|ideal|good|best|recommended|usual|safe|target)\b/;
-const WISH = ['should', 'normal', 'ideal', 'good', 'best', 'right', 'recommended', 'usual', 'safe', 'supposed', 'target', 'range', 'aim', 'keep'] as const; // prettier-ignore
+const WISH = [
+  'should',
+  'normal',
+  'ideal',
+  'good',
+  'best',
+  'right',
+  'recommended',
+  'usual',
+  'safe',
+  'supposed',
+  'target',
+  'range',
+  'aim',
+  'keep',
+] as const;
 const ALL = ['parameters?', 'params?', 'numbers', 'levels', 'values', 'water chemistry', 'readings'] as const;
-const MAIN = ['salinity', 'temperature', 'alkalinity', 'calcium', 'magnesium', 'nitrate', 'phosphate', 'ph', 'ammonia'] as const; // prettier-ignore
+const MAIN = [
+  'salinity',
+  'temperature',
+  'alkalinity',
+  'calcium',
+  'magnesium',
+  'nitrate',
+  'phosphate',
+  'ph',
+  'ammonia',
+] as const;
 /** Longer sentences ask something particular. */
 const MOST_WORDS = 12;
 /** Where a number belongs to something else than the tank. */
-const ELSEWHERE = ['coral food', 'dose', 'doser', 'dosing', 'raise', 'lower', 'kit', 'test kit', 'brand', 'salt', 'light', 'par', 'flow', 'quarantine', 'qt', 'cycl\\w*'] as const; // prettier-ignore
+const ELSEWHERE = [
+  'coral food',
+  'dose',
+  'doser',
+  'dosing',
+  'raise',
+  'lower',
+  'kit',
+  'test kit',
+  'brand',
+  'salt',
+  'light',
+  'par',
+  'flow',
+  'quarantine',
+  'qt',
+  'cycl\\w*',
+] as const;
 
 /** The same on other scales: 24 to 27 °C; S 35 at 25 °C (fm83, SG as in core/water). */
 const BESIDE: Readonly<Partial<Record<ParameterId, string>>> = {

@@ -90,8 +90,14 @@ function plansOf(
     const rule = testRule(remind, day.weekday);
     const anchor = rule.every === 'days' ? day.firstHour : day.firstDay;
     const plan: Plan = {
-      text: testText(parameters), parameters, tankId: tank?.id, anchor, zone, rule, place: { kind: 'direct' },
-    }; // prettier-ignore
+      text: testText(parameters),
+      parameters,
+      tankId: tank?.id,
+      anchor,
+      zone,
+      rule,
+      place: { kind: 'direct' },
+    };
     groups.set(remind, { plan, parameters });
   }
   return [...groups.entries()].sort(([a], [b]) => a - b).map(([, { plan }]) => plan);

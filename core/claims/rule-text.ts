@@ -6,8 +6,22 @@ export const NUM = String.raw`(\d+(?:\.\d+)?|\.\d+)`;
 export const IS = String.raw`\s*(?:=|\b(?:is|are|equals?|means?|makes?|gives?|reads?|as)\b)(?:\s+(?:the same as|same as|about|around|roughly|exactly|always|really|basically|like|equal to|worth|a|an))*\s*`;
 
 const COUNTS: Readonly<Record<string, string>> = {
-  one: '1', two: '2', three: '3', four: '4', five: '5', six: '6', seven: '7', eight: '8', nine: '9', ten: '10', twelve: '12', twenty: '20', thirty: '30', fifty: '50', hundred: '100',
-}; // prettier-ignore
+  one: '1',
+  two: '2',
+  three: '3',
+  four: '4',
+  five: '5',
+  six: '6',
+  seven: '7',
+  eight: '8',
+  nine: '9',
+  ten: '10',
+  twelve: '12',
+  twenty: '20',
+  thirty: '30',
+  fifty: '50',
+  hundred: '100',
+};
 const PARTS: Readonly<Record<string, string>> = { '½': '0.5', '¼': '0.25', '¾': '0.75', '⅓': '0.333' };
 
 /** Units that follow "per", "a", "each" without a number of their own. */

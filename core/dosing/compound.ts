@@ -36,7 +36,17 @@ export const compounds: readonly Compound[] = [
   {
     name: 'sodium bicarbonate',
     formula: 'NaHCO3',
-    names: ['baking soda', 'bicarb', 'bicarbonate', 'bicarbonate of soda', 'sodium bicarb', 'bicarb soda', 'sodium hydrogencarbonate', 'sodium hydrogen carbonate', 'nahco3'], // prettier-ignore
+    names: [
+      'baking soda',
+      'bicarb',
+      'bicarbonate',
+      'bicarbonate of soda',
+      'sodium bicarb',
+      'bicarb soda',
+      'sodium hydrogencarbonate',
+      'sodium hydrogen carbonate',
+      'nahco3',
+    ],
     atoms: { Na: 1, H: 1, C: 1, O: 3 },
     water: 0,
     ions: { Na: 1 },

@@ -30,9 +30,16 @@ export const NUMBER = String.raw`\d{1,4}|an?|${NUMBERS.join('|')}`;
 const UNIT = String.raw`half[ -]years?|hours?|hrs?|h|days?|weeks?|wks?|fortnights?|months?|quarters?|years?|yrs?`;
 const DAY_OF_MONTH = String.raw`(?:the )?(?:last day|(?:first|1st|second|2nd|third|3rd|fourth|4th|last) ${WEEKDAY}|\d{1,2}(?:st|nd|rd|th))`;
 const ADVERBS: Readonly<Record<string, readonly [number, string]>> = {
-  hourly: [1, 'hour'], daily: [1, 'day'], weekly: [1, 'week'], fortnightly: [2, 'week'], monthly: [1, 'month'],
-  quarterly: [3, 'month'], 'half-yearly': [6, 'month'], yearly: [1, 'year'], annually: [1, 'year'],
-}; // prettier-ignore
+  hourly: [1, 'hour'],
+  daily: [1, 'day'],
+  weekly: [1, 'week'],
+  fortnightly: [2, 'week'],
+  monthly: [1, 'month'],
+  quarterly: [3, 'month'],
+  'half-yearly': [6, 'month'],
+  yearly: [1, 'year'],
+  annually: [1, 'year'],
+};
 
 /** Longest steps taken, in their own unit: ten years, or a year of hours. */
 const LONGEST: Readonly<Record<string, number>> = { hour: 8784, day: 3660, week: 520, month: 120, year: 10 };

@@ -1,8 +1,14 @@
 import type { Weekday } from './rule.ts';
 
 export const weekdayNames = [
-  'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday',
-] as const; // prettier-ignore
+  'Monday',
+  'Tuesday',
+  'Wednesday',
+  'Thursday',
+  'Friday',
+  'Saturday',
+  'Sunday',
+] as const;
 
 /** Patterns of one weekday in a text, and of several: "sat", "tues and fri", "mon, wed & fri", "weekdays". */
 export const WEEKDAY = String.raw`(?:mon|tue|wed|thu|fri|sat|sun)(?:s|rs?|days?|sdays?|nesdays?|rsdays?|urdays?)?\b`;

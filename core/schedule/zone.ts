@@ -18,9 +18,16 @@ export function isZone(name: string): boolean {
 
 /** Today's spellings of places the runtime may list by older ones only: IANA time zone database, file backward. */
 const RENAMED = [
-  'Africa/Asmara', 'America/Argentina/Buenos_Aires', 'America/Nuuk', 'Asia/Ho_Chi_Minh', 'Asia/Kathmandu',
-  'Asia/Kolkata', 'Asia/Yangon', 'Atlantic/Faroe', 'Europe/Kyiv',
-]; // prettier-ignore
+  'Africa/Asmara',
+  'America/Argentina/Buenos_Aires',
+  'America/Nuuk',
+  'Asia/Ho_Chi_Minh',
+  'Asia/Kathmandu',
+  'Asia/Kolkata',
+  'Asia/Yangon',
+  'Atlantic/Faroe',
+  'Europe/Kyiv',
+];
 
 let names: readonly string[] | undefined;
 

@@ -19,13 +19,13 @@ const MOST_LETTERS_OF_FEW_WORDS = 40;
 const LINKS = new Set(
   (
     'a about again aim alone also an and approx are around at be but by can change changes coral could day days do each every for ' +
-    'from get goal going guess has have hey hm hmm hold holds how i i\'m if in instead is it it\'s its just less like make maybe me mean ' +
+    "from get goal going guess has have hey hm hmm hold holds how i i'm if in instead is it it's its just less like make maybe me mean " +
     'meant month more my need net no not now of ok okay only oops or our over per percent please pls point probably rather raise read ' +
-    'reading reads really same say should so sorry start starts starting still system take tank target test tested thanks that that\'s ' +
+    "reading reads really same say should so sorry start starts starting still system take tank target test tested thanks that that's " +
     'thats the then there they this though till to today total try until up us imp imperial use using volume want was water we week ' +
     'weekly weeks well what when will with would yeah yes you'
   ).split(' '),
-); // prettier-ignore
+);
 /** Of these, the words that say nothing at all: a value or a name alone may have them beside it. */
 const QUIET = new Set('a about an coral imp imperial is net of system tank the total us water'.split(' '));
 

@@ -2,22 +2,77 @@ import { editDistance } from './edit-distance.ts';
 
 /** Long words of trouble that no other word is near to, as they are spelt; plurals count as known, too. */
 const WORDS = [
-  'anemone', 'aiptasia', 'electricity', 'electrocuted', 'ammonia', 'alkalinity', 'salinity', 'temperature', 'palytoxin',
-  'bryopsis', 'dinoflagellates', 'cyanobacteria', 'planaria',
-  'magnesium', 'calcium', 'phosphate', 'emergency', 'unconscious', 'unresponsive', 'swallowed', 'vomiting', 'poisoned', 'poisoning', 'peroxide',
-  'muriatic', 'chlorine', 'hydroxide', 'bristleworm', 'lionfish', 'flatworm', 'overflowed', 'overflowing', 'overheating', 'overdosed',
-  'wavemaker', 'powerhead', 'suffocating',
-] as const; // prettier-ignore
+  'anemone',
+  'aiptasia',
+  'electricity',
+  'electrocuted',
+  'ammonia',
+  'alkalinity',
+  'salinity',
+  'temperature',
+  'palytoxin',
+  'bryopsis',
+  'dinoflagellates',
+  'cyanobacteria',
+  'planaria',
+  'magnesium',
+  'calcium',
+  'phosphate',
+  'emergency',
+  'unconscious',
+  'unresponsive',
+  'swallowed',
+  'vomiting',
+  'poisoned',
+  'poisoning',
+  'peroxide',
+  'muriatic',
+  'chlorine',
+  'hydroxide',
+  'bristleworm',
+  'lionfish',
+  'flatworm',
+  'overflowed',
+  'overflowing',
+  'overheating',
+  'overdosed',
+  'wavemaker',
+  'powerhead',
+  'suffocating',
+] as const;
 
 /** Words as near to one of those that mean something else. */
 const OTHERS = new Set([
-  'ammonium', 'calcite', 'conscious', 'temperate', 'shallowed', 'phosphite', 'overdoses', 'overdose', 'overflows', 'overflow', 'chloride', 'chlorite', 'chlorinated',
-  'responsive', 'hydroxides', 'overheated', 'overeating', 'poisonous', 'poisons', 'poison', 'unconsciously', 'electrocute',
-]); // prettier-ignore
+  'ammonium',
+  'calcite',
+  'conscious',
+  'temperate',
+  'shallowed',
+  'phosphite',
+  'overdoses',
+  'overdose',
+  'overflows',
+  'overflow',
+  'chloride',
+  'chlorite',
+  'chlorinated',
+  'responsive',
+  'hydroxides',
+  'overheated',
+  'overeating',
+  'poisonous',
+  'poisons',
+  'poison',
+  'unconsciously',
+  'electrocute',
+]);
 
 /** Shorter words are too near to others for that: how they are misspelt is listed. */
 const LISTED: readonly (readonly [RegExp, string])[] = [
-  [/\b(smok|boil|leak|burn|dy|gasp|bleed|puk|throw|shak|spark|melt|clos|tingl|chok|foam|drool|swell|sting|cough|breath|flood|peel|eat|lick|clean|scrubb|open|float)in\b'?/g, '$1ing'],
+  [
+    /\b(smok|boil|leak|burn|dy|gasp|bleed|puk|throw|shak|spark|melt|clos|tingl|chok|foam|drool|swell|sting|cough|breath|flood|peel|eat|lick|clean|scrubb|open|float)in\b'?/g,
+    '$1ing',
+  ],
   [/\b(overflow|leak|crack|zapp|flood|shock|drown|bleach)d\b/g, '$1ed'],
   [/\bshok\b/g, 'shock'],
   [/\bzapt\b/g, 'zapped'],
@@ -41,7 +96,10 @@ const LISTED: readonly (readonly [RegExp, string])[] = [
   [/\b(?:di[ao]toms?e?s?|diatomes?)\b/g, 'diatoms'],
   [/\b(?:zooa|zoia|zoe)s\b/g, 'zoas'],
   [/\b(?:maj[ao]n[oa]|mojano)(s?)\b/g, 'majano$1'],
-  [/\b(?:an+[aeio]n+[aeio]m[eiy]+|an+[aeio]m[aeio]n[eiy]+|am[aeio]n[aeio][mn][ei]+|nemone)(s?)\b/g, 'anemone$1'],
+  [
+    /\b(?:an+[aeio]n+[aeio]m[eiy]+|an+[aeio]m[aeio]n[eiy]+|am[aeio]n[aeio][mn][ei]+|nemone)(s?)\b/g,
+    'anemone$1',
+  ],
   [/\b(?:amonia|amonnia|amonea)\b/g, 'ammonia'],
   [/\b(?:receed|receid|reseed)(ing|ed|s)\b/g, 'reced$1'],
   [/\b(?:pol+[iu]ps?|pollyps?)\b/g, 'polyps'],
@@ -52,7 +110,7 @@ const LISTED: readonly (readonly [RegExp, string])[] = [
   [/\bheeter\b/g, 'heater'],
   [/\bthru\b/g, 'through'],
   [/\bnite\b/g, 'night'],
-]; // prettier-ignore
+];
 
 /** From this length on two letters may be wrong. */
 const LONG = 10;

@@ -28,9 +28,19 @@ const START_MS = Date.UTC(2026, 2, 1);
 const END_MS = START_MS + DAYS * 86_400_000;
 
 const zones = [
-  'Europe/Amsterdam', 'America/New_York', 'America/Los_Angeles', 'Australia/Sydney', 'Asia/Kolkata', 'Asia/Tokyo',
-  'Europe/London', 'America/Sao_Paulo', 'Africa/Johannesburg', 'Pacific/Auckland', 'Asia/Kathmandu', 'UTC',
-]; // prettier-ignore
+  'Europe/Amsterdam',
+  'America/New_York',
+  'America/Los_Angeles',
+  'Australia/Sydney',
+  'Asia/Kolkata',
+  'Asia/Tokyo',
+  'Europe/London',
+  'America/Sao_Paulo',
+  'Africa/Johannesburg',
+  'Pacific/Auckland',
+  'Asia/Kathmandu',
+  'UTC',
+];
 
 function plansOf(member: number): readonly Plan[] {
   const zone = zones[member % zones.length] ?? 'UTC';
@@ -41,9 +51,19 @@ function plansOf(member: number): readonly Plan[] {
   const anchor = `2026-01-${day} ${time}`;
   return [
     { ...common, text: 'test alkalinity', anchor, rule: { every: 'days', count: 2 + (member % 3) } },
-    { ...common, text: 'change water', anchor, rule: { every: 'weeks', count: 1 + (member % 2), on: [weekday] } },
-    { ...common, text: 'clean pumps', anchor, rule: { every: 'months', count: 1, on: member % 2 === 0 ? 31 : { nth: 'last', weekday } } },
-  ]; // prettier-ignore
+    {
+      ...common,
+      text: 'change water',
+      anchor,
+      rule: { every: 'weeks', count: 1 + (member % 2), on: [weekday] },
+    },
+    {
+      ...common,
+      text: 'clean pumps',
+      anchor,
+      rule: { every: 'months', count: 1, on: member % 2 === 0 ? 31 : { nth: 'last', weekday } },
+    },
+  ];
 }
 
 interface Told {

@@ -85,10 +85,22 @@ describe('toPng', () => {
   it.each([
     { what: 'no SVG', svg: 'hello', message: /width/ },
     { what: 'no size', svg: '<svg xmlns="http://www.w3.org/2000/svg"/>', message: /width/ },
-    { what: 'too large', svg: '<svg xmlns="http://www.w3.org/2000/svg" width="900" height="40000"/>', message: /height/ },
-    { what: 'broken', svg: '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><text></svg>', message: /./ },
-    { what: 'endless', svg: `<svg width="9" height="9">${' '.repeat(2_000_001)}</svg>`, message: /characters/ },
+    {
+      what: 'too large',
+      svg: '<svg xmlns="http://www.w3.org/2000/svg" width="900" height="40000"/>',
+      message: /height/,
+    },
+    {
+      what: 'broken',
+      svg: '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><text></svg>',
+      message: /./,
+    },
+    {
+      what: 'endless',
+      svg: `<svg width="9" height="9">${' '.repeat(2_000_001)}</svg>`,
+      message: /characters/,
+    },
   ])('rejects what is $what', async ({ svg, message }) => {
     await expect(toPng(svg)).rejects.toThrow(message);
-  }); // prettier-ignore
+  });
 });

@@ -5,9 +5,25 @@ const DAY_MS = 86_400_000;
 
 /** What stands nowhere but among what the member keeps: words, and numbers no example and no table has. */
 export const MARKS = [
-  'Quorvath', 'blemmigan', 'snirtle', 'wexhollow', 'drubbit', 'Chatham', 'plimforth',
-  '617.3', '618 L', '617 L', '7.83', '437', '1393', '33.71', '24.37', '9.37', '43.9', '11.71',
-] as const; // prettier-ignore
+  'Quorvath',
+  'blemmigan',
+  'snirtle',
+  'wexhollow',
+  'drubbit',
+  'Chatham',
+  'plimforth',
+  '617.3',
+  '618 L',
+  '617 L',
+  '7.83',
+  '437',
+  '1393',
+  '33.71',
+  '24.37',
+  '9.37',
+  '43.9',
+  '11.71',
+] as const;
 
 /** What a member can have kept, all of it marked. */
 export function keepMarked(keep: Keep, nowMs: number): number {

@@ -110,7 +110,12 @@ describe('a public run', () => {
       run: (_, { keep: kept }): Answer => answer({ headline: String(kept) }),
     });
     // @ts-expect-error nor by a run that asks for more than it gets
-    defineCommand({ path: ['leak'], ...about, options, run: (_: object, context: OwnContext): Answer => answer({ headline: String(context.keep) }) }); // prettier-ignore
+    defineCommand({
+      path: ['leak'],
+      ...about,
+      options,
+      run: (_: object, context: OwnContext): Answer => answer({ headline: String(context.keep) }),
+    });
     // @ts-expect-error what is kept cannot be looked for with what a public run has
     const own: OwnContext = withoutKeep(asking);
     expect(own.keep).toBeUndefined();

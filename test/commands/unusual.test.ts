@@ -66,9 +66,13 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
   it('asks for every parameter and goal beyond, and never inside', () => {
     const ids = ['alkalinity', 'calcium', 'magnesium', 'potassium', 'nitrate', 'phosphate'] as const;
     const salts: Readonly<Record<(typeof ids)[number], string>> = {
-      alkalinity: 'sodium bicarbonate', calcium: 'calcium chloride dihydrate', magnesium: 'magnesium chloride hexahydrate',
-      potassium: 'potassium chloride', nitrate: 'sodium nitrate', phosphate: 'monosodium phosphate',
-    }; // prettier-ignore
+      alkalinity: 'sodium bicarbonate',
+      calcium: 'calcium chloride dihydrate',
+      magnesium: 'magnesium chloride hexahydrate',
+      potassium: 'potassium chloride',
+      nitrate: 'sodium nitrate',
+      phosphate: 'monosodium phosphate',
+    };
     const share = fc.double({ min: 0.01, max: 0.99, noNaN: true });
     fc.assert(
       fc.property(fc.constantFrom(...ids), share, share, (id, a, b) => {

@@ -48,63 +48,96 @@ describe.each(urgentIds)('/urgent what:%s', (what) => {
  * Mass balance of a well-mixed tank; 75 US gal = 283.9 L (1 US gal = 3.785412 L). Specific gravities 25/25 by the 1980
  * equation of state: 1.018 = 24.0 ppt, 1.030 = 39.8. Oxygen: Garcia & Gordon 1992. Heat: from memory.
  */
-const numbers: readonly (readonly [Record<string, string>, readonly { readonly at: RegExp; readonly value: number; readonly tolerance?: number }[]])[] = [
-  [{ what: 'overdose', now: '14 dKH', goal: '9 dKH', fresh: '8 dKH', volume: '75 gal' }, [
-    { at: /then alkalinity ([\d.]+) dKH/, value: 12.5 },
-    { at: /after two ([\d.]+)/, value: 11.375, tolerance: 0.005 },
-    { at: /alone: ([\d.]+) %/, value: 83.3 },
-    { at: /to (\d+) days, if corals/, value: 10 },
-    { at: /([\d.]+) L\), then/, value: 71 },
-  ]],
-  [{ what: 'overdose', of: 'calcium', now: '560', goal: '430', fresh: '420', volume: '200 L' }, [
-    { at: /then calcium ([\d.]+)/, value: 525 },
-    // 20.04 mg/L Ca per meq/L over 2.804 dKH: 7.147 mg/L a dKH; 130/7.147 = 18.2, so 19 days; at half, 37.
-    { at: /about (\d+) to \d+ days/, value: 19 },
-    { at: /about \d+ to (\d+) days/, value: 37 },
-  ]],
-  [{ what: 'ammonia', now: '1 mg/L', volume: '60 gal' }, [
-    { at: /\(([\d.]+) L\): 1 mg\/L becomes 0\.5/, value: 113.6 },
-    { at: /L\): becomes ([\d.]+) mg\/L/, value: 0.75 },
-    { at: /after (\d+) changes of a half/, value: 2 },
-  ]],
-  [{ what: 'salinity crash', salinity: '25 ppt', volume: '100 L' }, [
-    // 10 ppt at 0.66 a day: 16 days of 0.625.
-    { at: /way back: (\d+) days/, value: 16 },
-    // (25 - 25.625)/(25 - 40) of 100 L.
-    { at: /swap ([\d.]+) L/, value: 4.17 },
-    // 101.57 kg x (35.165 - 25.118)/(1000 - 35.165) x 1000.
-    { at: /all: ([\d.]+) kg of dry salt/, value: 1.058 },
-  ]],
-  [{ what: 'salinity crash', salinity: '39.8 ppt', goal: '34.5 ppt', volume: '55 gal' }, [
-    { at: /in one go it would be: ([\d.]+) %/, value: 13.3 },
-    { at: /way back: (\d+) days/, value: 4 },
-  ]],
-  [{ what: 'burst heater', volume: '100 L' }, [
-    { at: /such change ([\d.]+) %/, value: 60 },
-    { at: /two ([\d.]+) %/, value: 36 },
-    { at: /three ([\d.]+) %/, value: 21.6 },
-  ]],
-  [{ what: 'oxygen loss', volume: '75 gal', temperature: '28 C', salinity: '35 ppt' }, [
-    { at: /most: ([\d.]+) mg\/L/, value: 6.441 },
-    { at: /so ([\d.]+) g/, value: 1.829 },
-    { at: /20 % change: [\d.]+ US gal \(([\d.]+) L/, value: 56.8 },
-  ]],
-  [{ what: 'overheating', volume: '120 L', temperature: '30 C' }, [
-    { at: /no less than (\d+) hours/, value: 2 },
-    // 408.3 kJ per 100 L and degree over 334 + 4.18 x 29.
-    { at: /about ([\d.]+) kg of frozen/, value: 1.076 },
-    { at: /most ([\d.]+) mg\/L at 30/, value: 6.236 },
-    { at: /, (\d+) % less/, value: 6.3, tolerance: 0.06 },
-  ]],
-  [{ what: 'cold water', volume: '100 L', temperature: '17 C' }, [
-    { at: /no less than (\d+) hours/, value: 5 },
-    { at: /about ([\d.]+) L of water at 40/, value: 4.44 },
-  ]],
-  [{ what: 'flood' }, [
-    { at: /water: (\d+) g to/, value: 360 },
-    { at: /to (\d+) g of bagged/, value: 390 },
-  ]],
-]; // prettier-ignore
+const numbers: readonly (readonly [
+  Record<string, string>,
+  readonly { readonly at: RegExp; readonly value: number; readonly tolerance?: number }[],
+])[] = [
+  [
+    { what: 'overdose', now: '14 dKH', goal: '9 dKH', fresh: '8 dKH', volume: '75 gal' },
+    [
+      { at: /then alkalinity ([\d.]+) dKH/, value: 12.5 },
+      { at: /after two ([\d.]+)/, value: 11.375, tolerance: 0.005 },
+      { at: /alone: ([\d.]+) %/, value: 83.3 },
+      { at: /to (\d+) days, if corals/, value: 10 },
+      { at: /([\d.]+) L\), then/, value: 71 },
+    ],
+  ],
+  [
+    { what: 'overdose', of: 'calcium', now: '560', goal: '430', fresh: '420', volume: '200 L' },
+    [
+      { at: /then calcium ([\d.]+)/, value: 525 },
+      // 20.04 mg/L Ca per meq/L over 2.804 dKH: 7.147 mg/L a dKH; 130/7.147 = 18.2, so 19 days; at half, 37.
+      { at: /about (\d+) to \d+ days/, value: 19 },
+      { at: /about \d+ to (\d+) days/, value: 37 },
+    ],
+  ],
+  [
+    { what: 'ammonia', now: '1 mg/L', volume: '60 gal' },
+    [
+      { at: /\(([\d.]+) L\): 1 mg\/L becomes 0\.5/, value: 113.6 },
+      { at: /L\): becomes ([\d.]+) mg\/L/, value: 0.75 },
+      { at: /after (\d+) changes of a half/, value: 2 },
+    ],
+  ],
+  [
+    { what: 'salinity crash', salinity: '25 ppt', volume: '100 L' },
+    [
+      // 10 ppt at 0.66 a day: 16 days of 0.625.
+      { at: /way back: (\d+) days/, value: 16 },
+      // (25 - 25.625)/(25 - 40) of 100 L.
+      { at: /swap ([\d.]+) L/, value: 4.17 },
+      // 101.57 kg x (35.165 - 25.118)/(1000 - 35.165) x 1000.
+      { at: /all: ([\d.]+) kg of dry salt/, value: 1.058 },
+    ],
+  ],
+  [
+    { what: 'salinity crash', salinity: '39.8 ppt', goal: '34.5 ppt', volume: '55 gal' },
+    [
+      { at: /in one go it would be: ([\d.]+) %/, value: 13.3 },
+      { at: /way back: (\d+) days/, value: 4 },
+    ],
+  ],
+  [
+    { what: 'burst heater', volume: '100 L' },
+    [
+      { at: /such change ([\d.]+) %/, value: 60 },
+      { at: /two ([\d.]+) %/, value: 36 },
+      { at: /three ([\d.]+) %/, value: 21.6 },
+    ],
+  ],
+  [
+    { what: 'oxygen loss', volume: '75 gal', temperature: '28 C', salinity: '35 ppt' },
+    [
+      { at: /most: ([\d.]+) mg\/L/, value: 6.441 },
+      { at: /so ([\d.]+) g/, value: 1.829 },
+      { at: /20 % change: [\d.]+ US gal \(([\d.]+) L/, value: 56.8 },
+    ],
+  ],
+  [
+    { what: 'overheating', volume: '120 L', temperature: '30 C' },
+    [
+      { at: /no less than (\d+) hours/, value: 2 },
+      // 408.3 kJ per 100 L and degree over 334 + 4.18 x 29.
+      { at: /about ([\d.]+) kg of frozen/, value: 1.076 },
+      { at: /most ([\d.]+) mg\/L at 30/, value: 6.236 },
+      { at: /, (\d+) % less/, value: 6.3, tolerance: 0.06 },
+    ],
+  ],
+  [
+    { what: 'cold water', volume: '100 L', temperature: '17 C' },
+    [
+      { at: /no less than (\d+) hours/, value: 5 },
+      { at: /about ([\d.]+) L of water at 40/, value: 4.44 },
+    ],
+  ],
+  [
+    { what: 'flood' },
+    [
+      { at: /water: (\d+) g to/, value: 360 },
+      { at: /to (\d+) g of bagged/, value: 390 },
+    ],
+  ],
+];
 
 describe.each(numbers)('%o', (input, values) => {
   const text = textOf(run(input)).replaceAll(' \n', '\n');

@@ -21,7 +21,41 @@ const FEW = 2;
 
 /** "dropped to 17 C": where it is now, not where it should go. */
 const MOVED = String.raw`(?:dropp?ed|fell|crashed|plummeted|went|got|shot up|jumped|climbed|rose|spiked|(?:is )?(?:down|up)) (?:way |up |down )?to|hits?|reached`;
-const DISTRESS = ['help', 'what (?:do|should|can) (?:i|we) do', 'what now', 'emergency', 'urgent', 'now', 'asap', 'quick(?:ly)?', 'dying', 'rising', 'dropp(?:ed|ing)', 'gasp\\w*', 'overnight', 'this morning', 'while (?:i|we) (?:was|were)', 'suddenly', 'climbing', 'falling', 'woke up', 'came home', MOVED, 'just (?:saw|found|noticed)', 'panic\\w*', 'stress(?:ed|ing)', 'jam(?:med|s)', 'stuck', 'fail(?:ed|ing)', 'broke', 'broken', 'malfunction\\w*', 'left (?:it|the \\w+) (?:on|running)', 'forgot\\w*', 'by (?:accident|mistake)'] as const; // prettier-ignore
+const DISTRESS = [
+  'help',
+  'what (?:do|should|can) (?:i|we) do',
+  'what now',
+  'emergency',
+  'urgent',
+  'now',
+  'asap',
+  'quick(?:ly)?',
+  'dying',
+  'rising',
+  'dropp(?:ed|ing)',
+  'gasp\\w*',
+  'overnight',
+  'this morning',
+  'while (?:i|we) (?:was|were)',
+  'suddenly',
+  'climbing',
+  'falling',
+  'woke up',
+  'came home',
+  MOVED,
+  'just (?:saw|found|noticed)',
+  'panic\\w*',
+  'stress(?:ed|ing)',
+  'jam(?:med|s)',
+  'stuck',
+  'fail(?:ed|ing)',
+  'broke',
+  'broken',
+  'malfunction\\w*',
+  'left (?:it|the \\w+) (?:on|running)',
+  'forgot\\w*',
+  'by (?:accident|mistake)',
+] as const;
 const OF_TANK = [
   'tank',
   'water',
@@ -32,8 +66,34 @@ const OF_TANK = [
   'sump',
   'display',
 ] as const;
-const ASKING = ['^(?:is|are) (?:\\w+ ){0,3}(?:\\d+|too)', 'too (?:hot|cold|warm) for', 'can (?:i|corals?|fish|they|you|a)', 'how', 'ok(?:ay)?', 'should', 'bottles?', 'treat\\w*', 'survive'] as const; // prettier-ignore
-const ELSEWHERE = ['mix(?:ed|ing)?', 'bin', 'bucket', 'batch', 'hypo\\w*', 'brackish', 'cycl\\w*', 'fishless', 'room', 'lamp', 'sensor', 'quarantine', 'qt', 'hospital', 'hatch\\w*'] as const; // prettier-ignore
+const ASKING = [
+  '^(?:is|are) (?:\\w+ ){0,3}(?:\\d+|too)',
+  'too (?:hot|cold|warm) for',
+  'can (?:i|corals?|fish|they|you|a)',
+  'how',
+  'ok(?:ay)?',
+  'should',
+  'bottles?',
+  'treat\\w*',
+  'survive',
+] as const;
+const ELSEWHERE = [
+  'mix(?:ed|ing)?',
+  'bin',
+  'bucket',
+  'batch',
+  'hypo\\w*',
+  'brackish',
+  'cycl\\w*',
+  'fishless',
+  'room',
+  'lamp',
+  'sensor',
+  'quarantine',
+  'qt',
+  'hospital',
+  'hatch\\w*',
+] as const;
 
 /** An emergency by its number, where the words sound alarmed and the number is of the tank. */
 export function alarmIn(heard: Heard): UrgentId | undefined {

@@ -1,6 +1,7 @@
 import type { CycleTest } from '../../../core/care/cycle.ts';
 
-const DATE = /(?<![\d.])(?:\d{1,2}[/-]\d{1,2}(?:[/-]\d{2,4})?|\d{4}-\d{2}-\d{2}|day \d{1,3}|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* \d{1,2}|week \d{1,2})(?![\d.])/g; // prettier-ignore
+const DATE =
+  /(?<![\d.])(?:\d{1,2}[/-]\d{1,2}(?:[/-]\d{2,4})?|\d{4}-\d{2}-\d{2}|day \d{1,3}|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* \d{1,2}|week \d{1,2})(?![\d.])/g;
 const NAMES = {
   ammonia: 'ammonia|ammonium|amm|nh3|nh4|tan',
   nitrite: 'nitrites?|no2',

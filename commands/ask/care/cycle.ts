@@ -4,17 +4,30 @@ import { answer } from '../../answer.ts';
 import { says, type Intent } from '../intent.ts';
 import { cycleLog } from './cycle-log.ts';
 
-const CYCLE = ['cycl(?:e|es|ed|ing)', 'wait for zeros?', 'order (?:the )?(?:snails|fish|crew|cuc)', 'first (?:fish|snails|animals)', 'clean ?up crew', 'cuc', 'new tank', 'log'] as const; // prettier-ignore
+const CYCLE = [
+  'cycl(?:e|es|ed|ing)',
+  'wait for zeros?',
+  'order (?:the )?(?:snails|fish|crew|cuc)',
+  'first (?:fish|snails|animals)',
+  'clean ?up crew',
+  'cuc',
+  'new tank',
+  'log',
+] as const;
 
 const headlines: Readonly<Record<CycleStage, string>> = {
-  'nothing seen': 'Not to be told yet: neither ammonia nor nitrite ever showed, so there is nothing that could have been eaten. Add a small source of ammonia and test again.',
+  'nothing seen':
+    'Not to be told yet: neither ammonia nor nitrite ever showed, so there is nothing that could have been eaten. Add a small source of ammonia and test again.',
   'ammonia not falling': 'Not yet: ammonia is not falling. Wait, and test again in two to three days.',
   'ammonia falling': 'On its way: ammonia falls, nitrite comes next. Wait until both read none.',
-  'nitrite not falling': 'Half way: ammonia reads none, nitrite has not passed its peak yet. Wait until both read none.',
-  'nitrite falling': 'Nearly there: ammonia reads none and nitrite is past its peak, but it is not done. Wait until both read none and stay there for two days or so.',
-  'zero once': 'Perhaps: both read none once. Test again for two days, and see that a little ammonia is gone within 24 hours.',
+  'nitrite not falling':
+    'Half way: ammonia reads none, nitrite has not passed its peak yet. Wait until both read none.',
+  'nitrite falling':
+    'Nearly there: ammonia reads none and nitrite is past its peak, but it is not done. Wait until both read none and stay there for two days or so.',
+  'zero once':
+    'Perhaps: both read none once. Test again for two days, and see that a little ammonia is gone within 24 hours.',
   'zero held': 'It looks ready: both read none more than once. One proof more, then begin with a few snails.',
-}; // prettier-ignore
+};
 
 /** A log of ammonia, nitrite and nitrate of a young tank: how far it is, and when snails may come. */
 export const cycleIntent: Intent = (heard) => {

@@ -74,7 +74,19 @@ const facets: readonly Facet[] = [
   },
 ];
 
-const ABOUT = ['tell me', 'care', 'info(?:rmation)?', 'what(?: is|s|\'s|\u2019s) (?:a|an|the)', 'care (?:for|of|sheet|guide|level)', 'caring for', 'look after', 'keep(?:ing)?', 'about', 'requirements?', 'needs?'] as const; // prettier-ignore
+const ABOUT = [
+  'tell me',
+  'care',
+  'info(?:rmation)?',
+  "what(?: is|s|'s|\u2019s) (?:a|an|the)",
+  'care (?:for|of|sheet|guide|level)',
+  'caring for',
+  'look after',
+  'keep(?:ing)?',
+  'about',
+  'requirements?',
+  'needs?',
+] as const;
 
 /** "tell me about gonis", "is a torch a hardy coral", "how much flow for a duncan": the guide, what was asked first. */
 export const aboutIntent: Intent = (heard, context) => {

@@ -2,8 +2,29 @@ import { coralsIn } from '../../../core/words/corals.ts';
 import { cardAnswer } from '../../urgent/card-answer.ts';
 import { says, type Intent } from '../intent.ts';
 
-const PUMPS = ['wave ?makers?', 'power ?heads?', 'pumps?', 'impellers?', 'intakes?', 'flow pumps?', 'propellers?', 'overflow'] as const; // prettier-ignore
-const HIT = ['went (?:through|into|in)', '(?:got|is|was) (?:sucked|caught|stuck|shredded|chopped|into|in)', 'sucked', 'shredded', 'chopped', 'minced', 'bits', 'pieces', 'blended', '(?:walked|wandered|moved) into', 'in (?:the |my |a |our )?(?:return |main )?(?:pump|power ?head|wave ?maker|overflow|impeller|intake)(?! section| chamber| compartment)'] as const; // prettier-ignore
+const PUMPS = [
+  'wave ?makers?',
+  'power ?heads?',
+  'pumps?',
+  'impellers?',
+  'intakes?',
+  'flow pumps?',
+  'propellers?',
+  'overflow',
+] as const;
+const HIT = [
+  'went (?:through|into|in)',
+  '(?:got|is|was) (?:sucked|caught|stuck|shredded|chopped|into|in)',
+  'sucked',
+  'shredded',
+  'chopped',
+  'minced',
+  'bits',
+  'pieces',
+  'blended',
+  '(?:walked|wandered|moved) into',
+  'in (?:the |my |a |our )?(?:return |main )?(?:pump|power ?head|wave ?maker|overflow|impeller|intake)(?! section| chamber| compartment)',
+] as const;
 
 /** An anemone in a pump: the tank first, then why, then guards. */
 export const anemonePumpIntent: Intent = (heard) => {

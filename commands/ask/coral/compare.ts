@@ -4,7 +4,19 @@ import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { isTrouble } from './named.ts';
 
-const COMPARES = ['compare[ds]?', 'comparison', 'vs', 'versus', 'differen(?:ce|t|ces)', 'easier', 'hardier', 'better', 'tougher', 'aggressive', 'compatible'] as const; // prettier-ignore
+const COMPARES = [
+  'compare[ds]?',
+  'comparison',
+  'vs',
+  'versus',
+  'differen(?:ce|t|ces)',
+  'easier',
+  'hardier',
+  'better',
+  'tougher',
+  'aggressive',
+  'compatible',
+] as const;
 
 /** "torch vs hammer", "which is easier, acan or duncan": two or three kinds side by side. */
 export const compareIntent: Intent = (heard, context) => {

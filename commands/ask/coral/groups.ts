@@ -22,7 +22,17 @@ function groupIn(heard: Heard): (typeof groups)[number] | undefined {
 }
 
 const LIGHT = ['par', 'ppfd', 'light(?:ing)?', 'bright(?:ness)?'] as const;
-const ASKS = ['how much', 'how bright', 'what', 'which', 'needs?', 'want', 'ok(?:ay)?', 'enough', 'too? (?:much|bright|high|low)'] as const; // prettier-ignore
+const ASKS = [
+  'how much',
+  'how bright',
+  'what',
+  'which',
+  'needs?',
+  'want',
+  'ok(?:ay)?',
+  'enough',
+  'too? (?:much|bright|high|low)',
+] as const;
 
 /** "how much par for sps", "is 250 par ok for lps": what is usual in a group, and that each has its own range. */
 export const groupLightIntent: Intent = (heard) => {
@@ -55,7 +65,20 @@ export const groupLightIntent: Intent = (heard) => {
 
 const SOFT = ['softies', 'soft ?corals?', 'leathers?', 'toadstools?', 'sinularia', 'kenya trees?'] as const;
 const STONY = ['sps', 'lps', 'stony', 'stonies', 'hard ?corals?', 'acros?', 'acropora'] as const;
-const TOGETHER = ['mix(?:ed|ing)?', 'together', 'next to', 'near', 'kills?', 'harms?', 'hurts?', 'toxic', 'poison(?:s|ous)?', 'with', 'how far', 'bother'] as const; // prettier-ignore
+const TOGETHER = [
+  'mix(?:ed|ing)?',
+  'together',
+  'next to',
+  'near',
+  'kills?',
+  'harms?',
+  'hurts?',
+  'toxic',
+  'poison(?:s|ous)?',
+  'with',
+  'how far',
+  'bother',
+] as const;
 
 /** "can I mix softies and sps", "do leathers kill sps": one tank, not one rock. */
 export const softBesideStonyIntent: Intent = (heard) => {

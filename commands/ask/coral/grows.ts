@@ -8,7 +8,14 @@ import { says, type Intent } from '../intent.ts';
 import { lengthIn } from './lengths.ts';
 import { oneCoral, onlyEntry } from './named.ts';
 
-const GROWS = ['how (?:fast|quick(?:ly)?|slow(?:ly)?) .{0,60}grow', 'grow(?:s|th)? (?:rate|speed|fast|slow)', 'growth', 'how (?:big|wide|large) (?:do|does|will|can|is|would)', 'how many heads', 'outgrow'] as const; // prettier-ignore
+const GROWS = [
+  'how (?:fast|quick(?:ly)?|slow(?:ly)?) .{0,60}grow',
+  'grow(?:s|th)? (?:rate|speed|fast|slow)',
+  'growth',
+  'how (?:big|wide|large) (?:do|does|will|can|is|would)',
+  'how many heads',
+  'outgrow',
+] as const;
 
 /** "how big does a toadstool get", "2 head torch, how many heads in a year": growth, from a size where one is said. */
 export const growsIntent: Intent = (heard, context) => {

@@ -8,9 +8,26 @@ import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { isTrouble, respelt } from './named.ts';
 
-const LIGHT = ['par', 'ppfd', 'lights?', 'lighting', 'lamps?', 'leds?', 'bright(?:er|ness)?', 'dim(?:med|mer)?', 'intensity'] as const; // prettier-ignore
-const NO_METER = [String.raw`(?:no|without|dont have|don't have|havent got|lack) (?:a |an |any )?(?:par )?meter`] as const; // prettier-ignore
-const NEEDS = ['light(?:ing)? (?:needs?|requirements?|levels?)', 'light acclimat(?:e|ing|ion)', 'acclimat(?:e|ing|ion) to (?:the |my )?light', 'par range'] as const; // prettier-ignore
+const LIGHT = [
+  'par',
+  'ppfd',
+  'lights?',
+  'lighting',
+  'lamps?',
+  'leds?',
+  'bright(?:er|ness)?',
+  'dim(?:med|mer)?',
+  'intensity',
+] as const;
+const NO_METER = [
+  String.raw`(?:no|without|dont have|don't have|havent got|lack) (?:a |an |any )?(?:par )?meter`,
+] as const;
+const NEEDS = [
+  'light(?:ing)? (?:needs?|requirements?|levels?)',
+  'light acclimat(?:e|ing|ion)',
+  'acclimat(?:e|ing|ion) to (?:the |my )?light',
+  'par range',
+] as const;
 
 /** Asked of a name as it is written, these are answered elsewhere. */
 const ASKS = ['what par', 'how much (?:par|light)', 'how bright', '(?:par|light) (?:for|do|does)'] as const;

@@ -7,10 +7,29 @@ import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 
 const ASKED = [
-  [mapCoralsCommand, ['(?:show|draw|make|see)(?: me)? (?:the |my |a )?(?:coral |tank |reef )?map', 'map of (?:my|the) (?:tank|reef|corals)']],
-  [checkCoralsCommand, ['(?:check|review|judge) (?:on )?(?:all )?(?:of )?my (?:corals?|placement|coral placement)', 'are (?:any of )?my corals (?:too close|ok|okay|fine|placed|well placed)']],
-  [listCoralsCommand, ['(?:list|show)(?: me)? (?:all )?my corals?', 'where are my corals', '(?:what|which) corals (?:do i have|have i got|are in my tank)']],
-] as const; // prettier-ignore
+  [
+    mapCoralsCommand,
+    [
+      '(?:show|draw|make|see)(?: me)? (?:the |my |a )?(?:coral |tank |reef )?map',
+      'map of (?:my|the) (?:tank|reef|corals)',
+    ],
+  ],
+  [
+    checkCoralsCommand,
+    [
+      '(?:check|review|judge) (?:on )?(?:all )?(?:of )?my (?:corals?|placement|coral placement)',
+      'are (?:any of )?my corals (?:too close|ok|okay|fine|placed|well placed)',
+    ],
+  ],
+  [
+    listCoralsCommand,
+    [
+      '(?:list|show)(?: me)? (?:all )?my corals?',
+      'where are my corals',
+      '(?:what|which) corals (?:do i have|have i got|are in my tank)',
+    ],
+  ],
+] as const;
 
 /** "check my corals", "where are my corals", "show the map": for the asker alone. */
 export const mineIntent: Intent = (heard, context) => {

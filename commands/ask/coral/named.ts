@@ -5,7 +5,32 @@ import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 
-const TROUBLE = ['bleach(?:ed|es|ing)?', 'dying', 'died', 'dead', 'dies', 'closed', 'shut', 'reced(?:e|es|ed|ing)', 'melt(?:s|ed|ing)?', 'turn(?:ed|ing) (?:white|brown|pale)', 'jelly', 'slime', 'sick', 'wont open', "won't open", 'peeling', 'pests?', 'infect(?:ed|ion)', 'waxy', 'wrong with', 'shrink(?:s|ing)?', 'shrunk(?:en)?', 'unhappy', 'stressed'] as const; // prettier-ignore
+const TROUBLE = [
+  'bleach(?:ed|es|ing)?',
+  'dying',
+  'died',
+  'dead',
+  'dies',
+  'closed',
+  'shut',
+  'reced(?:e|es|ed|ing)',
+  'melt(?:s|ed|ing)?',
+  'turn(?:ed|ing) (?:white|brown|pale)',
+  'jelly',
+  'slime',
+  'sick',
+  'wont open',
+  "won't open",
+  'peeling',
+  'pests?',
+  'infect(?:ed|ion)',
+  'waxy',
+  'wrong with',
+  'shrink(?:s|ing)?',
+  'shrunk(?:en)?',
+  'unhappy',
+  'stressed',
+] as const;
 
 /** Something looks wrong: no question for the guide. */
 export function isTrouble(heard: Heard): boolean {

@@ -4,7 +4,30 @@ import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { isTrouble } from './named.ts';
 
-const BESIDE = ['next to', '(?:cm|in|inch|inches) (?:away )?from', 'away from', 'beside', 'besides', 'side by side', 'near', 'close', 'together', 'touch(?:ing|es)?', 'stings?', 'stinging', 'apart', 'between', 'neighbou?rs?', 'get along', 'get on', 'fight(?:ing|s)?', 'same rock', 'same tank', 'how far', 'each other'] as const; // prettier-ignore
+const BESIDE = [
+  'next to',
+  '(?:cm|in|inch|inches) (?:away )?from',
+  'away from',
+  'beside',
+  'besides',
+  'side by side',
+  'near',
+  'close',
+  'together',
+  'touch(?:ing|es)?',
+  'stings?',
+  'stinging',
+  'apart',
+  'between',
+  'neighbou?rs?',
+  'get along',
+  'get on',
+  'fight(?:ing|s)?',
+  'same rock',
+  'same tank',
+  'how far',
+  'each other',
+] as const;
 /** Besides two names and these words nothing else can be asked. */
 const LITTLE: ReadonlySet<string> = new Set(
   'a an and are be big bowl by can do does fine frag frags friends good have i in is it keep little mix mixed my n nem nems new ok okay on or our plus problem reef rock safe same small tank the these this too w will with anemone anemones & + coral corals'.split(

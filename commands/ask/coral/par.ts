@@ -11,7 +11,18 @@ import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
-const ASKS = ['what par', 'which par', 'how much (?:par|light)', 'how bright', '(?:par|light) (?:for|do|does)', 'lighting for', 'too? (?:much|bright|dim|strong)', 'too (?:high|low|little)', 'enough', 'acclimat(?:e|ing|ion)'] as const; // prettier-ignore
+const ASKS = [
+  'what par',
+  'which par',
+  'how much (?:par|light)',
+  'how bright',
+  '(?:par|light) (?:for|do|does)',
+  'lighting for',
+  'too? (?:much|bright|dim|strong)',
+  'too (?:high|low|little)',
+  'enough',
+  'acclimat(?:e|ing|ion)',
+] as const;
 /** Asked of one reading: is it all right? */
 const OK = ['ok(?:ay)?', 'good', 'fine', 'safe', 'right', 'alright'] as const;
 

@@ -5,7 +5,17 @@ import type { Heard } from '../../../core/words/hear.ts';
 import { answer } from '../../answer.ts';
 import { says, type Intent } from '../intent.ts';
 
-const CUT = ['cut(?:ting|s)?', 'scissors', '(?:to|i|you|how|safely|and|&) frag', 'fragging', 'glu(?:e|ed|ing)', 'blade', 'scalpel', 'bone cutters?', 'split(?:ting)?'] as const; // prettier-ignore
+const CUT = [
+  'cut(?:ting|s)?',
+  'scissors',
+  '(?:to|i|you|how|safely|and|&) frag',
+  'fragging',
+  'glu(?:e|ed|ing)',
+  'blade',
+  'scalpel',
+  'bone cutters?',
+  'split(?:ting)?',
+] as const;
 const BESIDE = ['side by side', 'stings?', 'next to', 'together', 'touch(?:ing)?'] as const;
 
 const OTHER_ANIMALS = ['clams?', 'tridacna', 'anemones?', 'nems?', 'fish', 'shrimps?', 'sponges?'] as const;
@@ -44,11 +54,39 @@ function zoanthidsHeadline(heard: Heard): string | undefined {
     : undefined;
 }
 
-const POLYPS = ['polyps?', 'xenia', 'gsp', 'star polyps?', 'clove', 'fluffy', 'fuzzy', 'zoas?', 'mats?', 'anthelia'] as const; // prettier-ignore
-const SMOTHER = ['smother(?:s|ed|ing)?', 'overgr(?:ow|ows|ew|own|owing)', 'tak(?:e|es|ing) over', 'scrap(?:e|ed|ing)', 'invad(?:e|es|ed|ing)', '(?:is|are|its) everywhere', '(?:kill|remove|get(?:ting)? rid of|stop) (?:off )?(?:the |my |all )*(?:xenia|gsp|green star polyps?|star polyps?|clove polyps?|anthelia)'] as const; // prettier-ignore
+const POLYPS = [
+  'polyps?',
+  'xenia',
+  'gsp',
+  'star polyps?',
+  'clove',
+  'fluffy',
+  'fuzzy',
+  'zoas?',
+  'mats?',
+  'anthelia',
+] as const;
+const SMOTHER = [
+  'smother(?:s|ed|ing)?',
+  'overgr(?:ow|ows|ew|own|owing)',
+  'tak(?:e|es|ing) over',
+  'scrap(?:e|ed|ing)',
+  'invad(?:e|es|ed|ing)',
+  '(?:is|are|its) everywhere',
+  '(?:kill|remove|get(?:ting)? rid of|stop) (?:off )?(?:the |my |all )*(?:xenia|gsp|green star polyps?|star polyps?|clove polyps?|anthelia)',
+] as const;
 
 /** Pests and algae that want another answer. */
-const OTHERS = ['aiptasia', 'majanos?', 'algae', 'cyano\\w*', 'slime', 'bryopsis', 'hydroids?', 'vermetids?'] as const; // prettier-ignore
+const OTHERS = [
+  'aiptasia',
+  'majanos?',
+  'algae',
+  'cyano\\w*',
+  'slime',
+  'bryopsis',
+  'hydroids?',
+  'vermetids?',
+] as const;
 
 /** Something soft that spreads over its neighbours: an island, no scraping inside, and a photo before a name. */
 export const spreadingIntent: Intent = (heard) => {

@@ -5,7 +5,12 @@ import { lightLine, sizeLine, growthLine, widthText } from '../../coral/about-li
 import { fullName } from '../../coral/asked-kind.ts';
 import { says, type Intent } from '../intent.ts';
 
-const SHADES = ['shad(?:e|es|ed|ing)', 'overshadow(?:s|ing)?', 'block(?:s|ing)? (?:the |my |all )?light', 'take (?:the |all (?:the )?)?light (?:from|away)'] as const; // prettier-ignore
+const SHADES = [
+  'shad(?:e|es|ed|ing)',
+  'overshadow(?:s|ing)?',
+  'block(?:s|ing)? (?:the |my |all )?light',
+  'take (?:the |all (?:the )?)?light (?:from|away)',
+] as const;
 /** Forms that spread over what stands below them. */
 const SPREADS: ReadonlySet<string> = new Set([
   'table',

@@ -8,8 +8,25 @@ import { says, type Intent } from '../intent.ts';
 import { readingIntent } from '../readings.ts';
 import { cmAndInches } from './lengths.ts';
 
-const SHUT = ['(?:stays?|staying|still|is|are|all|keeps?) (?:pulled in|closed|shut|retracted|tight|in)', 'pulled in', "(?:not|isnt|isn't|wont|won't|never|doesnt|doesn't) (?:be )?open(?:ing|ed)?(?: up)?", 'retracted', 'closed up'] as const; // prettier-ignore
-const NEW = ['new', 'got', 'bought', 'added', 'received', 'picked up', 'arrived', 'came', 'introduced', 'placed'] as const; // prettier-ignore
+const SHUT = [
+  '(?:stays?|staying|still|is|are|all|keeps?) (?:pulled in|closed|shut|retracted|tight|in)',
+  'pulled in',
+  "(?:not|isnt|isn't|wont|won't|never|doesnt|doesn't) (?:be )?open(?:ing|ed)?(?: up)?",
+  'retracted',
+  'closed up',
+] as const;
+const NEW = [
+  'new',
+  'got',
+  'bought',
+  'added',
+  'received',
+  'picked up',
+  'arrived',
+  'came',
+  'introduced',
+  'placed',
+] as const;
 
 /** A new coral that stays shut in water that reads well: leave it, look, and ask; nothing is ordered. */
 export const shutIntent: Intent = (heard, context) => {

@@ -8,7 +8,16 @@ import { fullName } from '../../coral/asked-kind.ts';
 import { says, type Intent } from '../intent.ts';
 import { palytoxinCautions } from './palytoxin.ts';
 
-const LONG = ['stretch(?:ed|es|ing|y)?', 'long necks?', 'long stalks?', 'long stems?', 'leggy', 'reaching (?:up|for)', 'elongat(?:ed|ing)', 'tall and thin'] as const; // prettier-ignore
+const LONG = [
+  'stretch(?:ed|es|ing|y)?',
+  'long necks?',
+  'long stalks?',
+  'long stems?',
+  'leggy',
+  'reaching (?:up|for)',
+  'elongat(?:ed|ing)',
+  'tall and thin',
+] as const;
 
 const OTHER_CAUSES = [
   'Look that nothing irritates it: is it shut for part of the day, are there pests on the stalks, does a neighbour touch it?',

@@ -18,10 +18,24 @@ const WHICH = [
   `${KINDS} (?:for|suited to) (?:a |my |the )?(?:beginners?|newbies?|first tank|nano|low light|shady|sand)`,
 ] as const;
 
-const MAY = ['can i (?:keep|have|add|get|put|try|buy)', 'should i (?:add|get|put|buy)', '(?:too (?:new|young|soon|early)|ready|okay?) for', 'good to add'] as const; // prettier-ignore
+const MAY = [
+  'can i (?:keep|have|add|get|put|try|buy)',
+  'should i (?:add|get|put|buy)',
+  '(?:too (?:new|young|soon|early)|ready|okay?) for',
+  'good to add',
+] as const;
 /** A tank that has not run for long, as members say it. */
-const YOUNG = ['(?:new|young|fresh|freshly cycled) (?:tank|reef|nano|setup|system)', String.raw`(?:\d+|one|two|three|four|five|six|a|few|couple)(?: of)?[ -]?(?:days?|weeks?|wks?|months?|mos?)[ -]old`, 'months? old', 'just cycled'] as const; // prettier-ignore
-const GENTLE = ["(?:dont|don't|do not|wont|won't|doesnt|doesn't|not) sting", '(?:non|least|not|less)[ -]?(?:stinging|aggressive)', 'peaceful'] as const; // prettier-ignore
+const YOUNG = [
+  '(?:new|young|fresh|freshly cycled) (?:tank|reef|nano|setup|system)',
+  String.raw`(?:\d+|one|two|three|four|five|six|a|few|couple)(?: of)?[ -]?(?:days?|weeks?|wks?|months?|mos?)[ -]old`,
+  'months? old',
+  'just cycled',
+] as const;
+const GENTLE = [
+  "(?:dont|don't|do not|wont|won't|doesnt|doesn't|not) sting",
+  '(?:non|least|not|less)[ -]?(?:stinging|aggressive)',
+  'peaceful',
+] as const;
 
 /** "which coral for a beginner, low flow on the sand": what fits, from what the sentence says of the spot. */
 export const whichIntent: Intent = (heard, context) => {

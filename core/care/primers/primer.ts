@@ -5,10 +5,32 @@ export const MOST_WORDS = 120;
 
 /** The cards, by the title they are asked for with. At most 25: they are offered as one list. */
 export const primerIds = [
-  'cycle', 'first corals', 'where corals come from', 'acclimation', 'dips and quarantine', 'room to grow', 'PAR', 'flow', 'feeding',
-  'alkalinity and calcium', 'magnesium', 'pH', 'nutrients', 'limewater', 'salinity', 'mixing salt water', 'top-off', 'water changes',
-  'net volume', 'units', 'test kits', 'palytoxin', 'water and mains', 'moving house', 'holiday',
-] as const; // prettier-ignore
+  'cycle',
+  'first corals',
+  'where corals come from',
+  'acclimation',
+  'dips and quarantine',
+  'room to grow',
+  'PAR',
+  'flow',
+  'feeding',
+  'alkalinity and calcium',
+  'magnesium',
+  'pH',
+  'nutrients',
+  'limewater',
+  'salinity',
+  'mixing salt water',
+  'top-off',
+  'water changes',
+  'net volume',
+  'units',
+  'test kits',
+  'palytoxin',
+  'water and mains',
+  'moving house',
+  'holiday',
+] as const;
 
 export type PrimerId = (typeof primerIds)[number];
 

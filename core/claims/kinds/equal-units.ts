@@ -13,8 +13,16 @@ const SIDE = String.raw`(\d+(?:\.\d+)?|\.\d+)\s*([a-zµ°%][a-zµ°/0-9]*(?: (?:
 const EQUALS = new RegExp(String.raw`(?<![\d.:x/-] ?)${SIDE}${IS}${SIDE}(?![a-z])`);
 
 const KINDS: readonly QuantityKind[] = [
-  'volume', 'mass', 'alkalinity', 'phosphate', 'nitrate', 'temperature', 'conductivity', 'length', 'concentration',
-]; // prettier-ignore
+  'volume',
+  'mass',
+  'alkalinity',
+  'phosphate',
+  'nitrate',
+  'temperature',
+  'conductivity',
+  'length',
+  'concentration',
+];
 
 /** Temperatures are compared by their distance, deg C: this project's own choice. */
 const TEMP_C = { right: 0.3, roughly: 1 } as const;

@@ -27,7 +27,17 @@ function talking(): Talking {
 
 const reminder = 'remind me to change 20 gal every saturday 9am';
 const dose = 'raise alk 7.2 to 8.4 in 75 gal with soda ash';
-const goingOn = ['make it 30 gal', "it's 30 gallons", 'and at 9', 'and at 9am?', 'and with baking soda?', 'and every sunday', 'over 4 days', 'no its litres', 'what about sundays'] as const; // prettier-ignore
+const goingOn = [
+  'make it 30 gal',
+  "it's 30 gallons",
+  'and at 9',
+  'and at 9am?',
+  'and with baking soda?',
+  'and every sunday',
+  'over 4 days',
+  'no its litres',
+  'what about sundays',
+] as const;
 
 describe('after a reminder was set in plain words', () => {
   it.each(goingOn)('"%s" sets no other and changes none', (line) => {

@@ -103,8 +103,13 @@ describe('E05, several cadences', () => {
     expect(shown.headline).toBe('I read 6 reminders in that. Nothing is set yet.');
     expect(owner.keep.reminders()).toEqual([]);
     expect(shown.facts.map(({ label }) => label)).toEqual([
-      'change filter floss', 'water change', 'trace elements', 'test', 'clean pumps', 'ro filters',
-    ]); // prettier-ignore
+      'change filter floss',
+      'water change',
+      'trace elements',
+      'test',
+      'clean pumps',
+      'ro filters',
+    ]);
   });
 
   it.each([
@@ -129,9 +134,12 @@ describe('E05, several cadences', () => {
     expect(days('water change').slice(0, 4)).toEqual(['01-03', '01-17', '01-31', '02-14']);
     expect(days('trace elements').slice(0, 3)).toEqual(['01-10', '01-24', '02-07']);
     expect(days('test')).toEqual(['01-31', '02-28', '03-31', '04-30']);
-    expect(sent.filter((line) => line.startsWith('2026-01-31')).map((line) => line.slice(17)).sort()).toEqual([
-      'change filter floss', 'test', 'water change',
-    ]); // prettier-ignore
+    expect(
+      sent
+        .filter((line) => line.startsWith('2026-01-31'))
+        .map((line) => line.slice(17))
+        .sort(),
+    ).toEqual(['change filter floss', 'test', 'water change']);
   });
 
   it('each part can be set alone by a call that fits a button', () => {
@@ -206,9 +214,14 @@ describe('plain words', () => {
 
   it('on a server set nothing where others would read it, and do not tell the zone', () => {
     const server = {
-      id: '200000000000000001', channelId: '300000000000000001', settings: () => quietSettings, mayManage: false,
-      change: () => undefined, mayWrite: () => true, lacks: () => [],
-    }; // prettier-ignore
+      id: '200000000000000001',
+      channelId: '300000000000000001',
+      settings: () => quietSettings,
+      mayManage: false,
+      change: () => undefined,
+      mayWrite: () => true,
+      lacks: () => [],
+    };
     const { owner } = club({ server });
     owner.keep.setZone('America/Chicago');
     expect(textOf(owner.ask('remind me to test alk mondays'))).not.toMatch(/Chicago/);

@@ -66,7 +66,15 @@ describe('the table', () => {
       const cell = (label: string): string =>
         compare(tellingName(entry), other).table?.rows.find(([name]) => name === label)?.[1] ?? '';
       const { light, sting, size, growth, hardiness } = entry;
-      const bases = { PAR: light.basis, begins: light.basis, reach: sting.reachBasis, clear: sting.keepClearBasis, width: size.basis, 'a year': growth.basis, 'to keep': hardiness.basis }; // prettier-ignore
+      const bases = {
+        PAR: light.basis,
+        begins: light.basis,
+        reach: sting.reachBasis,
+        clear: sting.keepClearBasis,
+        width: size.basis,
+        'a year': growth.basis,
+        'to keep': hardiness.basis,
+      };
       for (const [label, basis] of Object.entries(bases)) {
         const letters = cell(label).split(' ').at(-1) ?? '';
         expect(letters.includes('p'), `${entry.id} ${label}`).toBe(

@@ -46,11 +46,29 @@ function asked(
 }
 
 const anything = fc.oneof(
-  asked('light range', { coral: name }, { origin: fc.constantFrom(...origins), reading: par, setting: share, lamp: fc.constantFrom(...lampStrengths), at: spot }), // prettier-ignore
-  asked('light lux', { reading: worded((value) => `${value} lux`, 1, 90_000) }, { lamp: fc.constantFrom(...lampIds) }), // prettier-ignore
+  asked(
+    'light range',
+    { coral: name },
+    {
+      origin: fc.constantFrom(...origins),
+      reading: par,
+      setting: share,
+      lamp: fc.constantFrom(...lampStrengths),
+      at: spot,
+    },
+  ),
+  asked(
+    'light lux',
+    { reading: worded((value) => `${value} lux`, 1, 90_000) },
+    { lamp: fc.constantFrom(...lampIds) },
+  ),
   asked('light measured', { at: spot, par: amount(1, 700) }),
   asked('light measured', {}, { remove: id }),
-  asked('coral add', { coral: name, at: spot, size }, { origin: fc.constantFrom(...origins), since: fc.constantFrom('today', '2026-01-03') }), // prettier-ignore
+  asked(
+    'coral add',
+    { coral: name, at: spot, size },
+    { origin: fc.constantFrom(...origins), since: fc.constantFrom('today', '2026-01-03') },
+  ),
   asked('coral move', { coral: id }, { at: spot, size }),
   asked('coral remove', { coral: id }),
   asked('coral check', {}, { coral: id }),
@@ -64,7 +82,11 @@ const anything = fc.oneof(
     {},
     { level: fc.constantFrom('first year', 'many years'), at: spot, par, wish: name },
   ),
-  asked('coral feed', { food: fc.constantFrom('frozen', 'flake', 'pellet'), mass: worded((value) => `${value} g`, 0.01, 50) }, { volume: worded((value) => `${value} L`, 1, 2000), protein: share, coral: name }), // prettier-ignore
+  asked(
+    'coral feed',
+    { food: fc.constantFrom('frozen', 'flake', 'pellet'), mass: worded((value) => `${value} g`, 0.01, 50) },
+    { volume: worded((value) => `${value} L`, 1, 2000), protein: share, coral: name },
+  ),
 );
 
 /** Everything said, the table too; what a button would type is the member's own text. */

@@ -147,7 +147,13 @@ it(
     });
     fc.assert(
       fc.property(inputs, ({ reading, hours, ramp, goal, peak }) => {
-        const said = { reading: `${reading} PAR`, hours: hours && `${hours} h`, ramp: ramp && `${ramp} h`, goal: goal && `${goal} h`, peak: peak && `${peak} PAR` }; // prettier-ignore
+        const said = {
+          reading: `${reading} PAR`,
+          hours: hours && `${hours} h`,
+          ramp: ramp && `${ramp} h`,
+          goal: goal && `${goal} h`,
+          peak: peak && `${peak} PAR`,
+        };
         const input = Object.entries(said).flatMap(([key, value]) =>
           typeof value === 'string' ? [[key, value]] : [],
         );

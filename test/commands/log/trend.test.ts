@@ -104,8 +104,15 @@ describe('/log trend', () => {
   it('warns of a fast move, of a sudden use, and that it only sees what is logged', () => {
     const { keep, log } = member();
     log('alkalinity', [
-      [16, 9.4], [14, 9.2], [12, 9], [10, 8.8], [8, 8.6], [6, 8.4], [4, 8.2], [3, 6.2],
-    ]); // prettier-ignore
+      [16, 9.4],
+      [14, 9.2],
+      [12, 9],
+      [10, 8.8],
+      [8, 8.6],
+      [6, 8.4],
+      [4, 8.2],
+      [3, 6.2],
+    ]);
     const cautions = trend(keep, { of: 'alk' }).cautions.join('\n');
     expect(cautions).toMatch(/alkalinity fell by 2 dKH in 24 hours .*usual 1 dKH a day/);
     expect(cautions).toContain(
@@ -134,7 +141,11 @@ describe('/log trend', () => {
 
   it('a rise that is too fast warns as well', () => {
     const { keep, log } = member();
-    log('temperature', [[3, 25], [2, 25], [1, 28.5]]); // prettier-ignore
+    log('temperature', [
+      [3, 25],
+      [2, 25],
+      [1, 28.5],
+    ]);
     expect(trend(keep, { of: 'temp' }).cautions[0]).toMatch(/temperature rose by 3\.5 °C/);
   });
 
@@ -153,9 +164,18 @@ describe('/log trend', () => {
 
   it('without `of` takes what is logged of the usual four', () => {
     const { keep, log } = member();
-    log('calcium', [[9, 430], [0, 431]]); // prettier-ignore
-    log('magnesium', [[9, 1300], [0, 1310]]); // prettier-ignore
-    log('nitrate', [[9, 4], [0, 12]]); // prettier-ignore
+    log('calcium', [
+      [9, 430],
+      [0, 431],
+    ]);
+    log('magnesium', [
+      [9, 1300],
+      [0, 1310],
+    ]);
+    log('nitrate', [
+      [9, 4],
+      [0, 12],
+    ]);
     const given = trend(keep);
     expect(given.facts.map(({ label }) => label)).toEqual([
       'Calcium',
@@ -178,7 +198,10 @@ describe('/log trend', () => {
   ])('reads "%s" as two', (of) => {
     const { keep, log } = member();
     log('alkalinity', FALL);
-    log('calcium', [[9, 430], [0, 431]]); // prettier-ignore
+    log('calcium', [
+      [9, 430],
+      [0, 431],
+    ]);
     expect(trend(keep, { of }).picture?.alt).toMatch(/ Alkalinity, dKH: .* Calcium, mg\/L: /);
     expect(trend(keep, { of }).picture?.svg.match(/<clipPath/g)).toHaveLength(2);
   });
@@ -186,8 +209,20 @@ describe('/log trend', () => {
   it.each([
     { what: 'nothing logged', rows: [] },
     { what: 'one reading', rows: [[3, 8]] },
-    { what: 'two of one moment', rows: [[3, 8], [3, 8.1]] },
-    { what: 'one of the two too long ago', rows: [[200, 8], [3, 8]] },
+    {
+      what: 'two of one moment',
+      rows: [
+        [3, 8],
+        [3, 8.1],
+      ],
+    },
+    {
+      what: 'one of the two too long ago',
+      rows: [
+        [200, 8],
+        [3, 8],
+      ],
+    },
   ] as const)('$what: a friendly answer without a picture', ({ rows }) => {
     const { keep, log } = member();
     log('alkalinity', rows);
@@ -195,11 +230,14 @@ describe('/log trend', () => {
     expect(given.headline).toMatch(/^No trend yet: it takes two readings/);
     expect(given.picture).toBeUndefined();
     expect(given.steps.join(' ')).toContain('/log add');
-  }); // prettier-ignore
+  });
 
   it('looks back as far as asked', () => {
     const { keep, log } = member();
-    log('alkalinity', [[200, 8], [3, 8]]); // prettier-ignore
+    log('alkalinity', [
+      [200, 8],
+      [3, 8],
+    ]);
     expect(trend(keep, { of: 'alk', over: '365 days' }).picture?.alt).toContain('2 readings');
   });
 

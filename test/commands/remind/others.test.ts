@@ -127,8 +127,14 @@ describe('what is sent', () => {
   const dueMs = Date.UTC(2026, 0, 3, 8);
   const due = (to: 'owner' | 'sitter' | 'channel', lateMs = 0) =>
     dueAnswer({
-      reminder, ...(tank && { tank }), last: owner.keep.latest(1), dueMs, nowMs: dueMs + lateMs, zone: 'Europe/Berlin', to,
-    }); // prettier-ignore
+      reminder,
+      ...(tank && { tank }),
+      last: owner.keep.latest(1),
+      dueMs,
+      nowMs: dueMs + lateMs,
+      zone: 'Europe/Berlin',
+      to,
+    });
 
   it('to the owner names the tank, what is due, the last reading, and has four buttons of this occurrence', () => {
     const sent = due('owner');
@@ -158,9 +164,15 @@ describe('what is sent', () => {
     const [handOver] = owner.keep.handOvers();
     if (handOver === undefined) throw new Error('no hand-over');
     const parts = {
-      handOver, news: 'accepted', tanks: owner.keep.tanks(), reminders: owner.keep.reminders(),
-      latest: owner.keep.latest, nowMs: START_MS, zone: 'Europe/Berlin', to: 'sitter',
-    } as const; // prettier-ignore
+      handOver,
+      news: 'accepted',
+      tanks: owner.keep.tanks(),
+      reminders: owner.keep.reminders(),
+      latest: owner.keep.latest,
+      nowMs: START_MS,
+      zone: 'Europe/Berlin',
+      to: 'sitter',
+    } as const;
     const plan = textOf(carePlanAnswer(parts));
     for (const part of [
       /240 L/,
@@ -188,9 +200,15 @@ describe('what is sent', () => {
 
 describe('a channel', () => {
   const server = (changes: Partial<Server> = {}): Server => ({
-    id: '200000000000000001', channelId: CHANNEL, settings: () => quietSettings, mayManage: false,
-    change: () => undefined, mayWrite: () => true, lacks: () => [], ...changes,
-  }); // prettier-ignore
+    id: '200000000000000001',
+    channelId: CHANNEL,
+    settings: () => quietSettings,
+    mayManage: false,
+    change: () => undefined,
+    mayWrite: () => true,
+    lacks: () => [],
+    ...changes,
+  });
   const line = `/remind task text:floss when:saturdays 9am channel:${CHANNEL}`;
 
   it('is taken where both may write, and the answer says who reads it', () => {

@@ -15,8 +15,14 @@ const once: Rule = { every: 'once' };
 
 function reminder(rule: Rule, progress: Progress = {}, changes: Partial<Plan> = {}): Reminder {
   const plan: Plan = {
-    text: 'floss', parameters: [], anchor: '2026-01-03 09:00', zone: 'UTC', rule, place: { kind: 'direct' }, ...changes,
-  }; // prettier-ignore
+    text: 'floss',
+    parameters: [],
+    anchor: '2026-01-03 09:00',
+    zone: 'UTC',
+    rule,
+    place: { kind: 'direct' },
+    ...changes,
+  };
   return { id: 1, ...plan, ...progress };
 }
 

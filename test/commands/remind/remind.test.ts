@@ -183,8 +183,11 @@ describe('done, later, skip', () => {
     });
     // It is 10:00 in Berlin; the occurrence was at 09:00.
     expect(instants).toEqual([
-      START_MS + 3 * HOUR_MS, START_MS + 5 * HOUR_MS, Date.UTC(2026, 0, 3, 18), Date.UTC(2026, 0, 4, 8),
-    ]); // prettier-ignore
+      START_MS + 3 * HOUR_MS,
+      START_MS + 5 * HOUR_MS,
+      Date.UTC(2026, 0, 3, 18),
+      Date.UTC(2026, 0, 4, 8),
+    ]);
   });
 
   it('later comes once more, and the next as ever', () => {
@@ -318,8 +321,16 @@ describe('change, pause, resume, remove', () => {
     expect(paused.headline).toBe('All 2 reminders are paused.');
     const sent = wait(19 * DAY);
     expect(sent.filter((line) => line.endsWith('feed')).map((line) => line.slice(8, 10))).toEqual([
-      '03', '04', '05', '06', '07', '08', '09', '20', '21',
-    ]); // prettier-ignore
+      '03',
+      '04',
+      '05',
+      '06',
+      '07',
+      '08',
+      '09',
+      '20',
+      '21',
+    ]);
     expect(sent.filter((line) => line.endsWith('once'))).toEqual(['2026-01-19T23:00 once']);
   });
 

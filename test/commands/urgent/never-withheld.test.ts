@@ -12,11 +12,64 @@ const run = (input: Readonly<Record<string, unknown>>): Answer => urgentCommand.
 
 /** Numbers as frightened people, instruments and forms give them: readable, beyond belief, of another kind, and none. */
 const ODD = [
-  '', 'abc', 'lots', '-', '?', '0', '-5', '1e308', '1e-308', 'NaN', 'Infinity', '-Infinity', '75', '75 gal', '0 gal', '75 gal and 20 gal',
-  '1,500', '1.500,5 L', '9999999999 L', '8 dKH', '130 F', '100 F', '-40 C', '45 C', '46 C', '0 C', '36.5 C', '3 C', '77', '300 K', '1.034', '1.0316',
-  '0.99', '1.060', '1034', '35', '35 ppt', '42 ppt', '43 ppt', '0 ppt', '53 mS/cm', '60', '60 dKH', '56 dKH', '20 meq/L', '900', '1 ppm', '1e6 ppm',
-  '3 * 20 L - 10 %', '1/0', '(((((', '120 x 50 x 50 cm', '½', '７５ gal', 'x'.repeat(300), '\n\u0000\u202e', '75 gal 75 gal 75 gal',
-] as const; // prettier-ignore
+  '',
+  'abc',
+  'lots',
+  '-',
+  '?',
+  '0',
+  '-5',
+  '1e308',
+  '1e-308',
+  'NaN',
+  'Infinity',
+  '-Infinity',
+  '75',
+  '75 gal',
+  '0 gal',
+  '75 gal and 20 gal',
+  '1,500',
+  '1.500,5 L',
+  '9999999999 L',
+  '8 dKH',
+  '130 F',
+  '100 F',
+  '-40 C',
+  '45 C',
+  '46 C',
+  '0 C',
+  '36.5 C',
+  '3 C',
+  '77',
+  '300 K',
+  '1.034',
+  '1.0316',
+  '0.99',
+  '1.060',
+  '1034',
+  '35',
+  '35 ppt',
+  '42 ppt',
+  '43 ppt',
+  '0 ppt',
+  '53 mS/cm',
+  '60',
+  '60 dKH',
+  '56 dKH',
+  '20 meq/L',
+  '900',
+  '1 ppm',
+  '1e6 ppm',
+  '3 * 20 L - 10 %',
+  '1/0',
+  '(((((',
+  '120 x 50 x 50 cm',
+  '½',
+  '７５ gal',
+  'x'.repeat(300),
+  '\n\u0000\u202e',
+  '75 gal 75 gal 75 gal',
+] as const;
 const text = fc.oneof(
   fc.constantFrom(...ODD),
   fc.string({ maxLength: 30, unit: 'grapheme' }),
@@ -79,7 +132,11 @@ describe('what was not used', () => {
     [{ what: 'salinity crash', salinity: '1.034' }, 'salinity "1.034" (far too high', /measure again/],
     [{ what: 'salinity crash', salinity: '0.99' }, 'salinity "0.99" (far too low', /measure again/],
     [{ what: 'overdose', now: '60 dKH' }, 'now "60 dKH" (far too high', /Stop everything that adds it/],
-    [{ what: 'overdose', now: '60' }, 'now "60" (60 dKH or 60 meq/L or 60 ppm CaCO3', /Stop everything that adds it/],
+    [
+      { what: 'overdose', now: '60' },
+      'now "60" (60 dKH or 60 meq/L or 60 ppm CaCO3',
+      /Stop everything that adds it/,
+    ],
     [{ what: 'power cut', volume: '75' }, 'volume "75" (75 L or 75 US gal or', /Oxygen first/],
     [{ what: 'power cut', volume: '8 dKH' }, 'volume "8 dKH" (', /Oxygen first/],
     [{ what: 'flood', size: '75 gal' }, 'size "75 gal" (no such option)', /breaker/],
@@ -140,8 +197,13 @@ const causes: Readonly<Partial<Record<UrgentId, readonly UrgentId[]>>> = {
 };
 const spoken = fc.oneof(
   fc.constantFrom(...ODD.filter((odd) => !/[^ -~]|x{9}/.test(odd))),
-  fc.tuple(fc.double({ noNaN: true, min: -1e6, max: 1e9 }).map((n) => n.toPrecision(4)), fc.constantFrom('', ' F', ' C', ' gal', ' L', ' ppt', ' dKH', ' ppm', ' sg', ' %')).map((parts) => parts.join('')),
-); // prettier-ignore
+  fc
+    .tuple(
+      fc.double({ noNaN: true, min: -1e6, max: 1e9 }).map((n) => n.toPrecision(4)),
+      fc.constantFrom('', ' F', ' C', ' gal', ' L', ' ppt', ' dKH', ' ppm', ' sg', ' %'),
+    )
+    .map((parts) => parts.join('')),
+);
 
 describe.each(sentences)('%s', (sentence, id) => {
   it('is never answered with a range', () => {

@@ -46,11 +46,27 @@ function lab(rgb: Triple): Triple {
  * 15:1291-1298, severity 1 (from memory; each row adds up to 1, as it must for greys to stay grey).
  */
 const SEEN: Readonly<Record<string, readonly Triple[]>> = {
-  'all cones': [[1, 0, 0], [0, 1, 0], [0, 0, 1]],
-  'no long cones': [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]],
-  'no middle cones': [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.01182, 0.04294, 0.968881]],
-  'no short cones': [[1.255528, -0.076749, -0.178779], [-0.078411, 0.930809, 0.147602], [0.004733, 0.691367, 0.3039]],
-}; // prettier-ignore
+  'all cones': [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ],
+  'no long cones': [
+    [0.152286, 1.052583, -0.204868],
+    [0.114503, 0.786281, 0.099216],
+    [-0.003882, -0.048116, 1.051998],
+  ],
+  'no middle cones': [
+    [0.367322, 0.860646, -0.227968],
+    [0.280085, 0.672501, 0.047413],
+    [-0.01182, 0.04294, 0.968881],
+  ],
+  'no short cones': [
+    [1.255528, -0.076749, -0.178779],
+    [-0.078411, 0.930809, 0.147602],
+    [0.004733, 0.691367, 0.3039],
+  ],
+};
 
 function difference(one: string, other: string, seen: readonly Triple[]): number {
   const [a, b] = [one, other].map((hex) => lab(apply(seen, linear(hex))));

@@ -29,12 +29,15 @@ describe('the scale', () => {
   ])('is that of the bar for the glass of both views: $lengthCm x $widthCm x $heightCm cm', (size) => {
     const svg = drawn(sceneOf([], { box: size }));
     const scale = scaleOf(svg);
-    for (const [side, highCm] of [['above', size.widthCm], ['front', size.heightCm]] as const) {
+    for (const [side, highCm] of [
+      ['above', size.widthCm],
+      ['front', size.heightCm],
+    ] as const) {
       const [water] = elements(viewOf(svg, side), 'rect');
       expect(number(water ?? expect.unreachable(), 'width') / scale).toBeCloseTo(size.lengthCm, 1);
       expect(number(water ?? expect.unreachable(), 'height') / scale).toBeCloseTo(highCm, 1);
     }
-  }); // prettier-ignore
+  });
 
   it('30 cm across are 30 cm in both views, 20 cm back and 10 cm up each in its own', () => {
     const one = placed(1, 'torch-coral', spot(30, 15, 10));

@@ -67,15 +67,25 @@ describe('trendSvg', () => {
 
   it.each([
     { what: 'one reading', panel: samplePanel('ammonia', { count: 1, extra: { trend: undefined } }) },
-    { what: 'no scatter at all', panel: samplePanel('ph', { extra: { readings: [0, 1, 2].map((i) => ({ atMs: START_MS + i, value: 8 })) } }) },
-    { what: 'a value out of this world', panel: samplePanel('calcium', { extra: { readings: [0, 1].map((i) => ({ atMs: START_MS + i * MS_PER_DAY, value: 1e9 * i })) } }) },
+    {
+      what: 'no scatter at all',
+      panel: samplePanel('ph', {
+        extra: { readings: [0, 1, 2].map((i) => ({ atMs: START_MS + i, value: 8 })) },
+      }),
+    },
+    {
+      what: 'a value out of this world',
+      panel: samplePanel('calcium', {
+        extra: { readings: [0, 1].map((i) => ({ atMs: START_MS + i * MS_PER_DAY, value: 1e9 * i })) },
+      }),
+    },
     { what: 'no unit, no target', panel: samplePanel('ph', { extra: { target: undefined } }) },
     { what: 'a thousand additions', panel: samplePanel('alkalinity', { additions: 1000 }) },
   ])('draws $what', ({ panel }) => {
     const svg = trendSvg(samplePicture([panel]));
     expect(svg).not.toMatch(/NaN|Infinity|undefined|null/);
     expect(dots(svg)).toHaveLength(panel.readings.length);
-  }); // prettier-ignore
+  });
 
   it('marks additions and fast moves by shape, and names only what it shows', () => {
     const plain = trendSvg(samplePicture([samplePanel('alkalinity')]));

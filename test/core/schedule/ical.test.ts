@@ -30,9 +30,15 @@ const rules: Readonly<Record<string, Rule>> = {
 };
 /** With both clock changes, half-hour offsets, the southern hemisphere, none, and two that no yearly rule can say. */
 const zones = [
-  'Europe/Berlin', 'America/Chicago', 'America/St_Johns', 'Australia/Lord_Howe', 'Asia/Kolkata', 'UTC',
-  'Africa/Casablanca', 'Asia/Jerusalem',
-] as const; // prettier-ignore
+  'Europe/Berlin',
+  'America/Chicago',
+  'America/St_Johns',
+  'Australia/Lord_Howe',
+  'Asia/Kolkata',
+  'UTC',
+  'Africa/Casablanca',
+  'Asia/Jerusalem',
+] as const;
 const anchors = ['2026-01-03 09:00', '2025-11-27 18:30'];
 
 function entry(rule: Rule, zone: string, anchor: string, more: Partial<CalendarEntry> = {}): CalendarEntry {

@@ -22,20 +22,70 @@ const dates = (anchor: string, rule: Rule, count: number) =>
 describe('several cadences from Saturday 3 January 2026 (Gregorian calendar, ISO 8601 weekdays)', () => {
   const start = '2026-01-03 09:00';
   const table: [string, string, Rule, string[]][] = [
-    ['weekly', start, { every: 'weeks', count: 1, on: [6] }, ['2026-01-03', '2026-01-10', '2026-01-17', '2026-01-24']],
-    ['every other', start, { every: 'weeks', count: 2, on: [6] }, ['2026-01-03', '2026-01-17', '2026-01-31', '2026-02-14']],
-    ['those between', '2026-01-10 09:00', { every: 'weeks', count: 2, on: [6] }, ['2026-01-10', '2026-01-24', '2026-02-07']],
-    ['31st', start, { every: 'months', count: 1, on: 31 }, ['2026-01-31', '2026-02-28', '2026-03-31', '2026-04-30']],
-    ['quarterly', start, { every: 'months', count: 3, on: 3 }, ['2026-01-03', '2026-04-03', '2026-07-03', '2026-10-03']],
+    [
+      'weekly',
+      start,
+      { every: 'weeks', count: 1, on: [6] },
+      ['2026-01-03', '2026-01-10', '2026-01-17', '2026-01-24'],
+    ],
+    [
+      'every other',
+      start,
+      { every: 'weeks', count: 2, on: [6] },
+      ['2026-01-03', '2026-01-17', '2026-01-31', '2026-02-14'],
+    ],
+    [
+      'those between',
+      '2026-01-10 09:00',
+      { every: 'weeks', count: 2, on: [6] },
+      ['2026-01-10', '2026-01-24', '2026-02-07'],
+    ],
+    [
+      '31st',
+      start,
+      { every: 'months', count: 1, on: 31 },
+      ['2026-01-31', '2026-02-28', '2026-03-31', '2026-04-30'],
+    ],
+    [
+      'quarterly',
+      start,
+      { every: 'months', count: 3, on: 3 },
+      ['2026-01-03', '2026-04-03', '2026-07-03', '2026-10-03'],
+    ],
     ['twice a year', start, { every: 'months', count: 6, on: 3 }, ['2026-01-03', '2026-07-03', '2027-01-03']],
-    ['last day', '2028-01-31 18:00', { every: 'months', count: 1, on: 'last' }, ['2028-01-31', '2028-02-29', '2028-03-31']],
-    ['29 February', '2028-02-29 09:00', { every: 'months', count: 12, on: 29 }, ['2028-02-29', '2029-02-28', '2030-02-28', '2031-02-28', '2032-02-29']],
-    ['first Monday', start, { every: 'months', count: 1, on: { nth: 1, weekday: 1 } }, ['2026-01-05', '2026-02-02', '2026-03-02']],
-    ['last Friday', start, { every: 'months', count: 1, on: { nth: 'last', weekday: 5 } }, ['2026-01-30', '2026-02-27', '2026-03-27']],
-    ['Monday and Thursday', start, { every: 'weeks', count: 2, on: [1, 4] }, ['2026-01-05', '2026-01-08', '2026-01-19', '2026-01-22']],
+    [
+      'last day',
+      '2028-01-31 18:00',
+      { every: 'months', count: 1, on: 'last' },
+      ['2028-01-31', '2028-02-29', '2028-03-31'],
+    ],
+    [
+      '29 February',
+      '2028-02-29 09:00',
+      { every: 'months', count: 12, on: 29 },
+      ['2028-02-29', '2029-02-28', '2030-02-28', '2031-02-28', '2032-02-29'],
+    ],
+    [
+      'first Monday',
+      start,
+      { every: 'months', count: 1, on: { nth: 1, weekday: 1 } },
+      ['2026-01-05', '2026-02-02', '2026-03-02'],
+    ],
+    [
+      'last Friday',
+      start,
+      { every: 'months', count: 1, on: { nth: 'last', weekday: 5 } },
+      ['2026-01-30', '2026-02-27', '2026-03-27'],
+    ],
+    [
+      'Monday and Thursday',
+      start,
+      { every: 'weeks', count: 2, on: [1, 4] },
+      ['2026-01-05', '2026-01-08', '2026-01-19', '2026-01-22'],
+    ],
     ['a day already past', start, { every: 'months', count: 1, on: 1 }, ['2026-02-01', '2026-03-01']],
     ['every 3 days', start, { every: 'days', count: 3 }, ['2026-01-03', '2026-01-06', '2026-01-09']],
-  ]; // prettier-ignore
+  ];
   it.each(table)('%s', (_name, anchor, rule, expected) => {
     expect(dates(anchor, rule, expected.length)).toEqual(expected);
   });

@@ -3,11 +3,27 @@ import { nextAfter } from '../../../core/schedule/repeat.ts';
 import type { Rule } from '../../../core/schedule/rule.ts';
 
 const zones = [
-  'UTC', 'America/New_York', 'America/Chicago', 'America/Los_Angeles', 'America/St_Johns', 'America/Santiago',
-  'America/Phoenix', 'America/Sao_Paulo', 'America/Havana', 'Europe/London', 'Europe/Berlin', 'Africa/Cairo',
-  'Africa/Casablanca', 'Asia/Kolkata', 'Asia/Beirut', 'Australia/Sydney', 'Australia/Lord_Howe', 'Pacific/Auckland',
-  'Pacific/Chatham', 'Pacific/Kiritimati',
-]; // prettier-ignore
+  'UTC',
+  'America/New_York',
+  'America/Chicago',
+  'America/Los_Angeles',
+  'America/St_Johns',
+  'America/Santiago',
+  'America/Phoenix',
+  'America/Sao_Paulo',
+  'America/Havana',
+  'Europe/London',
+  'Europe/Berlin',
+  'Africa/Cairo',
+  'Africa/Casablanca',
+  'Asia/Kolkata',
+  'Asia/Beirut',
+  'Australia/Sydney',
+  'Australia/Lord_Howe',
+  'Pacific/Auckland',
+  'Pacific/Chatham',
+  'Pacific/Kiritimati',
+];
 const QUARTER = 15 * 60_000;
 const DAY = 96 * QUARTER;
 

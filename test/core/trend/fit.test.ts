@@ -63,9 +63,19 @@ describe('leastSquares', () => {
   });
 
   it('has no interval for two points and no line for one time', () => {
-    expect(fitted([{ day: 0, value: 8 }, { day: 2, value: 7 }])).toMatchObject({ slopePerDay: -0.5, slope: undefined }); // prettier-ignore
+    expect(
+      fitted([
+        { day: 0, value: 8 },
+        { day: 2, value: 7 },
+      ]),
+    ).toMatchObject({ slopePerDay: -0.5, slope: undefined });
     expect(leastSquares([])).toBeUndefined();
-    expect(leastSquares([{ day: 1, value: 8 }, { day: 1, value: 9 }])).toBeUndefined(); // prettier-ignore
+    expect(
+      leastSquares([
+        { day: 1, value: 8 },
+        { day: 1, value: 9 },
+      ]),
+    ).toBeUndefined();
   });
 });
 

@@ -114,7 +114,12 @@ describe('theilSen', () => {
 
   it('has no line for one time, and a bound', () => {
     expect(theilSen([])).toBeUndefined();
-    expect(theilSen([{ day: 1, value: 8 }, { day: 1, value: 9 }])).toBeUndefined(); // prettier-ignore
+    expect(
+      theilSen([
+        { day: 1, value: 8 },
+        { day: 1, value: 9 },
+      ]),
+    ).toBeUndefined();
     expect(() => theilSen(daily(Array.from({ length: MOST_ROBUST + 1 }, () => 1)))).toThrow(/at most/);
   });
 });

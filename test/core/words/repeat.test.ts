@@ -23,15 +23,40 @@ describe('readRepeat', () => {
     ['Feed at 9am', 'once, on Thursday 8 January 2026', '2026-01-08 09:00', 'Feed'],
     ['saturday 9am', 'once, on Saturday 10 January 2026', '2026-01-10 09:00', ''],
     ['every 31st', 'on the 31st of every month (the last day of a shorter one)', '2026-01-31 09:00', ''],
-    ['Test NO3 on the 31st every month', 'on the 31st of every month (the last day of a shorter one)', '2026-01-31 09:00', 'Test NO3'],
+    [
+      'Test NO3 on the 31st every month',
+      'on the 31st of every month (the last day of a shorter one)',
+      '2026-01-31 09:00',
+      'Test NO3',
+    ],
     ['change filter floss every sat', 'every week on Saturday', '2026-01-10 09:00', 'change filter floss'],
-    ['clean pumps quarterly, start 3 jan 2026', 'every 3 months on the 3rd', '2026-04-03 09:00', 'clean pumps'],
-    ['ro filters twice a yr. start 3 jan 2026', 'every 6 months on the 3rd', '2026-07-03 09:00', 'ro filters'],
-    ['water change every other sat, start 3 jan 2026', 'every 2 weeks on Saturday', '2026-01-17 09:00', 'water change'],
+    [
+      'clean pumps quarterly, start 3 jan 2026',
+      'every 3 months on the 3rd',
+      '2026-04-03 09:00',
+      'clean pumps',
+    ],
+    [
+      'ro filters twice a yr. start 3 jan 2026',
+      'every 6 months on the 3rd',
+      '2026-07-03 09:00',
+      'ro filters',
+    ],
+    [
+      'water change every other sat, start 3 jan 2026',
+      'every 2 weeks on Saturday',
+      '2026-01-17 09:00',
+      'water change',
+    ],
     ['every 12 hours', 'every 12 hours, counted from Thursday 8 January 2026', '2026-01-08 02:00', ''],
     ['first monday of the month 8:00', 'on the first Monday of every month', '2026-02-02 08:00', ''],
     ['last day of every month at 18:00', 'on the last day of every month', '2026-01-31 18:00', ''],
-    ['3 days after I last did it', '3 days after you last did it, first on Saturday 10 January 2026', '2026-01-10 09:00', ''],
+    [
+      '3 days after I last did it',
+      '3 days after you last did it, first on Saturday 10 January 2026',
+      '2026-01-10 09:00',
+      '',
+    ],
     ['daily at 02:30', 'every day', '2026-01-08 02:30', ''],
     ['remind me to check the ATO every day 8pm', 'every day', '2026-01-07 20:00', 'check the ATO'],
     ['every 2 weeks on sat and sun', 'every 2 weeks on Saturday and Sunday', '2026-01-10 09:00', ''],
@@ -41,12 +66,22 @@ describe('readRepeat', () => {
     ['twice a week', 'every week on Wednesday and Saturday', '2026-01-10 09:00', ''],
     ['yearly on 29 feb', 'every year on 29 February (28 February in other years)', '2028-02-29 09:00', ''],
     ['dose 5 ml daily 8am', 'every day', '2026-01-08 08:00', 'dose 5 ml'],
-    ['once a month on the 31st', 'on the 31st of every month (the last day of a shorter one)', '2026-01-31 09:00', ''],
+    [
+      'once a month on the 31st',
+      'on the 31st of every month (the last day of a shorter one)',
+      '2026-01-31 09:00',
+      '',
+    ],
     ['next saturday 9am', 'once, on Saturday 10 January 2026', '2026-01-10 09:00', ''],
     ['every 2nd day 3pm', 'every 2 days', '2026-01-07 15:00', ''],
     ['clean on 3 jan every year', 'every year on 3 January', '2027-01-03 09:00', 'clean'],
-    ['half yearly from 31 mar', 'every 6 months on the 31st (the last day of a shorter one)', '2026-03-31 09:00', ''],
-  ]; // prettier-ignore
+    [
+      'half yearly from 31 mar',
+      'every 6 months on the 31st (the last day of a shorter one)',
+      '2026-03-31 09:00',
+      '',
+    ],
+  ];
   it.each(table)('%s', (text, words, first, rest) => {
     const { rule, anchor, rest: left } = read(text);
     expect(sayRule(rule, anchor).replace(/ at \d\d:\d\d$/, '')).toBe(words);
@@ -71,10 +106,25 @@ describe('readRepeat', () => {
   });
 
   it.each([
-    'every other day and every sat', 'every sat 9am and 5pm', 'once a week on the 3rd', 'twice a week on sat',
-    'water change', '', 'every 0 days', 'every 32nd', 'today 9am', '2026-01-03', 'on 31 apr', 'every 25:00', 'daily 25:00',
-    'every 9999 hours', 'trace elements on the saturdays between', '5 times a month', 'every day on the 3rd', 'in 0 days',
-  ])('%j is refused', (text) => expect(problemOf(() => read(text)).field).toBe('when')); // prettier-ignore
+    'every other day and every sat',
+    'every sat 9am and 5pm',
+    'once a week on the 3rd',
+    'twice a week on sat',
+    'water change',
+    '',
+    'every 0 days',
+    'every 32nd',
+    'today 9am',
+    '2026-01-03',
+    'on 31 apr',
+    'every 25:00',
+    'daily 25:00',
+    'every 9999 hours',
+    'trace elements on the saturdays between',
+    '5 times a month',
+    'every day on the 3rd',
+    'in 0 days',
+  ])('%j is refused', (text) => expect(problemOf(() => read(text)).field).toBe('when'));
 
   it('gives examples where it understood nothing', () => {
     expect(problemOf(() => read('soonish')).hint).toMatch(/every other saturday 9am/);

@@ -43,7 +43,10 @@ describe('the first act', () => {
     ['palytoxin in eye or cut', /^Rinse at once.*at least 20 minutes/],
     ['palytoxin breathed', /^Everybody out of the room into fresh air now, pets too; then call/],
     ['fumes or smoke', /^Everybody and every pet out into fresh air now; call/],
-    ['fish spine', /^Into hot water now, as hot as the other, unhurt hand bears \(about 45 °C, never scalding\), for 30 to 90 minutes\. Then a doctor/],
+    [
+      'fish spine',
+      /^Into hot water now, as hot as the other, unhurt hand bears \(about 45 °C, never scalding\), for 30 to 90 minutes\. Then a doctor/,
+    ],
     ['on the skin', /^Off with what is wet with it, and rinse/],
     ['swallowed', /^Rinse the mouth.*Do not make them vomit\. Call the poison centre/],
     ['fire or burn', /everybody out, and call the fire service/],
@@ -53,7 +56,7 @@ describe('the first act', () => {
     ['allergic reaction', /the emergency number now/],
     ['collapsed', /^Call your emergency number now/],
     ['glue', /^Do not pull/],
-  ] as const)('%s', (id, pattern) => expect(hurtCard(id).first).toMatch(pattern)); // prettier-ignore
+  ] as const)('%s', (id, pattern) => expect(hurtCard(id).first).toMatch(pattern));
 
   it('dry powder is brushed off before it is rinsed', () =>
     expect(hurtCards['on the skin'].steps[0]).toMatch(/^Dry powder.*brush it off first/));
