@@ -1,6 +1,6 @@
 import { CAUSTIC as BURNS, PET as ANY_PET } from './words.ts';
 
-/** Words the ways of `person-words.ts` are built from: patterns of a cleaned text, joined by `|`. */
+/** Words the ways in `person` are built from: patterns of a cleaned text, joined by `|`. */
 
 export const FAMILY = String.raw`(?:wife|wifey|husband|hubby|partner|spouse|kids?|sons?|daughter|child|children|toddler|baby|infant|mum|mummy|mom|mommy|mother|dad|daddy|father|step(?:son|daughter|mom|mum|dad|father|mother)|gran|nana?|grandad|granddad|grandpa|grandma|bf|gf|coworker|colleague|buddy|mate|babysitter|landlord|brother|sister|girlfriend|boyfriend|friend|flatmate|roommate|neighbou?r|grand(?:son|daughter|kid|child|mother|father)|(?:mother|father|brother|sister) in law|nephew|niece|cousin|uncle|aunt|guest|boy|girl|family|\d year old)`;
 
