@@ -1,0 +1,24 @@
+import type { Frame } from '../../core/language/frame.ts';
+import type { Kind } from '../../core/language/kinds.ts';
+import type { SlotName } from '../../core/language/slots.ts';
+import type { Answer } from '../answer.ts';
+import type { OwnContext } from '../command.ts';
+
+/** Something a kind of question cannot do without: any one of these slots, or the one question that is asked back. */
+export interface Need {
+  readonly oneOf: readonly SlotName[];
+  readonly ask: string;
+}
+
+/** What is done with one kind of question. */
+export interface Row<K extends Kind = Kind> {
+  readonly kind: K;
+  /** On the button that offers it: what it does, at most 40 letters. */
+  readonly label: string;
+  /** In the order they are asked for; the question is kept until its need is met. */
+  readonly needs?: readonly Need[];
+  /** Slots that its answer uses: what else was said is named as not used. */
+  readonly uses: readonly SlotName[];
+  /** Answers, or undefined where the frame holds nothing it could answer. @throws Problem as its command does. */
+  readonly answer: (frame: Frame, context: OwnContext) => Answer | undefined;
+}

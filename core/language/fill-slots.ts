@@ -1,0 +1,198 @@
+import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
+import { raisedBy } from '../dosing/raised-by.ts';
+import type { OfName } from './parts.ts';
+import type { Said } from './said.ts';
+import type { NumberSpan } from './scan/number-span.ts';
+import type { Level, Slots } from './slots.ts';
+import type { Scanned } from './tokens.ts';
+import { systemVolume } from './system-volume.ts';
+
+/** What of a message fills slots, and the numbers no slot took. */
+export interface Filled {
+  readonly slots: Slots;
+  readonly rest: readonly Said[];
+}
+
+/** Parts that are levels of a parameter. */
+const LEVEL_PARTS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
+
+/** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
+export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
+  const used = new Set<Said>();
+  const take = (one: Said | undefined): string | undefined => {
+    if (one !== undefined) used.add(one);
+    return one?.text;
+  };
+  const all = (test: (one: Said) => boolean): readonly string[] | undefined => {
+    const found = said.filter(test);
+    found.forEach((one) => used.add(one));
+    return found.length === 0 ? undefined : found.map(({ text }) => text);
+  };
+  const named = parametersNamed(scanned);
+  const salts = namesOf(scanned, 'salt');
+  const levels = said.flatMap((one): Level[] => {
+    const part = LEVEL_PARTS.find((name) => name === one.part);
+    const of = parameterOf(one.of);
+    if (part === undefined || of === undefined) return [];
+    used.add(one);
+    const { everyDays } = one.number;
+    return [
+      {
+        of,
+        part: part === 'rate' && everyDays === undefined ? 'change' : part,
+        text: levelText(one.number, of),
+        value: one.number.value,
+        ...(everyDays === undefined ? {} : { everyDays }),
+        ...momentBeside(one, said),
+      },
+    ];
+  });
+  const of = mainParameter(levels, named, salts);
+  const mine = levels.filter((level) => level.of === of);
+  const last = (...parts: readonly Level['part'][]): Level | undefined =>
+    mine.findLast(({ part }) => parts.includes(part));
+  const rate = last('rate');
+  const volume = systemVolume(scanned, said);
+  volume?.from.forEach((one) => used.add(one));
+  const amounts = said.filter(
+    ({ part, of: what }) => part === 'amount' || (part === 'rate' && what === 'substance'),
+  );
+  const shares = said.filter((one) => one.part === 'changed' && isShare(one));
+  const changed = said.find(
+    (one) => one.part === 'changed' && !isShare(one) && one.number.kinds.includes('volume'),
+  );
+  const spans = said.filter((one) => one.part === 'span');
+  const lengths = said.filter(
+    ({ part, number }) => (part === 'length' || part === 'system') && !number.kinds.includes('volume'),
+  );
+  const other = (id: ParameterId): string | undefined =>
+    levels.findLast((level) => level.of === id && (level.part === 'now' || level.part === 'was'))?.text;
+  const slots = {
+    of,
+    levels: levels.length === 0 ? undefined : levels,
+    now: last('now')?.text,
+    was: mine.find(({ part }) => part === 'was')?.text,
+    wanted: last('wanted', 'target')?.text,
+    change: last('change')?.text,
+    rate: rate?.text,
+    rateDays: rate?.everyDays,
+    other: last('other')?.text,
+    limit: last('limit')?.text,
+    volume: volume?.text,
+    container: take(said.find(({ part }) => part === 'part')),
+    salt: salts[0],
+    salts: salts.length === 0 ? undefined : salts,
+    amount: take(amounts[0]),
+    amounts: amounts.length === 0 ? undefined : amounts.map((one) => take(one) ?? ''),
+    amountDays: amounts.find(({ number }) => number.everyDays !== undefined)?.number.everyDays,
+    strength: take(said.find(({ part }) => part === 'strength')),
+    share: take(shares[0]),
+    shares: shares.length === 0 ? undefined : shares.map((one) => take(one) ?? ''),
+    changed: take(changed),
+    everyDays: [...shares, changed].find((one) => one?.number.everyDays !== undefined)?.number.everyDays,
+    span: take(spans[0]),
+    spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
+    hours: all(
+      ({ part, number }) =>
+        part === 'setting' && (number.kinds.includes('days') || number.kinds.length === 0),
+    ),
+    percents: all(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
+    light: all((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
+    lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
+    lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
+    box: boxOf(lengths),
+    temperature: other('temperature'),
+    otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
+    salinity: of === 'salinity' ? undefined : other('salinity'),
+    corals: listOr(namesOf(scanned, 'coral')),
+    counts: listOr(
+      said
+        .filter(({ part, number }) => part === 'none' && number.kinds.length === 0)
+        .map(({ number }) => number.value),
+    ),
+    moments: listOr(said.filter(({ part }) => part === 'moment').map(({ text }) => text)),
+  };
+  return {
+    slots: withoutUndefined(slots),
+    rest: said.filter((one) => !used.has(one) && one.part !== 'none' && one.part !== 'moment'),
+  };
+}
+
+/** "8 ppm no3": a unit that is also a name says no more than the name. */
+function levelText({ number, unit }: NumberSpan, of: ParameterId): string {
+  const isBare = unit === '' || unit === of;
+  const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
+  return isBare || isName ? number : `${number} ${unit}`;
+}
+
+function isShare({ number }: Said): boolean {
+  return number.kinds.includes('share');
+}
+
+function isLight({ part, of, number }: Said): boolean {
+  return (
+    part === 'light' ||
+    (of === 'light' && part !== 'none') ||
+    number.kinds.includes('light') ||
+    number.kinds.includes('illuminance')
+  );
+}
+
+/** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */
+function boxOf(lengths: readonly Said[]): string | undefined {
+  const sides = lengths.slice(0, 3);
+  if (sides.length < 3) return undefined;
+  const unit = sides.findLast(({ number }) => number.unit !== '')?.number.unit ?? '';
+  return `${sides.map(({ number }) => number.number).join(' x ')} ${unit}`.trim();
+}
+
+/** The parameter a message is about: what should change, else what was named first, else what its salt raises. */
+function mainParameter(
+  levels: readonly Level[],
+  named: readonly ParameterId[],
+  salts: readonly string[],
+): ParameterId | undefined {
+  const asked = levels.find(({ part }) => part === 'wanted' || part === 'change' || part === 'target');
+  const counted = levels.find(({ part }) => part === 'rate' || part === 'was' || part === 'other');
+  const [raised] = salts.flatMap(raisedBy);
+  return (
+    asked?.of ??
+    counted?.of ??
+    levels.find(({ of }) => of !== 'temperature')?.of ??
+    named[0] ??
+    raised ??
+    levels[0]?.of
+  );
+}
+
+function parametersNamed({ names }: Scanned): readonly ParameterId[] {
+  return names.flatMap(({ class: kind, id }) => (kind === 'parameter' ? [id as ParameterId] : []));
+}
+
+function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] {
+  return [...new Set(names.flatMap((name) => (name.class === kind ? [name.id] : [])))];
+}
+
+function parameterOf(of: OfName): ParameterId | undefined {
+  return findParameter(of);
+}
+
+/** The day or time said closest to a number, if one was said. */
+function momentBeside({ number }: Said, said: readonly Said[]): { moment?: string } {
+  const near = said
+    .filter(({ part }) => part === 'moment')
+    .map((one) => ({
+      text: one.text,
+      far: Math.min(Math.abs(one.number.start - number.end), Math.abs(number.start - one.number.end)),
+    }))
+    .sort((a, b) => a.far - b.far)[0];
+  return near === undefined || near.far > 12 ? {} : { moment: near.text };
+}
+
+function listOr<T>(list: readonly T[]): T[] | undefined {
+  return list.length === 0 ? undefined : [...list];
+}
+
+function withoutUndefined(slots: Readonly<Record<string, unknown>>): Slots {
+  return Object.fromEntries(Object.entries(slots).filter(([, value]) => value !== undefined));
+}

@@ -1,0 +1,38 @@
+import { fillSlots } from './fill-slots.ts';
+import type { Kind } from './kinds.ts';
+import type { Reading } from './reading.ts';
+import type { Said } from './said.ts';
+import type { Slots } from './slots.ts';
+
+/** A message as one of the things it may want: what it says of that, and what of it was not used. */
+export interface Frame<K extends Kind = Kind> {
+  readonly kind: K;
+  /** Below kinds with cards: which, likeliest first, each with its probability among the cards of its kind. */
+  readonly cards: readonly { readonly name: string; readonly probability: number }[];
+  readonly probability: number;
+  readonly slots: Slots;
+  readonly rest: readonly Said[];
+  readonly reading: Reading;
+}
+
+/** The frames a reading allows, likeliest first. */
+export function framesOf(reading: Reading): readonly Frame[] {
+  const { slots, rest } = fillSlots(reading.scanned, reading.said);
+  return reading.kinds.map(({ name, probability }) => ({
+    kind: name,
+    cards: cardsOf(reading, name),
+    probability,
+    slots,
+    rest,
+    reading,
+  }));
+}
+
+function cardsOf({ cards }: Reading, kind: Kind): Frame['cards'] {
+  const own = cards.filter(({ name }) => name.startsWith(`${kind}/`));
+  const sum = own.reduce((total, { probability }) => total + probability, 0);
+  return own.map(({ name, probability }) => ({
+    name: name.slice(kind.length + 1),
+    probability: sum === 0 ? 0 : probability / sum,
+  }));
+}

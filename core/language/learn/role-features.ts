@@ -1,0 +1,132 @@
+import type { Scanned, Token } from '../tokens.ts';
+import { classesOfWord } from '../lexicon/classes.ts';
+import { hash, type FeatureGroup } from './features.ts';
+
+/** Marks that end a clause. */
+const ENDS = new Set(['.', ',', ';', '?', '!', '(', ')']);
+const NEAR = 4;
+const AROUND_WEIGHT = 0.5;
+const WHOLE_WEIGHT = 0.25;
+
+/** What is known of a number's place when its part is asked for: the parts of the numbers before it are known already. */
+export interface RoleContext {
+  readonly scanned: Scanned;
+  /** Index of the number's token. */
+  readonly at: number;
+  /** Parts (and what they are of) given to the numbers before it, in order. */
+  readonly before: readonly string[];
+}
+
+/** Features of one number: its unit and size, the words around it, the names near it, its place among the others. */
+export function roleFeatures({ scanned, at, before }: RoleContext): readonly FeatureGroup[] {
+  const { tokens } = scanned;
+  const token = tokens[at];
+  const number = token?.number;
+  if (token === undefined || number === undefined) return [];
+  const found = new Set<string>();
+  const around = new Set<string>();
+  const whole = new Set<string>();
+  const add = (text: string): void => {
+    found.add(text);
+  };
+  const unit = number.kinds.join('|') || 'bare';
+  const size = sizeOf(number.value);
+  add(`u ${unit}`);
+  add(`s ${unit} ${size}`);
+  add(`form ${number.form}`);
+  if (number.form === 'moment') add(`m ${token.word.replace(/\d+/g, '0')}`);
+  if (number.everyDays !== undefined) add(`rate ${unit}`);
+  if (number.high !== undefined) add('range');
+  const mask = (n: number): string => tokens[n]?.mask ?? (n < 0 ? '<' : '>');
+  for (let n = 1; n <= NEAR; n++) {
+    add(`l${n} ${mask(at - n)}`);
+    add(`r${n} ${mask(at + n)}`);
+    add(`l ${mask(at - n)}`);
+    add(`r ${mask(at + n)}`);
+    for (const name of classesOfWord(mask(at - n))) {
+      add(`L ${name}`);
+      add(`L${n} ${name}`);
+      add(`Lu ${name} ${unit}`);
+    }
+    for (const name of classesOfWord(mask(at + n))) {
+      add(`R ${name}`);
+      add(`R${n} ${name}`);
+      add(`Ru ${name} ${unit}`);
+    }
+  }
+  add(`l12 ${mask(at - 2)} ${mask(at - 1)}`);
+  add(`l123 ${mask(at - 3)} ${mask(at - 2)} ${mask(at - 1)}`);
+  add(`r12 ${mask(at + 1)} ${mask(at + 2)}`);
+  add(`r123 ${mask(at + 1)} ${mask(at + 2)} ${mask(at + 3)}`);
+  add(`lr ${mask(at - 1)} ${mask(at + 1)}`);
+  add(`ul ${unit} ${mask(at - 1)}`);
+  add(`ur ${unit} ${mask(at + 1)}`);
+  add(`ull ${unit} ${mask(at - 2)} ${mask(at - 1)}`);
+  clauseWords(tokens, at).forEach((word) => {
+    around.add(word);
+    around.add(`${unit} ${word}`);
+    for (const name of classesOfWord(word.replace(/^c-?1 /, '')))
+      around.add(`C ${word.slice(0, 2)} ${name} ${unit}`);
+  });
+  const [left, leftFar] = nameNear(tokens, at, -1);
+  const [right, rightFar] = nameNear(tokens, at, 1);
+  add(`nl ${left} ${leftFar}`);
+  add(`nr ${right} ${rightFar}`);
+  add(`n ${left} ${right}`);
+  add(`nu ${left} ${unit} ${size}`);
+  const numbers = tokens.filter((each) => each.number !== undefined);
+  const place = numbers.indexOf(token);
+  add(`of ${Math.min(numbers.length, 6)}`);
+  add(`at ${Math.min(place, 5)} ${unit}`);
+  add(place === numbers.length - 1 ? 'last' : 'not last');
+  const other = numbers[place - 1]?.number;
+  const next = numbers[place + 1]?.number;
+  add(`p1 ${before.at(-1) ?? '<'}`);
+  add(`p1u ${before.at(-1) ?? '<'} ${unit}`);
+  add(`p2 ${before.at(-2) ?? '<'} ${before.at(-1) ?? '<'}`);
+  add(`p1l ${before.at(-1) ?? '<'} ${mask(at - 1)}`);
+  if (other !== undefined)
+    add(`pu ${other.kinds.join('|')} ${other.value < number.value ? 'less' : 'more'} ${unit}`);
+  if (next !== undefined)
+    add(`xu ${next.kinds.join('|')} ${next.value < number.value ? 'less' : 'more'} ${unit}`);
+  for (const { mask: word } of tokens) {
+    whole.add(`b ${word}`);
+    for (const name of classesOfWord(word)) whole.add(`B ${name}`);
+  }
+  return [
+    { ids: [...found].map(hash), weight: 1 },
+    { ids: [...around].map(hash), weight: AROUND_WEIGHT },
+    { ids: [...whole].map(hash), weight: WHOLE_WEIGHT },
+  ];
+}
+
+/** The words of the number's clause, by side. */
+function clauseWords(tokens: readonly Token[], at: number): readonly string[] {
+  const words: string[] = [];
+  for (const step of [-1, 1]) {
+    for (let n = at + step; n >= 0 && n < tokens.length && Math.abs(n - at) <= 12; n += step) {
+      const mask = tokens[n]?.mask ?? '';
+      if (ENDS.has(mask)) break;
+      words.push(`c${step} ${mask}`);
+    }
+  }
+  return words;
+}
+
+/** The nearest name on one side, and how far it is. */
+function nameNear(tokens: readonly Token[], at: number, step: -1 | 1): readonly [string, string] {
+  for (let n = at + step; n >= 0 && n < tokens.length; n += step) {
+    const name = tokens[n]?.name;
+    if (name === undefined) continue;
+    const far = Math.abs(n - at);
+    return [name.class === 'parameter' ? name.id : name.class, far === 1 ? '1' : far < 4 ? 'near' : 'far'];
+  }
+  return ['none', ''];
+}
+
+/** Rough size: where a bare number can be of one thing and not of another. */
+function sizeOf(value: number): string {
+  const borders = [0.15, 1, 1.02, 1.03, 4, 7, 14, 20, 32, 37, 50, 75, 100, 200, 350, 500, 900, 1500, 5000];
+  const at = borders.findIndex((border) => value < border);
+  return `${at}${Number.isInteger(value) ? '' : '.'}`;
+}

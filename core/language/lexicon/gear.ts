@@ -1,0 +1,38 @@
+/** Gear of a reef tank that runs, by what it does. */
+export const gear = {
+  heater: `heater heaters heeter heter warmer heat_stick heating_rod heating_element thing_that_heats`,
+  chiller: `chiller chillers chiler cooler cooling_unit aircon air_con air_conditioner ac_unit`,
+  fan: `fan fans`,
+  returnPump: `pump pumps pmup return_line return_motor`,
+  flowPump: `powerhead powerheads power_head wavemaker wavemakers wave_maker circulation_pump flow_pump
+    propeller_pump`,
+  pumpPart: `impeller impellers impellor shaft propeller volute rotor bearing`,
+  airPump: `airpump air_pump airstone air_stone bubbler airline aerator air_line`,
+  skimmer: `skimmer skimmers skimer skimmr foam_fractionator collection_cup skimmate`,
+  topOff: `ato top_off_unit autotopoff auto_top_off auto_topoff topoff_unit top_up_unit top_off_pump ato_reservoir`,
+  floatSwitch: `float floats float_valve floatswitch optical_sensor level_sensor`,
+  doser: `doser dosers dosing_pump dosing_pumps dozer_pump peristaltic dosing_head dosing_tube dosing_line`,
+  calciumReactor: `calcium_reactor carx calcium_reactors co2_bottle regulator solenoid bubble_counter`,
+  co2Scrubber: `co2_scrubber scrubber_media soda_lime`,
+  limeStirrer: `kalk_stirrer kalk_reactor kalkstirrer lime_stirrer`,
+  controller: `controller controllers controler tank_computer thermostat relay wifi_module alarm_unit`,
+  smartPlug: `smart_plug smart_plugs wifi_plug`,
+  probe: `probe probes sensor sensors electrode`,
+  leakAlarm: `leak_detector leak_sensor water_alarm`,
+  roUnit: `ro_unit rodi_unit membrane membranes resin resins sediment_filter carbon_block booster_pump flush_valve
+    rodi_system`,
+  tdsMeter: `tds inline_meter`,
+  filter: `filter filters fliter filtration canister canisters hang_on_back hob wet_dry bio_balls`,
+  sock: `sock socks filter_sock filter_socks floss filter_floss filter_pad`,
+  roller: `roller fleece roller_filter filter_roll`,
+  media: `media biomedia ceramic_rings media_bag`,
+  carbonMedia: `carbon charcoal gac carbon_bag`,
+  reactor: `reactor reactors media_reactor fluidized tumbling`,
+  uv: `uv uvc uv_lamp sterilizer steriliser uv_bulb germicidal`,
+  ozoneUnit: `ozone ozonizer ozoniser ozone_generator`,
+  lamp: `lamp lamps fixture leds led t5 t5s halide halides bulb bulbs ballast pendant light_bar strip_light
+    refugium_light light_unit luminaire`,
+  sump: `sump sumps sumpp baffle baffles return_chamber return_section bubble_trap`,
+  refugium: `refugium fuge refuge algae_scrubber turf_scrubber algae_reactor ats`,
+  feeder: `feeder feeders autofeeder feeding_machine feeding_drum`,
+} as const;

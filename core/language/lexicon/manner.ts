@@ -1,0 +1,64 @@
+/** How a thing is said: denied, over, supposed, wished, heard. */
+export const manner = {
+  negation: `not no never without none nobody nothing neither nor isnt arent wasnt werent dont doesnt didnt havent hasnt
+    hadnt wont cant cannot couldnt wouldnt shouldnt aint no_one no_longer no_sign_of nope nah`,
+  avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
+  over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
+    nevermind never_mind its_fine_now survived made_it under_control handled`,
+  past: `happened back_when in_my_last_tank old_tank previous_tank`,
+  supposition: `if what_if would suppose supposing hypothetically hypothetical in_case incase imagine say_i
+    theoretically theory scenario were_to would_happen could might maybe perhaps possibly`,
+  planning: `planning plan plans planned thinking_of thinking_about considering intend intending about_adding preparing
+    prepare`,
+  wish: `want wants wanted wanna need needs needed should goal target aim aiming hoping hope wish would_like id_like
+    prefer like_to trying_to`,
+  rise: `get_it_up bring_up raise raise_it boost`,
+  lower: `bring_down lower lower_it reduce cut_down get_rid_of`,
+  may: `can_i could_i may_i am_i_allowed is_it_possible possible can_you`,
+  must: `must have_to has_to got_to gotta required necessary supposed_to`,
+  askMuch: `how_much how_many how_mutch howmuch amount quantity how_big how_strong how_large what_amount`,
+  askHow: `how how_do how_to how_do_i how_can how_should best_way way_to steps instructions procedure method`,
+  askWhen: `when how_long how_often what_time how_soon how_frequently when_should`,
+  askWhy: `why how_come what_causes whats_causing cause causes reason reasons what_made`,
+  askWhere: `where where_do where_should whereabouts which_spot placement place_it location`,
+  askWhich: `which what_is whats what_are what_kind what_type which_one who define meaning what_does explain identify
+    id_this what_the`,
+  askOk: `is_it_ok is_it_safe safe safely normal is_this_normal is_that_ok okay_to harmful dangerous danger harmless
+    risky risk risks will_it_hurt should_i_worry compatible reef_safe`,
+  askTrue: `true is_it_true myth myths really fact legit bs nonsense debunk actually_work`,
+  askBest: `best recommend recommended recommendation suggest suggestion suggestions advice opinion thoughts ideal
+    optimal`,
+  hearsay: `they_say read heard told i_read i_heard was_told someone_said people_say according_to apparently supposedly
+    claims claimed says`,
+  source: `forum forums video videos article guide guides blog website rule rule_of_thumb book books online label
+    instructions_say post thread_online`,
+  plea: `help please pls plz halp urgent urgently asap emergency emergancy hurry quick sos stat`,
+  panic: `panic panicking freaking_out freaking omg oh_no oh_my_god god wtf holy_crap shit damn fuck scared terrified
+    worried desperate crying aaah ahhh`,
+  thanks: `thanks thank_you thx ty tysm cheers appreciated appreciate much_obliged`,
+  greeting: `hi hello hey hiya howdy good_morning good_evening greetings yo sup`,
+  farewell: `bye goodbye good_night see_you`,
+  joking: `lol lmao haha hahaha rofl kidding just_kidding jk joke joking funny_story hehe`,
+  frustration: `frustrated frustrating annoying annoyed fed_up sick_of giving_up give_up hate ugh stupid`,
+  doubt: `not_sure unsure no_idea dunno idk dont_know confused confusing lost i_guess i_think probably seems looks_like
+    guess`,
+  otherPerson: `my_friends a_friends a_customer customers_tank member members club someone somebody my_neighbours
+    a_guy_i_know this_guy clients_tank asking_for_a_friend`,
+  ownThing: `my our i_have ive ive_got ours`,
+  agreement: `ok okay k yes yeah yep yup sure alright right correct exactly agreed got_it understood sounds_good`,
+  continuation: `and_then what_next whats_next do_that also then_what next_step go_on carry_on continue and_now
+    what_about how_about same_for what_else anything_else`,
+  refusal: `i_wont dont_want not_going_to refuse rather_not`,
+  repeat: `repeat say_again pardon come_again again what_did_you_say`,
+  contrast: `but however although except though despite even_though otherwise`,
+  degree: `life_threatening serious severe critical severely badly mild minor`,
+  unitLength: `inch inches feet_long foot_long cm centimetre centimeter centimetres mm millimetre metre meter`,
+  unitVolume: `gallon gallons gal gals galons litre litres liter liters ltr ml mls millilitre milliliter millilitres
+    imperial_gallon quart pint ounce fluid_ounce fl_oz`,
+  unitWeight: `gram grams gramme grammes kilo kilos kilogram kg pound pounds lb lbs oz mg milligram`,
+  unitSpoon: `teaspoon teaspoons tsp tablespoon tablespoons tbsp cup cups capful capfuls spoonful drops_of`,
+  unitTemp: `degrees degree celsius fahrenheit farenheit centigrade`,
+  unitChem: `ppm ppb ppt dkh meq milliequivalents sg mg_per_litre parts_per_million parts_per_thousand microsiemens`,
+  unitPower: `watt watts kilowatt kwh wattage`,
+  unitTime: `second seconds minute minutes hour hours week weeks months year years`,
+} as const;

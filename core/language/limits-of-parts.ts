@@ -1,0 +1,76 @@
+import type { OfName, PartName } from './parts.ts';
+import type { NumberSpan } from './scan/number-span.ts';
+
+const LEVELS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
+const VOLUMES = ['system', 'part', 'changed', 'amount', 'rate', 'none', 'strength'] as const;
+
+/** Parts a number with this unit can play; each kind of unit once. */
+const BY_KIND: Readonly<Record<string, readonly PartName[]>> = {
+  moment: ['moment', 'none', 'span'],
+  volume: VOLUMES,
+  mass: ['amount', 'strength', 'rate', 'none', 'part'],
+  alkalinity: LEVELS,
+  concentration: [...LEVELS, 'strength', 'amount', 'none'],
+  nitrate: LEVELS,
+  phosphate: LEVELS,
+  ammonia: LEVELS,
+  nitrite: LEVELS,
+  salinity: LEVELS,
+  gravity: LEVELS,
+  conductivity: LEVELS,
+  temperature: [...LEVELS, 'othertemp', 'none'],
+  days: ['span', 'moment', 'setting', 'rate', 'none'],
+  length: ['length', 'system', 'part', 'none', 'change', 'rate', 'now', 'was'],
+  light: ['light', 'now', 'was', 'wanted', 'limit', 'target', 'change', 'none'],
+  illuminance: ['light', 'none'],
+  share: ['changed', 'setting', 'strength', 'none', 'amount', 'change', 'rate', 'part'],
+  watts: ['setting', 'light', 'none'],
+  kelvin: ['setting', 'light', 'none'],
+  money: ['none'],
+  heads: ['none', 'now', 'was', 'rate', 'length'],
+  times: ['none', 'rate', 'change'],
+  scoops: ['amount', 'rate', 'none', 'strength'],
+  flow: ['rate', 'setting', 'none'],
+};
+
+/** Parts the unit leaves open; undefined for a bare number, which can be anything. */
+export function partsAllowed({ kinds }: NumberSpan): ReadonlySet<PartName> | undefined {
+  if (kinds.length === 0) return undefined;
+  return new Set(kinds.flatMap((kind) => BY_KIND[kind] ?? []));
+}
+
+const PPM: readonly OfName[] = [
+  'alkalinity',
+  'calcium',
+  'magnesium',
+  'nitrate',
+  'phosphate',
+  'ammonia',
+  'nitrite',
+  'potassium',
+  'iodine',
+  'strontium',
+  'substance',
+];
+const OF_UNIT: Readonly<Record<string, readonly OfName[]>> = {
+  alkalinity: ['alkalinity'],
+  salinity: ['salinity'],
+  gravity: ['salinity'],
+  conductivity: ['salinity'],
+  temperature: ['temperature'],
+  light: ['light'],
+};
+
+/** What a level with this unit can be of; undefined where the unit says nothing. "ppm" alone is many things, "8 dkh" one. */
+export function ofsAllowed({ kinds, value }: NumberSpan, part: PartName): ReadonlySet<OfName> | undefined {
+  if (!(LEVELS as readonly PartName[]).includes(part)) return undefined;
+  const [only, more] = kinds;
+  if (only === undefined)
+    return value > 30
+      ? new Set([...PPM, 'salinity', 'temperature', 'light', 'nothing', 'flow', 'coral', 'fish'])
+      : undefined;
+  if (kinds.includes('gravity') || (more === undefined && OF_UNIT[only] !== undefined))
+    return new Set(OF_UNIT[only] ?? ['salinity']);
+  if (kinds.includes('concentration')) return new Set(PPM);
+  return undefined;
+}

@@ -1,0 +1,66 @@
+import { featuresOf } from './learn/features.ts';
+import { probabilities, vocabularyIn } from './learn/packed.ts';
+import { vectorOf } from './learn/vocabulary.ts';
+import type { Kind } from './kinds.ts';
+import { kinds as allKinds } from './kinds.ts';
+import { modelIn, type Thresholds } from './model-file.ts';
+import { rolesIn, type Learnt } from './roles.ts';
+import type { Said } from './said.ts';
+import { scan, type Scanned } from './tokens.ts';
+
+export interface Likely<T extends string = string> {
+  readonly name: T;
+  readonly probability: number;
+}
+
+/** A message read: what is in it and what it may want, likeliest first. Nothing is decided yet. */
+export interface Reading {
+  readonly given: string;
+  readonly scanned: Scanned;
+  readonly said: readonly Said[];
+  readonly kinds: readonly Likely<Kind>[];
+  /** `kind/card`, each with its probability among the cards of all kinds. */
+  readonly cards: readonly Likely[];
+}
+
+export interface Reader {
+  readonly thresholds: Thresholds;
+  /** SHA-256 of the sentences it was made from. */
+  readonly sentences: string;
+  readonly read: (text: string) => Reading;
+}
+
+/** A reader from the bytes that `npm run train` wrote. Takes some 100 ms; reading is pure. */
+export function openReader(bytes: Uint8Array): Reader {
+  const model = modelIn(bytes);
+  const learnt = (name: 'kinds' | 'cards' | 'parts' | 'ofs'): Learnt => ({
+    packed: model[name],
+    vocabulary: vocabularyIn(model[name]),
+  });
+  const [kinds, cards, parts, ofs] = [learnt('kinds'), learnt('cards'), learnt('parts'), learnt('ofs')];
+  return {
+    thresholds: model.thresholds,
+    sentences: model.sentences,
+    read: (text) => {
+      const scanned = scan(text);
+      const groups = featuresOf(scanned);
+      return {
+        given: text,
+        scanned,
+        said: rolesIn(scanned, parts, ofs),
+        kinds: ranked(kinds, groups).flatMap(({ name, probability }) => {
+          const kind = allKinds.find((each) => each === name);
+          return kind === undefined ? [] : [{ name: kind, probability }];
+        }),
+        cards: ranked(cards, groups),
+      };
+    },
+  };
+}
+
+function ranked({ packed, vocabulary }: Learnt, groups: ReturnType<typeof featuresOf>): readonly Likely[] {
+  const chances = probabilities(packed, vectorOf(groups, vocabulary));
+  return packed.labels
+    .map((name, at) => ({ name, probability: chances[at] ?? 0 }))
+    .sort((a, b) => b.probability - a.probability);
+}

@@ -1,0 +1,57 @@
+import { hash, type FeatureGroup } from './learn/features.ts';
+import { probabilities, type Packed } from './learn/packed.ts';
+import { roleFeatures } from './learn/role-features.ts';
+import { vectorOf, type Vocabulary } from './learn/vocabulary.ts';
+import { ofsAllowed, partsAllowed } from './limits-of-parts.ts';
+import { ofNames, partNames, type OfName, type PartName } from './parts.ts';
+import { saidAs, type Said } from './said.ts';
+import type { Scanned } from './tokens.ts';
+
+/** A packed model with the places of its features. */
+export interface Learnt {
+  readonly packed: Packed;
+  readonly vocabulary: Vocabulary;
+}
+
+/**
+ * The part of every number of a message, from the first to the last: each is told the parts before it. What a unit rules
+ * out is never chosen ("75 gal" is no level).
+ */
+export function rolesIn(scanned: Scanned, parts: Learnt, ofs: Learnt): readonly Said[] {
+  const said: Said[] = [];
+  scanned.tokens.forEach(({ number }, at) => {
+    if (number === undefined) return;
+    const groups = roleFeatures({ scanned, at, before: said.map(({ part }) => part) });
+    const [part, probability] = likeliest<PartName>(parts, groups, partNames, partsAllowed(number));
+    const [of] = likeliest<OfName>(ofs, withPart(groups, part), ofNames, ofsAllowed(number, part));
+    said.push(saidAs(part, of, number, probability));
+  });
+  return said;
+}
+
+/** What a number is of hangs on its part. */
+export function withPart(groups: readonly FeatureGroup[], part: PartName): readonly FeatureGroup[] {
+  const [first, ...rest] = groups;
+  if (first === undefined) return groups;
+  return [{ ...first, ids: [...first.ids, hash(`part ${part}`)] }, ...rest];
+}
+
+function likeliest<T extends string>(
+  { packed, vocabulary }: Learnt,
+  groups: readonly FeatureGroup[],
+  names: readonly T[],
+  allowed: ReadonlySet<T> | undefined,
+): readonly [T, number] {
+  const chances = probabilities(packed, vectorOf(groups, vocabulary));
+  let best: T | undefined;
+  let most = -1;
+  packed.labels.forEach((label, at) => {
+    const name = names.find((each) => each === label);
+    const chance = chances[at] ?? 0;
+    if (name === undefined || (allowed !== undefined && !allowed.has(name)) || chance <= most) return;
+    best = name;
+    most = chance;
+  });
+  const [fallback] = allowed ?? names;
+  return [best ?? fallback ?? (names[0] as T), most];
+}

@@ -1,0 +1,17 @@
+import { quantityText, type NumberSpan } from './scan/number-span.ts';
+import type { OfName, PartName } from './parts.ts';
+
+/** A number of a message with the part it plays and what it is of. */
+export interface Said {
+  readonly part: PartName;
+  readonly of: OfName;
+  readonly number: NumberSpan;
+  /** The number and its unit, ready for `readQuantity`. */
+  readonly text: string;
+  /** Probability of the part. */
+  readonly probability: number;
+}
+
+export function saidAs(part: PartName, of: OfName, number: NumberSpan, probability: number): Said {
+  return { part, of, number, text: quantityText(number), probability };
+}

@@ -1,0 +1,39 @@
+import type { NumberSpan } from './number-span.ts';
+
+const DAY = String.raw`(?:mon|tues?|wed|wednes|thu(?:rs)?|fri|satur|sat|sun)(?:day)?s?`;
+const MONTH = String.raw`(?:january|february|april|june|july|august|september|october|november|december|jan|feb|apr|jun|jul|aug|sept?|oct|nov|dec)`;
+const MOMENT = new RegExp(
+  [
+    String.raw`\b\d{1,2}(?::\d{2})?\s?(?:am|pm|a\.m\.?|p\.m\.?|o'?clock)(?![a-z])`,
+    String.raw`(?<![\d:])\d{1,2}:\d{2}(?![\d:])`,
+    String.raw`\b(?:${MONTH})\s\d{1,2}(?:st|nd|rd|th)?\b(?!\s?%)`,
+    String.raw`\b\d{1,2}(?:st|nd|rd|th)(?: of)? (?:${MONTH}|march|may)\b`,
+    String.raw`\b\d{4}-\d{2}-\d{2}\b`,
+    String.raw`\b\d{1,2}/\d{1,2}/\d{2,4}\b`,
+    String.raw`\b(?:${DAY})\b(?:\s(?:morning|night|evening|afternoon))?`,
+    String.raw`\b(?:last|this|next)\s(?:night|week|month|year|morning|evening|afternoon|weekend|spring|summer|autumn|fall|winter)\b`,
+    String.raw`\b(?:today|yesterday|ystrday|yday|tonight|tomorrow|tmrw|noon|midnight)\b`,
+    String.raw`\b(?:${MONTH})\b`,
+  ].join('|'),
+  'g',
+);
+/** Ordinary words that are also a day or a month. */
+const WORDS = new Set(['sat', 'sun', 'wed', 'fri', 'mons', 'suns', 'sats', 'jan', 'mar', 'dec']);
+
+/** Times and days of a folded text. */
+export function momentsIn(text: string): readonly NumberSpan[] {
+  return [...text.matchAll(MOMENT)]
+    .filter(
+      ([words]) =>
+        !WORDS.has(words) || words === 'wed' || words === 'fri' || words === 'jan' || words === 'dec',
+    )
+    .map((match) => ({
+      start: match.index,
+      end: match.index + match[0].length,
+      number: match[0],
+      value: Number.parseFloat(match[0]) || 0,
+      unit: '',
+      kinds: ['moment'] as const,
+      form: 'moment' as const,
+    }));
+}

@@ -1,0 +1,34 @@
+/** How often, right behind a number: "a day", "/d", "per week", "daily", "every 3 days", "each month". */
+const RATE =
+  /^\s*(?:of [a-z]+ (?:[a-z]+ )?)?(?:(?:\/|per|a|an|each|every|p\/)\s*(?<count>\d+(?:\.\d+)?|two|three|four|other)?\s*(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h)\b|(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b)/;
+const DAYS: Readonly<Record<string, number>> = {
+  d: 1,
+  day: 1,
+  night: 1,
+  morning: 1,
+  week: 7,
+  wk: 7,
+  month: 30.4375,
+  mo: 30.4375,
+  hour: 1 / 24,
+  hr: 1 / 24,
+  h: 1 / 24,
+  daily: 1,
+  nightly: 1,
+  weekly: 7,
+  fortnightly: 14,
+  biweekly: 14,
+  monthly: 30.4375,
+  hourly: 1 / 24,
+};
+const COUNT: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, other: 2 };
+
+/** Days between two times, said right behind a place of a folded text; undefined where none are. Check: "2 days" -> 2. */
+export function rateAt(text: string, at: number): number | undefined {
+  const groups = RATE.exec(text.slice(at, at + 48))?.groups;
+  if (groups === undefined) return undefined;
+  const { count, unit, adverb } = groups;
+  const days = DAYS[(adverb ?? unit ?? '').replace(/(?<=[a-z]{3})s$/, '')];
+  const times = count === undefined ? 1 : (COUNT[count] ?? Number(count));
+  return days === undefined ? undefined : days * times;
+}

@@ -1,0 +1,148 @@
+import { definitionOf, type QuantityKind } from '../../quantity/unit.ts';
+
+/** What a number's unit lets it be. Most are kinds of quantity; the others only tell what part the number plays. */
+export type UnitKind =
+  QuantityKind | 'gravity' | 'watts' | 'kelvin' | 'money' | 'heads' | 'times' | 'scoops' | 'flow';
+
+/** A unit as it may be written: what it lets its number be, and how it is written for `readQuantity`. */
+export interface UnitWord {
+  readonly kinds: readonly UnitKind[];
+  readonly symbol: string;
+}
+
+const KINDS: readonly QuantityKind[] = [
+  'volume',
+  'mass',
+  'alkalinity',
+  'concentration',
+  'nitrate',
+  'phosphate',
+  'ammonia',
+  'nitrite',
+  'salinity',
+  'temperature',
+  'conductivity',
+  'days',
+  'length',
+  'light',
+  'illuminance',
+  'share',
+];
+
+/** Spellings that are ordinary words, or another unit, behind a number in a sentence. */
+const NOT_IN_PROSE = new Set(['us', 'w', 'dh', 'us g', 'lt', 'ms', 'tan', 'pss', 's/m', "'", '"']);
+
+/** What people write or a machine hears, for a unit there is. */
+const ALSO: Readonly<Record<string, string>> = {
+  mil: 'ml',
+  mils: 'ml',
+  mls: 'ml',
+  mills: 'ml',
+  cc: 'ml',
+  litters: 'l',
+  litter: 'l',
+  liters: 'l',
+  gals: 'gal',
+  galon: 'gal',
+  galons: 'gal',
+  gallong: 'gal',
+  gl: 'gal',
+  'g tank': 'gal',
+  'us-gal': 'us gal',
+  usg: 'us gal',
+  'british gallons': 'imp gal',
+  'british gallon': 'imp gal',
+  'uk g': 'imp gal',
+  perc: '%',
+  '% ': '%',
+  degrees: 'degrees',
+  inchs: 'in',
+  inchies: 'in',
+  inche: 'in',
+  wks: 'weeks',
+  wk: 'weeks',
+  mins: 'minutes',
+  teaspoonful: 'tsp',
+  teaspoonfuls: 'tsp',
+  'tea spoon': 'tsp',
+  'tea spoons': 'tsp',
+  'table spoon': 'tbsp',
+  'table spoons': 'tbsp',
+  tablespoonfuls: 'tbsp',
+  mgs: 'mg',
+  gms: 'g',
+  gm: 'g',
+  kgs: 'kg',
+  ppms: 'ppm',
+  pppm: 'ppm',
+  'parts per million': 'ppm',
+  'parts per thousand': 'ppt',
+  'milligrams per litre': 'mg/l',
+  'milligrams per liter': 'mg/l',
+  'mg l': 'mg/l',
+  'umol/m2s': 'par',
+  "c's": '°c',
+  'dkh.': 'dkh',
+  dk: 'dkh',
+  dkhs: 'dkh',
+  fahrenheit: '°f',
+  farenheit: '°f',
+  celcius: '°c',
+};
+
+/** Units that are no quantity a command reads, but tell what a number counts. */
+const OTHERS: Readonly<Record<Exclude<UnitKind, QuantityKind>, string>> = {
+  gravity: 'sg',
+  watts: 'w watt watts wt',
+  kelvin: 'kelvin k°',
+  money: 'bucks dollars dollar euro euros pounds quid $ € £ usd eur',
+  heads: 'heads head polyps polyp frags frag corals coral fish fishes snails crabs hermits',
+  times: 'times x',
+  scoops:
+    'scoop scoops capful capfuls caps drops drop pinch pinches spoon spoons spoonful spoonfuls cubes cube pumps squirts handful',
+  flow: 'gph lph l/h',
+};
+
+const table: ReadonlyMap<string, UnitWord> = buildTable();
+
+function buildTable(): ReadonlyMap<string, UnitWord> {
+  const map = new Map<string, { kinds: UnitKind[]; symbol: string }>();
+  const put = (name: string, kind: UnitKind, symbol: string): void => {
+    const known = map.get(name);
+    if (known === undefined) map.set(name, { kinds: [kind], symbol });
+    else if (!known.kinds.includes(kind)) known.kinds.push(kind);
+  };
+  for (const kind of KINDS) {
+    for (const { symbol, names } of definitionOf(kind).units) {
+      for (const name of new Set([symbol.toLowerCase(), ...names])) {
+        if (name !== '' && !NOT_IN_PROSE.has(name)) put(name, kind, name);
+      }
+    }
+  }
+  for (const [name, of] of Object.entries(ALSO)) {
+    const known = map.get(of);
+    if (known !== undefined) map.set(name, known);
+  }
+  put('degrees', 'temperature', '');
+  put('degree', 'temperature', '');
+  put('deg', 'temperature', '');
+  put('°', 'temperature', '');
+  put('"', 'length', 'in');
+  for (const [kind, names] of Object.entries(OTHERS))
+    for (const name of names.split(' ')) put(name, kind as UnitKind, name);
+  return map;
+}
+
+const NAMES = [...table.keys()]
+  .sort((a, b) => b.length - a.length)
+  .map((name) => name.replace(/[.*+?^${}()|[\]\\/"'$]/g, '\\$&').replace(/ /g, String.raw`\s+`));
+const UNIT = new RegExp(String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ/])`, 'y');
+
+/** The unit right behind a place in a folded text, and where it ends. */
+export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
+  UNIT.lastIndex = at;
+  const name = UNIT.exec(text)?.groups?.['unit'];
+  if (name === undefined) return undefined;
+  const word = table.get(name.replace(/\s+/g, ' '));
+  return word === undefined ? undefined : { ...word, end: UNIT.lastIndex };
+}
