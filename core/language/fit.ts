@@ -7,25 +7,25 @@ import { pack, type Packed } from './learn/packed.ts';
 import { numbersFrom } from './learn/random.ts';
 import { roleFeatures } from './learn/role-features.ts';
 import { fitSoftmax, type Example, type Fitting } from './learn/softmax.ts';
-import { vectorOf, vocabularyOf } from './learn/vocabulary.ts';
+import { vectorOf, vocabularyIn, vocabularyOf } from './learn/vocabulary.ts';
 import type { Model } from './model-file.ts';
 import { ofNames, partNames, type PartName } from './parts.ts';
 import { withPart } from './roles.ts';
 import { scan } from './tokens.ts';
 
 /** Features met in fewer messages are noise. */
-const LEAST = 3;
+const LEAST = 2;
 /** Features kept in the packed models: what makes the file some 5 MB. */
-const MOST_KINDS = 480_000;
-const MOST_CARDS = 20_000;
-const MOST_PARTS = 24_000;
+const MOST_KINDS = 50_000;
+const MOST_CARDS = 16_000;
+const MOST_PARTS = 28_000;
 const MOST_OFS = 10_000;
 /** Of a message that wants several things, the share of the first. */
 const FIRST_SHARE = 0.75;
 
-const KINDS_FITTING: Fitting = { epochs: 8, rate: 0.7, decay: 1e-4, seed: 7 };
-const CARDS_FITTING: Fitting = { epochs: 10, rate: 0.7, decay: 1e-4, seed: 8 };
-const PARTS_FITTING: Fitting = { epochs: 12, rate: 0.8, decay: 1e-5, seed: 9 };
+const KINDS_FITTING: Fitting = { epochs: 8, rate: 0.7, decay: 1e-4, seed: 7, dropped: 0.5 };
+const CARDS_FITTING: Fitting = { epochs: 10, rate: 0.7, decay: 1e-4, seed: 8, dropped: 0.5 };
+const PARTS_FITTING: Fitting = { epochs: 12, rate: 0.8, decay: 1e-5, seed: 9, dropped: 0.2 };
 
 interface Wanted {
   readonly groups: readonly FeatureGroup[];
@@ -118,21 +118,17 @@ function fitted(
   fitting: Fitting,
   temperature: number,
 ): Packed {
-  const vocabulary = vocabularyOf(
+  const hashes = vocabularyOf(
     wanted.filter(({ isCopy }) => isCopy !== true).map(({ groups }) => groups),
     LEAST,
+    most,
   );
+  const vocabulary = vocabularyIn(hashes);
   const examples = wanted.map(({ groups, target }): Example => ({
     vector: vectorOf(groups, vocabulary),
     target,
   }));
-  return pack(
-    fitSoftmax(examples, vocabulary.size, labels.length, fitting),
-    vocabulary,
-    labels,
-    most,
-    temperature,
-  );
+  return pack(fitSoftmax(examples, hashes.length, labels.length, fitting), hashes, labels, temperature);
 }
 
 /** Everything a reader needs, from labelled batches. Pure and deterministic; some minutes. */

@@ -31,6 +31,7 @@ const BY_KIND: Readonly<Record<string, readonly PartName[]>> = {
   times: ['none', 'rate', 'change'],
   scoops: ['amount', 'rate', 'none', 'strength'],
   flow: ['rate', 'setting', 'none'],
+  others: ['none', 'setting', 'length'],
 };
 
 /** Parts the unit leaves open; undefined for a bare number, which can be anything. */

@@ -1,6 +1,6 @@
 import { featuresOf } from './learn/features.ts';
-import { probabilities, vocabularyIn } from './learn/packed.ts';
-import { vectorOf } from './learn/vocabulary.ts';
+import { probabilities } from './learn/packed.ts';
+import { vectorOf, vocabularyIn } from './learn/vocabulary.ts';
 import type { Kind } from './kinds.ts';
 import { kinds as allKinds } from './kinds.ts';
 import { modelIn, type Thresholds } from './model-file.ts';
@@ -35,7 +35,7 @@ export function openReader(bytes: Uint8Array): Reader {
   const model = modelIn(bytes);
   const learnt = (name: 'kinds' | 'cards' | 'parts' | 'ofs'): Learnt => ({
     packed: model[name],
-    vocabulary: vocabularyIn(model[name]),
+    vocabulary: vocabularyIn(model[name].hashes),
   });
   const [kinds, cards, parts, ofs] = [learnt('kinds'), learnt('cards'), learnt('parts'), learnt('ofs')];
   return {

@@ -13,6 +13,9 @@ export interface Learnt {
   readonly vocabulary: Vocabulary;
 }
 
+/** Numbers of one message whose part is asked for; in a longer list the others play none. */
+const MOST_NUMBERS = 40;
+
 /**
  * The part of every number of a message, from the first to the last: each is told the parts before it. What a unit rules
  * out is never chosen ("75 gal" is no level).
@@ -21,6 +24,10 @@ export function rolesIn(scanned: Scanned, parts: Learnt, ofs: Learnt): readonly 
   const said: Said[] = [];
   scanned.tokens.forEach(({ number }, at) => {
     if (number === undefined) return;
+    if (said.length >= MOST_NUMBERS) {
+      said.push(saidAs('none', 'nothing', number, 1));
+      return;
+    }
     const groups = roleFeatures({ scanned, at, before: said.map(({ part }) => part) });
     const [part, probability] = likeliest<PartName>(parts, groups, partNames, partsAllowed(number));
     const [of] = likeliest<OfName>(ofs, withPart(groups, part), ofNames, ofsAllowed(number, part));

@@ -1,5 +1,4 @@
 import type { Linear, Vector } from './softmax.ts';
-import type { Vocabulary } from './vocabulary.ts';
 
 /**
  * A linear model in a quarter of the space: one byte a weight and a scale for each feature. Features are found by their
@@ -14,36 +13,26 @@ export interface Packed {
   readonly temperature: number;
 }
 
-/** Packs the `most` features that weigh most, in the order of their hashes. */
+/** What a byte holds on either side of zero. */
+const STEPS = 127;
+
+/** Packs weights whose features stand in the order of `hashes`. */
 export function pack(
   { labels: count, weights }: Linear,
-  vocabulary: Vocabulary,
+  hashes: Uint32Array,
   labels: readonly string[],
-  most: number,
   temperature: number,
 ): Packed {
-  const rows = [...vocabulary].map(([hash, place]) => {
+  const scales = Float32Array.from(hashes, (_, row) => {
     let largest = 0;
     for (let label = 0; label < count; label++)
-      largest = Math.max(largest, Math.abs(weights[place * count + label] ?? 0));
-    return { hash, place, largest };
+      largest = Math.max(largest, Math.abs(weights[row * count + label] ?? 0));
+    return (largest || 1) / STEPS;
   });
-  const kept = rows
-    .sort((a, b) => b.largest - a.largest || a.hash - b.hash)
-    .slice(0, most)
-    .sort((a, b) => a.hash - b.hash);
-  const bytes = new Int8Array(kept.length * count);
-  kept.forEach(({ place, largest }, row) => {
-    for (let label = 0; label < count; label++)
-      bytes[row * count + label] = Math.round((127 * (weights[place * count + label] ?? 0)) / (largest || 1));
-  });
-  return {
-    labels,
-    hashes: Uint32Array.from(kept, ({ hash }) => hash),
-    scales: Float32Array.from(kept, ({ largest }) => (largest || 1) / 127),
-    weights: bytes,
-    temperature,
-  };
+  const bytes = Int8Array.from(weights, (weight, at) =>
+    Math.round(weight / (scales[Math.floor(at / count)] ?? 1)),
+  );
+  return { labels, hashes, scales, weights: bytes, temperature };
 }
 
 /** Probability of each label, in the order of `labels`. */
@@ -68,11 +57,4 @@ export function probabilities(
   }
   for (let at = 0; at < out.length; at++) out[at] = (out[at] ?? 0) / sum;
   return out;
-}
-
-/** Places of the hashes, for `vectorOf`. */
-export function vocabularyIn({ hashes }: Packed): Vocabulary {
-  const places = new Map<number, number>();
-  hashes.forEach((hash, place) => places.set(hash, place));
-  return places;
 }

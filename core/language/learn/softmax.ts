@@ -19,6 +19,8 @@ export interface Fitting {
   /** Pull of every weight towards zero at each step that touches it. */
   readonly decay: number;
   readonly seed: number;
+  /** Share of an example's features left out at each look at it, so that no word alone is leant on. */
+  readonly dropped: number;
 }
 
 /** A linear model: `weights[feature * labels + label]`. */
@@ -38,7 +40,7 @@ export function fitSoftmax(
   examples: readonly Example[],
   features: number,
   labels: number,
-  { epochs, rate, decay, seed }: Fitting,
+  { epochs, rate, decay, seed, dropped }: Fitting,
 ): Linear {
   const weights = new Float32Array(features * labels);
   const moved = new Float32Array(features).fill(1e-8);
@@ -50,8 +52,9 @@ export function fitSoftmax(
     for (const at of order) {
       const example = examples[at];
       if (example === undefined) continue;
-      const { ids, values } = example.vector;
-      score(weights, labels, example.vector, out);
+      const vector = thinned(example.vector, dropped, random);
+      const { ids, values } = vector;
+      score(weights, labels, vector, out);
       softmaxInPlace(out);
       for (const [label, share] of example.target) out[label] = (out[label] ?? 0) - share;
       let steep = 0;
@@ -71,6 +74,17 @@ export function fitSoftmax(
     }
   }
   return { labels, weights };
+}
+
+/** The vector with a share of its features left out and the others made up for it. */
+function thinned({ ids, values }: Vector, dropped: number, random: () => number): Vector {
+  if (dropped === 0) return { ids, values };
+  const kept: number[] = [];
+  for (let n = 0; n < ids.length; n++) if (random() >= dropped) kept.push(n);
+  return {
+    ids: Int32Array.from(kept, (n) => ids[n] ?? 0),
+    values: Float32Array.from(kept, (n) => (values[n] ?? 0) / (1 - dropped)),
+  };
 }
 
 /** Adds up a vector's weights for each label into `out`. */

@@ -50,6 +50,8 @@ export const manner = {
     what_about how_about same_for what_else anything_else`,
   refusal: `i_wont dont_want not_going_to refuse rather_not`,
   repeat: `repeat say_again pardon come_again again what_did_you_say`,
+  correction: `i_mean i_meant sorry_i_meant no_wait wait_no actually its_actually correction typo mistyped scrap_that make_it
+    make_that oops whoops i_said_wrong read_it_wrong misread not_that`,
   contrast: `but however although except though despite even_though otherwise`,
   degree: `life_threatening serious severe critical severely badly mild minor`,
   unitLength: `inch inches feet_long foot_long cm centimetre centimeter centimetres mm millimetre metre meter`,

@@ -212,6 +212,7 @@ const NO_UNIT: ReadonlySet<UnitKind> = new Set([
   'times',
   'scoops',
   'flow',
+  'others',
 ]);
 
 /** "1.025" is a gravity whatever stands behind it. */

@@ -2,7 +2,7 @@ import { definitionOf, type QuantityKind } from '../../quantity/unit.ts';
 
 /** What a number's unit lets it be. Most are kinds of quantity; the others only tell what part the number plays. */
 export type UnitKind =
-  QuantityKind | 'gravity' | 'watts' | 'kelvin' | 'money' | 'heads' | 'times' | 'scoops' | 'flow';
+  QuantityKind | 'gravity' | 'watts' | 'kelvin' | 'money' | 'heads' | 'times' | 'scoops' | 'flow' | 'others';
 
 /** A unit as it may be written: what it lets its number be, and how it is written for `readQuantity`. */
 export interface UnitWord {
@@ -101,6 +101,7 @@ const OTHERS: Readonly<Record<Exclude<UnitKind, QuantityKind>, string>> = {
   scoops:
     'scoop scoops capful capfuls caps drops drop pinch pinches spoon spoons spoonful spoonfuls cubes cube pumps squirts handful',
   flow: 'gph lph l/h',
+  others: 'v volt volts ma amp amps m² m2 miles km mph bpm ohm',
 };
 
 const table: ReadonlyMap<string, UnitWord> = buildTable();
@@ -125,6 +126,7 @@ function buildTable(): ReadonlyMap<string, UnitWord> {
   }
   put('degrees', 'temperature', '');
   put('degree', 'temperature', '');
+  put('grad', 'temperature', '');
   put('deg', 'temperature', '');
   put('°', 'temperature', '');
   put('"', 'length', 'in');

@@ -1,0 +1,43 @@
+import type { Frame } from '../../core/language/frame.ts';
+import type { Thresholds } from '../../core/language/model-file.ts';
+
+/** What to do with a message that stands alone. */
+export type Decision =
+  | { readonly kind: 'answer'; readonly frame: Frame; readonly others: readonly Frame[] }
+  | { readonly kind: 'offer'; readonly frames: readonly Frame[] }
+  | { readonly kind: 'far' };
+
+/** At most so many things are offered. */
+const MOST_OFFERED = 4;
+/** From this probability on another kind is another question of the same message. */
+const ALSO = 0.15;
+
+const DANGERS: ReadonlySet<string> = new Set(['person-hurt', 'urgent-water']);
+
+/**
+ * Danger first: a person, then animals and tank, from a lower probability than anything else. Then the likeliest kind,
+ * where it is likely enough and far enough ahead of the next; else the likeliest four are offered, a danger among them
+ * when there may be one.
+ */
+export function decide(frames: readonly Frame[], thresholds: Thresholds): Decision {
+  const [first, second] = frames;
+  if (first === undefined) return { kind: 'far' };
+  const person = frames.find(({ kind }) => kind === 'person-hurt');
+  const water = frames.find(({ kind }) => kind === 'urgent-water');
+  for (const danger of [person, water])
+    if (danger !== undefined && danger.probability >= thresholds.danger) return answered(danger, frames);
+  const isSure =
+    first.probability >= thresholds.answer && first.probability - (second?.probability ?? 0) >= thresholds.margin;
+  if (isSure) return answered(first, frames);
+  if (first.probability < thresholds.far) return { kind: 'far' };
+  const perhaps = frames.filter(
+    ({ kind, probability }) => DANGERS.has(kind) && probability >= thresholds.maybeDanger,
+  );
+  const offered = [...perhaps, ...frames.filter((frame) => !perhaps.includes(frame))].slice(0, MOST_OFFERED);
+  return { kind: 'offer', frames: offered };
+}
+
+function answered(frame: Frame, frames: readonly Frame[]): Decision {
+  const others = frames.filter((other) => other !== frame && other.probability >= ALSO).slice(0, 2);
+  return { kind: 'answer', frame, others };
+}

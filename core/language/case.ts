@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import { kinds, type Kind } from './kinds.ts';
+import { slotsSchema, type Level, type Slots } from './slots.ts';
+
+/** One message of a case: when it came, what it was taken for and what it said. Its words are not kept. */
+const momentSchema = z.strictObject({
+  atMs: z.number(),
+  kind: z.enum(kinds),
+  /** The house's own card that answered it, where one did. */
+  card: z.string().optional(),
+  slots: slotsSchema,
+});
+
+/**
+ * What one person told in one place, and is going through: the messages of the last hours by what they said. `last` is the
+ * text of the latest alone, so that "Not that" has something to go back to; `waits` the kind whose one question is open.
+ */
+export const caseSchema = z.strictObject({
+  moments: z.array(momentSchema),
+  last: z.string(),
+  waits: z.enum(kinds).optional(),
+});
+
+export type Case = z.infer<typeof caseSchema>;
+export type Moment = z.infer<typeof momentSchema>;
+
+/** Messages kept of one case. */
+const MOST_MOMENTS = 24;
+
+export const noCase: Case = { moments: [], last: '' };
+
+/** The case with one more message. */
+export function withMoment(before: Case, moment: Moment, text: string, waits?: Kind): Case {
+  return {
+    moments: [...before.moments, moment].slice(-MOST_MOMENTS),
+    last: text,
+    ...(waits === undefined ? {} : { waits }),
+  };
+}
+
+/** All that is known of a case now: of everything said several times, the last. Corals are those spoken of last first. */
+export function known({ moments }: Case): Slots {
+  const levels = latestLevels(moments.flatMap(({ slots }) => slots.levels ?? []));
+  const all = moments.reduce<Slots>((sofar, { slots }) => ({ ...sofar, ...slots }), {});
+  const corals = [...new Set([...moments].reverse().flatMap(({ slots }) => slots.corals ?? []))];
+  const salts = [...new Set([...moments].reverse().flatMap(({ slots }) => slots.salts ?? []))];
+  return {
+    ...all,
+    ...(levels.length === 0 ? {} : { levels }),
+    ...(corals.length === 0 ? {} : { corals }),
+    ...(salts.length === 0 ? {} : { salts }),
+  };
+}
+
+/** Of every parameter the last level in each part. */
+function latestLevels(levels: readonly Level[]): Level[] {
+  const latest = new Map(levels.map((level) => [`${level.of} ${level.part}`, level]));
+  return levels.filter((level) => latest.get(`${level.of} ${level.part}`) === level);
+}
+
+/** What a later message says, put over what an earlier one said; another parameter takes the levels over. */
+export function over(before: Slots, later: Slots): Slots {
+  const isOtherName = later.of !== undefined && later.levels === undefined && before.of !== later.of;
+  const levels =
+    isOtherName && later.of !== undefined
+      ? renamed(before.levels, before.of, later.of)
+      : latestLevels([...(before.levels ?? []), ...(later.levels ?? [])]);
+  return { ...before, ...later, ...(levels === undefined || levels.length === 0 ? {} : { levels }) };
+}
+
+function renamed(levels: Slots['levels'], from: Slots['of'], to: NonNullable<Slots['of']>): Level[] | undefined {
+  return levels?.map((level) => (level.of === from ? { ...level, of: to } : level));
+}

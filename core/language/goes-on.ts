@@ -1,0 +1,97 @@
+import { known, over, type Case, type Moment } from './case.ts';
+import type { Frame } from './frame.ts';
+import type { Kind } from './kinds.ts';
+import { met } from './met.ts';
+import type { SlotName, Slots } from './slots.ts';
+import type { Scanned } from './tokens.ts';
+
+/** How a message stands to what was said before. */
+export type Standing =
+  /** A question of its own; what the case knows may fill what it leaves out. */
+  | { readonly kind: 'new' }
+  /** The rest of a question that was open, a correction of the last one, or the last one with something changed. */
+  | { readonly kind: 'rest'; readonly of: Kind; readonly slots: Slots; readonly card?: string }
+  /** "what do I do first", "is that ok": answered from the whole case. */
+  | { readonly kind: 'next' };
+
+/** Words a message that is only the rest of another has at most, numbers and names not counted. */
+const FEW_WORDS = 7;
+/** As sure as this of another kind, a message is no rest of the one before. */
+const SURE = 0.75;
+
+/**
+ * How the likeliest frame of a message stands to its case. Short messages that bring a value, a name or a correction are
+ * the rest of the question before them; "next-step" is asked of the case; all else stands alone.
+ */
+export function standing(
+  frame: Frame,
+  before: Case,
+  uses: (kind: Kind) => readonly SlotName[],
+): Standing {
+  const last = before.moments.at(-1);
+  if (last === undefined) return { kind: 'new' };
+  const { scanned } = frame.reading;
+  const words = wordsBesides(scanned);
+  const isShort = words <= FEW_WORDS;
+  const brings = Object.keys(frame.slots).length > 0;
+  const asked = before.waits ?? lastAsked(before.moments);
+  if (asked !== undefined && brings && isShort) {
+    const isCorrection = met(scanned, 'manner.correction');
+    const isSure = frame.probability >= SURE && frame.kind !== asked && frame.kind !== 'next-step';
+    const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
+    if (fits && (isCorrection || !isSure)) {
+      const base = before.moments.findLast(({ kind }) => kind === asked) ?? last;
+      return rest(asked, over(base.slots, settled(frame, base.slots, before.waits)), base.card);
+    }
+  }
+  return frame.kind === 'next-step' ? { kind: 'next' } : { kind: 'new' };
+}
+
+function rest(of: Kind, slots: Slots, card: string | undefined): Standing {
+  return { kind: 'rest', of, slots, ...(card === undefined ? {} : { card }) };
+}
+
+/** The last thing that was really asked: small talk and "what next" leave it standing. */
+function lastAsked(moments: readonly Moment[]): Kind | undefined {
+  return moments.findLast(({ kind }) => kind !== 'next-step' && kind !== 'greeting' && kind !== 'off-topic')?.kind;
+}
+
+/** Whether it brings something that the question uses; to an open question any level will do. */
+function fitting(slots: Slots, uses: readonly SlotName[], isOpen: boolean): boolean {
+  const given = Object.keys(slots) as readonly SlotName[];
+  return given.some((name) => uses.includes(name) || name === 'of' || (isOpen && name === 'counts'));
+}
+
+/** A bare number in answer to a question is what was asked for, and a level of what was spoken of. */
+function settled({ slots }: Frame, before: Slots, waits: Kind | undefined): Slots {
+  const [only, more] = slots.counts ?? [];
+  if (waits === undefined || only === undefined || more !== undefined) return slots;
+  const text = String(only);
+  const name = before.wanted === undefined && before.now !== undefined ? 'wanted' : 'now';
+  return before.of === undefined ? slots : { ...slots, [name]: text };
+}
+
+/** Words that are no number and no name. */
+export function wordsBesides({ tokens }: Scanned): number {
+  return tokens.filter(({ mask, word }) => !mask.startsWith('#') && /\p{L}/u.test(word)).length;
+}
+
+/** Slots of a frame with what the case knows in the places the kind uses and the message left empty. */
+export function filledFrom(
+  { slots }: Pick<Frame, 'slots'>,
+  before: Case,
+  uses: readonly SlotName[],
+): { readonly slots: Slots; readonly taken: readonly SlotName[] } {
+  const all = known(before);
+  const isOther = slots.of !== undefined && all.of !== undefined && slots.of !== all.of;
+  const taken = uses.filter(
+    (name) =>
+      slots[name] === undefined && all[name] !== undefined && CARRIED.has(name) && !(isOther && LEVELS.has(name)),
+  );
+  const filled = Object.fromEntries(taken.map((name) => [name, all[name]]));
+  return { slots: { ...filled, ...slots }, taken };
+}
+
+/** What stays true from message to message. */
+const CARRIED: ReadonlySet<SlotName> = new Set(['volume', 'corals', 'salinity', 'temperature', 'now', 'of', 'salt', 'box']);
+const LEVELS: ReadonlySet<SlotName> = new Set(['now', 'salt']);
