@@ -10,6 +10,7 @@ import type { Logger } from './log.ts';
 import { memberFile, roomFile } from './store/files.ts';
 import type { Store } from './store/open.ts';
 import { LOCAL_PERSON } from './store/people.ts';
+import { lazyReader } from './reader/load.ts';
 import { openTalks } from './talks.ts';
 import { openTurns } from './turns.ts';
 import { keepUp } from './upkeep.ts';
@@ -29,7 +30,7 @@ async function openDiscord(token: string, config: Config, log: Logger): Promise<
   const kept = { keepFor, settingsOf, changeSettings };
   const turns = { turnOf: openTurns(Date.now), ...openTalks(Date.now) };
   const port = { toPng, token, apiBase, onRefused: refused };
-  const parts = { commands, ask, log, nowMs: Date.now, ...kept, ...turns, ...port };
+  const parts = { commands, ask, reader: lazyReader, log, nowMs: Date.now, ...kept, ...turns, ...port };
   const bot = createBot({
     ...parts,
     servers: store,
@@ -53,7 +54,7 @@ async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
   const keep = store.keepFor(LOCAL_PERSON);
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const nowMs = Date.now;
-  await openRoom({ input, output, commands, ask, nowMs, zone, keep, dataDir, toPng, reportFailure });
+  await openRoom({ input, output, commands, ask, reader: lazyReader, nowMs, zone, keep, dataDir, toPng, reportFailure });
   input.destroy();
 }
 

@@ -1,7 +1,4 @@
-/** How long anything is kept here. */
-const KEPT_MS = 15 * 60_000;
-
-/** The latest of something for a quarter of an hour, in memory alone. */
+/** The latest of something for a while, in memory alone. */
 export interface ShortMemory<T> {
   readonly get: (key: string) => T | undefined;
   readonly put: (key: string, value: T) => void;
@@ -9,12 +6,12 @@ export interface ShortMemory<T> {
 }
 
 /** Keeps at most `most` values, the latest. What is too old goes with the next use by anyone. */
-export function openShortMemory<T>(nowMs: () => number, most: number): ShortMemory<T> {
+export function openShortMemory<T>(nowMs: () => number, most: number, keptMs: number): ShortMemory<T> {
   const kept = new Map<string, { readonly value: T; readonly atMs: number }>();
   /** They stand in the order they came. */
   const forgetOld = (): void => {
     for (const [key, { atMs }] of kept) {
-      if (nowMs() - atMs <= KEPT_MS) return;
+      if (nowMs() - atMs <= keptMs) return;
       kept.delete(key);
     }
   };

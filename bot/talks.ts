@@ -1,8 +1,11 @@
 import type { Talk } from '../commands/ask/talk.ts';
+import type { Case } from '../core/language/case.ts';
 import { openShortMemory } from './short-memory.ts';
 
 /** Talks remembered at once, the latest: in memory only. */
 const MOST_TALKS = 5000;
+/** How long a case is kept since its last message. */
+const KEPT_MS = 2 * 3_600_000;
 
 /** A talk that can be gone on with from another place too, such as the message of its answer. */
 export interface PlacedTalk extends Talk {
@@ -10,7 +13,7 @@ export interface PlacedTalk extends Talk {
 }
 
 /**
- * What members asked in the last quarter of an hour: each one's own, by place, gone with the process. What is older goes
+ * What members went through in the last two hours: each one's own, by place, gone with the process. What is older goes
  * with the next question of anyone.
  */
 export interface Talks {
@@ -19,21 +22,21 @@ export interface Talks {
 }
 
 export function openTalks(nowMs: () => number): Talks {
-  const questions = openShortMemory<string>(nowMs, MOST_TALKS);
+  const cases = openShortMemory<Case>(nowMs, MOST_TALKS, KEPT_MS);
   return {
     talkOf: (personId, places) => {
       const keys = places.map((place) => `${personId} ${place}`);
-      let asked: string | undefined;
+      let kept: Case | undefined;
       return {
-        before: keys.map(questions.get).find((question) => question !== undefined),
-        remember: (question) => {
-          asked = question;
+        before: keys.map(cases.get).find((found) => found !== undefined),
+        remember: (after) => {
+          kept = after;
           const here = keys.at(-1);
-          if (question === undefined) keys.forEach(questions.drop);
-          else if (here !== undefined) questions.put(here, question);
+          if (after === undefined) keys.forEach(cases.drop);
+          else if (here !== undefined) cases.put(here, after);
         },
         alsoAt: (place) => {
-          if (asked !== undefined) questions.put(`${personId} ${place}`, asked);
+          if (kept !== undefined) cases.put(`${personId} ${place}`, kept);
         },
       };
     },

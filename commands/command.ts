@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Reader } from '../core/language/reading.ts';
 import { withNamedSources, type Answer } from './answer.ts';
 import type { Talk } from './ask/talk.ts';
 import type { Keep } from './keep.ts';
@@ -12,8 +13,10 @@ export interface Context {
   readonly zone?: string;
   /** The server it was asked in. */
   readonly server?: Server;
-  /** What the asker said here shortly before. */
+  /** What the asker is going through here. */
   readonly talk?: Talk;
+  /** Reads plain words; every platform hands it over, made from the learnt weights at the first use. */
+  readonly reader?: Reader;
 }
 
 /** The same for a run whose answer only the asker sees. */
@@ -139,11 +142,18 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
 }
 
 /** All a public run gets: nothing else of what came in can reach it. */
-export function withoutKeep({ nowMs, zone, server, talk }: Context): Context {
+export function withoutKeep({ nowMs, zone, server, talk, reader }: Context): Context {
   return {
     nowMs,
     ...(zone === undefined ? {} : { zone }),
     ...(server === undefined ? {} : { server }),
     ...(talk === undefined ? {} : { talk }),
+    ...(reader === undefined ? {} : { reader }),
   };
+}
+
+/** The reader of a context. @throws Error where a platform handed none over: a bug of ours. */
+export function readerIn({ reader }: Context): Reader {
+  if (reader === undefined) throw new Error('no reader of plain words in this context');
+  return reader;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../commands/ask.ts';
+import { ask } from './ask.ts';
 import { commands } from '../commands/index.ts';
 import { optionsOf } from '../commands/options.ts';
 import { Problem } from '../core/problem.ts';

@@ -11,6 +11,7 @@ import { openStore } from '../store/open.ts';
 import { openRoom } from '../terminal/room.ts';
 import { club, fillTank } from './club.ts';
 import { fillCorals } from './corals.ts';
+import { lazyReader } from '../reader/load.ts';
 import { talk } from './talk.ts';
 
 /** The demo ends at this moment, so that it prints the same on every day. */
@@ -28,6 +29,7 @@ await openRoom({
   output: process.stdout,
   commands,
   ask,
+  reader: lazyReader,
   nowMs: () => NOW_MS,
   zone: 'UTC',
   keep,

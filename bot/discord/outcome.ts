@@ -1,3 +1,4 @@
+import type { Reader } from '../../core/language/reading.ts';
 import { answer } from '../../commands/answer.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Talk } from '../../commands/ask/talk.ts';
@@ -21,6 +22,8 @@ import type { ServerHere, SettingsDesk } from './asked/server.ts';
 export interface Desk extends SettingsDesk {
   readonly commands: readonly Command[];
   readonly ask: (text: string, asking: Asking) => Answer;
+  /** Reads plain words. */
+  readonly reader: Reader;
   readonly log: Logger;
   readonly nowMs: () => number;
   /** What the person of this id keeps. */
@@ -61,7 +64,7 @@ export function run(desk: Desk, { personId, server, command: name, values, call 
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
     const keep = desk.keepFor(personId);
-    const asking = { nowMs: desk.nowMs(), keep, ...(server === undefined ? {} : { server }) };
+    const asking = { nowMs: desk.nowMs(), reader: desk.reader, keep, ...(server === undefined ? {} : { server }) };
     const filled = withDefaults(command, values, asking);
     const isOwn = filled.hidden || server?.isPublic() !== true;
     const talk = desk.talkOf(personId, [`${isOwn ? 'own' : 'said in'} ${server?.channelId ?? 'messages'}`]);
@@ -94,6 +97,7 @@ export function runWords(
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
     const now = {
       nowMs: desk.nowMs(),
+      reader: desk.reader,
       ...(server === undefined ? {} : { server }),
       ...(talk === undefined ? {} : { talk }),
     };
@@ -111,7 +115,7 @@ export function runApart(
   work: (context: Context) => Answer,
 ): Outcome {
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
-  const context = { nowMs: desk.nowMs(), ...(server === undefined ? {} : { server }) };
+  const context = { nowMs: desk.nowMs(), reader: desk.reader, ...(server === undefined ? {} : { server }) };
   return attempt(desk, undefined, () => ({ answer: work(context), hidden: false }));
 }
 

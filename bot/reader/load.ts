@@ -2,10 +2,21 @@ import { readFileSync } from 'node:fs';
 import { openReader, type Reader } from '../../core/language/reading.ts';
 import { modelFile } from './files.ts';
 
-let reader: Reader | undefined;
+let opened: Reader | undefined;
 
-/** The reader, from the first message in plain words on. */
+/** The reader, made from its weights at the first use. */
 export function loadReader(): Reader {
-  reader ??= openReader(readFileSync(modelFile));
-  return reader;
+  opened ??= openReader(readFileSync(modelFile));
+  return opened;
 }
+
+/** Stands for the reader until the first message in plain words. */
+export const lazyReader: Reader = {
+  get thresholds() {
+    return loadReader().thresholds;
+  },
+  get sentences() {
+    return loadReader().sentences;
+  },
+  read: (text) => loadReader().read(text),
+};

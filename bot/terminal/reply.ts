@@ -1,3 +1,4 @@
+import type { Reader } from '../../core/language/reading.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Talk } from '../../commands/ask/talk.ts';
 import type { Asking, Command } from '../../commands/command.ts';
@@ -28,6 +29,7 @@ import { wrap, type Style } from './wrap.ts';
 export interface Desk extends Outbox {
   readonly commands: readonly Command[];
   readonly ask: (text: string, asking: Asking) => Answer;
+  readonly reader: Reader;
   readonly nowMs: () => number;
   /** IANA zone of this machine. */
   readonly zone: string;
@@ -119,7 +121,7 @@ function taken(offer: Offer, desk: Desk, style: Style): Promise<Reply> {
 
 async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply> {
   const { zone, keep } = desk;
-  const context = { nowMs: desk.nowMs(), zone, keep, talk: desk.talk() };
+  const context = { nowMs: desk.nowMs(), reader: desk.reader, zone, keep, talk: desk.talk() };
   switch (line.kind) {
     case 'command': {
       const command = commandNamed(nameOf(line), desk.commands);

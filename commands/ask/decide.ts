@@ -12,6 +12,9 @@ const MOST_OFFERED = 4;
 /** From this probability on another kind is another question of the same message. */
 const ALSO = 0.15;
 
+/** A person comes before the water even where the water is somewhat likelier. */
+const PERSON_FIRST = 0.6;
+
 const DANGERS: ReadonlySet<string> = new Set(['person-hurt', 'urgent-water']);
 
 /**
@@ -24,10 +27,12 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   if (first === undefined) return { kind: 'far' };
   const person = frames.find(({ kind }) => kind === 'person-hurt');
   const water = frames.find(({ kind }) => kind === 'urgent-water');
-  for (const danger of [person, water])
-    if (danger !== undefined && danger.probability >= thresholds.danger) return answered(danger, frames);
+  const [ofPerson, ofWater] = [person?.probability ?? 0, water?.probability ?? 0];
+  const danger = ofPerson >= ofWater * PERSON_FIRST ? person : water;
+  if (danger !== undefined && ofPerson + ofWater >= thresholds.danger) return answered(danger, frames);
   const isSure =
-    first.probability >= thresholds.answer && first.probability - (second?.probability ?? 0) >= thresholds.margin;
+    first.probability >= thresholds.answer &&
+    first.probability - (second?.probability ?? 0) >= thresholds.margin;
   if (isSure) return answered(first, frames);
   if (first.probability < thresholds.far) return { kind: 'far' };
   const perhaps = frames.filter(

@@ -68,6 +68,10 @@ export function over(before: Slots, later: Slots): Slots {
   return { ...before, ...later, ...(levels === undefined || levels.length === 0 ? {} : { levels }) };
 }
 
-function renamed(levels: Slots['levels'], from: Slots['of'], to: NonNullable<Slots['of']>): Level[] | undefined {
+function renamed(
+  levels: Slots['levels'],
+  from: Slots['of'],
+  to: NonNullable<Slots['of']>,
+): Level[] | undefined {
   return levels?.map((level) => (level.of === from ? { ...level, of: to } : level));
 }

@@ -1,9 +1,10 @@
 import { kinds } from './kinds.ts';
+import { calibrated, type Unseen } from './calibrate.ts';
 import { cardNames } from './cards.ts';
 import { marksOf, type Batch, type Line, type Mark } from './labelled.ts';
 import { hasty } from './learn/disturb.ts';
 import { featuresOf, type FeatureGroup } from './learn/features.ts';
-import { pack, type Packed } from './learn/packed.ts';
+import { pack, probabilities, type Packed } from './learn/packed.ts';
 import { numbersFrom } from './learn/random.ts';
 import { roleFeatures } from './learn/role-features.ts';
 import { fitSoftmax, type Example, type Fitting } from './learn/softmax.ts';
@@ -131,14 +132,36 @@ function fitted(
   return pack(fitSoftmax(examples, hashes.length, labels.length, fitting), hashes, labels, temperature);
 }
 
+/** Groups of batches left out in turn when thresholds are found. */
+const FOLDS = 5;
+
 /** Everything a reader needs, from labelled batches. Pure and deterministic; some minutes. */
 export function fitModel(batches: readonly Batch[], sentences: string): Model {
   const lines = batches.flatMap((batch) => batch.lines);
   return {
     sentences,
-    thresholds: { answer: 0.5, margin: 0.2, danger: 0.3, maybeDanger: 0.15, far: 0.12 },
+    thresholds: calibrated(unseenIn(batches)),
     kinds: fitKinds(lines),
     cards: fitCards(lines),
     ...fitRoles(lines),
   };
+}
+
+/** Every message read by weights made without its own batch. */
+export function unseenIn(batches: readonly Batch[]): readonly Unseen[] {
+  return Array.from({ length: FOLDS }, (_, fold) => fold).flatMap((fold) => {
+    const isOut = (at: number): boolean => at % FOLDS === fold;
+    const packed = fitKinds(batches.filter((_, at) => !isOut(at)).flatMap(({ lines }) => lines));
+    const vocabulary = vocabularyIn(packed.hashes);
+    return batches
+      .filter((_, at) => isOut(at))
+      .flatMap(({ lines }) => lines)
+      .map((line) => {
+        const chances = probabilities(packed, vectorOf(featuresOf(scan(line.text)), vocabulary));
+        const ranked = packed.labels
+          .map((name, at) => ({ name, probability: chances[at] ?? 0 }))
+          .sort((a, b) => b.probability - a.probability);
+        return { line, kinds: ranked };
+      });
+  });
 }

@@ -23,11 +23,7 @@ const SURE = 0.75;
  * How the likeliest frame of a message stands to its case. Short messages that bring a value, a name or a correction are
  * the rest of the question before them; "next-step" is asked of the case; all else stands alone.
  */
-export function standing(
-  frame: Frame,
-  before: Case,
-  uses: (kind: Kind) => readonly SlotName[],
-): Standing {
+export function standing(frame: Frame, before: Case, uses: (kind: Kind) => readonly SlotName[]): Standing {
   const last = before.moments.at(-1);
   if (last === undefined) return { kind: 'new' };
   const { scanned } = frame.reading;
@@ -53,7 +49,8 @@ function rest(of: Kind, slots: Slots, card: string | undefined): Standing {
 
 /** The last thing that was really asked: small talk and "what next" leave it standing. */
 function lastAsked(moments: readonly Moment[]): Kind | undefined {
-  return moments.findLast(({ kind }) => kind !== 'next-step' && kind !== 'greeting' && kind !== 'off-topic')?.kind;
+  return moments.findLast(({ kind }) => kind !== 'next-step' && kind !== 'greeting' && kind !== 'off-topic')
+    ?.kind;
 }
 
 /** Whether it brings something that the question uses; to an open question any level will do. */
@@ -86,12 +83,24 @@ export function filledFrom(
   const isOther = slots.of !== undefined && all.of !== undefined && slots.of !== all.of;
   const taken = uses.filter(
     (name) =>
-      slots[name] === undefined && all[name] !== undefined && CARRIED.has(name) && !(isOther && LEVELS.has(name)),
+      slots[name] === undefined &&
+      all[name] !== undefined &&
+      CARRIED.has(name) &&
+      !(isOther && LEVELS.has(name)),
   );
   const filled = Object.fromEntries(taken.map((name) => [name, all[name]]));
   return { slots: { ...filled, ...slots }, taken };
 }
 
 /** What stays true from message to message. */
-const CARRIED: ReadonlySet<SlotName> = new Set(['volume', 'corals', 'salinity', 'temperature', 'now', 'of', 'salt', 'box']);
+const CARRIED: ReadonlySet<SlotName> = new Set([
+  'volume',
+  'corals',
+  'salinity',
+  'temperature',
+  'now',
+  'of',
+  'salt',
+  'box',
+]);
 const LEVELS: ReadonlySet<SlotName> = new Set(['now', 'salt']);

@@ -4,7 +4,7 @@ import { render } from '../../bot/discord/message/render.ts';
 import { openStore } from '../../bot/store/open.ts';
 import { readLine } from '../../bot/terminal/read.ts';
 import { renderAnswer } from '../../bot/terminal/render.ts';
-import { ask } from '../../commands/ask.ts';
+import { ask } from '../ask.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Command } from '../../commands/command.ts';
 import { commands, findCommand } from '../../commands/index.ts';

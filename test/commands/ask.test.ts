@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hurtCards } from '../../core/care/hurt/cards.ts';
-import { ask } from '../../commands/ask.ts';
+import { ask } from '../ask.ts';
 import { findCommand } from '../../commands/index.ts';
 import { Problem } from '../../core/problem.ts';
 import { textOf } from './text.ts';

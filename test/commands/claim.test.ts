@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { render, type Drawn } from '../../bot/discord/message/render.ts';
 import { openStore } from '../../bot/store/open.ts';
-import { ask } from '../../commands/ask.ts';
+import { ask } from '../ask.ts';
 import { claimCommand } from '../../commands/claim.ts';
 import { cards } from '../../commands/claim/card-for.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';

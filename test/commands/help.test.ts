@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { render } from '../../bot/discord/message/render.ts';
 import { callId, readCallId } from '../../bot/discord/asked/call.ts';
-import { ask } from '../../commands/ask.ts';
+import { ask } from '../ask.ts';
 import { firstPage } from '../../commands/help.ts';
 import { beginnings } from '../../commands/help/beginnings.ts';
 import { subjects } from '../../commands/help/subjects.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { toPng } from '../../bot/png.ts';
 import { render, type Drawn } from '../../bot/discord/message/render.ts';
-import { ask } from '../../commands/ask.ts';
+import { ask } from '../ask.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import { findCommand } from '../../commands/index.ts';
 import { primerCommand } from '../../commands/primer.ts';

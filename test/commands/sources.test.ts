@@ -10,7 +10,7 @@ import { corals } from '../../core/corals/coral-list.ts';
 import { Problem } from '../../core/problem.ts';
 import { sourceLabel, type Source } from '../../core/source.ts';
 import { sources } from '../../core/sources.ts';
-import { ask } from '../../commands/ask.ts';
+import { ask } from '../ask.ts';
 import { calm } from '../cases/alarms.ts';
 import { cases } from '../cases/all.ts';
 import { seen as symptomWords } from '../cases/symptoms.ts';

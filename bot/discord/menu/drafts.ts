@@ -3,6 +3,8 @@ import { openShortMemory } from '../../short-memory.ts';
 
 /** Answers held at once, the latest: in memory only. */
 const MOST_DRAFTS = 500;
+/** How long a draft waits. */
+const KEPT_MS = 15 * 60_000;
 
 /** An answer that only a helper has seen so far, and the message it is about. */
 export interface Draft {
@@ -20,7 +22,7 @@ export interface Drafts {
 }
 
 export function openDrafts(nowMs: () => number): Drafts {
-  const drafts = openShortMemory<Draft>(nowMs, MOST_DRAFTS);
+  const drafts = openShortMemory<Draft>(nowMs, MOST_DRAFTS, KEPT_MS);
   return {
     put: drafts.put,
     take: (id, helperId) => {

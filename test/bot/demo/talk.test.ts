@@ -1,3 +1,4 @@
+import { lazyReader } from '../../../bot/reader/load.ts';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -9,7 +10,7 @@ import { toPng } from '../../../bot/png.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import { LOCAL_PERSON } from '../../../bot/store/people.ts';
 import { openRoom } from '../../../bot/terminal/room.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 
 const NOW_MS = Date.UTC(2026, 5, 1, 18);
@@ -32,6 +33,7 @@ it('the demo fills a club with a year of readings and every line of its talk is 
     output,
     commands,
     ask,
+    reader: lazyReader,
     nowMs: () => NOW_MS,
     zone: 'UTC',
     keep,

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 import { cases } from '../../cases/all.ts';
 import { faults } from '../../cases/case.ts';

@@ -1,3 +1,4 @@
+import { lazyReader } from '../../../bot/reader/load.ts';
 import { REST } from 'discord.js';
 import { createBot } from '../../../bot/discord/client.ts';
 import type { Bot } from '../../../bot/discord/client.ts';
@@ -85,7 +86,7 @@ export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Parti
   const { keepFor, settingsOf, changeSettings } = store;
   const kept = { keepFor, settingsOf, changeSettings };
   const alone = { turnOf: () => 'now' as const, ...openTalks(now) };
-  return { log: openLog('silent'), nowMs: now, toPng: onePixel, ...alone, ...kept, ...how };
+  return { reader: lazyReader, log: openLog('silent'), nowMs: now, toPng: onePixel, ...alone, ...kept, ...how };
 }
 
 const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=';

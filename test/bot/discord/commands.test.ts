@@ -5,7 +5,7 @@ import { readCallId } from '../../../bot/discord/asked/call.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import type { Command } from '../../../commands/command.ts';
 import { runWithDefaults, withDefaults } from '../../../commands/defaults.ts';
 import { commands } from '../../../commands/index.ts';

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { definitions } from '../../../bot/discord/register/definition.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { deskCommands } from '../../../commands/desk.ts';
 import { quietSettings } from '../../../commands/server.ts';
 import { checkCommandList } from '../../discord/standin/check-command.ts';

@@ -4,7 +4,7 @@ import { run } from '../../../bot/discord/outcome.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Store } from '../../../bot/store/open.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import type { Command } from '../../../commands/command.ts';
 import { commands } from '../../../commands/index.ts';
 import { optionsOf } from '../../../commands/options.ts';

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { toPng } from '../../../bot/png.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import type { InteractionHandle } from '../../discord/standin/interaction-handle.ts';
 import { userIds } from '../../discord/standin/world.ts';
 import { openClub } from './club.ts';

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCallId } from '../../../bot/discord/asked/call.ts';
 import { runText, runWords } from '../../../bot/discord/outcome.ts';
 import type { MemberExport } from '../../../bot/store/export.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import { userIds } from '../../discord/standin/world.ts';
 import { deskOf, openClub } from './club.ts';

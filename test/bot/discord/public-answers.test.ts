@@ -6,7 +6,7 @@ import type { Desk, Outcome } from '../../../bot/discord/outcome.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Store } from '../../../bot/store/open.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 import type { Keep } from '../../../commands/keep.ts';
 import { optionsOf } from '../../../commands/options.ts';

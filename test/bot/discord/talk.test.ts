@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openTurns } from '../../../bot/turns.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 import { channelIds, userIds } from '../../discord/standin/world.ts';
 import { closeClean, nowMs, openClub } from './club.ts';

@@ -1,6 +1,6 @@
 import { PermissionFlagsBits } from 'discord.js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 import type { Json } from '../../discord/standin/json.ts';
 import { channelIds, guildId, userIds } from '../../discord/standin/world.ts';

@@ -1,3 +1,4 @@
+import { lazyReader } from '../../../bot/reader/load.ts';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,7 +8,7 @@ import { toPng } from '../../../bot/png.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import { LOCAL_PERSON } from '../../../bot/store/people.ts';
 import { openRoom } from '../../../bot/terminal/room.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 
 const WIDE = 10_000;
@@ -44,6 +45,7 @@ export function room(): Room {
       output,
       commands,
       ask,
+      reader: lazyReader,
       nowMs,
       zone: 'UTC',
       keep: store.keepFor(LOCAL_PERSON),

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { replyTo, type Reply, type Standing } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { doseCommands } from '../../../commands/dose.ts';
 import { mydataCommands } from '../../../commands/mydata.ts';
 import { remindCommands } from '../../../commands/remind.ts';

@@ -1,3 +1,4 @@
+import { lazyReader } from '../../../bot/reader/load.ts';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { z } from 'zod';
@@ -88,6 +89,7 @@ export function sampleDesk(): Desk & { readonly reported: unknown[] } {
   return {
     commands: sampleCommands,
     ask: sampleAsk,
+    reader: lazyReader,
     nowMs: () => 1234,
     talk: () => ({ before: undefined, remember: () => undefined }),
     zone: 'UTC',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import type { Keep } from '../../../commands/keep.ts';
 import { openTalks } from '../../../bot/talks.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { urgentCard, urgentCards, urgentIds } from '../../../core/care/urgent/cards.ts';
 import { hurriedAlarms, hurriedCalm } from '../../cases/alarms-2.ts';
 

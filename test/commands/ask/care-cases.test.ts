@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { care } from '../../cases/care.ts';
 import { rendered } from '../coral/rendered.ts';
 import { textOf } from '../text.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { urgentCards, type UrgentId } from '../../../core/care/urgent/cards.ts';
 import { hurtCards, type HurtId } from '../../../core/care/hurt/cards.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { findCommand } from '../../../commands/index.ts';
 import { asked } from '../../corpus.ts';
 import { cases } from '../../cases/all.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { findCommand } from '../../../commands/index.ts';
 import { isPersonHurt } from '../../../core/care/hurt/person-words.ts';
 import { NO_MEDICINE } from '../../../core/care/urgent/people.ts';

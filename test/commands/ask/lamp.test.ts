@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { textOf } from '../text.ts';
 
 const headline = (question: string): string => ask(question, { nowMs: 0 }).headline;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { quietSettings } from '../../../commands/server.ts';
 import { button, club, START_MS } from '../remind/person.ts';
 import { problemOf, textOf } from '../text.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { symptomCard, symptomIds } from '../../../core/care/symptoms/cards.ts';
 import { seen } from '../../cases/symptoms.ts';
 import { rendered } from '../coral/rendered.ts';

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import type { Case } from '../../../core/language/case.ts';
+import { ask } from '../../ask.ts';
 import { problemOf, textOf } from '../text.ts';
 
 /** Asks one line after another, each knowing the one before; what the last one answers. */
 function talk(...lines: readonly string[]): string {
-  let before: string | undefined;
+  let before: Case | undefined;
   const asked = (line: string) =>
-    ask(line, { nowMs: 0, talk: { before, remember: (question) => (before = question) } });
+    ask(line, { nowMs: 0, talk: { before, remember: (after) => (before = after) } });
   return lines.map((line) => textOf(asked(line))).at(-1) ?? '';
 }
 

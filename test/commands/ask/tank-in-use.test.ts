@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { NOW_MS, twoPersons } from '../coral/person.ts';
 
 /** 1 dKH in 100 L = 1.890 g Na2CO3 (IUPAC 2021). */

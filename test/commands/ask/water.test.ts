@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { Problem } from '../../../core/problem.ts';
 import { faults } from '../../cases/case.ts';
 import { textOf } from '../text.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { findCommand } from '../../../commands/index.ts';
 import { problemOf, textOf } from '../text.ts';
 

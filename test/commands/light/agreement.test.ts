@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { tellingName } from '../../../commands/coral/asked-kind.ts';
 import { corals } from '../../../core/corals/coral-list.ts';
 import { lightVerdict } from '../../../core/corals/light-verdict.ts';

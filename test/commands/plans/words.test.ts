@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { Problem } from '../../../core/problem.ts';
 import { afterGuard, amountIn, planIn, sumOf } from './printed.ts';
 

@@ -1,6 +1,6 @@
 import { inputOf } from '../../action.ts';
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { findCommand } from '../../../commands/index.ts';
 import { urgentCommand } from '../../../commands/urgent.ts';
 import { hurtAnswer } from '../../../commands/urgent/hurt.ts';

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../../commands/answer.ts';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { urgentCommand } from '../../../commands/urgent.ts';
 import { hurtCard, hurtIds } from '../../../core/care/hurt/cards.ts';
 import { urgentCard, urgentIds, type UrgentId } from '../../../core/care/urgent/cards.ts';

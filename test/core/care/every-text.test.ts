@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ask } from '../../../commands/ask.ts';
+import { ask } from '../../ask.ts';
 import { primers } from '../../../core/care/primers/cards.ts';
 import { hurtCards } from '../../../core/care/hurt/cards.ts';
 import { symptomCards } from '../../../core/care/symptoms/cards.ts';

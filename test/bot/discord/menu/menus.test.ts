@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openTurns } from '../../../../bot/turns.ts';
 import { menus } from '../../../../bot/discord/menu/menus.ts';
-import { ask } from '../../../../commands/ask.ts';
+import { ask } from '../../../ask.ts';
 import { firstPage } from '../../../../commands/help.ts';
 import { channelIds, guildId, userIds } from '../../../discord/standin/world.ts';
 import type { StandIn } from '../../../discord/standin/server.ts';

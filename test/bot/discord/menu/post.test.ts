@@ -1,6 +1,6 @@
 import { PermissionFlagsBits } from 'discord.js';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ask } from '../../../../commands/ask.ts';
+import { ask } from '../../../ask.ts';
 import type { Json } from '../../../discord/standin/json.ts';
 import type { MessageHandle } from '../../../discord/standin/message-drivers.ts';
 import type { Sent } from '../../../discord/standin/message.ts';

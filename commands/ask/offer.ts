@@ -1,0 +1,46 @@
+import type { Frame } from '../../core/language/frame.ts';
+import type { Kind } from '../../core/language/kinds.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
+import { action } from '../calls.ts';
+import { personAction } from '../urgent/hurt.ts';
+import { heardOf } from './heard.ts';
+import { rowOf } from './kinds.ts';
+
+const MOST_OFFERED = 4;
+
+/** A button that takes the last message as one kind of question. */
+export function asKind(kind: Kind): NextAction | undefined {
+  const row = rowOf(kind);
+  return row === undefined ? undefined : action(row.label, 'ask', { as: kind });
+}
+
+/** The button on every answer to plain words that shows the next likeliest. */
+export function notThat(refused: readonly Kind[]): NextAction {
+  return action('Not that', 'ask', { not: refused.join(' ') });
+}
+
+/** What a message may want, the likeliest first; one line of what was heard. */
+export function offers(frames: readonly Frame[]): Answer {
+  const heard = heardOf(frames[0]?.slots ?? {});
+  const next = frames.map(({ kind }) => asKind(kind)).filter((one) => one !== undefined);
+  return answer({
+    headline: 'What would you like to know? Choose below, or say it in other words.',
+    read: heard === '' ? [] : [heard],
+    next: next.slice(0, MOST_OFFERED),
+  });
+}
+
+/** Nothing near: one line, and the subjects. */
+export function farFromAll(frames: readonly Frame[]): Answer {
+  const heard = heardOf(frames[0]?.slots ?? {});
+  return answer({
+    headline: 'I did not understand that. Choose what it is about, or say it in other words.',
+    read: heard === '' ? [] : [heard],
+    next: [
+      personAction,
+      action('Something is going wrong now', 'urgent', {}),
+      action('Something looks wrong', 'triage', {}),
+      action('What I can do', 'help', {}),
+    ],
+  });
+}
