@@ -9,6 +9,9 @@ export const home = homeOf(dirname(fileURLToPath(import.meta.url)));
 
 export const modelFile = join(home, 'core/language/model/weights.bin');
 export const reportFile = join(home, 'core/language/model/report.md');
+/** Measuring batches that are never trained on, and the figures they must not fall below. */
+export const measuredDir = join(home, 'core/language/measured');
+export const lockedFile = join(home, 'core/language/measured/locked.json');
 export const sentencesDir = join(home, 'core/language/sentences');
 
 function homeOf(from: string): string {
