@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { judgeStated } from '../core/claims/judge.ts';
+import { ruleWithin } from '../core/claims/judge.ts';
 import { state } from '../core/claims/stated.ts';
 import { scan } from '../core/language/tokens.ts';
 import { hear } from '../core/words/hear.ts';
@@ -27,10 +27,10 @@ export const claimCommand = defineCommand({
     ).optional(),
   }),
   run: (input, context): Answer => {
-    const stated = state(scan(input.rule));
+    const scanned = scan(input.rule);
     const heard = hear(input.rule);
-    const claim = namesMedicine(heard) ? undefined : judgeStated(stated);
-    if (claim !== undefined) return claimAnswer(claim, askedWater(stated.tank ?? input.volume));
+    const claim = namesMedicine(heard) ? undefined : ruleWithin(scanned)?.claim;
+    if (claim !== undefined) return claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
     return refusalIntent(heard, { ...context, keep: undefined }) ?? notKnown();
   },
 });

@@ -1,5 +1,5 @@
 import { Problem } from '../problem.ts';
-import { scan } from '../language/tokens.ts';
+import { scan, type Scanned } from '../language/tokens.ts';
 import type { Claim, Judge } from './claim.ts';
 import { calciumWithAlk, magnesiumToCalcium } from './kinds/calcium.ts';
 import { changeCuts, changeTakesTo, continuousAsBatch, settlesAt, sumOfChanges } from './kinds/changes.ts';
@@ -68,6 +68,33 @@ const kinds: readonly Judge[] = [
 /** The rule in a text judged, or undefined where its quantities make no rule that is known. */
 export function judge(text: string): Claim | undefined {
   return judgeStated(state(scan(text)));
+}
+
+/** A rule with the words that say it. */
+export interface Found {
+  readonly text: string;
+  readonly claim: Claim;
+}
+
+/**
+ * The rule somewhere in a message: all of it together, else the first of its clauses that holds one by itself ("they say
+ * 4 x 20 % is 80 %, mine is at 30 and I want 5").
+ */
+export function ruleWithin(scanned: Scanned): Found | undefined {
+  const whole = judgeStated(state(scanned));
+  if (whole !== undefined) return { text: scanned.text, claim: whole };
+  for (const text of clausesOf(scanned)) {
+    const claim = judge(text);
+    if (claim !== undefined) return { text, claim };
+  }
+  return undefined;
+}
+
+const ENDS: ReadonlySet<string> = new Set(['.', ',', ';', '?', '!', '(', ')']);
+
+function clausesOf({ text, tokens }: Scanned): readonly string[] {
+  const ends = tokens.filter(({ word }) => ENDS.has(word)).map(({ start }) => start);
+  return [...ends, text.length].map((end, at) => text.slice((ends[at - 1] ?? -1) + 1, end).trim());
 }
 
 export function judgeStated(stated: Stated): Claim | undefined {

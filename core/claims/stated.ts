@@ -47,7 +47,7 @@ export function state(scanned: Scanned): Stated {
     text,
     tokens.flatMap((token, at) => amountAt(text, tokens, token, at)),
   );
-  const own = all.filter((amount) => is(amount, 'volume') && isOwn(words, amount));
+  const own = all.filter((amount) => isOwn(words, amount));
   const rest = all.filter((amount) => !own.includes(amount));
   return {
     text,
@@ -61,7 +61,7 @@ export function state(scanned: Scanned): Stated {
     ],
     words,
     scanned,
-    tank: own[0]?.text,
+    tank: own.find((amount) => is(amount, 'volume'))?.text,
   };
 }
 
@@ -96,16 +96,15 @@ export function isBase({ words }: Stated, { start }: Amount): boolean {
 
 /** Whether one speaks of an own reading or wish: "my alk is 7.2", "mine now 8, want 9". */
 export function isOwn(words: readonly Word[], { start }: Amount): boolean {
-  const near: Word[] = [];
-  for (const word of words
-    .filter(({ token }) => token.end <= start)
-    .slice(-4)
-    .reverse()) {
-    if (word.token.number !== undefined || word.token.word === ',' || word.token.word === '.') break;
-    near.push(word);
-  }
-  return near.some(({ classes }) => classes.includes('manner.ownThing'));
+  const lead = words.filter(({ token }) => token.end <= start).slice(-4);
+  const from = lead.findLastIndex(({ token }) => token.number !== undefined || STOPS.has(token.word));
+  const near = lead.slice(from + 1).flatMap(({ classes }) => classes);
+  return near.includes('manner.ownThing') && !SOMEBODY.some((name) => near.includes(name));
 }
+
+const STOPS: ReadonlySet<string> = new Set([',', '.', ';', '?']);
+/** "my friend says": somebody's word, not one's own reading. */
+const SOMEBODY = ['manner.hearsay', 'body.otherPeople', 'places.store'];
 
 function between(words: readonly Word[], from: number, to: number): readonly Word[] {
   return words.filter(({ token }) => token.start >= from && token.end <= to);

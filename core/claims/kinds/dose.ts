@@ -156,6 +156,8 @@ function raisedBy({ parameters }: Stated, salt: NamedSalt): ParameterId {
 function riseSaid(stated: Stated, id: ParameterId, rest: readonly Amount[]): Amount | undefined {
   const [only, more] = rest;
   if (only === undefined || more !== undefined || isOwn(stated.words, only)) return undefined;
+  // "lifts kh one degree": a degree is also one of hardness.
+  if (id === 'alkalinity' && is(only, 'temperature')) return only;
   if (is(only, 'bare')) return tied(stated, 0, only.start, 'by') ? only : undefined;
   return is(only, parameter(id).kind) && !is(only, 'volume') && !has(stated, 'manner.askMuch')
     ? only

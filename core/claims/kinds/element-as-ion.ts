@@ -76,6 +76,9 @@ function isNear({ words }: Stated, from: number, to: number): boolean {
 
 /** "0.1 ppm": a number in the unit of mass per litre that it has, or that the first has. */
 function perLitre(amount: Amount, first: Amount): string {
-  const unit = (one: Amount): string | undefined => one.text.split(' ')[1];
-  return `${amount.value} ${unit(amount) ?? unit(first) ?? 'ppm'}`;
+  return `${amount.value} ${unitOf(amount) ?? unitOf(first) ?? 'ppm'}`;
+}
+
+function unitOf({ text }: Amount): string | undefined {
+  return text.split(' ')[1];
 }

@@ -103,7 +103,7 @@ export const saltTopOff: Judge = (stated) => {
 
 /** "salt evaporates": nothing behind it. */
 function endsInEvaporation({ words }: Stated): boolean {
-  const last = words.filter(({ token }) => token.word.length > 1).at(-1);
+  const last = words.findLast(({ token }) => token.word.length > 1);
   return last?.classes.includes('deeds.topsOff') ?? false;
 }
 

@@ -44,7 +44,7 @@ export const manner = {
     guess`,
   otherPerson: `my_friends a_friends a_customer customers_tank member members club someone somebody my_neighbours
     a_guy_i_know this_guy clients_tank asking_for_a_friend`,
-  ownThing: `my our i_have ive ive_got ours`,
+  ownThing: `my mine our i_have ive ive_got ours`,
   agreement: `ok okay k yes yeah yep yup sure alright right correct exactly agreed got_it understood sounds_good`,
   continuation: `and_then what_next whats_next do_that also then_what next_step go_on carry_on continue and_now
     what_about how_about same_for what_else anything_else`,
