@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { judge } from '../core/claims/judge.ts';
-import { withoutTank } from '../core/claims/rule-text.ts';
+import { ruleWithin } from '../core/claims/judge.ts';
+import { state } from '../core/claims/stated.ts';
+import { scan } from '../core/language/tokens.ts';
 import { hear } from '../core/words/hear.ts';
 import { namesMedicine, refusalIntent } from './ask/refusal.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
@@ -26,10 +27,10 @@ export const claimCommand = defineCommand({
     ).optional(),
   }),
   run: (input, context): Answer => {
-    const { rule, volume } = withoutTank(input.rule);
+    const scanned = scan(input.rule);
     const heard = hear(input.rule);
-    const claim = namesMedicine(heard) ? undefined : judge(rule);
-    if (claim !== undefined) return claimAnswer(claim, askedWater(volume ?? input.volume));
+    const claim = namesMedicine(heard) ? undefined : ruleWithin(scanned)?.claim;
+    if (claim !== undefined) return claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
     return refusalIntent(heard, { ...context, keep: undefined }) ?? notKnown();
   },
 });

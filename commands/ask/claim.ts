@@ -1,5 +1,6 @@
-import { judge } from '../../core/claims/judge.ts';
-import { withoutTank } from '../../core/claims/rule-text.ts';
+import { judgeStated } from '../../core/claims/judge.ts';
+import { state } from '../../core/claims/stated.ts';
+import { scan } from '../../core/language/tokens.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import type { Answer } from '../answer.ts';
 import { claimCommand, MOST_RULE } from '../claim.ts';
@@ -27,7 +28,7 @@ export const bareRuleIntent: Intent = (heard, context) =>
 
 /** The verdict on a rule that is known; undefined where the sentence holds none. */
 export function claimed({ given }: Heard, context: OwnContext): Answer | undefined {
-  const { rule, volume } = withoutTank(given);
-  if (given.length > MOST_RULE || judge(rule) === undefined) return undefined;
-  return call(claimCommand, { rule, volume }, context);
+  const stated = state(scan(given));
+  if (given.length > MOST_RULE || judgeStated(stated) === undefined) return undefined;
+  return call(claimCommand, { rule: given, volume: stated.tank }, context);
 }

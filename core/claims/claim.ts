@@ -1,5 +1,5 @@
-import type { Heard } from '../words/hear.ts';
 import type { SourceCode } from '../sources.ts';
+import type { Stated } from './stated.ts';
 
 /** `depends`: the rule leaves out what decides it, or nothing published decides it. */
 export type Verdict = 'right' | 'roughly right' | 'wrong' | 'depends';
@@ -31,5 +31,5 @@ export interface Claim {
   readonly sources: readonly SourceCode[];
 }
 
-/** A rule taken apart: `heard.text` is brought to one form first (rule-text.ts). */
-export type Recogniser = (heard: Heard) => Claim | undefined;
+/** One kind of rule, known by the quantities and names in it; undefined where it is another kind. */
+export type Judge = (stated: Stated) => Claim | undefined;

@@ -1,6 +1,6 @@
 import { Problem } from '../problem.ts';
-import { hear } from '../words/hear.ts';
-import type { Claim, Recogniser } from './claim.ts';
+import { scan, type Scanned } from '../language/tokens.ts';
+import type { Claim, Judge } from './claim.ts';
 import { calciumWithAlk, magnesiumToCalcium } from './kinds/calcium.ts';
 import { changeCuts, changeTakesTo, continuousAsBatch, settlesAt, sumOfChanges } from './kinds/changes.ts';
 import { doseRule } from './kinds/dose.ts';
@@ -20,10 +20,10 @@ import { conductivityAsPpt, gravityAsPpt, gravityStep } from './kinds/salinity.t
 import { salinityPace } from './kinds/salinity-pace.ts';
 import { cupsOfSalt, saltPerLitre, saltTopOff, weightOfWater } from './kinds/salt.ts';
 import { strength } from './kinds/strength.ts';
-import { ruleText } from './rule-text.ts';
+import { state, type Stated } from './stated.ts';
 
-/** The particular before the general; the first that knows the rule judges it. */
-const recognisers: readonly Recogniser[] = [
+/** The particular before the general; the first whose quantities are all there judges it. */
+const kinds: readonly Judge[] = [
   peroxideByVolume,
   bakedYield,
   strength,
@@ -65,11 +65,41 @@ const recognisers: readonly Recogniser[] = [
   equalUnits,
 ];
 
-/** The rule in a text judged, or undefined where no rule is recognised. Pure and linear in the text's length. */
+/** The rule in a text judged, or undefined where its quantities make no rule that is known. */
 export function judge(text: string): Claim | undefined {
-  const heard = hear(ruleText(text));
-  for (const recognise of recognisers) {
-    const found = attempt(() => recognise(heard));
+  return judgeStated(state(scan(text)));
+}
+
+/** A rule with the words that say it. */
+export interface Found {
+  readonly text: string;
+  readonly claim: Claim;
+}
+
+/**
+ * The rule somewhere in a message: all of it together, else the first of its clauses that holds one by itself ("they say
+ * 4 x 20 % is 80 %, mine is at 30 and I want 5").
+ */
+export function ruleWithin(scanned: Scanned): Found | undefined {
+  const whole = judgeStated(state(scanned));
+  if (whole !== undefined) return { text: scanned.text, claim: whole };
+  for (const text of clausesOf(scanned)) {
+    const claim = judge(text);
+    if (claim !== undefined) return { text, claim };
+  }
+  return undefined;
+}
+
+const ENDS: ReadonlySet<string> = new Set(['.', ',', ';', '?', '!', '(', ')']);
+
+function clausesOf({ text, tokens }: Scanned): readonly string[] {
+  const ends = tokens.filter(({ word }) => ENDS.has(word)).map(({ start }) => start);
+  return [...ends, text.length].map((end, at) => text.slice((ends[at - 1] ?? -1) + 1, end).trim());
+}
+
+export function judgeStated(stated: Stated): Claim | undefined {
+  for (const kind of kinds) {
+    const found = attempt(() => kind(stated));
     if (found !== undefined) return found;
   }
   return undefined;

@@ -1,28 +1,9 @@
-import { findCompound, type Compound } from '../dosing/compound.ts';
 import type { Span } from '../light/lux.ts';
 import { fromUnit, significant, span, toUnit } from '../quantity/format.ts';
 import { readQuantity } from '../quantity/read.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
-import type { Heard } from '../words/hear.ts';
-import { is, type Mention } from '../words/mention.ts';
-
-/** A salt a rule names: every form the word can mean. */
-export interface NamedSalt {
-  readonly label: string;
-  readonly forms: readonly [Compound, ...Compound[]];
-  readonly start: number;
-}
-
-/** The salts named in a rule, in order, each once. */
-export function saltsIn(heard: Heard): readonly NamedSalt[] {
-  const named = heard.compounds.flatMap(({ name, start }) => {
-    const found = findCompound(name);
-    const [first, ...rest] = found === undefined ? [] : 'atoms' in found ? [found] : found;
-    if (first === undefined) return [];
-    return [{ label: rest.length === 0 ? first.name : name, forms: [first, ...rest] as const, start }];
-  });
-  return named.filter(({ label }, index) => named.findIndex((each) => each.label === label) === index);
-}
+import type { NamedSalt } from './named-salts.ts';
+import { is, isBase, type Amount, type Stated } from './stated.ts';
 
 /** What a salt is dosed for. */
 export function dosedFor({ forms: [first] }: NamedSalt): ParameterId {
@@ -31,52 +12,65 @@ export function dosedFor({ forms: [first] }: NamedSalt): ParameterId {
   return id;
 }
 
-const SPOON = /(?:tsps?|teaspoons?|tbsps?|tablespoons?|cups?)$/;
+const SPOONS: ReadonlySet<string> = new Set(['tsp', 'tbsp', 'US cup']);
 /** 5 mL. */
 export const TEASPOON_L = fromUnit('volume', 1, 'tsp');
 
 /** Whether an amount was measured with a spoon or a cup. */
-export function isSpoon({ text }: Mention): boolean {
-  return SPOON.test(text);
+export function isSpoon(amount: Amount): boolean {
+  return is(amount, 'volume') && SPOONS.has(volumeUnit(amount));
+}
+
+/** Symbol of the unit of a volume. */
+export function volumeUnit({ text }: Amount): string {
+  return readQuantity('volume', text, { field: 'rule' }).unit;
 }
 
 /** The first amount of powder in a rule: weighed, or by the spoon. */
-export function amountIn(heard: Heard, not?: Mention): Mention | undefined {
-  return heard.mentions.find((m) => m !== not && (isSpoon(m) || is(m, 'mass')));
+export function amountIn({ amounts }: Stated): Amount | undefined {
+  return amounts.find((amount) => isSpoon(amount) || is(amount, 'mass'));
+}
+
+/** The water a rule is made for: a volume, no spoon, that is not the amount of powder. */
+export function baseIn(stated: Stated, not = amountIn(stated)): Amount | undefined {
+  return stated.amounts.find(
+    (amount) => amount !== not && is(amount, 'volume') && !isSpoon(amount) && isBase(stated, amount),
+  );
+}
+
+/** Litres of a volume. */
+export function litresOf({ text }: Amount): number {
+  return readQuantity('volume', text, { field: 'rule' }).value;
+}
+
+/** Grams of an amount that was weighed. */
+export function weighedG({ text }: Amount): number {
+  return readQuantity('mass', text, { field: 'rule' }).value;
 }
 
 /** Grams of an amount of powder; a range where it was spooned, undefined where a spoon of it has no known weight. */
-export function gramsOf(amount: Mention, { forms }: NamedSalt): Span | undefined {
+export function gramsOf(amount: Amount, { forms }: NamedSalt): Span | undefined {
   if (!isSpoon(amount)) {
-    const grams = readQuantity('mass', amount.text, { field: 'rule' }).value;
+    const grams = weighedG(amount);
     return { low: grams, high: grams };
   }
   const [each] = forms.map(({ teaspoonG }) => teaspoonG);
   if (each === undefined || forms.length > 1) return undefined;
-  const spoonfuls = readQuantity('volume', amount.text, { field: 'rule' }).value / TEASPOON_L;
+  const spoonfuls = litresOf(amount) / TEASPOON_L;
   return { low: each[0] * spoonfuls, high: each[1] * spoonfuls };
 }
 
 /** An amount as it is printed: "5 US gal", "1 tsp", "100 L". */
-export function printed(amount: Mention): string {
+export function printed(amount: Amount): string {
   const kind = isSpoon(amount) || !is(amount, 'mass') ? 'volume' : 'mass';
   const { written, unit } = readQuantity(kind, amount.text, { field: 'rule' });
   return `${significant(written, 4)} ${unit}`;
 }
 
 /** The volume a rule is made for, as it is printed. */
-export function printedBase(base: Mention): string {
+export function printedBase(base: Amount): string {
   const { written, unit } = readQuantity('volume', base.text, { field: 'rule' });
   return `${significant(written, 4)} ${unit}`;
-}
-
-const BASE = /\b(?:per|in|into|for|to|every|each|raises?|lifts?|of)\s+(?:an?\s+|every\s+|each\s+)?$/;
-
-/** "per 5 gal": the volume a rule is made for. */
-export function baseIn(heard: Heard): Mention | undefined {
-  return heard.mentions.find(
-    (m) => is(m, 'volume') && !isSpoon(m) && BASE.test(heard.text.slice(0, m.start)),
-  );
 }
 
 /** Canonical value in the parameter's own unit, as a number. */
@@ -89,6 +83,12 @@ export function own(id: ParameterId, value: number): number {
 export function canonical(id: ParameterId, value: number): number {
   const { kind, unit } = parameter(id);
   return fromUnit(kind, value, unit);
+}
+
+/** A level in the parameter's own canonical unit; a bare number is in the unit it is printed in. */
+export function levelOf(id: ParameterId, { text }: Amount): number {
+  const { kind, unit } = parameter(id);
+  return readQuantity(kind, text, { field: 'rule', fallback: unit }).value;
 }
 
 /** "7.1 to 8.8 dKH", "1.9 dKH": a canonical range in the parameter's own unit. */

@@ -1,25 +1,24 @@
 import { compounds } from '../../dosing/compound.ts';
 import { amountG } from '../../dosing/dose.ts';
 import { fixed, mass, significant, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import { CALCIUM_MG_PER_MEQ, meqLFromDkh } from '../../water/alkalinity.ts';
 import { seawaterMgL } from '../../water/reference-seawater.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser } from '../claim.ts';
-import { NUM } from '../rule-text.ts';
+import type { Judge } from '../claim.ts';
+import { ratioToOne } from '../ratio.ts';
+import { levelOf } from '../salts.ts';
+import { has, is, tied } from '../stated.ts';
 import { against, againstNumber } from '../verdict.ts';
 
-const TIED =
-  /\b(?:per|for|every|each|goes? with|go with|along with|ratio|uses?(?: up)?|takes|consumes?|pairs? with|matches|comes with|drops?)\b/;
-
 /** "every 10 ppm Ca goes with 1 meq/L", "1 dKH uses 7 ppm calcium": what growth and limewater tie together. */
-export const calciumWithAlk: Recogniser = (heard) => {
-  if (heard.compounds.length > 0 || !TIED.test(heard.text) || !heard.parameters.includes('calcium'))
+export const calciumWithAlk: Judge = (stated) => {
+  const { amounts, salts, parameters, text } = stated;
+  const alk = amounts.find((amount) => is(amount, 'alkalinity') && !is(amount, 'concentration'));
+  const ca = amounts.find((amount) => amount !== alk && (is(amount, 'concentration') || is(amount, 'bare')));
+  if (alk === undefined || ca === undefined || amounts.length !== 2) return undefined;
+  if (salts.length > 0 || !parameters.includes('calcium')) return undefined;
+  if (!has(stated, 'parts.uses', 'sums.ratio', 'events.wentDown') && !tied(stated, 0, text.length, 'per'))
     return undefined;
-  const alk = heard.mentions.find((m) => is(m, 'alkalinity') && !is(m, 'concentration'));
-  const ca = heard.mentions.find((m) => m !== alk && (is(m, 'concentration') || is(m, 'bare')));
-  if (alk === undefined || ca === undefined || heard.mentions.length !== 2) return undefined;
-  const meqL = readQuantity('alkalinity', alk.text, { field: 'rule' }).value;
+  const meqL = levelOf('alkalinity', alk);
   const caMgL = ca.value;
   if (!(meqL > 0 && meqL < 5 && caMgL > 0 && caMgL < 200)) return undefined;
   const real = meqL * CALCIUM_MG_PER_MEQ;
@@ -52,20 +51,14 @@ export const calciumWithAlk: Recogniser = (heard) => {
   };
 };
 
-const MG_CA = [
-  new RegExp(
-    String.raw`\b(?:mg|mag|magnesium)\b[^.]{0,30}?${NUM}\s*(?:x|times)\s*(?:the |your |of )*(?:ca|calcium)\b`,
-  ),
-  new RegExp(
-    String.raw`\b(?:mg|mag|magnesium)(?:\s*(?::|to)\s*)(?:ca|calcium)\b[^.]{0,25}?${NUM}\s*(?::|to)\s*1\b`,
-  ),
-];
-
 /** "magnesium should be 3 times calcium": the ratio of seawater. */
-export const magnesiumToCalcium: Recogniser = (heard) => {
-  const said = MG_CA.map((pattern) => pattern.exec(heard.text)?.[1]).find((each) => each !== undefined);
-  const claimed = Number(said);
-  if (said === undefined || !(claimed > 0.1 && claimed < 20)) return undefined;
+export const magnesiumToCalcium: Judge = (stated) => {
+  const { amounts, parameters } = stated;
+  const [first] = amounts;
+  const claimed =
+    amounts.length === 1 && first !== undefined && is(first, 'times') ? first.value : ratioToOne(stated);
+  if (!parameters.includes('magnesium') || !parameters.includes('calcium')) return undefined;
+  if (claimed === undefined || !(claimed > 0.1 && claimed < 20)) return undefined;
   const [mg, ca] = [seawaterMgL('Mg', 35, 25), seawaterMgL('Ca', 35, 25)];
   const real = mg / ca;
   return {

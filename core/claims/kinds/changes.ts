@@ -2,11 +2,13 @@ import { continuousEqualToBatch, fractionOfContinuous } from '../../change/conti
 import { afterChanges } from '../../change/exchange.ts';
 import { settles } from '../../change/routine.ts';
 import { fixed, significant, volume } from '../../quantity/format.ts';
-import type { Recogniser, Verdict } from '../claim.ts';
-import { IS, NUM, numbersIn } from '../rule-text.ts';
+import type { Judge, Verdict } from '../claim.ts';
+import { has, is, tied, type Amount, type Stated } from '../stated.ts';
 import { against, againstNumber } from '../verdict.ts';
 
-const PERCENT = String.raw`\s*%`;
+const WEEK_DAYS = 7;
+
+const sharesIn = ({ amounts }: Stated): readonly Amount[] => amounts.filter((amount) => is(amount, 'share'));
 
 /** Differences in a share of water a keeper would not see; this project's own choice, percentage points. */
 function byPoints(claimed: number, right: number): Verdict {
@@ -16,15 +18,13 @@ function byPoints(claimed: number, right: number): Verdict {
 }
 
 /** "4 x 20 % = 80 %": shares of water changes do not add up. */
-export const sumOfChanges: Recogniser = ({ text }) => {
-  const found = numbersIn(
-    text,
-    new RegExp(
-      String.raw`(?<![\d.])(\d{1,3})\s*(?:x|times|\*|water changes of|changes of|separate|weekly|daily)?\s*${NUM}${PERCENT}(?:\s*(?:water\s*)?(?:changes?|wcs?))?(?:\s+(?:a|per|each) (?:day|week))?(?:${IS}|\s*(?:replaces?|removes?|swaps?|changes?|exchanges?|takes out|adds up to|add up to|comes to)\s*(?:all|about)?\s*)(?:an?\s+)?${NUM}${PERCENT}`,
-    ),
-  );
-  if (found === undefined) return undefined;
-  const [count = 0, each = 0, sum = 0] = found;
+export const sumOfChanges: Judge = (stated) => {
+  const [times, first, last, other] = stated.amounts;
+  if (times === undefined || first === undefined || last === undefined || other !== undefined)
+    return undefined;
+  const isCount = (is(times, 'bare') || is(times, 'times')) && Number.isInteger(times.value);
+  if (!isCount || !is(first, 'share') || !is(last, 'share')) return undefined;
+  const [count, each, sum] = [times.value, first.value, last.value];
   if (count < 2 || each <= 0 || each >= 100 || sum <= 0 || sum > 1000) return undefined;
   const left = afterChanges({ now: 100, fresh: 0, fraction: each / 100 }, count);
   const real = 100 - left;
@@ -45,18 +45,17 @@ export const sumOfChanges: Recogniser = ({ text }) => {
   };
 };
 
-const SLOW =
-  /\b(?:continuous(?:ly)?|drip(?:ped|ping)?|slow(?:ly)?|auto(?:matic)?|bit by bit|dosing pumps?|constant)\b/;
-
 /** "30 % continuous is the same as 30 % batch". */
-export const continuousAsBatch: Recogniser = ({ text }) => {
-  if (!SLOW.test(text) || !/\b(?:same|equals?|equal|as good|as much)\b|=/.test(text)) return undefined;
-  if (/\bif i\b|\bam i\b|\bcan i\b|\bshould i\b/.test(text)) return undefined;
-  const [slow, batch = slow] = [...text.matchAll(new RegExp(`${NUM}${PERCENT}`, 'g'))].map((m) =>
-    Number(m[1]),
-  );
-  if (slow === undefined || batch === undefined || slow <= 0 || slow > 99 || batch <= 0 || batch > 99)
+export const continuousAsBatch: Judge = (stated) => {
+  const shares = sharesIn(stated);
+  const [first, second = first] = shares;
+  if (first === undefined || second === undefined || shares.length !== stated.amounts.length)
     return undefined;
+  if (!has(stated, 'sums.drip', 'times.slowly', 'times.always', 'gear.doser') || has(stated, 'manner.may'))
+    return undefined;
+  if (!has(stated, 'sums.same') && !tied(stated, first.end, second.start, 'is')) return undefined;
+  const [slow, batch] = [first.value, second.value];
+  if (slow <= 0 || slow > 99 || batch <= 0 || batch > 99) return undefined;
   const real = fractionOfContinuous(slow / 100) * 100;
   const equal = continuousEqualToBatch(batch / 100);
   return {
@@ -81,17 +80,22 @@ export const continuousAsBatch: Recogniser = ({ text }) => {
   };
 };
 
-const SUBJECT = String.raw`(nitrates?|no3|phosphates?|po4|nutrients?|them|it|levels?|everything)`;
+/** What a change takes out, by its name. */
+function takenOut(stated: Stated): string | undefined {
+  const id = stated.parameters.find((each) => each === 'nitrate' || each === 'phosphate');
+  return id ?? (has(stated, 'sums.nutrients') ? 'nutrients' : undefined);
+}
 
 /** "a 25 % water change drops nitrate by 25 %". */
-export const changeCuts: Recogniser = ({ text }) => {
-  const found = new RegExp(
-    String.raw`${NUM}${PERCENT}\s*(?:water\s*)?(?:change|wc)s?\s*(?:will\s+|always\s+)?(halves|cuts?|drops?|lowers?|reduces?|removes?|takes out)\s*(?:the\s+|your\s+)?${SUBJECT}(?:\s*(?:by|in))?\s*(?:${NUM}${PERCENT})?`,
-  ).exec(text);
-  if (found === null) return undefined;
-  const [, share = '', verb = '', what = '', by] = found;
-  const changed = Number(share);
-  const claimed = by === undefined ? (verb === 'halves' ? 50 : Number.NaN) : Number(by);
+export const changeCuts: Judge = (stated) => {
+  const what = takenOut(stated);
+  const [share, cut, other] = stated.amounts;
+  if (what === undefined || share === undefined || !is(share, 'share') || other !== undefined)
+    return undefined;
+  if (!has(stated, 'deeds.changesWater', 'parts.change')) return undefined;
+  const halved = has(stated, 'sums.half') ? 50 : Number.NaN;
+  const claimed = cut === undefined ? halved : is(cut, 'share') ? cut.value : Number.NaN;
+  const changed = share.value;
   if (!(claimed > 0 && claimed <= 100 && changed > 0 && changed <= 100)) return undefined;
   const after = afterChanges({ now: 40, fresh: 0, fraction: changed / 100 });
   return {
@@ -112,53 +116,38 @@ export const changeCuts: Recogniser = ({ text }) => {
 };
 
 /** "a 30 % water change takes nitrate from 20 to 14". */
-export const changeTakesTo: Recogniser = ({ text }) => {
-  const found = new RegExp(
-    String.raw`${NUM}${PERCENT}\s*(?:water\s*)?(?:change|wc)s?\s*(?:will\s+|should\s+)?(?:takes?|brings?|drops?|lowers?|gets?|cuts?|reduces?)\s*(?:the\s+|your\s+|my\s+)?${SUBJECT}\s*(?:down\s+)?from\s*${NUM}\s*(?:ppm|mg\/l)?\s*(?:down\s+)?to\s*${NUM}`,
-  ).exec(text);
-  if (found === null) return undefined;
-  const [, share = '', what = '', from = '', to = ''] = found;
-  const [changed, now, claimed] = [Number(share), Number(from), Number(to)];
+export const changeTakesTo: Judge = (stated) => {
+  const what = takenOut(stated);
+  const [share] = sharesIn(stated);
+  const levels = stated.amounts.filter((amount) => is(amount, 'bare') || is(amount, 'concentration'));
+  const [from, to] = levels;
+  if (what === undefined || share === undefined || share.everyDays !== undefined) return undefined;
+  if (from === undefined || to === undefined || stated.amounts.length !== 3) return undefined;
+  if (!has(stated, 'deeds.changesWater', 'parts.change') || has(stated, 'manner.askMuch')) return undefined;
+  const [changed, now, claimed] = [share.value, from.value, to.value];
   if (!(changed > 0 && changed < 100 && now > 0 && claimed > 0 && claimed < now)) return undefined;
   const after = afterChanges({ now, fresh: 0, fraction: changed / 100 });
   return {
     kind: 'what a change leaves',
-    rule: `a ${share} % water change takes ${what} from ${from} to ${to}`,
+    rule: `a ${changed} % water change takes ${what} from ${now} to ${claimed}`,
     verdict: againstNumber(claimed, after),
-    figure: `a ${share} % change takes ${from} to ${significant(after, 3)} where the new water holds none`,
-    working: [`${from} x (1 - ${fixed(changed / 100, 3)}) = ${significant(after, 4)}`],
+    figure: `a ${changed} % change takes ${now} to ${significant(after, 3)} where the new water holds none`,
+    working: [`${now} x (1 - ${fixed(changed / 100, 3)}) = ${significant(after, 4)}`],
     steps: ['Test the new salt water once: what it holds comes back with every change.'],
     sources: ['mixing'],
   };
 };
 
 /** "5 ppm a week with 10 % weekly changes tops out at 50": where a routine settles. */
-export const settlesAt: Recogniser = ({ text }) => {
-  if (
-    !/\b(?:settles?|tops? out|levels? (?:off|out)|ends? (?:up )?at|peaks?|stays? (?:at|under|below)|never (?:goes )?(?:above|over))\b/.test(
-      text,
-    )
-  )
-    return undefined;
-  const rise = numbersIn(text, new RegExp(String.raw`${NUM}\s*(?:ppm|mg\/l)\s*(?:a|per|each|every) week`));
-  const share = numbersIn(text, new RegExp(`${NUM}${PERCENT}`));
-  const level = numbersIn(
-    text,
-    new RegExp(
-      String.raw`(?:at|under|below|above|over|out|off|peaks?)\s+(?:at\s+|about\s+)?${NUM}(?:\s*(?:ppm|mg\/l))?(?!\s*(?:%|ppm a|ppm per))`,
-    ),
-  );
-  const [p, f, claimed] = [rise?.[0], share?.[0], level?.[0]];
-  if (
-    p === undefined ||
-    f === undefined ||
-    claimed === undefined ||
-    p <= 0 ||
-    f <= 0 ||
-    f >= 100 ||
-    claimed <= 0
-  )
-    return undefined;
+export const settlesAt: Judge = (stated) => {
+  const [share] = sharesIn(stated);
+  const levels = stated.amounts.filter((amount) => is(amount, 'bare') || is(amount, 'concentration'));
+  const rise = levels.find(({ everyDays }) => everyDays === WEEK_DAYS);
+  const level = levels.find((amount) => amount !== rise);
+  if (share === undefined || rise === undefined || level === undefined) return undefined;
+  if (stated.amounts.length !== 3 || !has(stated, 'sums.settles')) return undefined;
+  const [p, f, claimed] = [rise.value, share.value, level.value];
+  if (p <= 0 || f <= 0 || f >= 100 || claimed <= 0) return undefined;
   const { before, after } = settles({ fresh: 0, rise: p, fraction: f / 100 });
   return {
     kind: 'where a routine settles',

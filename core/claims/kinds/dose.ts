@@ -2,49 +2,48 @@ import { hazard } from '../../care/hazards.ts';
 import { riseFrom, supplyPerG } from '../../dosing/dose.ts';
 import type { Span } from '../../light/lux.ts';
 import { mass, significant, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import type { SourceCode } from '../../sources.ts';
 import { parameter, type ParameterId } from '../../water/parameter.ts';
-import type { Heard } from '../../words/hear.ts';
-import { is, type Mention } from '../../words/mention.ts';
-import type { Claim, Recogniser, Verdict } from '../claim.ts';
+import { limitsOf } from '../../water/limits.ts';
+import type { Claim, Judge, Verdict } from '../claim.ts';
+import type { NamedSalt } from '../named-salts.ts';
 import {
   amountIn,
   baseIn,
   dosedFor,
   gramsOf,
+  levelOf,
+  litresOf,
   own,
   ownSpan,
   printed,
   printedBase,
-  saltsIn,
-  type NamedSalt,
+  volumeUnit,
+  isSpoon,
 } from '../salts.ts';
+import { has, is, isOwn, tied, type Amount, type Stated } from '../stated.ts';
 import { againstNumber, againstSpan, spanAgainst } from '../verdict.ts';
-import { limitsOf } from '../../water/limits.ts';
-
-const RAISES = /\b(?:is|raises?|lifts?|bumps?|adds?|gives?|increases?|ups|boosts?|to get)\b|=/;
 
 /** "1 tsp baking soda per 5 gal raises 1 dKH"; without a rise, "1 tsp soda ash per 50 gal", it depends. */
-export const doseRule: Recogniser = (heard) => {
-  const [salt, other] = saltsIn(heard);
-  const base = baseIn(heard);
-  const amount = amountIn(heard, base);
+export const doseRule: Judge = (stated) => {
+  const [salt, other] = stated.salts;
+  const amount = amountIn(stated);
+  const base = baseIn(stated, amount);
   if (salt === undefined || other !== undefined || base === undefined || amount === undefined)
     return undefined;
   const grams = gramsOf(amount, salt);
   if (grams === undefined || grams.low <= 0) return undefined;
-  const id = raisedBy(heard, salt);
-  const perL = readQuantity('volume', base.text, { field: 'rule' }).value;
+  const id = raisedBy(stated, salt);
+  const perL = litresOf(base);
   const rises = salt.forms.flatMap((form) => [grams.low, grams.high].map((g) => riseFrom(form, id, g, perL)));
   const real = { low: Math.min(...rises), high: Math.max(...rises) };
-  const rise = riseSaid(heard, id, [base, amount]);
-  if (rise === undefined)
-    return /\bcups?$/.test(amount.text) ? undefined : rate(heard, salt, { id, amount, base, real });
-  const meant = readQuantity(parameter(id).kind, rise.text, {
-    field: 'rule',
-    fallback: parameter(id).unit,
-  }).value;
+  const rest = stated.amounts.filter((each) => each !== base && each !== amount);
+  const rise = riseSaid(stated, id, rest);
+  if (rise === undefined) {
+    const isOpen = rest.length === 0 && !(isSpoon(amount) && volumeUnit(amount) === 'US cup');
+    return isOpen ? rate(salt, { id, amount, base, grams, real }) : undefined;
+  }
+  const meant = levelOf(id, rise);
   if (meant <= 0) return undefined;
   return {
     ...common(salt, id, { grams, perL, real }),
@@ -73,20 +72,21 @@ function judged(meant: number, real: Span, { forms }: NamedSalt): Verdict {
 
 interface Rate {
   readonly id: ParameterId;
-  readonly amount: Mention;
-  readonly base: Mention;
+  readonly amount: Amount;
+  readonly base: Amount;
+  readonly grams: Span;
   readonly real: Span;
 }
 
 /** A dose by volume with no rise named: right for one need only. */
-function rate(heard: Heard, salt: NamedSalt, { id, amount, base, real }: Rate): Claim | undefined {
-  if (salt.forms[0].hazard === 'lime' || heard.said.some(({ parameter: p }) => p === id)) return undefined;
-  const perL = readQuantity('volume', base.text, { field: 'rule' }).value;
+function rate(salt: NamedSalt, { id, amount, base, grams, real }: Rate): Claim | undefined {
+  if (salt.forms[0].hazard === 'lime') return undefined;
+  const perL = litresOf(base);
   const { unit, label } = parameter(id);
   const { pace } = limitsOf(id);
   const days = pace === undefined ? undefined : own(id, real.high) / pace.up;
   return {
-    ...common(salt, id, { grams: gramsOf(amount, salt) ?? real, perL, real }),
+    ...common(salt, id, { grams, perL, real }),
     kind: 'dose by volume',
     rule: `dose ${printed(amount)} of ${salt.label} per ${printedBase(base)}`,
     verdict: 'depends',
@@ -147,34 +147,24 @@ function tooFast(id: ParameterId, { high }: Span): readonly string[] {
 }
 
 /** What the rule says it raises, else what the salt is dosed for. */
-function raisedBy(heard: Heard, salt: NamedSalt): ParameterId {
+function raisedBy({ parameters }: Stated, salt: NamedSalt): ParameterId {
   const [first] = salt.forms;
-  return (
-    heard.parameters.find((id) => first.raises.includes(id) && supplyPerG(first, id) > 0) ?? dosedFor(salt)
-  );
+  return parameters.find((id) => first.raises.includes(id) && supplyPerG(first, id) > 0) ?? dosedFor(salt);
 }
 
-/** "my alk is 7.2 dKH, want 8.4": readings and goals, not what a rule promises. */
-const READING =
-  /\b(?:my|now|currently|reads?|reading|want|wanted|target|goal|from|is|at|was|to)\s+(?:[a-z]+\s+){0,3}$/;
-
-/** "1.9 g soda ash per 100 L is 1 dkh": the rule itself. */
-const EQUALS = /\b(?:l|lit(?:er|re)s?|gal(?:lon)?s?)\s+is\s+(?:about |around |roughly )?$/;
-
-/** The rise a rule promises: a number in a unit of the parameter, or a bare one behind "by". */
-function riseSaid(heard: Heard, id: ParameterId, not: readonly Mention[]): Mention | undefined {
-  if (!RAISES.test(heard.text)) return undefined;
-  const rest = heard.mentions.filter((m) => {
-    const lead = heard.text.slice(0, m.start);
-    return !not.includes(m) && (EQUALS.test(lead) || !READING.test(lead));
-  });
-  return (
-    rest.find((m) => is(m, parameter(id).kind) && !is(m, 'volume')) ??
-    rest.find((m) => is(m, 'bare') && /\bby\s*$/.test(heard.text.slice(0, m.start)))
-  );
+/** The rise a rule promises: the one level left beside amount and water, and no reading or wish of the asker's own. */
+function riseSaid(stated: Stated, id: ParameterId, rest: readonly Amount[]): Amount | undefined {
+  const [only, more] = rest;
+  if (only === undefined || more !== undefined || isOwn(stated.words, only)) return undefined;
+  // "lifts kh one degree": a degree is also one of hardness.
+  if (id === 'alkalinity' && is(only, 'temperature')) return only;
+  if (is(only, 'bare')) return tied(stated, 0, only.start, 'by') ? only : undefined;
+  return is(only, parameter(id).kind) && !is(only, 'volume') && !has(stated, 'manner.askMuch')
+    ? only
+    : undefined;
 }
 
 /** "15 tsp": the amount of the rule for another volume, in its own unit. */
-function scaled(amount: Mention, times: number): string {
+function scaled(amount: Amount, times: number): string {
   return `${significant(amount.value * times, 3)} ${printed(amount).replace(/^[\d.]+\s/, '')}`;
 }

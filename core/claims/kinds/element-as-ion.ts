@@ -1,35 +1,45 @@
 import { significant } from '../../quantity/format.ts';
 import { readQuantity } from '../../quantity/read.ts';
-import type { Recogniser } from '../claim.ts';
-import { IS, NUM } from '../rule-text.ts';
+import type { Judge } from '../claim.ts';
+import type { Amount, Stated } from '../stated.ts';
+import { termsIn } from '../terms.ts';
 import { againstNumber } from '../verdict.ts';
-
-const UNIT = String.raw`\s*(ppm|ppb|mg\/l|µg\/l)?\s*(?:of\s+)?`;
-const PHOSPHORUS = String.raw`(?:phosphorus|po4-p|p)`;
-const PHOSPHATE = String.raw`(?:phosphates?|po4)`;
-const NITROGEN = String.raw`(?:nitrate[- ]nitrogen|nitrate-n|no3-n|nitrogen)`;
-const NITRATE = String.raw`(?:nitrates?|no3)`;
 
 /** The element and the ion, with the unit each is read in. PO4 / P = 94.97 / 30.97, NO3 / N = 62.00 / 14.01 (iupac21). */
 const PAIRS = [
-  { kind: 'phosphate', element: PHOSPHORUS, ion: PHOSPHATE, name: 'phosphorus', unit: 'P', other: 'PO4' },
-  { kind: 'nitrate', element: NITROGEN, ion: NITRATE, name: 'nitrate nitrogen', unit: 'NO3-N', other: 'NO3' },
+  {
+    kind: 'phosphate',
+    element: ['phosphorus', 'po4-p', 'p'],
+    ion: ['phosphate', 'phosphates', 'po4'],
+    name: 'phosphorus',
+    unit: 'P',
+    other: 'PO4',
+  },
+  {
+    kind: 'nitrate',
+    element: ['nitrate nitrogen', 'nitrate-nitrogen', 'nitrate-n', 'no3-n', 'nitrogen'],
+    ion: ['nitrate', 'nitrates', 'no3'],
+    name: 'nitrate nitrogen',
+    unit: 'NO3-N',
+    other: 'NO3',
+  },
 ] as const;
 
 /** "0.1 ppm phosphorus is 0.3 phosphate", "5 ppm nitrate nitrogen is 22 ppm nitrate", in either order, the name before or behind. */
-export const elementAsIon: Recogniser = ({ text }) => {
-  for (const { kind, element, ion, name, unit, other } of PAIRS) {
-    const straight = new RegExp(`${NUM}${UNIT}${element}${IS}${NUM}${UNIT}${ion}\\b`).exec(text);
-    const turned =
-      new RegExp(`${NUM}${UNIT}${ion}${IS}${NUM}${UNIT}${element}\\b`).exec(text) ??
-      new RegExp(`${ion}\\s*(?:of|at)?\\s*${NUM}${UNIT}${IS}${NUM}${UNIT}${element}\\b`).exec(text);
-    const found = straight ?? turned;
-    if (found === null) continue;
-    const [, n1 = '', u1 = 'ppm', n2 = '', u2 = u1] = found;
-    const [asElement, asIon] =
-      straight === null ? [`${n2} ${u2}`, `${n1} ${u1}`] : [`${n1} ${u1}`, `${n2} ${u2}`];
+export const elementAsIon: Judge = (stated) => {
+  const [first, second, other] = stated.amounts;
+  if (first === undefined || second === undefined || other !== undefined) return undefined;
+  for (const { kind, element, ion, name, unit, other: ionUnit } of PAIRS) {
+    const isElement = [first, second].map((amount) => isOf(stated, amount, element));
+    const isIon = [first, second].map((amount) => isOf(stated, amount, ion));
+    const at = isElement.findIndex(
+      (yes, index) => yes && isIon[1 - index] === true && isElement[1 - index] !== true,
+    );
+    if (at < 0) continue;
+    const [left, right] = [perLitre(first, first), perLitre(second, first)];
+    const [asElement, asIon] = at === 0 ? [left, right] : [right, left];
     const real = readQuantity(kind, `${asElement} ${unit}`, { field: 'rule' }).value;
-    const claimed = readQuantity(kind, `${asIon} ${other}`, { field: 'rule' }).value;
+    const claimed = readQuantity(kind, `${asIon} ${ionUnit}`, { field: 'rule' }).value;
     if (real <= 0 || claimed <= 0) return undefined;
     return {
       kind: 'element and ion',
@@ -47,3 +57,28 @@ export const elementAsIon: Recogniser = ({ text }) => {
   }
   return undefined;
 };
+
+/** Whether an amount is of one of these: by its unit, by the name right behind it, or by the one before it. */
+function isOf(stated: Stated, { text, start, end }: Amount, names: readonly string[]): boolean {
+  const unit = text.split(' ').slice(2).join(' ');
+  const terms = termsIn(stated, names);
+  const behind = terms.some((term) => term.start >= end && isNear(stated, end, term.start));
+  const before = terms.some((term) => term.end <= start && isNear(stated, term.end, start));
+  return names.includes(unit) || behind || (unit === '' && before);
+}
+
+/** Nothing but "of" between two places. */
+function isNear({ words }: Stated, from: number, to: number): boolean {
+  return words.every(
+    ({ token }) => token.end <= from || token.start >= to || token.word === 'of' || token.word === 'at',
+  );
+}
+
+/** "0.1 ppm": a number in the unit of mass per litre that it has, or that the first has. */
+function perLitre(amount: Amount, first: Amount): string {
+  return `${amount.value} ${unitOf(amount) ?? unitOf(first) ?? 'ppm'}`;
+}
+
+function unitOf({ text }: Amount): string | undefined {
+  return text.split(' ')[1];
+}

@@ -5,12 +5,10 @@ import { definitionOf, type QuantityKind } from '../../quantity/unit.ts';
 import type { SourceCode } from '../../sources.ts';
 import { seawaterMgKg, seawaterMgL } from '../../water/reference-seawater.ts';
 import { densityKgM3 } from '../../water/seawater.ts';
-import type { Claim, Recogniser, Verdict } from '../claim.ts';
-import { IS } from '../rule-text.ts';
+import type { Claim, Judge, Verdict } from '../claim.ts';
+import { has, tied } from '../stated.ts';
+import { termsIn } from '../terms.ts';
 import { against, againstNumber } from '../verdict.ts';
-
-const SIDE = String.raw`(\d+(?:\.\d+)?|\.\d+)\s*([a-zµ°%][a-zµ°/0-9]*(?: (?:gal(?:lon)?s?|caco3|po4|no3|p|n|c|f|oz|cups?))?)`;
-const EQUALS = new RegExp(String.raw`(?<![\d.:x/-] ?)${SIDE}${IS}${SIDE}(?![a-z])`);
 
 const KINDS: readonly QuantityKind[] = [
   'volume',
@@ -28,12 +26,12 @@ const KINDS: readonly QuantityKind[] = [
 const TEMP_C = { right: 0.3, roughly: 1 } as const;
 
 /** "1 gal is 4 L", "1 meq is 2.8 dKH", "78 F is 25.5 C", "1 ppm is 1000 ppb". */
-export const equalUnits: Recogniser = ({ text }) => {
-  const found = EQUALS.exec(text);
-  if (found === null) return undefined;
-  const [, n1 = '', u1 = '', n2 = '', u2 = ''] = found;
+export const equalUnits: Judge = (stated) => {
+  const [first, second, other] = stated.amounts;
+  if (first === undefined || second === undefined || other !== undefined) return undefined;
+  if (!tied(stated, first.end, second.start, 'is') && !has(stated, 'sums.same')) return undefined;
   for (const kind of KINDS) {
-    const [left, right] = [attempt(kind, `${n1} ${u1}`), attempt(kind, `${n2} ${u2}`)];
+    const [left, right] = [attempt(kind, first.text), attempt(kind, second.text)];
     if (left === undefined || right === undefined || left.unit === right.unit) continue;
     if (left.value <= 0 || right.value <= 0) return undefined;
     return judged(left, right);
@@ -94,15 +92,12 @@ function attempt(kind: QuantityKind, text: string): Quantity | undefined {
   }
 }
 
+const MG_L = ['mg/l', 'mg per l', 'mg per litre', 'mg per liter'];
+
 /** "ppm is the same as mg/L": by weight against by volume. */
-export const ppmAsMgL: Recogniser = ({ text }) => {
-  const both = /\bppm\b.{0,20}(?:=|\bis\b|\bare\b|\bequals?\b|\bsame\b).{0,20}\bmg\s?(?:\/|per)\s?l/.test(
-    text,
-  );
-  const turned = /\bmg\s?(?:\/|per)\s?l.{0,20}(?:=|\bis\b|\bare\b|\bequals?\b|\bsame\b).{0,20}\bppm\b/.test(
-    text,
-  );
-  if (!both && !turned) return undefined;
+export const ppmAsMgL: Judge = (stated) => {
+  const isBoth = [['ppm'], MG_L].every((names) => termsIn(stated, names).length > 0);
+  if (!isBoth || stated.amounts.length > 0) return undefined;
   const kgL = densityKgM3(35, 25) / 1000;
   const [mgL, mgKg] = [seawaterMgL('Ca', 35, 25), seawaterMgKg('Ca', 35)];
   const percent = (mgL / mgKg - 1) * 100;

@@ -2,16 +2,17 @@ import { fixed, significant } from '../../quantity/format.ts';
 import { molarMass } from '../../quantity/molar-mass.ts';
 import { DKH_PER_MEQ_L, MG_CACO3_PER_MEQ, NO3_PER_N, PO4_PER_P } from '../../quantity/unit.ts';
 import type { SourceCode } from '../../sources.ts';
-import type { Claim, Recogniser } from '../claim.ts';
-import { NUM } from '../rule-text.ts';
+import type { Claim, Judge } from '../claim.ts';
+import { is, tied, type Amount, type Stated } from '../stated.ts';
+import { termsIn, type Term } from '../terms.ts';
 import { against, againstNumber } from '../verdict.ts';
 
 /** `to` = `from` x factor. */
 interface Factor {
   readonly from: string;
-  readonly fromWords: string;
+  readonly fromWords: readonly string[];
   readonly to: string;
-  readonly toWords: string;
+  readonly toWords: readonly string[];
   readonly factor: number;
   /** A reading to show the rule on, in `from`, and how the factor comes about. */
   readonly example: number;
@@ -20,14 +21,14 @@ interface Factor {
 }
 
 const N = molarMass({ N: 1 });
-const CACO3 = String.raw`(?:ppm|mg\/l)(?:\s*(?:of\s*|as\s*)?caco3)?|caco3`;
-const P = String.raw`po4-p|phosphorus|phosphate-p|p`;
-const NITROGEN = String.raw`no3-n|nitrate-n|nitrogen|nitrate nitrogen|n`;
+const CACO3 = ['ppm caco3', 'ppm as caco3', 'mg/l caco3', 'ppm', 'mg/l', 'caco3'];
+const DKH = ['dkh', 'kh'];
+const MEQ = ['meq/l', 'meq'];
 
 const factors: readonly Factor[] = [
   {
     from: 'dKH',
-    fromWords: String.raw`d?kh`,
+    fromWords: DKH,
     to: 'ppm CaCO3',
     toWords: CACO3,
     factor: MG_CACO3_PER_MEQ / DKH_PER_MEQ_L,
@@ -37,9 +38,9 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'meq/L',
-    fromWords: String.raw`meq(?:\/l)?`,
+    fromWords: MEQ,
     to: 'dKH',
-    toWords: String.raw`d?kh`,
+    toWords: DKH,
     factor: DKH_PER_MEQ_L,
     example: 3,
     how: 'one meq is 28.04 mg CaO: 56.077 / 2 / 10',
@@ -47,7 +48,7 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'meq/L',
-    fromWords: String.raw`meq(?:\/l)?`,
+    fromWords: MEQ,
     to: 'ppm CaCO3',
     toWords: CACO3,
     factor: MG_CACO3_PER_MEQ,
@@ -57,9 +58,9 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'NO3-N',
-    fromWords: NITROGEN,
+    fromWords: ['no3-n', 'nitrate-n', 'nitrate nitrogen', 'nitrogen', 'n'],
     to: 'NO3',
-    toWords: String.raw`no3(?!-)|nitrates?(?!-| nitrogen)`,
+    toWords: ['no3', 'nitrate', 'nitrates'],
     factor: NO3_PER_N,
     example: 5,
     how: '62.004 / 14.007',
@@ -67,9 +68,9 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'PO4-P',
-    fromWords: P,
+    fromWords: ['po4-p', 'phosphate-p', 'phosphorus', 'p'],
     to: 'PO4',
-    toWords: String.raw`po4(?!-)|phosphates?(?!-)`,
+    toWords: ['po4', 'phosphate', 'phosphates'],
     factor: PO4_PER_P,
     example: 0.02,
     how: '94.97 / 30.974',
@@ -77,9 +78,9 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'NO2-N',
-    fromWords: String.raw`no2-n|nitrite-n`,
+    fromWords: ['no2-n', 'nitrite-n'],
     to: 'NO2',
-    toWords: String.raw`no2(?!-)|nitrites?(?!-)`,
+    toWords: ['no2', 'nitrite', 'nitrites'],
     factor: molarMass({ N: 1, O: 2 }) / N,
     example: 0.1,
     how: '46.005 / 14.007',
@@ -87,9 +88,9 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'NH3-N',
-    fromWords: String.raw`nh3-n|ammonia-n`,
+    fromWords: ['nh3-n', 'ammonia-n'],
     to: 'NH3',
-    toWords: String.raw`nh3(?!-)|ammonia(?!-)`,
+    toWords: ['nh3', 'ammonia'],
     factor: molarMass({ N: 1, H: 3 }) / N,
     example: 0.5,
     how: '17.031 / 14.007',
@@ -97,9 +98,9 @@ const factors: readonly Factor[] = [
   },
   {
     from: 'NH4-N',
-    fromWords: String.raw`nh4-n|ammonium-n`,
+    fromWords: ['nh4-n', 'ammonium-n'],
     to: 'NH4',
-    toWords: String.raw`nh4(?!-)|ammonium(?!-)`,
+    toWords: ['nh4', 'ammonium'],
     factor: molarMass({ N: 1, H: 4 }) / N,
     example: 0.5,
     how: '18.039 / 14.007',
@@ -107,57 +108,47 @@ const factors: readonly Factor[] = [
   },
 ];
 
-const TIMES = String.raw`\s*(?:x|\*|times|multiplied by)\s*`;
-const OVER = String.raw`\s*(?:\/|divided by)\s*`;
-const EQ = String.raw`\s*(?:=|\bis\b|\bgives\b|\bequals\b|\bto get\b|\bfor\b|\bmakes\b)\s*(?:the\s+)?`;
-
-interface Said {
-  readonly claimed: number;
-}
-
 /** "ppm is dKH x 17.9", "multiply meq by 2.8 to get dKH", "no3 to N is 4.4": the factor between two ways to write it. */
-export const unitFactor: Recogniser = ({ text }) => {
+export const unitFactor: Judge = (stated) => {
+  const [number, other] = stated.amounts;
+  if (number === undefined || other !== undefined || !(number.value > 0)) return undefined;
+  if (!is(number, 'bare') && !is(number, 'times')) return undefined;
   for (const each of factors) {
-    const found = saidFactor(text, each);
-    if (found !== undefined) return judged(each, found.claimed);
+    const claimed = factorSaid(stated, number, each);
+    if (claimed !== undefined) return judged(each, claimed);
   }
   return undefined;
 };
 
-function saidFactor(text: string, { fromWords, toWords, factor }: Factor): Said | undefined {
-  const [a, b] = [word(fromWords), word(toWords)];
-  const first = (...patterns: readonly string[]): number | undefined => {
-    const found = patterns.map((p) => new RegExp(p).exec(text)?.[1]).find((n) => n !== undefined);
-    return found === undefined || !(Number(found) > 0) ? undefined : Number(found);
-  };
-  const times = first(
-    `${a}${TIMES}${NUM}${EQ}${b}`,
-    `${b}${EQ}${a}${TIMES}${NUM}`,
-    `${b}${OVER}${NUM}${EQ}${a}`,
-    `${a}${EQ}${b}${OVER}${NUM}`,
-    ...spoken(text, a, b),
-  );
-  if (times !== undefined) return { claimed: times };
-  const ratio = first(
-    String.raw`(?:${a}\s+to\s+${b}|${b}\s+to\s+${a}|${a}\s*->\s*${b})(?:\s+(?:conversion|factor))*${EQ}(?:x\s*|times\s*|about\s*)?${NUM}`,
-  );
-  if (ratio === undefined) return undefined;
-  return {
-    claimed: Math.abs(Math.log(ratio / factor)) < Math.abs(Math.log(1 / ratio / factor)) ? ratio : 1 / ratio,
-  };
+/**
+ * The factor from `from` to `to` that a rule says. What is multiplied or divided is the unit right before the number (or
+ * behind "2.8 times"); a bare ratio is taken the way that comes nearer.
+ */
+function factorSaid(
+  stated: Stated,
+  number: Amount,
+  { fromWords, toWords, factor }: Factor,
+): number | undefined {
+  const froms = termsIn(stated, fromWords);
+  const tos = termsIn(stated, toWords).filter((term) => !froms.some((from) => overlap(from, term)));
+  if (froms.length === 0 || tos.length === 0) return undefined;
+  const { value, start, end } = number;
+  const last = [...froms, ...tos].filter((term) => term.end <= start).sort((a, b) => b.end - a.end)[0];
+  const next = [...froms, ...tos].filter((term) => term.start >= end).sort((a, b) => a.start - b.start)[0];
+  const isOver = tied(stated, 0, start, 'over');
+  const isTimes = is(number, 'times') || tied(stated, 0, start, 'times');
+  if (!isOver && !isTimes) {
+    if (!tied(stated, 0, start, 'is')) return undefined;
+    return Math.abs(Math.log(value / factor)) < Math.abs(Math.log(1 / value / factor)) ? value : 1 / value;
+  }
+  const operand =
+    is(number, 'times') && last !== undefined && !tied(stated, last.end, start, 'times') ? next : last;
+  if (operand === undefined) return undefined;
+  return froms.includes(operand) === isOver ? 1 / value : value;
 }
 
-/** "multiply meq by 2.8", "divide ppm by 50", where the other unit is named too. */
-function spoken(text: string, a: string, b: string): readonly string[] {
-  if (!new RegExp(a).test(text) || !new RegExp(b).test(text)) return [];
-  return [
-    String.raw`\bmultiply\s+(?:the\s+)?${a}\s+by\s+${NUM}`,
-    String.raw`\bdivide\s+(?:the\s+)?${b}\s+by\s+${NUM}`,
-  ];
-}
-
-function word(alternatives: string): string {
-  return String.raw`(?<![a-z0-9-])(?:${alternatives})(?![a-z0-9])`;
+function overlap(a: Term, b: Term): boolean {
+  return a.start < b.end && b.start < a.end;
 }
 
 function judged(each: Factor, claimed: number): Claim {

@@ -2,35 +2,28 @@ import { FLOW_LOOK } from '../../corals/rules/flow.ts';
 import { amountG } from '../../dosing/dose.ts';
 import { compoundsFor } from '../../dosing/compound.ts';
 import { fixed, mass, significant, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import { parameter } from '../../water/parameter.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser, Verdict } from '../claim.ts';
-import { NUM } from '../rule-text.ts';
-import { canonical } from '../salts.ts';
 import { limitsOf } from '../../water/limits.ts';
+import type { Judge, Verdict } from '../claim.ts';
+import { canonical, levelOf, own } from '../salts.ts';
+import { byUnit, has, is, type Stated } from '../stated.ts';
 
-const LIMIT =
-  /\b(?:no more than|not more than|at most|max(?:imum)?(?: of)?|never (?:raise|move|change|go|more)[^.?]{0,30}|don't (?:raise|move|change)[^.?]{0,30}|up to|(?:safe to|can(?: safely)?|(?:ok|okay|fine) to) (?:raise|move|change|increase|bump)[^.?]{0,20}|limit[^.?]{0,20})/;
-const A_DAY =
-  /^\s*(?:(?:of )?(?:alk(?:alinity)?|calcium|ca|magnesium|mg|nitrates?|phosphates?|kh)\s*)?(?:a|per|each|every|\/)\s*(?:1 )?(?:day|24 ?h)/;
+/** Whether a rule sets a border: "never", "max", "you can", "safe to". */
+export function isLimit(stated: Stated): boolean {
+  return has(stated, 'manner.negation', 'sums.most', 'manner.may', 'manner.must', 'manner.askOk');
+}
 
 /** "no more than 1 dKH a day": the paces that are common practice. */
-export const paceRule: Recogniser = (heard) => {
-  if (!LIMIT.test(heard.text)) return undefined;
-  const said = heard.mentions.find((m) => A_DAY.test(heard.text.slice(m.end)));
-  if (said === undefined || said.value <= 0) return undefined;
-  const id = heard.said.find(({ mention }) => mention === said)?.parameter ?? heard.parameters[0];
+export const paceRule: Judge = (stated) => {
+  const said = stated.amounts.find(({ everyDays }) => everyDays === 1);
+  if (said === undefined || said.value <= 0 || !isLimit(stated)) return undefined;
+  const id = byUnit(said)[0] ?? stated.parameters[0];
   if (id === undefined) return undefined;
   const { kind, unit, label } = parameter(id);
   const { pace } = limitsOf(id);
   const forms = compoundsFor(id);
   if (pace === undefined || forms.length === 0 || (!is(said, kind) && !is(said, 'bare'))) return undefined;
-  const value =
-    said.value *
-    (unit === 'dKH' && is(said, 'alkalinity')
-      ? readQuantity(kind, said.text, { field: 'rule', fallback: unit }).value / canonical(id, said.value)
-      : 1);
+  const value = own(id, levelOf(id, said));
   const gentle = pace.gentle ?? pace.up;
   const verdict: Verdict =
     value > pace.up * 1.12 ? 'wrong' : value < gentle * 0.88 ? 'roughly right' : 'right';
@@ -61,16 +54,12 @@ export const paceRule: Recogniser = (heard) => {
 };
 
 /** "20x turnover": pump flow against the volume. */
-export const turnover: Recogniser = ({ text }) => {
-  const found =
-    new RegExp(
-      String.raw`${NUM}\s*(?:x|times)\s*(?:the\s+|your\s+)?(?:tank\s+|water\s+)?(?:volume\s+)?(?:of\s+)?(?:turnover|flow|an hour|per hour|every hour)\b`,
-    ).exec(text) ??
-    new RegExp(
-      String.raw`\b(?:turnover|flow)\s+(?:of|should be|is)\s+(?:at least\s+)?${NUM}\s*(?:x|times)\b`,
-    ).exec(text);
-  const times = Number(found?.[1]);
-  if (found === null || !(times > 0 && times <= 500)) return undefined;
+export const turnover: Judge = (stated) => {
+  const [only, other] = stated.amounts;
+  if (only === undefined || other !== undefined || !is(only, 'times')) return undefined;
+  if (!has(stated, 'sums.hourly', 'places.current')) return undefined;
+  const times = only.value;
+  if (!(times > 0 && times <= 500)) return undefined;
   return {
     kind: 'turnover',
     rule: `pumps move ${times} times the tank each hour`,

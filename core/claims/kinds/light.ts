@@ -1,23 +1,34 @@
 import { dailyLightMol } from '../../light/daily.ts';
 import { anyLampLuxPerPpfd, lamps } from '../../light/lamp.ts';
 import { ppfdSpan } from '../../light/lux.ts';
-import { fixed, fromUnit, significant, volume } from '../../quantity/format.ts';
-import type { Recogniser, Verdict } from '../claim.ts';
-import { IS, NUM, numbersIn } from '../rule-text.ts';
+import { fixed, significant, volume } from '../../quantity/format.ts';
+import { readQuantity } from '../../quantity/read.ts';
+import type { Judge, Verdict } from '../claim.ts';
+import { litresOf, printedBase } from '../salts.ts';
+import { has, is, type Amount, type Stated } from '../stated.ts';
+import { termsIn } from '../terms.ts';
 import { against, againstNumber } from '../verdict.ts';
 
-const LUX = [
-  new RegExp(String.raw`\b(?:lux|lx)\s*(?:\/|divided by|over)\s*${NUM}`),
-  new RegExp(String.raw`\bdivide\s+(?:the\s+)?(?:lux|lx)\s+by\s+${NUM}`),
-  new RegExp(String.raw`${NUM}\s*(?:lux|lx)\s*(?:${IS}|per)\s*1 par`),
-  new RegExp(String.raw`1 par${IS}${NUM}\s*(?:lux|lx)`),
-];
+/** "lux / 50 = par", "50 lux is 1 par": lux by PAR; undefined where the rule holds other quantities. */
+function luxByPar(stated: Stated): number | undefined {
+  const [first, second, other] = stated.amounts;
+  if (first === undefined || other !== undefined) return undefined;
+  if (second === undefined) {
+    const isNamed = termsIn(stated, ['lux', 'lx']).length > 0 && termsIn(stated, ['par', 'ppfd']).length > 0;
+    const isPerPar = is(first, 'illuminance') && termsIn(stated, ['par', 'ppfd']).length > 0;
+    return (is(first, 'bare') && isNamed) || isPerPar ? first.value : undefined;
+  }
+  const lux = [first, second].find((amount) => is(amount, 'illuminance'));
+  const par = [first, second].find((amount) => is(amount, 'light'));
+  return lux === undefined || par?.value !== 1 ? undefined : lux.value;
+}
+
 /** A reading to show the rule on, lux. */
 const EXAMPLE_LUX = 9000;
 
 /** "lux / 50 = par": one factor for every lamp. */
-export const luxFactor: Recogniser = ({ text }) => {
-  const claimed = numbersIn(text, ...LUX)?.[0];
+export const luxFactor: Judge = (stated) => {
+  const claimed = luxByPar(stated);
   if (claimed === undefined || !(claimed > 0.1 && claimed < 1000)) return undefined;
   const fitting = Object.values(lamps).filter(
     ({ luxPerPpfd: { low, high } }) => claimed >= low * 0.98 && claimed <= high * 1.02,
@@ -46,15 +57,13 @@ export const luxFactor: Recogniser = ({ text }) => {
 };
 
 /** "200 par for 8 hours is 5.8 mol": the daily total. */
-export const dailyTotal: Recogniser = ({ text }) => {
-  const found = numbersIn(
-    text,
-    new RegExp(
-      String.raw`${NUM}\s*par\s*(?:for|x|times|over|\*|at)\s*${NUM}\s*h(?:ours?|rs?)?\b.{0,25}?(?:${IS})?\s*(?:a |of )?(?:dli (?:of )?)?${NUM}\s*(?:mol|dli|moles)`,
-    ),
-  );
-  if (found === undefined) return undefined;
-  const [ppfd = 0, hours = 0, claimed = 0] = found;
+export const dailyTotal: Judge = (stated) => {
+  const [light, time, total, other] = stated.amounts;
+  if (light === undefined || time === undefined || total === undefined || other !== undefined)
+    return undefined;
+  if (!is(light, 'light') || !is(time, 'days') || !is(total, 'bare')) return undefined;
+  if (termsIn(stated, ['mol', 'moles', 'dli']).length === 0) return undefined;
+  const [ppfd, hours, claimed] = [light.value, hoursOf(time), total.value];
   if (ppfd < 1 || hours < 0.25 || hours > 24 || claimed <= 0) return undefined;
   const real = dailyLightMol(ppfd, { fullHours: hours, rampHours: 0 });
   return {
@@ -78,11 +87,12 @@ export const dailyTotal: Recogniser = ({ text }) => {
 };
 
 /** "200 par for 6 h is the same as 100 par for 12 h". */
-export const sameDailyLight: Recogniser = ({ text }) => {
-  const one = String.raw`${NUM}\s*par\s*(?:for|x|over|at)\s*${NUM}\s*h(?:ours?|rs?)?\b`;
-  const found = numbersIn(text, new RegExp(`${one}.{0,12}?${IS}(?:giving |running |having )?${one}`));
-  if (found === undefined) return undefined;
-  const [a = 0, h = 0, b = 0, k = 0] = found;
+export const sameDailyLight: Judge = (stated) => {
+  const [one, over, two, under, other] = stated.amounts;
+  if (one === undefined || over === undefined || two === undefined || under === undefined) return undefined;
+  if (other !== undefined || ![one, two].every((amount) => is(amount, 'light'))) return undefined;
+  if (![over, under].every((amount) => is(amount, 'days'))) return undefined;
+  const [a, h, b, k] = [one.value, hoursOf(over), two.value, hoursOf(under)];
   if ([a, b].some((p) => p < 1 || p > 2500) || [h, k].some((t) => t < 0.25 || t > 24)) return undefined;
   const [first, second] = [
     dailyLightMol(a, { fullHours: h, rampHours: 0 }),
@@ -110,15 +120,14 @@ export const sameDailyLight: Recogniser = ({ text }) => {
 };
 
 /** "4 watts per gallon": power says nothing about the light at the coral. */
-export const wattsPerVolume: Recogniser = ({ text }) => {
-  const found = new RegExp(
-    String.raw`${NUM}\s*(?:w|watts?)\s*(?:per|\/|a)\s*1 (gal(?:lon)?|lit(?:er|re)|l)\b`,
-  ).exec(text);
-  if (found === null || /\bheat/.test(text)) return undefined;
-  const perL = Number(found[1]) / (found[2]?.startsWith('g') === true ? fromUnit('volume', 1, 'US gal') : 1);
+export const wattsPerVolume: Judge = (stated) => {
+  const [power, base, other] = stated.amounts;
+  if (power === undefined || base === undefined || other !== undefined) return undefined;
+  if (!is(power, 'watts') || !is(base, 'volume') || has(stated, 'gear.heater')) return undefined;
+  const perL = power.value / litresOf(base);
   return {
     kind: 'watts by volume',
-    rule: `${found[1] ?? ''} W of light per ${found[2] ?? ''}`,
+    rule: `${power.value} W of light per ${printedBase(base)}`,
     verdict: 'depends',
     figure:
       'there is no right figure: watts say what the lamp takes from the wall, not what reaches a coral; depth, spread, colour and efficiency decide',
@@ -138,3 +147,7 @@ export const wattsPerVolume: Recogniser = ({ text }) => {
     sources: ['practice', 'dli'],
   };
 };
+
+function hoursOf({ text }: Amount): number {
+  return readQuantity('days', text, { field: 'rule' }).value * 24;
+}

@@ -1,11 +1,11 @@
 import { hazards } from '../../care/hazards.ts';
 import { capacity, LIME_G_PER_MEQ, saturationGL } from '../../dosing/limewater.ts';
 import { fixed, fromUnit, significant, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import { dkhFromMeqL } from '../../water/alkalinity.ts';
-import { is } from '../../words/mention.ts';
-import type { Following, Recogniser, Verdict } from '../claim.ts';
-import { amountIn, baseIn, gramsOf, printed, printedBase, saltsIn } from '../salts.ts';
+import type { Following, Judge, Verdict } from '../claim.ts';
+import type { NamedSalt } from '../named-salts.ts';
+import { amountIn, baseIn, gramsOf, litresOf, printed, printedBase } from '../salts.ts';
+import { has, is, type Stated } from '../stated.ts';
 
 const US_GALLON_L = fromUnit('volume', 1, 'US gal');
 const cautions = hazards.lime.cautions;
@@ -30,14 +30,14 @@ function perLitre(gL: { readonly low: number; readonly high: number }): (waterL:
 const NEARLY = 0.97;
 
 /** "kalk at 2 tsp per gallon": how much of it dissolves. */
-export const limeByVolume: Recogniser = (heard) => {
-  const lime = saltsIn(heard).find(({ forms: [form] }) => form.hazard === 'lime');
-  const base = baseIn(heard);
-  const amount = amountIn(heard, base);
+export const limeByVolume: Judge = (stated) => {
+  const lime = limeIn(stated);
+  const amount = amountIn(stated);
+  const base = baseIn(stated, amount);
   if (lime === undefined || base === undefined || amount === undefined) return undefined;
-  if (heard.mentions.some((m) => is(m, 'alkalinity') && !is(m, 'concentration'))) return undefined;
+  if (stated.amounts.some((each) => is(each, 'alkalinity') && !is(each, 'concentration'))) return undefined;
   const grams = gramsOf(amount, lime);
-  const litres = readQuantity('volume', base.text, { field: 'rule' }).value;
+  const litres = litresOf(base);
   if (grams === undefined || grams.low <= 0 || litres > 100) return undefined;
   const gL = { low: grams.low / litres, high: grams.high / litres };
   const most = saturationGL();
@@ -67,16 +67,17 @@ export const limeByVolume: Recogniser = (heard) => {
   };
 };
 
-const CANNOT =
-  /\b(?:can ?not|can't|cant|impossible to|no way to|never)\s+(?:\w+\s+)?(?:overdose|od|go too high|harm|crash)/;
-const MORE =
-  /\b(?:more|extra|2 times(?: the| as much)?)\s+(?:kalk|lime|powder|kalkwasser)\b[^.?]{0,40}\b(?:stronger|strong|higher|raises)\b/;
+function limeIn({ salts }: Stated): NamedSalt | undefined {
+  return salts.find(({ forms: [form] }) => form.hazard === 'lime');
+}
 
 /** "you can't overdose kalk", "more powder makes limewater stronger". */
-export const limeSafety: Recogniser = ({ text }) => {
-  if (!/\b(?:kalk|kalkwasser|limewater|lime)\b/.test(text)) return undefined;
-  const cannot = CANNOT.test(text);
-  if (!cannot && !MORE.test(text)) return undefined;
+export const limeSafety: Judge = (stated) => {
+  const isLime = limeIn(stated) !== undefined || has(stated, 'substances.lime');
+  if (!isLime || stated.amounts.some(({ kinds }) => kinds.length > 0)) return undefined;
+  const cannot = has(stated, 'events.runsAway', 'manner.askOk') && has(stated, 'manner.negation');
+  const isMore = has(stated, 'sums.riseBy', 'sums.double') && has(stated, 'sums.strength', 'manner.rise');
+  if (!cannot && !isMore) return undefined;
   const most = saturationGL();
   const meq = most.low / LIME_G_PER_MEQ;
   return {

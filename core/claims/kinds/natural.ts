@@ -1,15 +1,11 @@
 import { drySaltGPerL } from '../../change/salt.ts';
 import { fixed, significant, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import { parameter, type ParameterId } from '../../water/parameter.ts';
 import { seawaterAlkMeqL, seawaterMgL, type SeawaterSpecies } from '../../water/reference-seawater.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser } from '../claim.ts';
-import { own } from '../salts.ts';
+import type { Judge } from '../claim.ts';
+import { levelOf, own } from '../salts.ts';
+import { has, is } from '../stated.ts';
 import { against, againstNumber } from '../verdict.ts';
-
-const SEA = /\b(?:natural sea ?water|sea ?water|nsw|the sea|the ocean|ocean water|nature)\b/;
-const HAS = /\b(?:is|has|holds|contains|at|about|around|sits)\b|=/;
 
 const species: Partial<Record<ParameterId, SeawaterSpecies>> = {
   calcium: 'Ca',
@@ -20,18 +16,15 @@ const species: Partial<Record<ParameterId, SeawaterSpecies>> = {
 };
 
 /** "natural seawater has 420 ppm calcium", "the sea is at 7 dKH": reference seawater at S 35. */
-export const naturalLevel: Recogniser = (heard) => {
-  if (!SEA.test(heard.text) || !HAS.test(heard.text) || heard.mentions.length > 2) return undefined;
-  const said = heard.said.find(({ parameter: id }) => id === 'alkalinity' || species[id] !== undefined);
-  if (said === undefined) return undefined;
-  const id = said.parameter;
+export const naturalLevel: Judge = (stated) => {
+  const [level, other] = stated.amounts.filter((amount) => !is(amount, 'salinity'));
+  const id = stated.parameters.find((each) => each === 'alkalinity' || species[each] !== undefined);
+  if (level === undefined || other !== undefined || id === undefined) return undefined;
+  if (!has(stated, 'substances.seaWater', 'places.wild') || stated.salts.length > 0) return undefined;
   const kind = species[id];
   const { label, unit, decimals } = parameter(id);
-  if (!is(said.mention, parameter(id).kind) && !is(said.mention, 'bare')) return undefined;
-  const claimed = own(
-    id,
-    readQuantity(parameter(id).kind, said.mention.text, { field: 'rule', fallback: unit }).value,
-  );
+  if (!is(level, parameter(id).kind) && !is(level, 'bare')) return undefined;
+  const claimed = own(id, levelOf(id, level));
   const real = own(id, kind === undefined ? seawaterAlkMeqL(35, 25) : seawaterMgL(kind, 35, 25));
   if (claimed <= 0) return undefined;
   return {

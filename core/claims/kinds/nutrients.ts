@@ -1,27 +1,21 @@
 import { feedingAdds, foods, foodsBasis, type Food } from '../../corals/feeding.ts';
 import { fixed, significant, volume } from '../../quantity/format.ts';
 import { molarMass } from '../../quantity/molar-mass.ts';
-import { readQuantity } from '../../quantity/read.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser } from '../claim.ts';
-import { NUM, numbersIn } from '../rule-text.ts';
-import { baseIn } from '../salts.ts';
+import type { Judge } from '../claim.ts';
+import { ratioToOne } from '../ratio.ts';
+import { levelOf, litresOf, weighedG } from '../salts.ts';
+import { has, is, type Stated } from '../stated.ts';
 import { against, againstNumber } from '../verdict.ts';
 
 /** Nitrogen to phosphorus in plankton, by atoms (redfield). */
 const REDFIELD_ATOMS = 16;
 const NO3_PO4 = (REDFIELD_ATOMS * molarMass({ N: 1, O: 3 })) / molarMass({ P: 1, O: 4 });
 
-const RATIO = new RegExp(
-  String.raw`\b(?:no3|nitrates?)\s*(?::|to|and|\/)\s*(?:po4|phosphates?)\b.{0,40}?${NUM}\s*(?::|to)\s*1\b`,
-);
-const TURNED = new RegExp(
-  String.raw`${NUM}\s*(?::|to)\s*1\b.{0,30}\b(?:no3|nitrates?)\s*(?::|to|and|\/)\s*(?:po4|phosphates?)\b`,
-);
-
 /** "nitrate to phosphate should be 16:1": atoms taken for milligrams. */
-export const nitrateToPhosphate: Recogniser = ({ text }) => {
-  const claimed = numbersIn(text, RATIO, TURNED)?.[0];
+export const nitrateToPhosphate: Judge = (stated) => {
+  const { parameters } = stated;
+  const isBoth = parameters.includes('nitrate') && parameters.includes('phosphate');
+  const claimed = isBoth ? ratioToOne(stated) : undefined;
   if (claimed === undefined || !(claimed > 0.5 && claimed < 1000)) return undefined;
   const verdict = againstNumber(claimed, NO3_PO4);
   return {
@@ -41,19 +35,30 @@ export const nitrateToPhosphate: Recogniser = ({ text }) => {
   };
 };
 
+const FOOD_CLASSES = [
+  'substances.food',
+  'substances.dryFood',
+  'substances.frozenFood',
+  'substances.coralFood',
+];
+
+function foodNamed({ words }: Stated): Food | undefined {
+  return (Object.keys(foods) as Food[]).find((food) =>
+    words.some(({ token: { word } }) => word === food || word === `${food}s`),
+  );
+}
+
 /** "1 g of flake food adds 1 ppm nitrate in 100 gal": an upper bound. */
-export const foodAsNitrate: Recogniser = (heard) => {
-  if (!/\bfood\b|\bflakes?\b|\bpellets?\b|\bfrozen\b/.test(heard.text) || heard.compounds.length > 0)
-    return undefined;
-  const base = baseIn(heard);
-  const grams = heard.mentions.find((m) => m !== base && is(m, 'mass'));
-  const rise = heard.mentions.find((m) => m !== base && m !== grams && is(m, 'nitrate'));
+export const foodAsNitrate: Judge = (stated) => {
+  const { amounts, salts, parameters } = stated;
+  const base = amounts.find((amount) => is(amount, 'volume') && !is(amount, 'mass'));
+  const grams = amounts.find((amount) => is(amount, 'mass'));
+  const rise = amounts.find((amount) => is(amount, 'nitrate') || is(amount, 'bare'));
+  if (!has(stated, ...FOOD_CLASSES) || salts.length > 0 || !parameters.includes('nitrate')) return undefined;
   if (base === undefined || grams === undefined || rise === undefined || rise.value <= 0) return undefined;
-  if (!/\b(?:nitrates?|no3)\b/.test(heard.text)) return undefined;
-  const named = (Object.keys(foods) as Food[]).find((food) => heard.text.includes(food));
+  const named = foodNamed(stated);
   const kinds: readonly Food[] = named === undefined ? ['frozen', 'flake', 'pellet'] : [named];
-  const massG = readQuantity('mass', grams.text, { field: 'rule' }).value;
-  const litres = readQuantity('volume', base.text, { field: 'rule' }).value;
+  const [massG, litres, riseMgL] = [weighedG(grams), litresOf(base), levelOf('nitrate', rise)];
   const each = kinds.map((food) => feedingAdds(massG, litres, food));
   const span = {
     low: Math.min(...each.map(({ nitrateMgL }) => nitrateMgL.low)),
@@ -62,13 +67,13 @@ export const foodAsNitrate: Recogniser = (heard) => {
   return {
     kind: 'food as nitrate',
     rule: `${grams.text} of ${named ?? 'food'} adds ${rise.text} of nitrate in ${base.text}`,
-    verdict: rise.value > span.high * 1.12 ? 'wrong' : 'depends',
+    verdict: riseMgL > span.high * 1.12 ? 'wrong' : 'depends',
     figure: `the most it can add is ${significant(span.low, 2)} to ${significant(span.high, 2)} mg/L, if every bit of its protein became nitrate and nothing was taken out`,
     working: ['protein / 6.25 = nitrogen, nitrogen x 4.427 = nitrate', `shares of food: ${foodsBasis}`],
     following: (waterL) => {
       const fed = kinds.map((food) => feedingAdds(1, waterL, food).nitrateMgL);
       const [low, high] = [Math.min(...fed.map((f) => f.low)), Math.max(...fed.map((f) => f.high))];
-      const byRule = (rise.value * litres) / massG / waterL;
+      const byRule = (riseMgL * litres) / massG / waterL;
       return {
         words: `each gram fed in ${volume(waterL)} can add at most ${significant(low, 2)} to ${significant(high, 2)} mg/L; the rule says ${significant(byRule, 2)}: ${against(byRule, high)} than the most`,
         low,

@@ -1,18 +1,16 @@
-import { readQuantity } from '../../quantity/read.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser } from '../claim.ts';
+import type { Judge } from '../claim.ts';
+import { litresOf } from '../salts.ts';
+import { has, is } from '../stated.ts';
 
 /** Stronger than what is sold as 3 %: a slip burns people and kills a tank. */
 const MOST_PERCENT = 3.5;
 
 /** "1 ml of peroxide per 10 gal": held against what is known, which is little; no amount is worked out from it. */
-export const peroxideByVolume: Recogniser = (heard) => {
-  if (!/\b(?:peroxide|h2o2)\b/.test(heard.text)) return undefined;
-  const [amount, base] = heard.mentions.filter((m) => is(m, 'volume'));
-  const strong = heard.mentions.some((m) => is(m, 'share') && m.value > MOST_PERCENT);
-  const litres = [amount, base].map((said) =>
-    said === undefined ? 0 : readQuantity('volume', said.text, { field: 'rule' }).value,
-  );
+export const peroxideByVolume: Judge = (stated) => {
+  if (!has(stated, 'poisons.peroxide')) return undefined;
+  const [amount, base] = stated.amounts.filter((each) => is(each, 'volume'));
+  const strong = stated.amounts.some((each) => is(each, 'share') && each.value > MOST_PERCENT);
+  const litres = [amount, base].map((said) => (said === undefined ? 0 : litresOf(said)));
   const [added = 0, into = 0] = litres;
   const isRule = added > 0 && into > 0 && added <= into / 20;
   if (!isRule && !strong) return undefined;

@@ -5,11 +5,8 @@ import { fixed, mass, volume } from '../../quantity/format.ts';
 import { meqLFromDkh } from '../../water/alkalinity.ts';
 import { afterAddition, alkUmolKgFromMeqL, fromAlkalinityAndPh } from '../../water/carbonate.ts';
 import { ph } from '../../water/ph-scale.ts';
-import type { Recogniser, Verdict } from '../claim.ts';
-import { saltsIn } from '../salts.ts';
-
-const SAYS =
-  /\b(raises?|lifts?|increases?|boosts?|bumps?|lowers?|drops?|reduces?|does(?: not|n't) (?:change|affect|move|raise))\b[^.?]{0,25}\bph\b|\bph\b[^.?]{0,15}\b(up|down)\b/;
+import type { Judge, Verdict } from '../claim.ts';
+import { has, type Stated } from '../stated.ts';
 
 /** The water the change is worked out in: an ordinary reef tank by day, pH on the total scale. Own choice. */
 const WATER = { practicalSalinity: 35, tempC: 25 } as const;
@@ -20,15 +17,13 @@ const NONE = 0.03;
 const SMALL = 0.1;
 
 /** "baking soda raises pH": what 1 dKH of a salt does to pH before gas is exchanged. */
-export const phOfSalt: Recogniser = (heard) => {
-  const [salt, other] = saltsIn(heard);
-  const found = SAYS.exec(heard.text);
-  if (salt === undefined || other !== undefined || found === null || heard.mentions.length > 0)
+export const phOfSalt: Judge = (stated) => {
+  const [salt, other] = stated.salts;
+  const claimed = stated.parameters.includes('ph') ? directionSaid(stated) : undefined;
+  if (salt === undefined || other !== undefined || claimed === undefined || stated.amounts.length > 0)
     return undefined;
   const form = salt.forms[0];
   if (form.alkEqPerMol === 0 || !form.raises.includes('alkalinity')) return undefined;
-  const verb = found[1] ?? found[2] ?? '';
-  const claimed = /not|n't/.test(verb) ? 0 : /low|drop|reduc|down/.test(verb) ? -1 : 1;
   const before = fromAlkalinityAndPh(
     alkUmolKgFromMeqL(meqLFromDkh(START.dkh), WATER),
     ph('total', START.ph),
@@ -60,3 +55,12 @@ export const phOfSalt: Recogniser = (heard) => {
     sources: ['dsc07', 'lueker00', 'iupac21', hazard(form.hazard).basis],
   };
 };
+
+/** 1 for up, -1 for down, 0 for neither. */
+function directionSaid(stated: Stated): -1 | 0 | 1 | undefined {
+  const isUp = has(stated, 'manner.rise', 'sums.riseBy', 'events.wentUp');
+  const isDown = has(stated, 'manner.lower', 'sums.fallBy', 'events.wentDown');
+  if (has(stated, 'manner.negation')) return isUp || isDown || has(stated, 'parts.change') ? 0 : undefined;
+  if (isUp === isDown) return undefined;
+  return isUp ? 1 : -1;
+}

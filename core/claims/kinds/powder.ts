@@ -2,19 +2,19 @@ import { hazard } from '../../care/hazards.ts';
 import { amountG, supplyPerG } from '../../dosing/dose.ts';
 import { fixed, mass, significant, volume } from '../../quantity/format.ts';
 import { parameter } from '../../water/parameter.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser } from '../claim.ts';
-import { canonical, dosedFor, gramsOf, isSpoon, saltsIn, TEASPOON_L } from '../salts.ts';
+import type { Judge } from '../claim.ts';
+import { canonical, dosedFor, gramsOf, isSpoon, TEASPOON_L, weighedG } from '../salts.ts';
+import { is, isBase } from '../stated.ts';
 import { against, againstNumber, againstSpan, spanAgainst } from '../verdict.ts';
 
 /** "calcium chloride is 36 % calcium", "epsom salt is 10 % magnesium": the metal in a salt. */
-export const elementShare: Recogniser = (heard) => {
-  const [salt, other] = saltsIn(heard);
-  const share = heard.mentions.find((m) => is(m, 'share'));
-  if (salt === undefined || other !== undefined || share === undefined || share.value <= 0) return undefined;
-  const id = heard.parameters.find((each) => salt.forms[0].raises.includes(each) && each !== 'alkalinity');
-  if (id === undefined || !/^\s*(?:of\s+|by weight\s+)?[a-z]/.test(heard.text.slice(share.end)))
+export const elementShare: Judge = ({ salts, amounts, parameters }) => {
+  const [salt, other] = salts;
+  const [share, more] = amounts;
+  if (salt === undefined || other !== undefined || share === undefined || more !== undefined)
     return undefined;
+  const id = parameters.find((each) => salt.forms[0].raises.includes(each) && each !== 'alkalinity');
+  if (id === undefined || !is(share, 'share') || share.value <= 0) return undefined;
   const { label, unit } = parameter(id);
   const real = salt.forms.map((form) => ({ form, percent: supplyPerG(form, id) / 10 }));
   const span = {
@@ -46,18 +46,16 @@ export const elementShare: Recogniser = (heard) => {
   };
 };
 
-const WEIGHS = /\b(?:is|weighs?|holds?|equals?)\b|=/;
-
 /** "a teaspoon of baking soda weighs 5 g". */
-export const spoonWeight: Recogniser = (heard) => {
-  const [salt, other] = saltsIn(heard);
-  const spoon = heard.mentions.find(isSpoon);
-  const said = heard.mentions.find((m) => is(m, 'mass') && m !== spoon);
+export const spoonWeight: Judge = (stated) => {
+  const [salt, other] = stated.salts;
+  const spoon = stated.amounts.find(isSpoon);
+  const said = stated.amounts.find((amount) => amount !== spoon && is(amount, 'mass'));
   if (salt === undefined || other !== undefined || spoon === undefined || said === undefined)
     return undefined;
   const grams = gramsOf(spoon, salt);
-  const claimed = gramsOf(said, salt)?.low ?? 0;
-  if (grams === undefined || claimed <= 0 || heard.mentions.length !== 2 || !WEIGHS.test(heard.text))
+  const claimed = weighedG(said);
+  if (grams === undefined || claimed <= 0 || stated.amounts.length !== 2 || isBase(stated, said))
     return undefined;
   const id = dosedFor(salt);
   const form = salt.forms[0];
@@ -84,15 +82,13 @@ export const spoonWeight: Recogniser = (heard) => {
 };
 
 /** "100 g of baking soda bakes into 50 g of soda ash": both hold the same alkalinity. */
-export const bakedYield: Recogniser = (heard) => {
-  if (!/\bbak(?:e|es|ed|ing)\b.*\b(?:in)?to\b|\bturns? into\b|\bbecomes?\b/.test(heard.text))
+export const bakedYield: Judge = ({ salts, amounts }) => {
+  const [from, to] = salts;
+  const [before, after] = amounts.filter((amount) => is(amount, 'mass') && !isSpoon(amount));
+  if (from?.label !== 'sodium bicarbonate' || to?.label !== 'sodium carbonate' || amounts.length !== 2)
     return undefined;
-  const [from, to] = saltsIn(heard);
-  const masses = heard.mentions.filter((m) => is(m, 'mass'));
-  const [before, after] = masses;
-  if (from?.label !== 'sodium bicarbonate' || to?.label !== 'sodium carbonate') return undefined;
   if (before === undefined || after === undefined) return undefined;
-  const [beforeG, afterG] = [gramsOf(before, from)?.low ?? 0, gramsOf(after, to)?.low ?? 0];
+  const [beforeG, afterG] = [weighedG(before), weighedG(after)];
   if (beforeG <= 0 || afterG <= 0) return undefined;
   const ratio = supplyPerG(from.forms[0], 'alkalinity') / supplyPerG(to.forms[0], 'alkalinity');
   return {

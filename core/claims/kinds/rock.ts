@@ -1,16 +1,18 @@
 import { fixed, mass, significant, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import { rockL } from '../../tank/displaced.ts';
-import type { Recogniser } from '../claim.ts';
-import { NUM } from '../rule-text.ts';
+import type { Judge } from '../claim.ts';
+import { litresOf, printed, printedBase, weighedG } from '../salts.ts';
+import { has, is, type Stated } from '../stated.ts';
+
+const isRock = (stated: Stated): boolean =>
+  has(stated, 'places.rock', 'places.sand', 'substances.rockAndSand');
 
 /** "take 10 % off for rock": true of no tank in particular. */
-export const rockShare: Recogniser = ({ text }) => {
-  const found = new RegExp(
-    String.raw`\b(?:take|knock|subtract|minus|deduct|allow|remove)\s+(?:off\s+)?(?:about\s+)?${NUM}\s*%\s*(?:off\s+)?(?:for|because of|due to)\s+(?:the\s+|your\s+)?(?:live\s+)?(?:rocks?|rockwork|sand|displacement)`,
-  ).exec(text);
-  const percent = Number(found?.[1]);
-  if (found === null || !(percent > 0 && percent < 60)) return undefined;
+export const rockShare: Judge = (stated) => {
+  const [share, other] = stated.amounts;
+  if (share === undefined || other !== undefined || !is(share, 'share') || !isRock(stated)) return undefined;
+  const percent = share.value;
+  if (!has(stated, 'sums.fallBy', 'sums.volume') || !(percent > 0 && percent < 60)) return undefined;
   return {
     kind: 'share of rock',
     rule: `net water is the tank less ${percent} % for rock and sand`,
@@ -33,18 +35,15 @@ export const rockShare: Recogniser = ({ text }) => {
 };
 
 /** "a pound of live rock per gallon". */
-export const rockByVolume: Recogniser = ({ text }) => {
-  const found = new RegExp(
-    String.raw`${NUM}\s*(lbs?|pounds?|kg|kilos?)\s+(?:of\s+)?(?:live\s+|dry\s+)?rock\s+(?:per|for each|for every|\/)\s*1 (gal(?:lon)?|lit(?:er|re)|l)\b`,
-  ).exec(text);
-  if (found === null) return undefined;
-  const gPerL =
-    readQuantity('mass', `${found[1] ?? ''} ${found[2] ?? ''}`, { field: 'rule' }).value /
-    readQuantity('volume', `1 ${found[3] ?? ''}`, { field: 'rule' }).value;
+export const rockByVolume: Judge = (stated) => {
+  const [weight, base, other] = stated.amounts;
+  if (weight === undefined || base === undefined || other !== undefined || !isRock(stated)) return undefined;
+  if (!is(weight, 'mass') || !is(base, 'volume') || stated.salts.length > 0) return undefined;
+  const gPerL = weighedG(weight) / litresOf(base);
   if (!(gPerL > 0 && gPerL < 2000)) return undefined;
   return {
     kind: 'rock by volume',
-    rule: `${found[1] ?? ''} ${found[2] ?? ''} of rock per ${found[3] ?? ''}`,
+    rule: `${printed(weight)} of rock per ${printedBase(base)}`,
     verdict: 'depends',
     figure:
       'no figure is published: how porous the rock is counts for more than its weight, and much rock leaves little room for water and flow',

@@ -1,24 +1,27 @@
 import { significant } from '../../quantity/format.ts';
 import { gravityOf, salinityPacePpt, salinityPaceWords } from '../../water/salinity-pace.ts';
-import type { Recogniser, Verdict } from '../claim.ts';
-import { numbersIn } from '../rule-text.ts';
+import type { Judge, Verdict } from '../claim.ts';
+import { has, is } from '../stated.ts';
+import { isLimit } from './habits.ts';
 
-const A_DAY = String.raw`\s*(?:a|per|each|every|in (?:a|1)|\/)\s*(?:1 )?(?:day|24 ?h)`;
-const STEP = String.raw`(?<![\d.])(0?\.00\d+)\s*(?:sg|specific gravity|points?)?(?: of (?:sg|salinity))?`;
-const PPT = String.raw`(?<![\d.])(\d+(?:\.\d+)?)\s*(?:ppt|psu)(?: of salinity)?`;
+/** Most a step of specific gravity is. */
+const MOST_STEP = 0.01;
 
 /** "max 0.001 SG a day", "never change salinity more than 1 ppt per day": a pace of salinity. */
-export const salinityPace: Recogniser = ({ text }) => {
-  const gravity = numbersIn(text, new RegExp(STEP + A_DAY))?.[0];
-  const ppt = gravity === undefined ? numbersIn(text, new RegExp(PPT + A_DAY))?.[0] : undefined;
-  const [scale, claimed] = gravity === undefined ? (['ppt', ppt] as const) : (['SG', gravity] as const);
-  if (claimed === undefined || !(claimed > 0)) return undefined;
-  if (/\b(?:evaporat\w*|los(?:e|es|ing)|drops?|rises?|climbs?|falls?)\b/.test(text)) return undefined;
+export const salinityPace: Judge = (stated) => {
+  const said = stated.amounts.find(({ everyDays }) => everyDays === 1);
+  if (said === undefined || !(said.value > 0)) return undefined;
+  const isStep = said.value < MOST_STEP && (is(said, 'bare') || is(said, 'gravity'));
+  const isSalinity =
+    is(said, 'salinity') || (isStep && (is(said, 'gravity') || stated.parameters.includes('salinity')));
+  const isTold = has(stated, 'events.wentDown', 'events.wentUp', 'deeds.topsOff') && !isLimit(stated);
+  if (!isSalinity || isTold) return undefined;
+  const [scale, claimed] = [isStep ? ('SG' as const) : ('ppt' as const), said.value];
   const claimedPpt = scale === 'SG' ? claimed / gravityOf(1) : claimed;
   return {
     kind: 'pace of salinity',
     rule: `salinity is moved at most ${significant(claimed, 3)} ${scale} a day`,
-    verdict: verdictOf(claimedPpt, /\b(?:rais\w+|increas\w+|up)\b/.test(text)),
+    verdict: verdictOf(claimedPpt, has(stated, 'manner.rise', 'sums.riseBy') && !has(stated, 'parts.change')),
     figure: `common practice is at most ${salinityPaceWords.down} a day downward and ${salinityPaceWords.up} upward; nothing published fixes it, and slower is never wrong`,
     working: [
       `usual pace: ${salinityPacePpt.down} ppt a day downward, ${salinityPacePpt.up} upward; near 35 ppt, 1 ppt is ${gravityOf(1).toFixed(5)}`,

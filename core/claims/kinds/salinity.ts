@@ -7,13 +7,11 @@ import {
   specificGravity,
   type GravityPair,
 } from '../../water/specific-gravity.ts';
-import { is } from '../../words/mention.ts';
 import { readQuantity } from '../../quantity/read.ts';
-import type { Claim, Following, Recogniser, Verdict } from '../claim.ts';
-import { IS, NUM, numbersIn } from '../rule-text.ts';
+import type { Following, Judge, Verdict } from '../claim.ts';
+import { has, is, type Amount } from '../stated.ts';
 
-const PPT = String.raw`\s*(?:ppt|psu|‰)`;
-const SG = String.raw`(1\.0\d{1,3})\s*(?:sg|specific gravity)?`;
+const isPpt = (amount: Amount): boolean => is(amount, 'salinity') && !is(amount, 'gravity');
 
 /** How far apart two salinities are for a keeper: half a ppt cannot be told, one ppt is the error of a cheap tool. Own choice. */
 function byPpt(claimed: number, right: number): Verdict {
@@ -40,10 +38,10 @@ function setBy(realS: number, meantS: number): (waterL: number) => Following {
 }
 
 /** "1.025 is 35 ppt", in either order. */
-export const gravityAsPpt: Recogniser = ({ text }) => {
-  const straight = numbersIn(text, new RegExp(`${SG}${IS}${NUM}${PPT}`));
-  const turned = numbersIn(text, new RegExp(`${NUM}${PPT}${IS}${SG}`));
-  const [sg, ppt] = straight ?? [turned?.[1], turned?.[0]];
+export const gravityAsPpt: Judge = ({ amounts }) => {
+  const sg = amounts.find((amount) => is(amount, 'gravity'))?.value;
+  const ppt = amounts.find(isPpt)?.value;
+  if (amounts.filter((amount) => !is(amount, 'temperature')).length !== 2) return undefined;
   if (sg === undefined || ppt === undefined || sg <= 1.003 || sg > 1.031 || ppt < 4 || ppt > 42)
     return undefined;
   const pairs = Object.keys(gravityPairs) as GravityPair[];
@@ -64,14 +62,15 @@ export const gravityAsPpt: Recogniser = ({ text }) => {
 };
 
 /** "45 mS is 35 ppt": right at one temperature only. */
-export const conductivityAsPpt: Recogniser = (heard) => {
-  const measured = heard.mentions.find((m) => is(m, 'conductivity'));
-  const ppt = heard.mentions.find((m) => is(m, 'salinity') && m.value > 2);
-  if (measured === undefined || ppt === undefined || !new RegExp(`${IS}|\\bfor\\b|\\bat\\b`).test(heard.text))
-    return undefined;
-  if (/\b(?:probe|meter)\s+(?:shows?|says|reads?)\b/.test(heard.text)) return undefined;
+export const conductivityAsPpt: Judge = (stated) => {
+  const { amounts } = stated;
+  const measured = amounts.find((amount) => is(amount, 'conductivity'));
+  const ppt = amounts.find((amount) => isPpt(amount) && amount.value > 2);
+  if (measured === undefined || ppt === undefined) return undefined;
+  // A reading of one's own instrument is no rule.
+  if (has(stated, 'gear.probe', 'hardware.salinityMeter')) return undefined;
   const mScm = readQuantity('conductivity', measured.text, { field: 'rule' }).value;
-  const given = heard.mentions.find((m) => is(m, 'temperature') && m !== measured && m !== ppt);
+  const given = amounts.find((amount) => is(amount, 'temperature'));
   const tempC = given === undefined ? 25 : readQuantity('temperature', given.text, { field: 'rule' }).value;
   const real = salinityFromConductivity(mScm, tempC);
   const at = (t: number): string =>
@@ -94,13 +93,10 @@ export const conductivityAsPpt: Recogniser = (heard) => {
 };
 
 /** "0.001 SG is 1 ppt": the size of a step on the scale. */
-export const gravityStep: Recogniser = ({ text }): Claim | undefined => {
-  const straight = numbersIn(
-    text,
-    new RegExp(String.raw`(?<![\d.])(0?\.00\d+)\s*(?:sg|points?)?(?:\s+of\s+sg)?${IS}${NUM}${PPT}`),
-  );
-  const turned = numbersIn(text, new RegExp(String.raw`${NUM}${PPT}${IS}(0?\.00\d+)`));
-  const [step, ppt] = straight ?? [turned?.[1], turned?.[0]];
+export const gravityStep: Judge = ({ amounts }) => {
+  const ppt = amounts.find(isPpt)?.value;
+  const step = amounts.find((amount) => is(amount, 'gravity') || is(amount, 'bare'))?.value;
+  if (amounts.length !== 2) return undefined;
   if (step === undefined || ppt === undefined || !(step > 0.0001 && step < 0.01) || !(ppt > 0 && ppt < 20))
     return undefined;
   const real = (1000 * step) / (1000 * (specificGravity(35.5, '25/25') - specificGravity(34.5, '25/25')));

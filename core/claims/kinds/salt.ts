@@ -1,30 +1,21 @@
 import { afterSaltTopOff, baggedMixGPerL, drySaltGPerL } from '../../change/salt.ts';
 import { fixed, mass, significant, toUnit, volume } from '../../quantity/format.ts';
-import { readQuantity } from '../../quantity/read.ts';
 import { densityKgM3 } from '../../water/seawater.ts';
-import { is } from '../../words/mention.ts';
-import type { Recogniser } from '../claim.ts';
-import { IS, NUM } from '../rule-text.ts';
-import { baseIn } from '../salts.ts';
+import type { Judge } from '../claim.ts';
+import { litresOf, printedBase, volumeUnit, weighedG } from '../salts.ts';
+import { has, is, isBase, tied, type Stated } from '../stated.ts';
 import { against, againstNumber, againstSpan, spanAgainst } from '../verdict.ts';
 
+const MOST_PPT = 42;
+
 /** "1 ppt = 1 g per L", "35 g of salt per litre makes 35 ppt". */
-export const saltPerLitre: Recogniser = (heard) => {
-  const base =
-    heard.mentions.find(
-      (m) => is(m, 'volume') && /(?:per|\/|to|in|into|of)\s*$/.test(heard.text.slice(0, m.start)),
-    ) ?? baseIn(heard);
-  const grams = heard.mentions.find((m) => m !== base && is(m, 'mass'));
-  const ppt = heard.mentions.find(
-    (m) => is(m, 'salinity') && m.value > 0 && (m.value < 1 || m.value >= 1.05 || m.value === 1),
-  );
-  if (grams === undefined || base === undefined || ppt === undefined || heard.compounds.length > 0)
-    return undefined;
-  if (!/=|\b(?:is|equals?|makes?|gives?|raises?|for|per|to)\b/.test(heard.text) || ppt.value > 42)
-    return undefined;
-  const perL =
-    readQuantity('mass', grams.text, { field: 'rule' }).value /
-    readQuantity('volume', base.text, { field: 'rule' }).value;
+export const saltPerLitre: Judge = ({ amounts, salts }) => {
+  const base = amounts.find((amount) => is(amount, 'volume') && !is(amount, 'mass'));
+  const grams = amounts.find((amount) => is(amount, 'mass'));
+  const ppt = amounts.find((amount) => is(amount, 'salinity') && !is(amount, 'gravity') && amount.value > 0);
+  if (grams === undefined || base === undefined || ppt === undefined || salts.length > 0) return undefined;
+  if (ppt.value > MOST_PPT) return undefined;
+  const perL = weighedG(grams) / litresOf(base);
   const each = perL / ppt.value;
   const [dry, bag] = [drySaltGPerL(35).asPpt / 35, baggedMixGPerL(35)];
   const span = { low: dry, high: bag.high / 35 };
@@ -52,12 +43,13 @@ export const saltPerLitre: Recogniser = (heard) => {
 const CUP_G = { low: 230, high: 310 } as const;
 
 /** "half a cup of salt per gallon". */
-export const cupsOfSalt: Recogniser = (heard) => {
-  const cups = heard.mentions.find((m) => /cups?$/.test(m.text));
-  const base = heard.mentions.find((m) => m !== cups && is(m, 'volume'));
-  if (cups === undefined || base === undefined || !/\b(?:salt|mix)\b/.test(heard.text)) return undefined;
-  if (/\b(?:bin|batch|how much|how many)\b/.test(heard.text) || heard.compounds.length > 0) return undefined;
-  const litres = readQuantity('volume', base.text, { field: 'rule' }).value;
+export const cupsOfSalt: Judge = (stated) => {
+  const [cups, base, other] = stated.amounts;
+  if (cups === undefined || base === undefined || other !== undefined) return undefined;
+  if (!is(cups, 'volume') || !is(base, 'volume') || volumeUnit(cups) !== 'US cup') return undefined;
+  if (!has(stated, 'substances.saltMix') || stated.salts.length > 0 || has(stated, 'manner.askMuch'))
+    return undefined;
+  const litres = litresOf(base);
   const gL = { low: (CUP_G.low * cups.value) / litres, high: (CUP_G.high * cups.value) / litres };
   const [bag, dry] = [baggedMixGPerL(35), drySaltGPerL(35).asPpt];
   const s = { low: (35 * gL.low) / bag.high, high: (35 * gL.high) / dry };
@@ -82,13 +74,13 @@ export const cupsOfSalt: Recogniser = (heard) => {
 };
 
 /** "top off with salt water to keep the salinity": salt does not evaporate. */
-export const saltTopOff: Recogniser = ({ text }) => {
-  const tops = /\btop(?:ping|ped|s)?[- ]?(?:off|up)?\b[^.?]{0,25}\bsalt ?water\b/.test(text);
-  const evaporates =
-    /\bsalt evaporates\b|\bevaporation (?:takes|removes|lowers|carries)\b[^.?]{0,20}\b(?:salt|salinity)\b/.test(
-      text,
-    );
-  if ((!tops && !evaporates) || /\b(?:never|don't|do not|not)\b/.test(text)) return undefined;
+export const saltTopOff: Judge = (stated) => {
+  if (stated.amounts.length > 0 || !has(stated, 'deeds.topsOff', 'parts.evaporation')) return undefined;
+  if (!has(stated, 'substances.saltMix') && !stated.parameters.includes('salinity')) return undefined;
+  if (has(stated, 'manner.negation', 'substances.roWater', 'manner.askMuch', 'manner.may')) return undefined;
+  const tops = tied(stated, 0, stated.text.length, 'with');
+  const evaporates = has(stated, 'sums.fallBy', 'manner.lower') || endsInEvaporation(stated);
+  if (!tops && !evaporates) return undefined;
   const after = afterSaltTopOff(35, 35, 0.07);
   return {
     kind: 'salt water as top-off',
@@ -109,23 +101,31 @@ export const saltTopOff: Recogniser = ({ text }) => {
   };
 };
 
+/** "salt evaporates": nothing behind it. */
+function endsInEvaporation({ words }: Stated): boolean {
+  const last = words.findLast(({ token }) => token.word.length > 1);
+  return last?.classes.includes('deeds.topsOff') ?? false;
+}
+
 const pounds = (kg: number): string => `${fixed(kg, 2)} kg (${fixed(toUnit('mass', kg * 1000, 'lb'), 2)} lb)`;
 
 /** "a gallon of salt water weighs 8.5 lb". */
-export const weightOfWater: Recogniser = ({ text }) => {
-  const found = new RegExp(
-    String.raw`${NUM}\s*((?:us |imp(?:erial)? |uk )?gal(?:lon)?s?|lit(?:er|re)s?|l)\b[^.?]{0,12}?\b((?:salt|sea)\s?)?water\b[^.?]{0,15}?(?:${IS}|\bweighs?\b\s*(?:about|around|roughly)?\s*)${NUM}\s*(lbs?|pounds?|kg|kilos?|g|grams?)\b`,
-  ).exec(text);
-  if (found === null) return undefined;
-  const [, count = '', unit = '', salty, heavy = '', massUnit = ''] = found;
-  const litres = readQuantity('volume', `${count} ${unit}`, { field: 'rule' }).value;
-  const claimedKg = readQuantity('mass', `${heavy} ${massUnit}`, { field: 'rule' }).value / 1000;
-  const kgL = densityKgM3(salty === undefined ? 0 : 35, 25) / 1000;
+export const weightOfWater: Judge = (stated) => {
+  const [base, weight, other] = stated.amounts;
+  if (base === undefined || weight === undefined || other !== undefined || stated.salts.length > 0)
+    return undefined;
+  if (!is(base, 'volume') || !is(weight, 'mass') || isBase(stated, weight)) return undefined;
+  if (!has(stated, 'parts.tank', 'substances.seaWater') || !tied(stated, base.end, weight.start, 'is'))
+    return undefined;
+  const isSalty = has(stated, 'substances.saltMix', 'substances.seaWater');
+  const litres = litresOf(base);
+  const claimedKg = weighedG(weight) / 1000;
+  const kgL = densityKgM3(isSalty ? 35 : 0, 25) / 1000;
   return {
     kind: 'weight of water',
-    rule: `${count} ${unit} of ${salty === undefined ? 'fresh' : 'salt'} water weighs ${heavy} ${massUnit}`,
+    rule: `${printedBase(base)} of ${isSalty ? 'salt' : 'fresh'} water weighs ${weight.text}`,
     verdict: againstNumber(claimedKg, litres * kgL),
-    figure: `${count} ${unit} of ${salty === undefined ? 'fresh water' : 'water at 35 ppt'} weighs ${pounds(litres * kgL)}`,
+    figure: `${printedBase(base)} of ${isSalty ? 'water at 35 ppt' : 'fresh water'} weighs ${pounds(litres * kgL)}`,
     working: [`${fixed(kgL, 4)} kg per litre at 25 °C x ${significant(litres, 4)} L`],
     following: (waterL) => {
       const low = waterL * kgL;

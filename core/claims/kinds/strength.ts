@@ -2,36 +2,30 @@ import { hazard } from '../../care/hazards.ts';
 import { amountG, supplyPerG } from '../../dosing/dose.ts';
 import { fixed, mass, significant, volume } from '../../quantity/format.ts';
 import { parameter, type ParameterId } from '../../water/parameter.ts';
-import { is } from '../../words/mention.ts';
-import type { Claim, Recogniser } from '../claim.ts';
-import { canonical, saltsIn, type NamedSalt } from '../salts.ts';
+import type { Claim, Judge } from '../claim.ts';
+import type { NamedSalt } from '../named-salts.ts';
+import { canonical } from '../salts.ts';
+import { has, is } from '../stated.ts';
 import { against, againstNumber } from '../verdict.ts';
-import { NUM } from '../rule-text.ts';
-
-const TIMES = new RegExp(String.raw`${NUM}\s*(?:x|times|fold)\b`);
-const AMOUNT = /\b(?:as much|as little|the (?:amount|weight|dose|grams)|of it|less)\b/;
-const STRONG =
-  /\b(?:strong|stronger|strength|potent|concentrated|powerful|alkalinity|weaker|weak|equal|equals|same)\b/;
 
 /** "soda ash is twice as strong as baking soda", "use half as much soda ash as baking soda". */
-export const strength: Recogniser = (heard) => {
-  const [a, b] = saltsIn(heard);
+export const strength: Judge = (stated) => {
+  const [a, b] = stated.salts;
+  const [number, other] = stated.amounts;
   if (a === undefined || b === undefined || a.forms.length + b.forms.length > 2) return undefined;
-  if (heard.mentions.some((m) => is(m, 'mass'))) return undefined;
   const id = a.forms[0].raises.find((each) => b.forms[0].raises.includes(each));
-  if (id === undefined) return undefined;
-  const said =
-    TIMES.exec(heard.text)?.[1] ??
-    (/\bsame (?:strength|as)\b|\bas strong as\b/.test(heard.text) ? '1' : undefined);
-  const times = Number(said);
-  if (said === undefined || !(times > 0.05 && times < 20)) return undefined;
-  const isAmount = AMOUNT.test(heard.text);
-  if (!isAmount && !STRONG.test(heard.text)) return undefined;
-  const weaker = /\bweak(?:er)?\b/.test(heard.text);
-  return judged(a, b, id, isAmount || weaker ? 1 / times : times, heard.text);
+  if (id === undefined || other !== undefined) return undefined;
+  const isAmount = has(stated, 'sums.asMuch', 'sums.fallBy');
+  const isStrong = has(stated, 'sums.strength', 'sums.same', 'sums.weakness');
+  if (!isAmount && !isStrong) return undefined;
+  if (number !== undefined && !is(number, 'bare') && !is(number, 'times')) return undefined;
+  const times = number?.value ?? 1;
+  if (!(times > 0.05 && times < 20)) return undefined;
+  const isLess = isAmount || has(stated, 'sums.weakness');
+  return judged(a, b, id, isLess ? 1 / times : times);
 };
 
-function judged(a: NamedSalt, b: NamedSalt, id: ParameterId, claimed: number, text: string): Claim {
+function judged(a: NamedSalt, b: NamedSalt, id: ParameterId, claimed: number): Claim {
   const [left, right] = [a.forms[0], b.forms[0]];
   const real = supplyPerG(left, id) / supplyPerG(right, id);
   const { unit, label } = parameter(id);
@@ -60,7 +54,8 @@ function judged(a: NamedSalt, b: NamedSalt, id: ParameterId, claimed: number, te
     },
     steps: [`Weigh ${mass(100 / real)} of ${left.name} where a recipe says 100 g of ${right.name}.`],
     cautions: [
-      ...(/bak|soda/.test(text)
+      ...([left.hazard, right.hazard].includes('bicarbonate') &&
+      [left.hazard, right.hazard].includes('carbonate')
         ? [
             'The pH is not the same: soda ash lifts it, baking soda lowers it slightly at first. Half-baked powder lies between.',
           ]

@@ -12,9 +12,9 @@ export const manner = {
     prepare`,
   wish: `want wants wanted wanna need needs needed should goal target aim aiming hoping hope wish would_like id_like
     prefer like_to trying_to`,
-  rise: `get_it_up bring_up raise raise_it boost`,
-  lower: `bring_down lower lower_it reduce cut_down get_rid_of`,
-  may: `can_i could_i may_i am_i_allowed is_it_possible possible can_you`,
+  rise: `get_it_up bring_up raise raise_it raises lifts increases boosts boost bumps`,
+  lower: `bring_down lower lower_it lowers reduce reduces cut_down get_rid_of`,
+  may: `you_can you_may ok_to okay_to fine_to safe_to can_i could_i may_i am_i_allowed is_it_possible possible can_you`,
   must: `must have_to has_to got_to gotta required necessary supposed_to`,
   askMuch: `how_much how_many how_mutch howmuch amount quantity how_big how_strong how_large what_amount`,
   askHow: `how how_do how_to how_do_i how_can how_should best_way way_to steps instructions procedure method`,
@@ -44,7 +44,7 @@ export const manner = {
     guess`,
   otherPerson: `my_friends a_friends a_customer customers_tank member members club someone somebody my_neighbours
     a_guy_i_know this_guy clients_tank asking_for_a_friend`,
-  ownThing: `my our i_have ive ive_got ours`,
+  ownThing: `my mine our i_have ive ive_got ours`,
   agreement: `ok okay k yes yeah yep yup sure alright right correct exactly agreed got_it understood sounds_good`,
   continuation: `and_then what_next whats_next do_that also then_what next_step go_on carry_on continue and_now
     what_about how_about same_for what_else anything_else`,

@@ -25,10 +25,16 @@ export const sums = {
   weekly: `weekly per_week a_week each_week every_week biweekly fortnightly twice_a_week`,
   monthly: `monthly per_month a_month every_month yearly per_year annually`,
   hourly: `hourly per_hour an_hour each_hour every_hour per_minute gph lph turnover turnovers`,
-  drip: `drip dripping drops drip_rate drop trickle`,
+  drip: `drip dripping dripped drops drip_rate drop trickle continuous`,
   rate: `rate speed pace frequency schedule interval split_over spread_over`,
+  asMuch: `as_much as_little the_amount the_weight the_dose the_grams half_of_it`,
+  weakness: `weak weaker weakest diluted_down`,
+  settles: `settles tops_out levels_off levels_out ends_up ends_at peaks peaks_at stays_at stays_under never_goes
+    never_above`,
+  same: `same equal equals equally identical as_good`,
+  atOnce: `batch at_once one_go single_change`,
   riseBy: `increase gain plus add adding up_by raise_by bump_up go_from more extra higher`,
-  fallBy: `decrease loss minus subtract remove removing down_by lower_by less fewer dilute diluted dilution reduction
+  fallBy: `decrease loss minus subtract deduct take_off takes_off knock_off remove removes removing down_by lower_by less fewer dilute diluted dilution reduction
     lower_than`,
   total: `total totals sum altogether overall in_all net_volume combined tally`,
   strength: `percent percentage pct strength concentration concentrated saturated saturation stock_solution

@@ -195,7 +195,7 @@ function built(
     end: wholeEnd,
     number,
     value,
-    unit: unit === undefined || unit.kinds.some((kind) => NO_UNIT.has(kind)) ? '' : unit.symbol,
+    unit: unit === undefined || unit.kinds.every((kind) => NO_UNIT.has(kind)) ? '' : unit.symbol,
     kinds: unit?.kinds ?? gravityKinds(number, value),
     form,
     ...(about ? { about: true } : {}),

@@ -30,7 +30,7 @@ const KINDS: readonly QuantityKind[] = [
 ];
 
 /** Spellings that are ordinary words, or another unit, behind a number in a sentence. */
-const NOT_IN_PROSE = new Set(['us', 'w', 'dh', 'us g', 'lt', 'ms', 'tan', 'pss', 's/m', "'", '"']);
+const NOT_IN_PROSE = new Set(['us', 'w', 'dh', 'us g', 'lt', 'tan', 'pss', 's/m', "'", '"']);
 
 /** What people write or a machine hears, for a unit there is. */
 const ALSO: Readonly<Record<string, string>> = {
