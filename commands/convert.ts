@@ -7,6 +7,7 @@ import type { SourceCode } from '../core/sources.ts';
 import { findParameter, parameter } from '../core/water/parameter.ts';
 import { answer, type Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
+import { phosphorus } from './convert/phosphorus.ts';
 import { textOption } from './options.ts';
 
 /** Kinds a text is tried as when nothing says what is measured: one for every unit that can be written. */
@@ -36,6 +37,8 @@ export const convertCommand = defineCommand({
 /** Shows `text` in every unit of its kind. */
 export function convert(text: string, of?: string): Answer {
   const read = of === undefined ? readAny(text) : readQuantity(kindOf(of), text, { field: 'amount' });
+  const inPpb = phosphorus(read);
+  if (inPpb !== undefined) return inPpb;
   const { units } = definitionOf(read.kind);
   const symbols = [...new Set(units.map((unit) => unit.symbol))].filter((symbol) => symbol !== '');
   const shown = `${significant(read.written, 5)} ${read.unit}`.trim();

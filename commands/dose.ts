@@ -1,7 +1,11 @@
 import { amountCommand } from './dose/amount.ts';
+import { dailyCommand } from './dose/daily.ts';
 import { effectCommand } from './dose/effect.ts';
+import { labelCommand } from './dose/label.ts';
 import { limewaterCommand } from './dose/limewater.ts';
+import { netCommand } from './dose/net.ts';
 import { solutionCommand } from './dose/solution.ts';
+import { swapCommand } from './dose/swap.ts';
 import { useCommand } from './dose/use.ts';
 
 /** Everything about dosing, one subcommand a file. */
@@ -9,6 +13,10 @@ export const doseCommands = [
   amountCommand,
   effectCommand,
   useCommand,
+  dailyCommand,
   solutionCommand,
   limewaterCommand,
+  swapCommand,
+  netCommand,
+  labelCommand,
 ] as const;

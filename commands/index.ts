@@ -17,6 +17,7 @@ import { salinityCommands } from './salinity.ts';
 import { tankCommands } from './tank.ts';
 import { triageCommand } from './triage.ts';
 import { urgentCommand } from './urgent.ts';
+import { waterCommands } from './water.ts';
 import { waterchangeCommands } from './waterchange.ts';
 
 /** In the order help lists them. */
@@ -26,6 +27,7 @@ const helped = [
   triageCommand,
   ...doseCommands,
   ...waterchangeCommands,
+  ...waterCommands,
   ...salinityCommands,
   ...lightCommands,
   ...tankCommands,

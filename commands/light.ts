@@ -1,3 +1,4 @@
+import { darkCommand } from './light/dark.ts';
 import { dimCommand } from './light/dim.ts';
 import { hoursCommand } from './light/hours.ts';
 import { luxCommand } from './light/lux.ts';
@@ -12,4 +13,5 @@ export const lightCommands = [
   rampCommand,
   luxCommand,
   measuredCommand,
+  darkCommand,
 ] as const;

@@ -1,10 +1,9 @@
 import { raisedBy } from '../../core/words/names.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
-import type { Answer } from '../answer.ts';
-import { answerOf } from '../defaults.ts';
-import { urgentCommand } from '../urgent.ts';
+import { diluteCommand } from '../water/dilute.ts';
+import { call } from './call.ts';
 import { overdosed } from './care/alarm.ts';
-import { effect } from './effect.ts';
+import { powderIn } from './effect.ts';
 import { says, type Intent } from './intent.ts';
 
 const ACCIDENT = [
@@ -34,24 +33,12 @@ const PUT_IN = [
 export const accidentIntent: Intent = (heard, context) => {
   if (!says(heard, ...ACCIDENT) || !says(heard, ...PUT_IN)) return undefined;
   const raised = new Set(heard.compounds.flatMap(({ name }) => raisedBy(name)));
-  const done = effect(heard, context);
-  if (!raised.has('alkalinity') && !raised.has('calcium')) return done && { ...done, steps: IT_IS_IN };
+  const what = heard.compounds[0]?.name;
+  const amount = powderIn(heard)?.text;
   const volume = tankVolume(heard)?.text;
-  const card = answerOf(urgentCommand, { what: 'overdose', of: overdosed(heard), volume }, context);
-  return done === undefined ? card : withEffect(card, done);
+  if (raised.has('alkalinity') || raised.has('calcium'))
+    return call(diluteCommand, { what, amount, volume, of: overdosed(heard) }, context);
+  return what === undefined || amount === undefined
+    ? undefined
+    : call(diluteCommand, { what, amount, volume }, context);
 };
-
-const IT_IS_IN = [
-  'It is in: add nothing more of anything, and do not add a second salt against it.',
-  'Test now and again tomorrow; change a moderate part of the water if it reads far too high or animals suffer.',
-];
-
-function withEffect(card: Answer, done: Answer): Answer {
-  return {
-    ...card,
-    read: [...done.read, ...card.read],
-    facts: [{ label: 'what went in', value: done.headline }, ...card.facts],
-    working: [...done.working, ...card.working],
-    sources: [...new Set([...card.sources, ...done.sources])],
-  };
-}

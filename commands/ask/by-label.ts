@@ -1,4 +1,7 @@
-import { answer } from '../answer.ts';
+import { labelCommand } from '../dose/label.ts';
+import type { Labelled } from '../dose/label-advice.ts';
+import type { Heard } from '../../core/words/hear.ts';
+import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 import { AMOUNT_WORDS } from './refusal.ts';
 
@@ -23,25 +26,14 @@ const BINDERS = [
 const DROPS = ["lugol'?s?", 'iodine solution', 'amino acids?', 'trace elements?'];
 
 /** What acts by its strength, its brand or the bacteria of the tank: no sum gives an amount, and I make none up. */
-export const byLabelIntent: Intent = (heard) => {
-  if (!says(heard, ...AMOUNT_WORDS)) return undefined;
-  const lime = says(heard, 'kalk\\w*', 'lime\\w*', 'limewater');
-  const carbon = !lime && says(heard, ...CARBON);
-  if (!carbon && !says(heard, ...BINDERS, ...DROPS)) return undefined;
-  return answer({
-    headline: `I work out no amount of ${carbon ? 'a carbon source' : 'that'}: how it acts hangs on the product and the tank, not on a sum. Follow its label and begin well below it.`,
-    steps: [
-      'Test nitrate and phosphate first, twice, with fresh reagents: a tank near zero needs none of this.',
-      carbon
-        ? 'Raise it only in small steps, weeks apart, with the skimmer running and strong surface flow. Stop when the water clouds, slime grows or fish breathe fast.'
-        : 'Start with a part of what the label says, test every two or three days, and take it out or stop as soon as the level is where you want it.',
-      'Less food, a cleaner sump and water changes bring both down without it: ask "nitrate 40, 55 gal, 20 % a week, how many to 10".',
-    ],
-    cautions: [
-      carbon
-        ? 'Carbon feeds bacteria, which take up oxygen: too much at once suffocates fish, worst at night. Vinegar also lowers pH.'
-        : 'Phosphate that falls fast pales and kills corals. Iodine is poisonous in small amounts: dose it only against a test.',
-    ],
-    sources: ['practice'],
-  });
+export const byLabelIntent: Intent = (heard, context) => {
+  const what = says(heard, ...AMOUNT_WORDS) ? labelledIn(heard) : undefined;
+  return what === undefined ? undefined : call(labelCommand, { what }, context);
 };
+
+function labelledIn(heard: Heard): Labelled | undefined {
+  const lime = says(heard, 'kalk\\w*', 'lime\\w*', 'limewater');
+  if (!lime && says(heard, ...CARBON)) return 'carbon source';
+  if (says(heard, ...BINDERS)) return 'phosphate remover';
+  return says(heard, ...DROPS) ? 'iodine or traces' : undefined;
+}

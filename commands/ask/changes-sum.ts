@@ -1,7 +1,6 @@
 import { ruleText } from '../../core/claims/rule-text.ts';
-import { afterChanges } from '../../core/change/exchange.ts';
-import { fixed } from '../../core/quantity/format.ts';
-import { answer } from '../answer.ts';
+import { sumCommand } from '../waterchange/sum.ts';
+import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
 
 const SEVERAL =
@@ -30,27 +29,14 @@ const OTHER =
   /(?:same as|equals?|equal to|as good as|like|=|vs|versus|instead of|or)\s*(?:1|a|an|one|single|\s)*\s*(\d{1,2})\s*%?/;
 
 /** "three 10% water changes equal how much", "two 25% changes same as one 50?": what several take out together. */
-export const changesSumIntent: Intent = (heard) => {
+export const changesSumIntent: Intent = (heard, context) => {
   if (heard.said.length > 0 || !says(heard, 'water ?changes?', 'wcs?', 'changes?')) return undefined;
   if (!says(heard, ...TOGETHER)) return undefined;
   const text = ruleText(heard.text);
-  const [found, times, share] = SEVERAL.exec(text) ?? [];
-  const [count, each] = [Number(times), Number(share)];
-  if (found === undefined || count < 2 || count > MOST || each <= 0) return undefined;
-  const out = 100 - afterChanges({ now: 100, fresh: 0, fraction: each / 100 }, count);
+  const [found, count, share] = SEVERAL.exec(text) ?? [];
+  const times = Number(count);
+  if (found === undefined || times < 2 || times > MOST || Number(share) <= 0) return undefined;
   const said = OTHER.exec(text.slice(text.indexOf(found) + found.length))?.[1];
-  const verdict =
-    said === undefined ? '' : Math.abs(Number(said) - out) <= 1 ? 'About the same: ' : 'Not the same: ';
-  const versus =
-    said === undefined || verdict.startsWith('About') ? '' : `, one of ${said} % replaces ${said} %`;
-  return answer({
-    headline: `${verdict}${count} changes of ${each} % replace ${fixed(out, 1)} % of the old water${versus}.`,
-    read: [`${count} changes of ${each} %, one after the other`],
-    steps: [
-      'Each one also takes out new water, so the shares do not add up.',
-      'Small ones move salinity, temperature and alkalinity less at a time. Match the new water all the same.',
-    ],
-    working: [`1 - (1 - ${fixed(each / 100, 3)})^${count} = ${fixed(out / 100, 4)}`],
-    sources: ['mixing'],
-  });
+  const single = said === undefined || Number(said) <= 0 ? undefined : `${said} %`;
+  return call(sumCommand, { share: `${share} %`, times, single }, context);
 };

@@ -60,7 +60,7 @@ function withOthers(heard: Heard, rest: readonly Wanted[], given: Answer): Answe
 }
 
 /** The named compound that raises the parameter; a name with several forms counts if one of them does. */
-function compoundFor(heard: Heard, id: ParameterId): string | undefined {
+export function compoundFor(heard: Heard, id: ParameterId): string | undefined {
   return heard.compounds.find(({ name }) => {
     const found = findCompound(name);
     const forms = found === undefined ? [] : 'atoms' in found ? [found] : found;

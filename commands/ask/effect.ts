@@ -1,6 +1,6 @@
 import { Problem } from '../../core/problem.ts';
 import type { Heard } from '../../core/words/hear.ts';
-import { is } from '../../core/words/mention.ts';
+import { is, type Mention } from '../../core/words/mention.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
@@ -31,7 +31,7 @@ export const amountIntent: Intent = (heard, context) => effect(heard, context);
 
 /** What an amount that is named together with a compound does in the volume that was named. */
 export function effect(heard: Heard, context: OwnContext): Answer | undefined {
-  const amount = heard.mentions.find((m) => isPowder(m.text) || (is(m, 'mass') && !is(m, 'volume')));
+  const amount = powderIn(heard);
   const compound = heard.compounds[0];
   if (amount === undefined || compound === undefined) return undefined;
   const volume = tankVolume(heard)?.text;
@@ -41,6 +41,11 @@ export function effect(heard: Heard, context: OwnContext): Answer | undefined {
     if (error instanceof Problem) return undefined;
     throw error;
   }
+}
+
+/** The first amount of powder, weighed or by the spoon. */
+export function powderIn({ mentions }: Heard): Mention | undefined {
+  return mentions.find((m) => isPowder(m.text) || (is(m, 'mass') && !is(m, 'volume')));
 }
 
 function isPowder(text: string): boolean {

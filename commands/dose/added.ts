@@ -5,7 +5,7 @@ import { possible } from '../../core/water/possible.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { splitADay } from './a-day.ts';
 import { askedAmount } from './asked-amount.ts';
-import { askedCompound, asWritten, type AskedWater, inOwnUnit, shown } from './asked.ts';
+import { askedCompound, asWritten, type AskedWater, inOwnUnit, oneForm, shown } from './asked.ts';
 
 /** What was added between two readings, as the rise it would have made alone (canonical unit). */
 export interface Added {
@@ -40,16 +40,9 @@ export function askedAdded(id: ParameterId, input: AddedInput, water: AskedWater
       hint: 'Net litres or gallons of the whole system.',
     });
   }
-  const { forms, label } = askedCompound(input.with, id);
-  const [form] = forms;
-  if (forms.length > 1) {
-    throw new Problem(`Which form of ${label}?`, {
-      field: 'with',
-      given: input.with,
-      choices: forms.map(({ name }) => name),
-    });
-  }
-  const amount = askedAmount(once, { forms, label, read: '' });
+  const compound = askedCompound(input.with, id);
+  const form = oneForm(compound, input.with);
+  const amount = askedAmount(once, compound);
   if (amount.lowG !== amount.highG)
     throw new Problem('Give what was added in grams.', { field: 'amount', given: input.amount });
   const rise = riseFrom(form, id, amount.lowG, water.volumeL) * times;

@@ -34,16 +34,16 @@ export interface AskedCompound {
 }
 
 /** @throws Problem with complete choices when it is missing, unknown, or does not raise `id`. */
-export function askedCompound(text: string | undefined, id?: ParameterId): AskedCompound {
+export function askedCompound(text: string | undefined, id?: ParameterId, field = 'with'): AskedCompound {
   const offered = id === undefined ? compounds : compoundsFor(id);
   const choices = offered.map(({ name }) => name);
   if (text === undefined) {
-    throw new Problem(`Which compound do you have? The amount depends on it.`, { field: 'with', choices });
+    throw new Problem(`Which compound do you have? The amount depends on it.`, { field, choices });
   }
   const found = findCompound(text);
   if (found === undefined) {
     throw new Problem(`I do not know "${text}" as a pure salt. For a mixed product follow its own label.`, {
-      field: 'with',
+      field,
       given: text,
       ...(id === undefined ? { limit: choices.join(', ') } : { choices }),
     });
@@ -52,12 +52,20 @@ export function askedCompound(text: string | undefined, id?: ParameterId): Asked
   if (first === undefined) throw new Error('findCompound gave an empty list');
   if (id !== undefined && !first.raises.includes(id)) {
     throw new Problem(`${first.name} is not dosed for ${parameter(id).label}.`, {
-      field: 'with',
+      field,
       given: text,
       choices,
     });
   }
   return described(text, [first, ...rest]);
+}
+
+/** The one form of a salt whose grams depend on it. @throws Problem that asks which, where the name has several. */
+export function oneForm({ forms, label }: AskedCompound, given: string, field = 'with'): Compound {
+  const [form] = forms;
+  if (forms.length === 1) return form;
+  const choices = forms.map(({ name }) => name);
+  throw new Problem(`Which form of ${label}?`, { field, given, choices });
 }
 
 function described(text: string, forms: AskedCompound['forms']): AskedCompound {

@@ -10,7 +10,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
-import { askedCompound, askedParameter, askedPurity, shown } from './asked.ts';
+import { askedCompound, askedParameter, askedPurity, oneForm, shown } from './asked.ts';
 import { askedChange, withinKit } from './change.ts';
 import { doseOfStock, stockOf } from './stock.ts';
 import { supplyLine } from './working.ts';
@@ -29,15 +29,9 @@ export const solutionCommand = defineCommand({
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
   }),
   run: (input): Answer => {
-    const { forms, label, read } = askedCompound(input.with);
-    const [compound] = forms;
-    if (forms.length > 1) {
-      throw new Problem(`Which form of ${label}?`, {
-        field: 'with',
-        given: input.with,
-        choices: forms.map(({ name }) => name),
-      });
-    }
+    const asked = askedCompound(input.with);
+    const { read } = asked;
+    const compound = oneForm(asked, input.with);
     const id = input.of === undefined ? compound.raises[0] : askedParameter(input.of);
     if (id === undefined) throw new Error(`${compound.name} is dosed for nothing`);
     const grams = readQuantity('mass', input.amount, { field: 'amount' });

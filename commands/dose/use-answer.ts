@@ -14,6 +14,12 @@ import { limitsOf } from '../../core/water/limits.ts';
 /** A use of more than so many days' safest rise is a slip of time or unit. Own choice. */
 const MOST_PACES = 5;
 
+/** Whether a level cannot move so far in a day by what a tank uses or makes; in the parameter's own unit. */
+export function moreThanAnyTank(id: ParameterId, perDay: number): boolean {
+  const { pace } = limitsOf(id);
+  return pace !== undefined && Math.abs(perDay) > MOST_PACES * pace.down;
+}
+
 /** What the tank uses a day and what replaces it; what to do where the readings say nothing of it. */
 export function useAnswer(
   id: ParameterId,
@@ -23,7 +29,6 @@ export function useAnswer(
   working: readonly string[],
 ): Answer {
   const { label, unit } = parameter(id);
-  const { pace } = limitsOf(id);
   const { best, from, to } = figuresOf(use);
   const by = use.kitOnly
     ? 'by the kit’s own error'
@@ -39,7 +44,7 @@ export function useAnswer(
       ],
     });
   }
-  if (pace !== undefined && Math.abs(use.perDay) > MOST_PACES * pace.down) {
+  if (moreThanAnyTank(id, use.perDay)) {
     const moved = use.perDay > 0 ? `the tank would use` : `${label} would rise by itself by`;
     return answer({
       ...common,

@@ -11,6 +11,9 @@ export const mostAtOnce = 0.5;
 export const matchWater = 'Match the new water to the tank in salinity and temperature, and add it slowly.';
 export const netVolume = 'Use the net water: without rock, sand and the air gap.';
 
+export const NOT_HALF =
+  'Do not change more than about half the water at once: everything else in it moves too (common practice).';
+
 /** What makes the level, to look for before more water is changed. */
 export function causes(levels: Levels): string {
   if (levels.waste)
@@ -25,7 +28,7 @@ export function tooMuch(levels: Levels): string {
   }
   if (levels.waste)
     return `Do not more than about halve ${levels.about.label} in one change (common practice).`;
-  return 'Do not change more than about half the water at once: everything else in it moves too (common practice).';
+  return NOT_HALF;
 }
 
 /** A caution where one change moves a dosed parameter by more than its usual limit a day. */

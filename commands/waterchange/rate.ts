@@ -5,8 +5,42 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { possible } from '../../core/water/possible.ts';
 import { readLevel } from './level.ts';
 
-const RATE = /\s*(?:\/|\b(?:per|a|each|every)\b)\s*(day|d|week|wk|month)\s*$/i;
-const DAYS: Readonly<Record<string, number>> = { day: 1, d: 1, week: 7, wk: 7, month: 30.4375 };
+const RATE =
+  /\s*(?:\/|\b(?:per|an?|each|every|in|over)\b)\s*(?:(?<count>\d{1,4}(?:\.\d{1,3})?)\s*)?(?<unit>hour|h|day|d|week|wk|month)s?\s*$/i;
+const DAYS: Readonly<Record<string, number>> = {
+  h: 1 / 24,
+  hour: 1 / 24,
+  d: 1,
+  day: 1,
+  wk: 7,
+  week: 7,
+  month: 30.4375,
+};
+
+/** "4 ppm a week", "0.9 dKH in 3 days", "2 L/day": the amount alone, and the days it was said for. */
+export function splitRate(text: string): { readonly amount: string; readonly everyDays: number | undefined } {
+  const found = RATE.exec(text);
+  const { count = '1', unit = '' } = found?.groups ?? {};
+  const everyDays = Number(count) * (DAYS[unit.toLowerCase()] ?? 0);
+  if (found === null || everyDays <= 0) return { amount: text, everyDays: undefined };
+  return { amount: text.slice(0, found.index), everyDays };
+}
+
+/** Reads how much of a parameter comes or goes in a day, canonical; a day where no time is named. @throws Problem */
+export function readPerDay(
+  id: ParameterId,
+  text: string,
+  field: string,
+): { perDay: number; notes: readonly string[] } {
+  const { kind, unit, label } = parameter(id);
+  const { amount, everyDays } = splitRate(text);
+  const { value, notes } = readQuantity(kind, amount, { field, fallback: unit });
+  const perDay = value / (everyDays ?? 1);
+  possible(id, field, toUnit(kind, perDay, unit));
+  if (perDay <= 0)
+    throw new Problem(`How much ${label} is that a day?`, { field, given: text, limit: 'above 0' });
+  return { perDay, notes: everyDays === undefined ? [...notes, `${field} taken as that much a day`] : notes };
+}
 
 /** "7 days", "2 weeks", "week" in days; a bare number is days. @throws Problem outside 1 hour to a year. */
 export function readEvery(text: string | undefined): number {
@@ -28,9 +62,8 @@ export function days(count: number): string {
 
 /** Reads "4 ppm a week" or "0.5 ppm per day" (a week where no time is named) as the rise in `everyDays`. */
 export function readRise(id: ParameterId, text: string, everyDays: number): number {
-  const word = RATE.exec(text)?.[1]?.toLowerCase() ?? 'week';
-  const amount = readLevel(id, text.replace(RATE, ''), 'rise');
-  const rise = (amount * everyDays) / (DAYS[word] ?? 7);
+  const said = splitRate(text);
+  const rise = (readLevel(id, said.amount, 'rise') * everyDays) / (said.everyDays ?? 7);
   const { kind, unit, label } = parameter(id);
   possible(id, 'rise', toUnit(kind, rise, unit));
   if (rise > 0) return rise;

@@ -43,3 +43,20 @@ describe('convert', () => {
 it('says so where a value has no other unit', () => {
   expect(problemOf(() => convert('9', 'pH')).message).toMatch(/pH has no other unit/);
 });
+
+// PO4/P = 94.97/30.97 = 3.066 (IUPAC 2021): 18 ppb P is 55 ppb PO4, 18 ppb PO4 is 5.9 ppb P.
+describe('phosphate in ppb', () => {
+  it.each([
+    ['18 ppb P', /^18 ppb P is 0\.055 mg\/L phosphate: fine/],
+    ['18 ppb', /^18 ppb PO4 is 0\.018 mg\/L phosphate: low/],
+    ['60 ppb P', /^60 ppb P is 0\.184 mg\/L phosphate: high/],
+  ])('%s is judged', (text, headline) => expect(convert(text, 'phosphate').headline).toMatch(headline));
+
+  it('shows both ways it can be meant', () => {
+    const text = textOf(convert('18 ppb', 'po4'));
+    expect(text).toMatch(/if it is ppb P: 55 ppb PO4 = 0\.055 mg\/L PO4 fine/);
+    expect(text).toMatch(/if it is ppb PO4: 18 ppb PO4 = 0\.018 mg\/L PO4 low/);
+    expect(text).toMatch(/5\.9 ppb P/);
+    expect(textOf(convert('0.06 ppm', 'phosphate'))).not.toMatch(/if it is/);
+  });
+});

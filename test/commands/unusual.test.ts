@@ -22,6 +22,7 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
     ['waterchange goal', { of: 'phosphate', now: '0.1', goal: '0.01', share: '20 %' }],
     ['salinity adjust', { now: '35 ppt', goal: '1.019', volume: '100 L' }],
     ['salinity mix', { goal: '25 ppt', volume: '20 L' }],
+    ['salinity batch', { now: '35 ppt', goal: '25 ppt', volume: '20 L' }],
   ])('%s %o', (name, input) => {
     const asked = run(name, input);
     expect(asked.headline).toMatch(/(?:below|above) the usual .* Is that what you meant\?$/);
@@ -91,11 +92,17 @@ describe('towards an unusual level nothing is worked out before one yes', () => 
 
   it('is an option of every command with a goal that moves water', () => {
     const planning = commands.filter(({ path: [first, second = ''] }) =>
-      ['dose amount', 'waterchange once', 'waterchange goal', 'salinity adjust', 'salinity mix'].includes(
-        `${first} ${second}`,
-      ),
+      [
+        'dose amount',
+        'waterchange once',
+        'waterchange goal',
+        'water warm',
+        'salinity adjust',
+        'salinity mix',
+        'salinity batch',
+      ].includes(`${first} ${second}`),
     );
-    expect(planning).toHaveLength(5);
+    expect(planning).toHaveLength(7);
     for (const { options } of planning) expect(Object.keys(options.shape)).toContain('sure');
   });
 });

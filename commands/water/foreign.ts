@@ -1,0 +1,137 @@
+import { afterChanges, changesToGoal, fractionForGoal } from '../../core/change/exchange.ts';
+import { urgentIn } from '../../core/care/urgent/find.ts';
+import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
+import { significant, volume } from '../../core/quantity/format.ts';
+import { readQuantity } from '../../core/quantity/read.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
+import { action } from '../calls.ts';
+import { cardAnswer } from '../urgent/card-answer.ts';
+import { urgentAction } from '../urgent/action.ts';
+import { readOrName } from '../urgent/not-used.ts';
+import { matchWater, mostAtOnce, NOT_HALF } from '../waterchange/advice.ts';
+import { percent, readShare, readWater, type Water } from '../waterchange/pour.ts';
+import { substance, type Substance } from './substance.ts';
+
+interface Foreign {
+  readonly what?: string | undefined;
+  readonly amount?: string | undefined;
+  readonly strength?: string | undefined;
+  readonly volume?: string | undefined;
+  readonly share?: string | undefined;
+  readonly goal?: string | undefined;
+}
+
+/** Changes that are shown where none was asked about. */
+const SHOWN = [0.2, 0.3, 0.5] as const;
+
+/** Anything that is no salt of a dose: how much of it is in the water, and what changes take out. What cannot be read is named. */
+export function foreign(input: Foreign): Answer {
+  const left: string[] = [];
+  const water = readOrName('volume', input.volume, readWater, left) ?? readWater(undefined);
+  const went = readOrName('amount', input.amount, (text) => substance(text, input.strength), left);
+  const share = readOrName('share', input.share, readShare, left);
+  const goal = readOrName('goal', input.goal, readGoal, left);
+  const mgL = went === undefined ? undefined : (went.grams * 1000) / water.volumeL;
+  const sums = {
+    facts: mgL === undefined ? [] : [...factsOf(mgL, share), ...goalFacts(mgL, goal)],
+    working:
+      went === undefined || mgL === undefined
+        ? []
+        : [
+            `${significant(went.grams * 1000, 4)} mg / ${volume(water.volumeL)} = ${significant(mgL, 3)} mg/L`,
+          ],
+    read: [
+      ...left,
+      ...(input.what === undefined ? [] : [`what went in: ${input.what}`]),
+      ...(went?.read ?? []),
+    ],
+  };
+  if (isPoison(input.what ?? '')) return withCard(sums, input.volume);
+  return answer({
+    ...sums,
+    headline: `${first(went, water, mgL)}${mgL === undefined ? '' : changeWords(mgL, goal, share)}`,
+    read: [...sums.read, ...water.read],
+    steps: [
+      'Take out what has not dissolved yet, switch off dosers and the automatic top-off, and add nothing against it.',
+      'Read its label: what is in it, and whom to call where a person touched or breathed it.',
+      `Change a part of the water now where animals suffer or the label calls it harmful. ${matchWater}`,
+      'More air, and fresh activated carbon for anything that smells, foams or colours the water.',
+      'Go on from what you see and test, not from the sum.',
+    ],
+    cautions: [
+      PEOPLE_FIRST,
+      'The sum takes all of it as dissolved and none as used up or bound; it says nothing of how harmful it is.',
+      ...((share ?? 0) > mostAtOnce ? [NOT_HALF] : []),
+    ],
+    sources: ['mixing', 'practice'],
+    next: [urgentAction('bleach or spray'), action('Another emergency', 'urgent', {})],
+  });
+}
+
+/** Cleaners, sprays, drinks and the like have a card. */
+function isPoison(what: string): boolean {
+  return urgentIn(`spilled ${what.toLowerCase()} into the tank`) === 'bleach or spray';
+}
+
+/** First aid by the card, the sums behind it. */
+function withCard(sums: Pick<Answer, 'facts' | 'working' | 'read'>, tank: string | undefined): Answer {
+  const card = cardAnswer('bleach or spray', { volume: tank });
+  return {
+    ...card,
+    read: [...sums.read, ...card.read],
+    facts: [...sums.facts, ...card.facts],
+    working: [...sums.working, ...card.working],
+    sources: [...new Set([...card.sources, 'mixing' as const])],
+  };
+}
+
+/** mg/L; a number alone is that. */
+function readGoal(text: string): number {
+  return readQuantity('concentration', text, { field: 'goal', fallback: 'mg/L' }).value;
+}
+
+function first(went: Substance | undefined, water: Water, mgL: number | undefined): string {
+  if (went === undefined || mgL === undefined)
+    return 'Stop whatever still goes in, look at people and animals first, and say how much of what it was.';
+  return `${went.words} in ${water.part(1)} is ${significant(mgL, 3)} mg/L now, if all of it dissolved.`;
+}
+
+function changeWords(mgL: number, goal: number | undefined, share: number | undefined): string {
+  if (goal === undefined)
+    return share === undefined ? '' : ` A change of ${percent(share)} leaves ${remains(mgL, share)} mg/L.`;
+  const one = fractionForGoal({ now: mgL, goal, fresh: 0 });
+  if (one === undefined || one === 0) return ` That is below the ${significant(goal, 3)} mg/L asked about.`;
+  if (one <= mostAtOnce) return ` One change of ${percent(one)} takes it to ${significant(goal, 3)} mg/L.`;
+  const halves = changesToGoal({ now: mgL, goal, fresh: 0 }, mostAtOnce);
+  return halves === undefined
+    ? ' Water changes come near to none but never reach it.'
+    : ` To ${significant(goal, 3)} mg/L it takes ${halves.whole} changes of ${percent(mostAtOnce)}, some hours apart.`;
+}
+
+function remains(mgL: number, fraction: number): string {
+  return significant(afterChanges({ now: mgL, fresh: 0, fraction }), 3);
+}
+
+function factsOf(mgL: number, share: number | undefined): readonly Fact[] {
+  const shares = share === undefined ? SHOWN : [share];
+  return [
+    { label: 'in the water now', value: `${significant(mgL, 3)} mg/L` },
+    ...shares.map((one) => ({
+      label: `after a change of ${percent(one)}`,
+      value: `${remains(mgL, one)} mg/L`,
+    })),
+  ];
+}
+
+function goalFacts(mgL: number, goal: number | undefined): readonly Fact[] {
+  const one = goal === undefined ? undefined : fractionForGoal({ now: mgL, goal, fresh: 0 });
+  return one === undefined || one === 0
+    ? []
+    : [
+        {
+          label: 'one change alone',
+          value: percent(one),
+          verdict: one > mostAtOnce ? 'too much at once' : 'possible',
+        },
+      ];
+}
