@@ -1,5 +1,6 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
+import { isDose, isLight, isShare, isWater } from './kinds-of-said.ts';
 import type { OfName } from './parts.ts';
 import type { Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
@@ -33,7 +34,7 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const levels = said.flatMap((one): Level[] => {
     const part = LEVEL_PARTS.find((name) => name === one.part);
     const of = parameterOf(one.of);
-    if (part === undefined || of === undefined) return [];
+    if (part === undefined || of === undefined || isWater(one)) return [];
     used.add(one);
     const { everyDays } = one.number;
     return [
@@ -54,8 +55,11 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const rate = last('rate');
   const volume = systemVolume(scanned, said);
   volume?.from.forEach((one) => used.add(one));
+  const waterRate = said.find(
+    (one) => one.part === 'rate' && isWater(one) && !isDose(one) && one.of !== 'substance',
+  );
   const amounts = said.filter(
-    ({ part, of: what }) => part === 'amount' || (part === 'rate' && what === 'substance'),
+    (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
   const shares = said.filter((one) => one.part === 'changed' && isShare(one));
   const changed = said.find(
@@ -90,6 +94,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     shares: shares.length === 0 ? undefined : shares.map((one) => take(one) ?? ''),
     changed: take(changed),
     everyDays: [...shares, changed].find((one) => one?.number.everyDays !== undefined)?.number.everyDays,
+    waterRate: take(waterRate),
+    waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
     spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
     hours: all(
@@ -107,7 +113,9 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     corals: listOr(namesOf(scanned, 'coral')),
     counts: listOr(
       said
-        .filter(({ part, number }) => part === 'none' && number.kinds.length === 0)
+        .filter(
+          ({ part, number: { kinds } }) => part === 'none' && (kinds.length === 0 || kinds.includes('times')),
+        )
         .map(({ number }) => number.value),
     ),
     moments: listOr(said.filter(({ part }) => part === 'moment').map(({ text }) => text)),
@@ -123,19 +131,6 @@ function levelText({ number, unit }: NumberSpan, of: ParameterId): string {
   const isBare = unit === '' || unit === of;
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
-}
-
-function isShare({ number }: Said): boolean {
-  return number.kinds.includes('share');
-}
-
-function isLight({ part, of, number }: Said): boolean {
-  return (
-    part === 'light' ||
-    (of === 'light' && part !== 'none') ||
-    number.kinds.includes('light') ||
-    number.kinds.includes('illuminance')
-  );
 }
 
 /** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */

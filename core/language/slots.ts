@@ -53,6 +53,9 @@ export const slotsSchema = z.object({
   shares: z.array(quantity).optional(),
   changed: quantity.optional(),
   everyDays: z.number().optional(),
+  /** Water that comes or goes by itself or bit by bit, as a volume or a share: evaporation, top-off, a slow change. */
+  waterRate: quantity.optional(),
+  waterRateDays: z.number().optional(),
   /** How long. */
   span: quantity.optional(),
   spans: z.array(quantity).optional(),

@@ -140,11 +140,20 @@ const NAMES = [...table.keys()]
   .map((name) => name.replace(/[.*+?^${}()|[\]\\/"'$]/g, '\\$&').replace(/ /g, String.raw`\s+`));
 const UNIT = new RegExp(String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ/])`, 'y');
 
+/** "8.4 in 75 gal", "1.025 in ppt", "18 in a bin": the word, unless a length follows it. */
+const IN_BEFORE =
+  /^\s+(?:\d[\d.,]*(?!\s*(?:in\b|inch|"|x\b|by\b|[\d.,]))|(?:an?|the|my|our|your|this|that|one|two|three|four|five|six|seven|ten|half|both|it|ppt|psu|ppm|ppb|dkh|meq|sg|ms|gal|gallons?|lit[er]{2}s?|l|grams?|kg|fahrenheit|celsius)\b)/;
+/** "ca 420 mg 1350": magnesium, and no milligrams. */
+const MAGNESIUM_BEFORE = /^\s*[:=]?\s*1?[.,]?\d{3}(?![\d.,])/;
+
+/** Units that may be a word of the sentence, and what then follows them. */
+const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE };
+
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
   UNIT.lastIndex = at;
   const name = UNIT.exec(text)?.groups?.['unit'];
-  if (name === undefined) return undefined;
+  if (name === undefined || WORD_BEFORE[name]?.test(text.slice(UNIT.lastIndex)) === true) return undefined;
   const word = table.get(name.replace(/\s+/g, ' '));
   return word === undefined ? undefined : { ...word, end: UNIT.lastIndex };
 }
