@@ -136,7 +136,11 @@ function buildTable(): ReadonlyMap<string, UnitWord> {
 const NAMES = [...table.keys()]
   .sort((a, b) => b.length - a.length)
   .map((name) => name.replace(/[.*+?^${}()|[\]\\/"'$]/g, '\\$&').replace(/ /g, String.raw`\s+`));
-const UNIT = new RegExp(String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ/])`, 'y');
+/** "a cup coral" is no cup. */
+const UNIT = new RegExp(
+  String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ/])(?<!cups?(?=\s+corals?\b))`,
+  'y',
+);
 
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
