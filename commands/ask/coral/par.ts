@@ -2,14 +2,15 @@ import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { lightFor, middleOf, type CoralLight } from '../../../core/corals/light-need.ts';
 import { judgedLight, type LightVerdict } from '../../../core/corals/light-verdict.ts';
 import { par } from '../../../core/light/band.ts';
-import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import type { NamedCoral } from '../../../core/corals/named.ts';
+import { coralsIn } from '../../../core/words/corals.ts';
 import { is, type Mention } from '../../../core/words/mention.ts';
 import { answer, type Fact } from '../../answer.ts';
 import { fullName } from '../../coral/asked-kind.ts';
 import { rangeCommand } from '../../light/range.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
-import { palytoxinCautions } from './palytoxin.ts';
+import { palytoxinCautions } from '../../coral/palytoxin-cautions.ts';
 
 const ASKS = [
   'what par',

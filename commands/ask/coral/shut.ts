@@ -6,7 +6,7 @@ import type { OwnContext } from '../../command.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says, type Intent } from '../intent.ts';
 import { readingIntent } from '../readings.ts';
-import { cmAndInches } from './lengths.ts';
+import { cmAndInches } from '../../../core/corals/say.ts';
 
 const SHUT = [
   '(?:stays?|staying|still|is|are|all|keeps?) (?:pulled in|closed|shut|retracted|tight|in)',

@@ -6,7 +6,7 @@ import { is } from '../../../core/words/mention.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { fullName } from '../../coral/asked-kind.ts';
 import { says, type Intent } from '../intent.ts';
-import { palytoxinCautions } from './palytoxin.ts';
+import { palytoxinCautions } from '../../coral/palytoxin-cautions.ts';
 
 const LONG = [
   'stretch(?:ed|es|ing|y)?',
