@@ -63,7 +63,10 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   );
   const spans = said.filter((one) => one.part === 'span');
   const lengths = said.filter(
-    ({ part, number }) => (part === 'length' || part === 'system') && !number.kinds.includes('volume'),
+    ({ part, number }) =>
+      (part === 'length' || part === 'system') &&
+      !number.kinds.includes('volume') &&
+      !number.kinds.includes('heads'),
   );
   const other = (id: ParameterId): string | undefined =>
     levels.findLast((level) => level.of === id && (level.part === 'now' || level.part === 'was'))?.text;
@@ -101,6 +104,7 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
+    heads: headsText(take(said.find(isHeads))),
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
@@ -129,13 +133,22 @@ function isShare({ number }: Said): boolean {
   return number.kinds.includes('share');
 }
 
+/** Light measured: hours and per cent of a lamp are its settings. */
 function isLight({ part, of, number }: Said): boolean {
-  return (
-    part === 'light' ||
-    (of === 'light' && part !== 'none') ||
-    number.kinds.includes('light') ||
-    number.kinds.includes('illuminance')
-  );
+  if (number.kinds.includes('light') || number.kinds.includes('illuminance')) return true;
+  return number.kinds.length === 0 && (part === 'light' || (of === 'light' && part !== 'none'));
+}
+
+/** Heads of one coral, not a count of corals or fish. */
+function isHeads({ number }: Said): boolean {
+  return number.kinds.includes('heads') && HEADS.has(number.unit);
+}
+
+const HEADS: ReadonlySet<string> = new Set(['head', 'heads', 'polyp', 'polyps']);
+
+/** "1 polyp", "2 head": as a size is typed. */
+function headsText(text: string | undefined): string | undefined {
+  return text?.replace(/[a-z]+$/, 'heads');
 }
 
 /** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */
