@@ -104,7 +104,7 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
-    heads: headsText(take(said.find(isHeads))),
+    heads: headsOf(scanned, said, take),
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
@@ -139,16 +139,27 @@ function isLight({ part, of, number }: Said): boolean {
   return number.kinds.length === 0 && (part === 'light' || (of === 'light' && part !== 'none'));
 }
 
-/** Heads of one coral, not a count of corals or fish. */
-function isHeads({ number }: Said): boolean {
-  return number.kinds.includes('heads') && HEADS.has(number.unit);
-}
+const HEADS: ReadonlySet<string> = new Set(['head', 'heads', 'headed', 'polyp', 'polyps']);
 
-const HEADS: ReadonlySet<string> = new Set(['head', 'heads', 'polyp', 'polyps']);
-
-/** "1 polyp", "2 head": as a size is typed. */
-function headsText(text: string | undefined): string | undefined {
-  return text?.replace(/[a-z]+$/, 'heads');
+/** "2 head", "1 polyp" as a size is typed: heads of one coral, not a count of corals or fish. */
+function headsOf(
+  { text }: Scanned,
+  said: readonly Said[],
+  take: (one: Said) => string | undefined,
+): string | undefined {
+  const found = said.find(
+    ({ number }) =>
+      number.kinds.includes('heads') &&
+      HEADS.has(
+        text
+          .slice(number.start, number.end)
+          .split(/[^a-z]+/)
+          .at(-1) ?? '',
+      ),
+  );
+  if (found === undefined) return undefined;
+  take(found);
+  return `${found.number.number} heads`;
 }
 
 /** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */

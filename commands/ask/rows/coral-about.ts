@@ -43,9 +43,9 @@ export const coralAboutRows: readonly Row[] = [
     label: 'What a coral is called, and which is it',
     needs: [{ oneOf: ['corals'], ask: 'Which names do you hesitate between, or what was it sold as?' }],
     uses: ['corals'],
-    answer: (frame, context) => {
+    answer: (frame) => {
       const named = coralsOf(frame);
-      return named.length === 0 ? noPageOf(frame) : (compared(frame, context) ?? namesAnswer(named));
+      return named.length === 0 ? noPageOf(frame) : namesAnswer(named);
     },
   },
   {
@@ -61,7 +61,10 @@ export const coralAboutRows: readonly Row[] = [
     uses: ['corals'],
     answer: (frame, context) => {
       const [one] = coralsOf(frame);
-      return one === undefined ? undefined : linesFirst(one, (entry) => [stingLine(entry)], context);
+      return one !== undefined &&
+        met(frame.reading.scanned, 'body.coralPart', 'lives.stings', 'lives.stretches')
+        ? linesFirst(one, (entry) => [stingLine(entry)], context)
+        : undefined;
     },
   },
 ];

@@ -17,7 +17,7 @@ import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
 import { looseOnRock } from './coral-place.ts';
-import { coralsOf, isMass, linesFirst, noPageOf } from './coral-said.ts';
+import { coralsOf, linesFirst, noPageOf, readableAs } from './coral-said.ts';
 
 export const coralGrowRows: readonly Row[] = [
   {
@@ -72,7 +72,7 @@ function growthOf(frame: Frame, context: OwnContext): Answer | undefined {
 function addedBy(frame: Frame, context: OwnContext): Answer | undefined {
   const { amount, volume } = frame.slots;
   const food = foodOf(frame);
-  return amount === undefined || food === undefined || !isMass(amount)
+  return amount === undefined || food === undefined || readableAs('mass', amount) === undefined
     ? undefined
     : call(feedCommand, { food, mass: amount, volume }, context);
 }

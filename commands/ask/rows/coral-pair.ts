@@ -70,7 +70,7 @@ function isZoanthid({ entries }: NamedCoral): boolean {
 }
 
 /** Groups rather than corals: "can I mix softies and sps". */
-function isSoftBesideStony(frame: Frame): boolean {
+export function isSoftBesideStony(frame: Frame): boolean {
   const found = new Set([...groupsOf(frame), ...coralsOf(frame).map(({ entries }) => entries[0].group)]);
   return found.has('soft') && (found.has('small-polyp') || found.has('large-polyp'));
 }

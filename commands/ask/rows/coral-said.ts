@@ -7,6 +7,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { Problem } from '../../../core/problem.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import type { QuantityKind } from '../../../core/quantity/unit.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { aboutCoralCommand } from '../../coral/about.ts';
@@ -62,12 +63,12 @@ export function parsOf({ slots: { light = [] } }: Frame): readonly SaidPar[] {
     .filter(({ value }) => value >= PAR.least && value <= PAR.most);
 }
 
-/** Grams rather than cubes or spoons. */
-export function isMass(text: string): boolean {
+/** What a text is worth in that quantity; undefined where it is none, as cubes are no grams. */
+export function readableAs(kind: QuantityKind, text: string): number | undefined {
   try {
-    return readQuantity('mass', text, { field: 'mass' }).value > 0;
+    return readQuantity(kind, text, { field: kind }).value;
   } catch (error) {
-    if (error instanceof Problem) return false;
+    if (error instanceof Problem) return undefined;
     throw error;
   }
 }

@@ -1,7 +1,6 @@
 import { met } from '../../../core/language/met.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { primer } from '../../../core/care/primers/cards.ts';
-import { readQuantity } from '../../../core/quantity/read.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { changedDayAnswer, usualDayAnswer } from '../../light/day-answer.ts';
@@ -15,7 +14,7 @@ import { rangeCommand } from '../../light/range.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
-import { coralsOf, originOf, parsOf } from './coral-said.ts';
+import { coralsOf, originOf, parsOf, readableAs } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';
 
 export const lightRows: readonly Row[] = [
@@ -73,11 +72,10 @@ function hoursOf(frame: Frame, context: OwnContext): Answer {
   return isChange && !isTwoChannels ? changedDayAnswer(first, second) : usualDayAnswer(first);
 }
 
-/** Hours of a day that were said, as settings of the lamp or as how long it burns. */
+/** Hours of light that were said: as settings of the lamp, or as how long it burns. "A day" is no such time. */
 function hoursSaid({ slots: { hours = [], spans = [] } }: Frame): readonly number[] {
-  const said = hours.length > 0 ? hours : spans.slice(0, 1);
-  return said
-    .map((text) => readQuantity('hours', text, { field: 'hours' }).value)
+  return [...hours, ...spans]
+    .flatMap((text) => readableAs('hours', text) ?? [])
     .filter((value) => value > 0 && value <= DAY_HOURS);
 }
 
@@ -101,5 +99,12 @@ function lampOf(frame: Frame, context: OwnContext): Answer {
       },
       context,
     );
-  return setting === undefined ? newLampAnswer() : settingAnswer(setting);
+  const isNew = met(
+    frame.reading.scanned,
+    'deeds.acclimates',
+    'times.newAge',
+    'parts.change',
+    'deeds.setsUp',
+  );
+  return setting === undefined && isNew ? newLampAnswer() : settingAnswer(setting);
 }

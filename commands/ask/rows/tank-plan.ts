@@ -6,10 +6,13 @@ import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { checkCoralsCommand } from '../../coral/check.ts';
 import { gentleAnswer } from '../../coral/gentle-answer.ts';
+import { pairHeadline } from '../../coral/pair-headline.ts';
 import { pairFacts, pairsOf } from '../../coral/pairs-answer.ts';
+import { softBesideStony } from '../../coral/soft-beside-stony.ts';
 import { suitedCommand } from '../../coral/suited.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
+import { isSoftBesideStony } from './coral-pair.ts';
 import { coralsOf, groupOf, parsOf } from './coral-said.ts';
 
 /** Pairs told beside a plan. */
@@ -19,13 +22,14 @@ export const tankPlanRows: readonly Row[] = [
   {
     kind: 'tank-plan',
     label: 'Which corals fit my tank',
-    uses: ['corals', 'light', 'volume', 'box', 'lengths', 'counts'],
+    uses: ['corals', 'light', 'counts'],
     answer: (frame, context) => {
       const { scanned } = frame.reading;
       const named = coralsOf(frame);
       if (named.length === 0 && asksOfOwn(frame, context)) return call(checkCoralsCommand, {}, context);
       if (named.length === 0 && met(scanned, 'manner.negation') && met(scanned, 'lives.stings'))
         return gentleAnswer();
+      if (named.length === 0 && isSoftBesideStony(frame)) return softBesideStony();
       return withPairs(frame, suitedOf(frame, context));
     },
   },
@@ -38,7 +42,8 @@ function asksOfOwn({ slots, reading: { scanned } }: Frame, { keep }: OwnContext)
   return keep.corals(tank.id).length > 0 && met(scanned, 'manner.ownThing', 'deeds.shows');
 }
 
-function suitedOf(frame: Frame, context: OwnContext): Answer {
+/** What fits, from what is said of the spot and of the keeper. */
+export function suitedOf(frame: Frame, context: OwnContext): Answer {
   const { scanned } = frame.reading;
   const [reading] = parsOf(frame);
   const isLow = reading === undefined && met(scanned, 'places.shade');
@@ -72,9 +77,14 @@ function suitedOf(frame: Frame, context: OwnContext): Answer {
 /** Which of those wished for must stand apart: they may fit the tank and not each other. */
 function withPairs(frame: Frame, plan: Answer): Answer {
   const apart = pairsOf(coralsOf(frame)).filter(({ pair }) => pair.moveBelowCm > 0);
-  if (apart.length === 0) return plan;
+  const [worst] = apart;
+  if (worst === undefined) return plan;
   const facts = pairFacts(apart.slice(0, MOST_PAIRS).map(({ pair }) => pair));
-  return { ...plan, facts: [...facts, ...plan.facts] };
+  return {
+    ...plan,
+    headline: `${pairHeadline(worst.pair, undefined)} ${plan.headline}`,
+    facts: [...facts, ...plan.facts],
+  };
 }
 
 function levelOf({ reading: { scanned } }: Frame): Level | undefined {
