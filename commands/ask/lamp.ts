@@ -1,14 +1,9 @@
-import { lampBand } from '../../core/corals/light-need.ts';
-import { anyLampLuxPerPpfd } from '../../core/light/lamp.ts';
-import { USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
-import { dayVerdict, usualFullHours, usualLitHours } from '../../core/light/daily.ts';
-import { fixed, significant } from '../../core/quantity/format.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { is } from '../../core/words/mention.ts';
-import { answer } from '../answer.ts';
-import { action } from '../calls.ts';
-import { TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from '../light/words.ts';
+import { changedDayAnswer, usualDayAnswer } from '../light/day-answer.ts';
+import { newLampAnswer, settingAnswer } from '../light/lamp-answers.ts';
+import { parToLuxAnswer } from '../light/par-to-lux.ts';
 import { isTrouble } from './coral/named.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -23,15 +18,7 @@ export const luxOfParIntent: Intent = (heard) => {
   const par = heard.mentions.find((m) => is(m, 'light'));
   if (par === undefined || !says(heard, 'lux', 'lumens?')) return undefined;
   if (heard.mentions.some((m) => is(m, 'illuminance'))) return undefined;
-  const { low, high } = anyLampLuxPerPpfd;
-  const [least, most] = [low, high].map((factor) => significant(par.value * factor, 2));
-  return answer({
-    headline: `${par.text} cannot be turned into one lux value: by the colour of the lamp it is anything from about ${least} to ${most} lux.`,
-    read: [`${par.text} as light at the coral, no lamp named`],
-    steps: ['Measure PAR with a quantum meter that goes under water, and leave lux out of it.'],
-    working: [`lux = PAR x lux per PAR, ${significant(low, 2)} for pure blue to ${significant(high, 2)}`],
-    sources: ['si19', 'cie15', 'th83'],
-  });
+  return parToLuxAnswer(par);
 };
 
 const HOURS = String.raw`(\d{1,2}(?:[.,]\d+)?) ?(?:h|hrs?|hours?)?(?: a day)? ?(?:to|->|-) ?(\d{1,2}(?:[.,]\d+)?) ?(?:h|hrs?|hours?)(?![a-z])`;
@@ -52,25 +39,7 @@ export const longerDayIntent: Intent = (heard) => {
     now === then
   )
     return undefined;
-  const percent = fixed((100 * now) / then, 0);
-  const longer = then > now;
-  return answer({
-    headline: longer
-      ? `Dim to about ${percent} % of the PAR you have now if you go from ${first} to ${second} h: that keeps the light of a day the same.`
-      : `Going from ${first} to ${second} h is less light a day, and can be done at once; the same total would need ${percent} % of the PAR, which you go up to slowly.`,
-    read: [`${first} h of full light a day now, ${second} h then; no PAR given`],
-    steps: [
-      'Change by about half an hour a week, and look at the corals before each step.',
-      `Usual: ${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night (common practice).`,
-      'With a PAR reading: /light hours gives the daily total.',
-    ],
-    working: [`${first} h / ${second} h = ${percent} %`],
-    cautions: [
-      'A lamp at half its setting does not give half the PAR exactly: measure.',
-      ...(longer ? ['Longer days feed algae too.'] : []),
-    ],
-    sources: ['dli', 'practice'],
-  });
+  return changedDayAnswer(now, then);
 };
 
 const ASKED_HOURS = /\b(\d{1,2}) ?(?:h|hrs?|hours?)\b|\bhours (\d{1,2})\b/;
@@ -89,19 +58,7 @@ export const usualDayIntent: Intent = (heard) => {
     hours <= 24 &&
     says(heard, 'too? (?:much|long|short|many|few|little)', 'enough', 'ok(?:ay)?');
   if (!isJudged && !says(heard, 'how many (?:hours|hrs|h)', 'how long')) return undefined;
-  const verdict = isJudged
-    ? `${hours} h of full light is ${dayVerdict({ fullHours: hours, rampHours: 0 })}. `
-    : '';
-  return answer({
-    headline: `${verdict}Run ${usualFullHours.low} to ${usualFullHours.high} h of main light a day, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night. What counts is PAR times hours.`,
-    steps: [
-      'Change what you run now by no more than half an hour a week.',
-      'With a PAR reading I work out the daily total: /light hours reading:200 PAR.',
-    ],
-    cautions: ['More hours make up for little PAR only in part, and feed algae.'],
-    sources: ['practice'],
-    next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
-  });
+  return usualDayAnswer(isJudged ? hours : undefined);
 };
 
 /** "what per cent should my LEDs run at": a setting is no light; a wide band, and a meter. */
@@ -125,20 +82,7 @@ export const settingIntent: Intent = (heard) => {
   )
     return undefined;
   if (says(heard, 'water ?changes?', 'chang(?:e|ing) (?:the )?water')) return undefined;
-  const [weak, strong] = [lampBand('weak'), lampBand('strong')];
-  return answer({
-    headline: `A setting alone does not tell the light at a coral: try a weak lamp at ${weak.lowPercent} to ${weak.highPercent} %, a strong one at ${strong.lowPercent} to ${strong.highPercent} % (project rule).`,
-    read: share === undefined ? [] : [`${share.text} as the setting of the lamp`],
-    steps: [
-      'Begin at the low end of the band and borrow a PAR meter: PAR at the coral is what counts.',
-      `Up by about ${USUAL_RAISE_PERCENT} % of what it is a week, never to the top in one go.`,
-      TOO_MUCH_SIGNS,
-      TOO_MUCH_ACTION,
-    ],
-    cautions: [TOO_MUCH_IS_COMMONER],
-    sources: ['practice'],
-    next: [action('From a PAR reading', 'light dim', {}, ['reading', 'at', 'goal'])],
-  });
+  return settingAnswer(share?.text);
 };
 
 /** "new LED, how do I acclimate the corals to it": low, then up by a tenth a week. */
@@ -157,17 +101,5 @@ export const newLampIntent: Intent = (heard) => {
   )
     return undefined;
   if (!says(heard, 'corals?', 'frags?', 'tank', 'reef')) return undefined;
-  return answer({
-    headline: `Begin well below the light they have had, and go up by about ${USUAL_RAISE_PERCENT} % a week: three to four weeks is usual (common practice).`,
-    steps: [
-      'Best: measure PAR at the corals under the old lamp, set the new one to no more than that, then raise.',
-      'Without a meter: begin at about half the setting you mean to end at, or hang the lamp higher, and go by the corals.',
-      'A new coral begins at the start of its range: /light range names it for each kind.',
-      TOO_MUCH_SIGNS,
-      TOO_MUCH_ACTION,
-    ],
-    cautions: [TOO_MUCH_IS_COMMONER],
-    sources: ['practice'],
-    next: [action('Week by week', 'light ramp', {}, ['now', 'goal'])],
-  });
+  return newLampAnswer();
 };

@@ -1,10 +1,8 @@
-import { usualLightWords } from '../../core/corals/group-light.ts';
-import { lightBand, lightBandWords, par as parWords } from '../../core/light/band.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { coralsIn } from '../../core/words/corals.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
 import { roleOf, leadOf } from '../../core/words/roles.ts';
-import { answer } from '../answer.ts';
+import { bandAnswer } from '../light/band-answer.ts';
 import { dimCommand } from '../light/dim.ts';
 import { hoursCommand } from '../light/hours.ts';
 import { luxCommand } from '../light/lux.ts';
@@ -69,17 +67,5 @@ export const bandIntent: Intent = (heard, context) => {
   if (par === undefined) return undefined;
   const ofCoral = coralsIn(heard.text).length === 1 ? coralParAnswer(heard, context) : undefined;
   if (ofCoral !== undefined) return ofCoral;
-  return answer({
-    headline: `${parWords(par.value)} is ${lightBand(par.value)} light. Whether it is too much depends on the coral and on what it is used to.`,
-    read: [`${par.text} as light at the coral`],
-    facts: [
-      { label: 'words for light, in PAR', value: lightBandWords },
-      { label: 'large-polyp stony corals', value: usualLightWords('large-polyp') },
-    ],
-    steps: [
-      'Start a new coral lower and raise by about 10 % a week (/light ramp). Too much light harms more often than too little.',
-      'Name the coral, its spot, and the hours of light for a better answer.',
-    ],
-    sources: ['practice'],
-  });
+  return bandAnswer(par);
 };

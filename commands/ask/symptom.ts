@@ -9,7 +9,7 @@ import { evidenceOf } from '../triage/evidence.ts';
 import { symptomAction } from '../triage/menu.ts';
 import { typed } from './call.ts';
 import { signsOfFacts, waterSaid } from './care/said-water.ts';
-import { palytoxinCautions } from './coral/palytoxin.ts';
+import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { cycleIntent } from './care/cycle.ts';
 import { filledVolume } from '../fill.ts';
 import type { Intent } from './intent.ts';

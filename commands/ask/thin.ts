@@ -1,8 +1,8 @@
 import { coralsIn } from '../../core/words/corals.ts';
 import { answer } from '../answer.ts';
 import { action } from '../calls.ts';
-import { cmAndInches } from './coral/lengths.ts';
-import { palytoxinCautions } from './coral/palytoxin.ts';
+import { cmAndInches } from '../../core/corals/say.ts';
+import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { says, type Intent } from './intent.ts';
 
 /** Words of a state, where a verb says that something is in it. */

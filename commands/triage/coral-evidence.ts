@@ -2,7 +2,7 @@ import type { Found } from '../../core/care/symptoms/rank.ts';
 import { pairFindings } from '../../core/corals/check.ts';
 import { judgeLight, lightWords } from '../../core/corals/rules/light.ts';
 import type { Placed, Scene } from '../../core/corals/scene.ts';
-import { palytoxinCautions } from '../ask/coral/palytoxin.ts';
+import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { askedPlaced, nameOf } from '../coral/asked-placed.ts';
 import { sceneOf } from '../coral/scene-of.ts';
 import type { Keep, Tank } from '../keep.ts';

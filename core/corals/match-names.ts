@@ -30,6 +30,7 @@ export function matchNames(words: readonly string[]): Matches {
   );
   const timesWhole = (entry: CoralEntry): number => whole.filter((name) => name.entry === entry).length;
   const rank = (entry: CoralEntry): number =>
+    (whole.some((name) => name.entry === entry && name.text === entry.names.common[0]) ? -20 : 0) +
     (holders.has(entry) ? 0 : inOneName.has(entry) ? 20 : 40) +
     (entry.tier === 'core' ? 0 : 10) -
     timesWhole(entry);

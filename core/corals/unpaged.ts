@@ -28,9 +28,9 @@ export const unpagedGenera: ReadonlyMap<string, Genus> = new Map(
 /** Every real genus, as a word. */
 export const genusWords: ReadonlySet<string> = new Set(genera.map(({ name }) => keyOf(name)));
 
-/** The genus without a page that these words are of; a genus of the guide beside it makes them a name of that one. */
+/** The genus without a page that these words are of; a genus of the guide beside it makes them a name of that one, and so does "micro mussa". */
 export function unpagedIn(words: readonly string[]): Genus | undefined {
-  if (words.some((word) => inGuide.has(word))) return undefined;
+  if (guideKeys.has(words.join('')) || words.some((word) => inGuide.has(word))) return undefined;
   return words.map((word) => unpagedGenera.get(word)).find((genus) => genus !== undefined);
 }
 

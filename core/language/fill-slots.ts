@@ -67,7 +67,10 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   );
   const spans = said.filter((one) => one.part === 'span');
   const lengths = said.filter(
-    ({ part, number }) => (part === 'length' || part === 'system') && !number.kinds.includes('volume'),
+    ({ part, number }) =>
+      (part === 'length' || part === 'system') &&
+      !number.kinds.includes('volume') &&
+      !number.kinds.includes('heads'),
   );
   const other = (id: ParameterId): string | undefined =>
     levels.findLast((level) => level.of === id && (level.part === 'now' || level.part === 'was'))?.text;
@@ -107,6 +110,7 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
+    heads: headsOf(scanned, said, take),
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
@@ -131,6 +135,29 @@ function levelText({ number, unit }: NumberSpan, of: ParameterId): string {
   const isBare = unit === '' || unit === of;
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
+}
+
+const HEADS: ReadonlySet<string> = new Set(['head', 'heads', 'headed', 'polyp', 'polyps']);
+
+/** "2 head", "1 polyp" as a size is typed: heads of one coral, not a count of corals or fish. */
+function headsOf(
+  { text }: Scanned,
+  said: readonly Said[],
+  take: (one: Said) => string | undefined,
+): string | undefined {
+  const found = said.find(
+    ({ number }) =>
+      number.kinds.includes('heads') &&
+      HEADS.has(
+        text
+          .slice(number.start, number.end)
+          .split(/[^a-z]+/)
+          .at(-1) ?? '',
+      ),
+  );
+  if (found === undefined) return undefined;
+  take(found);
+  return `${found.number.number} heads`;
 }
 
 /** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */

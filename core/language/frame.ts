@@ -1,4 +1,5 @@
 import { fillSlots } from './fill-slots.ts';
+import { coralWordsAmongCorals } from './lexicon/everyday-coral-words.ts';
 import type { Kind } from './kinds.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
@@ -18,14 +19,39 @@ export interface Frame<K extends Kind = Kind> {
 /** The frames a reading allows, likeliest first. */
 export function framesOf(reading: Reading): readonly Frame[] {
   const { slots, rest } = fillSlots(reading.scanned, reading.said);
+  const among = slots.corals === undefined ? everydayCorals(reading.scanned) : [];
   return reading.kinds.map(({ name, probability }) => ({
     kind: name,
     cards: cardsOf(reading, name),
     probability,
-    slots,
+    slots: among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
     rest,
     reading,
   }));
+}
+
+/** Kinds that ask of a coral. */
+const ofCorals: ReadonlySet<Kind> = new Set<Kind>([
+  'coral-light',
+  'par-ok',
+  'coral-place',
+  'pair',
+  'tank-plan',
+  'growth',
+  'flow',
+  'feed',
+  'looks',
+  'coral-about',
+  'day-night',
+  'coral-record',
+  'fragging',
+  'coral-symptom',
+]);
+
+/** Everyday words that name a coral where a question is of one. */
+function everydayCorals({ tokens }: Reading['scanned']): string[] {
+  const words = tokens.flatMap(({ word, number }) => (number === undefined ? [word] : []));
+  return words.filter((word) => coralWordsAmongCorals.has(word.replace(/s$/, '')));
 }
 
 function cardsOf({ cards }: Reading, kind: Kind): Frame['cards'] {

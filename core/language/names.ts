@@ -1,9 +1,11 @@
 import { indexedNames } from '../corals/name-index.ts';
 import { nameWords, telling } from '../corals/name-words.ts';
+import { unpagedGenera } from '../corals/unpaged.ts';
 import { compounds } from '../dosing/compound.ts';
 import { parameter, parameterIds } from '../water/parameter.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import { everydayCoralWords } from './lexicon/everyday-coral-words.ts';
+import { isNearCoral } from './near-coral.ts';
 
 /** A name of something the house knows, where it stands in a message. `id`: a parameter's, the salt's own word, a coral's key. */
 export interface NameSpan {
@@ -44,7 +46,11 @@ const PARAMETER = new RegExp(
   'g',
 );
 
-const coralKeys: ReadonlySet<string> = new Set(indexedNames.map(({ key }) => key));
+/** Names of the guide, and real genera without a page in it. */
+const coralKeys: ReadonlySet<string> = new Set([
+  ...indexedNames.map(({ key }) => key),
+  ...unpagedGenera.keys(),
+]);
 const LONGEST_CORAL = 4;
 const WORD = /[\p{L}'-]+/gu;
 
@@ -60,7 +66,7 @@ export function namesIn(text: string, numbers: readonly NumberSpan[]): readonly 
     }
   };
   take(saltsIn(text));
-  take(coralsIn(text));
+  take(coralsIn(text, numbers));
   take(parametersIn(text));
   return found.sort((a, b) => a.start - b.start);
 }
@@ -78,35 +84,50 @@ function* parametersIn(text: string): Iterable<NameSpan> {
   }
 }
 
-/** Whole names of corals, the longest at each place; an everyday word ("plate") needs "coral" beside it. */
-function* coralsIn(text: string): Iterable<NameSpan> {
-  const places = [...text.matchAll(WORD)];
-  const tellings = places.map(([word]) => telling(nameWords(word)));
-  for (let at = 0; at < places.length; at++) {
-    const length = longestAt(places, tellings, at);
+/**
+ * Whole names of corals, the longest at each place that holds no number; an everyday word ("plate") needs "coral" beside
+ * it. Where none stands as it is known to be written, one word that is near to a telling name.
+ */
+function coralsIn(text: string, numbers: readonly NumberSpan[]): readonly NameSpan[] {
+  const words = [...text.matchAll(WORD)].map((match): Word => {
+    const start = match.index;
+    const end = start + match[0].length;
+    const isNumber = numbers.some((number) => number.start < end && start < number.end);
+    return { start, end, word: match[0], telling: isNumber ? undefined : telling(nameWords(match[0])) };
+  });
+  const found: NameSpan[] = [];
+  for (let at = 0; at < words.length; at++) {
+    const length = longestAt(words, at);
     if (length === 0) continue;
-    const first = places[at];
-    const last = places[at + length - 1];
-    if (first === undefined || last === undefined) continue;
-    const end = last.index + last[0].length;
-    yield { class: 'coral', id: text.slice(first.index, end), start: first.index, end };
+    found.push(spanOf(text, words[at], words[at + length - 1]));
     at += length - 1;
   }
+  if (found.length > 0) return found;
+  const near = words.find(({ word, telling: own }) => own !== undefined && isNearCoral(word));
+  return near === undefined ? [] : [spanOf(text, near, near)];
 }
 
-function longestAt(
-  places: readonly RegExpExecArray[],
-  tellings: readonly (readonly string[])[],
-  at: number,
-): number {
-  if ((tellings[at]?.length ?? 0) === 0) return 0;
-  for (let length = Math.min(LONGEST_CORAL, places.length - at); length > 0; length--) {
-    const isCoral = /^corals?$/.test(places[at + length - 1]?.[0] ?? '');
-    if ((tellings[at + length - 1]?.length ?? 0) === 0 && !isCoral) continue;
-    const key = tellings
-      .slice(at, at + length)
-      .flat()
-      .join('');
+interface Word {
+  readonly start: number;
+  readonly end: number;
+  readonly word: string;
+  /** What of it tells corals apart; undefined inside a number. */
+  readonly telling: readonly string[] | undefined;
+}
+
+function spanOf(text: string, first: Word | undefined, last: Word | undefined): NameSpan {
+  const [start, end] = [first?.start ?? 0, last?.end ?? 0];
+  return { class: 'coral', id: text.slice(start, end), start, end };
+}
+
+function longestAt(words: readonly Word[], at: number): number {
+  if ((words[at]?.telling?.length ?? 0) === 0) return 0;
+  for (let length = Math.min(LONGEST_CORAL, words.length - at); length > 0; length--) {
+    const part = words.slice(at, at + length);
+    const last = part.at(-1);
+    if ((last?.telling?.length ?? 0) === 0 && !/^corals?$/.test(last?.word ?? '')) continue;
+    if (part.some(({ telling: own }) => own === undefined)) continue;
+    const key = part.flatMap(({ telling: own }) => own ?? []).join('');
     if (length === 1 && everydayCoralWords.has(key)) continue;
     if (coralKeys.has(key)) return length;
   }

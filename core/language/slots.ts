@@ -68,6 +68,8 @@ export const slotsSchema = z.object({
   lengths: z.array(quantity).optional(),
   /** Three sides of a box, as `readQuantity` takes them: "120 x 50 x 50 cm". */
   box: z.string().optional(),
+  /** Heads or polyps of a coral: "2 heads". */
+  heads: z.string().optional(),
   temperature: quantity.optional(),
   otherTemperature: quantity.optional(),
   salinity: quantity.optional(),

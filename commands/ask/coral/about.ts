@@ -1,14 +1,15 @@
+import { onlyEntry } from '../../../core/corals/named.ts';
 import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { findCorals } from '../../../core/corals/find.ts';
-import type { NamedCoral } from '../../../core/words/corals.ts';
+import type { NamedCoral } from '../../../core/corals/named.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import type { Fact } from '../../answer.ts';
 import { flowLine, hardinessLine, lawLine, roomLine, spotLine, stingLine } from '../../coral/about-lines.ts';
-import { hazardLines } from '../../coral/hazard-lines.ts';
+import { peopleLines, withFirst } from '../../coral/facet-first.ts';
 import { aboutCoralCommand } from '../../coral/about.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
-import { isTrouble, oneCoral, onlyEntry } from './named.ts';
+import { isTrouble, oneCoral } from './named.ts';
 
 /** What a question can be after, the particular first. */
 interface Facet {
@@ -102,13 +103,7 @@ export const aboutIntent: Intent = (heard, context) => {
   const whole = call(aboutCoralCommand, { coral: named.name }, context);
   const entry = onlyEntry(named);
   if (facet === undefined || entry === undefined) return whole;
-  const lines = facet.lines(entry);
-  const words = lines.map(({ label, value }) => `${label}: ${value}`).join('. ');
-  return {
-    ...whole,
-    headline: `${entry.names.common[0]}, ${words}${/[.]$/.test(words) ? '' : '.'}`,
-    facts: whole.facts.filter(({ label }) => !lines.some((line) => line.label === label)),
-  };
+  return withFirst(whole, entry, facet.lines(entry));
 };
 
 const ALONE = [
@@ -126,17 +121,4 @@ function misspelt(heard: Heard): NamedCoral | undefined {
   const [first, ...more] =
     found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : [];
   return first === undefined ? undefined : { name, entries: [first, ...more] };
-}
-
-/** Harm to people, or that none is known of. */
-function peopleLines(entry: CoralEntry): readonly Fact[] {
-  const lines = hazardLines([entry]);
-  if (lines.length > 0) return lines.map((line) => ({ ...line, label: 'people' }));
-  return [
-    {
-      label: 'people',
-      value:
-        'I know of no special hazard, but any coral can irritate skin or cut it: gloves, and wash your hands (common practice)',
-    },
-  ];
 }

@@ -1,14 +1,12 @@
+import { onlyEntry } from '../../../core/corals/named.ts';
 import { is } from '../../../core/words/mention.ts';
 import type { Heard } from '../../../core/words/hear.ts';
-import { answer } from '../../answer.ts';
-import { feedingLine, lightLine } from '../../coral/about-lines.ts';
-import { fullName } from '../../coral/asked-kind.ts';
-import { hazardCautions, hazardLines } from '../../coral/hazard-lines.ts';
 import { aboutCoralCommand } from '../../coral/about.ts';
 import { feedCommand } from '../../coral/feed.ts';
+import { feedingAnswer } from '../../coral/feeding-answer.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
-import { oneCoral, onlyEntry } from './named.ts';
+import { oneCoral } from './named.ts';
 
 const FEEDS = ['eats?', 'feed(?:s|ing)?', 'fed', 'foods?', 'meaty', 'hungry'] as const;
 const ADDS = ['nitrates?', 'no3', 'phosphates?', 'po4', 'nutrients?'] as const;
@@ -35,16 +33,5 @@ export const feedsIntent: Intent = (heard, context) => {
   if (named === undefined) return undefined;
   const entry = onlyEntry(named);
   if (entry === undefined) return call(aboutCoralCommand, { coral: named.name }, context);
-  const line = feedingLine(entry);
-  const hazards = hazardLines([entry]);
-  return answer({
-    headline: `${entry.names.common[0]}: ${line.value}.`,
-    read: [`${named.name} as ${fullName(entry)}`],
-    facts: [lightLine(entry)],
-    steps: [
-      'Pumps off or low while it takes the food, and lift out what is left after some minutes.',
-      'More food is more nitrate and phosphate: /coral feed says how much at most.',
-    ],
-    cautions: hazardCautions(hazards),
-  });
+  return feedingAnswer(named.name, entry);
 };

@@ -1,11 +1,9 @@
-import { usualLight, usualLightWords, USUAL_LIGHT_RULE } from '../../../core/corals/group-light.ts';
-import { readIn } from '../../../core/corals/basis-words.ts';
 import type { CoralGroup } from '../../../core/corals/kind.ts';
-import { judgedLight } from '../../../core/corals/light-verdict.ts';
 import { coralsIn } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { is } from '../../../core/words/mention.ts';
-import { answer, type Answer } from '../../answer.ts';
+import { groupLightAnswer } from '../../coral/group-light-answer.ts';
+import { softBesideStony } from '../../coral/soft-beside-stony.ts';
 import { isTrouble } from './named.ts';
 import { says, type Intent } from '../intent.ts';
 
@@ -42,25 +40,7 @@ export const groupLightIntent: Intent = (heard) => {
   if (coralsIn(heard.text).some(({ entries }) => entries[0].group !== group[0])) return undefined;
   if (heard.mentions.some((m) => is(m, 'illuminance') || is(m, 'share'))) return undefined;
   const reading = heard.mentions.find((m) => is(m, 'light'));
-  const verdict =
-    reading === undefined
-      ? undefined
-      : judgedLight(usualLight(group[0]), 'new', {
-          lowPpfd: reading.value,
-          ppfd: reading.value,
-          highPpfd: reading.value,
-        });
-  return answer({
-    headline: `${verdict === undefined ? '' : `${verdict.headline} `}${usualLightWords(group[0])} Each kind has its own range.`,
-    read: reading === undefined ? [] : [`${reading.text} as light at the coral`],
-    steps: [
-      ...(verdict === undefined ? [] : [verdict.advice]),
-      'Name the coral and I give its own range: "how much light for a torch".',
-      'Begin low and go up by about 10 % a week. Too much light harms more often than too little.',
-    ],
-    working: [USUAL_LIGHT_RULE],
-    sources: ['practice', 'memory'],
-  });
+  return groupLightAnswer(group[0], reading);
 };
 
 const SOFT = ['softies', 'soft ?corals?', 'leathers?', 'toadstools?', 'sinularia', 'kenya trees?'] as const;
@@ -85,22 +65,3 @@ export const softBesideStonyIntent: Intent = (heard) => {
   if (!says(heard, ...SOFT) || !says(heard, ...STONY) || !says(heard, ...TOGETHER)) return undefined;
   return isTrouble(heard) ? undefined : softBesideStony();
 };
-
-function softBesideStony(): Answer {
-  return answer({
-    headline:
-      'One tank, not one rock: keep 10 cm or more between soft and stony corals, and run activated carbon. Many keep both, but leathers put chemicals into the water.',
-    facts: [
-      {
-        label: 'what was seen',
-        value: `within 10 cm of a soft coral most corals were interacting to the harm of one or both (${readIn('Griffith1997')}); in contact the soft side usually loses (${readIn('Dai1990')})`,
-      },
-    ],
-    steps: [
-      'Put the soft ones downstream, and change the carbon often.',
-      'Stony corals that stay shut, pale or stop growing beside large leathers: more room, fresh carbon, a water change.',
-      'Ask for a pair: "can a toadstool be near my acropora".',
-    ],
-    sources: ['practice'],
-  });
-}

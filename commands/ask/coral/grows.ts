@@ -1,12 +1,10 @@
-import { answer } from '../../answer.ts';
-import { action } from '../../calls.ts';
-import { growthLine, sizeLine, uptakeLine, widthText, yearText } from '../../coral/about-lines.ts';
-import { fullName, tellingName } from '../../coral/asked-kind.ts';
+import { onlyEntry } from '../../../core/corals/named.ts';
+import { growthLinesAnswer } from '../../coral/growth-answer.ts';
 import { growthCommand } from '../../coral/growth.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
 import { lengthIn } from './lengths.ts';
-import { oneCoral, onlyEntry } from './named.ts';
+import { oneCoral } from './named.ts';
 
 const GROWS = [
   'how (?:fast|quick(?:ly)?|slow(?:ly)?) .{0,60}grow',
@@ -28,13 +26,5 @@ export const growsIntent: Intent = (heard, context) => {
   if (size !== undefined || entry === undefined) {
     return call(growthCommand, { coral: named.name, size }, context);
   }
-  return answer({
-    headline: `${entry.names.common[0]}: ${yearText(entry.growth)}, ${widthText(entry.size)}.`,
-    read: [`${named.name} as ${fullName(entry)}`],
-    facts: [sizeLine(entry), growthLine(entry), uptakeLine(entry)],
-    cautions: [
-      'Ranges, not promises: light, food and room decide, and new pieces often stand still for weeks.',
-    ],
-    next: [action('From the size it has now', 'coral growth', { coral: tellingName(entry) }, ['size'])],
-  });
+  return growthLinesAnswer(named.name, entry);
 };

@@ -1,7 +1,7 @@
 import { corals } from '../../../core/corals/coral-list.ts';
-import type { CoralEntry } from '../../../core/corals/entry.ts';
 import { findCorals } from '../../../core/corals/find.ts';
-import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import type { NamedCoral } from '../../../core/corals/named.ts';
+import { coralsIn } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 
@@ -42,11 +42,6 @@ export function oneCoral(heard: Heard): NamedCoral | undefined {
   if (heard.said.length > 0 || heard.parameters.length > 0 || isTrouble(heard)) return undefined;
   const [named, other] = coralsIn(heard.text);
   return other === undefined ? (named ?? respelt(heard)) : undefined;
-}
-
-/** The entry of a name that can mean only one. */
-export function onlyEntry({ entries }: NamedCoral): CoralEntry | undefined {
-  return entries.length === 1 ? entries[0] : undefined;
 }
 
 /** Shorter words are too near to ordinary ones. */

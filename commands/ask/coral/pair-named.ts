@@ -1,5 +1,6 @@
 import { corals } from '../../../core/corals/coral-list.ts';
-import { coralsIn, type NamedCoral } from '../../../core/words/corals.ts';
+import type { NamedCoral } from '../../../core/corals/named.ts';
+import { coralsIn } from '../../../core/words/corals.ts';
 import type { Heard } from '../../../core/words/hear.ts';
 import { says } from '../intent.ts';
 import { isTrouble } from './named.ts';

@@ -7,7 +7,7 @@ import { is } from '../../../core/words/mention.ts';
 import { suitedCommand } from '../../coral/suited.ts';
 import { call } from '../call.ts';
 import { says, type Intent } from '../intent.ts';
-import { gentleAnswer } from './gentle.ts';
+import { gentleAnswer } from '../../coral/gentle-answer.ts';
 import { isTrouble } from './named.ts';
 
 const KINDS = '(?:corals?|softies|lps|sps|zoas?|mushrooms?|anemones?|frags?)';

@@ -6,6 +6,14 @@ export const deeds = {
   buys: `buy buys buying bought purchase purchased ordered ordering order shopping arrived shipped shipping`,
   sells: `sell selling sold trade traded trading`,
   gives: `give_away gave giving rehome rehoming rehomed donate gift returned_to_shop`,
+  adds: `added put_in placed introduced planted`,
+  checks: `check_my judge review rate_my check_all`,
+  maps: `map draw_map coral_map`,
+  unlists: `take_off take_out_of take_out off_my_list off_the_list strike cross_off remove_from`,
+  moves: `moved shifted swapped_places relocated_it repositioned moving_it`,
+  discards: `binned threw_away thrown_away tossed_out`,
+  contains: `stop_it contain hold_back hold_it_back keep_in_check trim_back kill_off smother smothers smothering
+    smothered get_rid_of remove removing`,
   frags: `fragging fragged cut_a_frag cut_it cut_off sawed sawing propagate propagating`,
   glues: `glued gluing mounted mount mounting attach attached stick_down`,
   feeds: `feed feeding fed feeds overfed overfeeding overfeed overfeeds`,
@@ -25,7 +33,7 @@ export const deeds = {
   setsUp: `set_up setup setting_up new_tank newbie_tank started_tank first_tank build building installed installing
     install upgrade upgrading upgraded`,
   tearsDown: `tear_down teardown tore_down shutting_down breaking_down getting_out`,
-  dips: `dipping dipped`,
+  dips: `dip dips dipping dipped bath baths`,
   quarantines: `quarantine quarantined quarantining quarentine isolate isolated isolating fallow`,
   acclimates: `acclimate acclimating acclimated acclimatise acclimation aclimate floated_bag`,
   treats: `treat treated treating treatment medicate medicated medicating`,

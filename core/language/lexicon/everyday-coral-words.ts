@@ -6,3 +6,10 @@ export const everydayCoralWords: ReadonlySet<string> = new Set(
   ruffled sandpaper saucer scroll slipper space starburst sun table thorn tongue tooth tree trumpet tube vase war whisker
   wonder wrinkle briar doughnut flowerpot antler litho magnifica dura`.split(/\s+/),
 );
+
+/** Those of them that mean a coral where a question is about corals and names no other: "brain on sand or rock?" */
+export const coralWordsAmongCorals: ReadonlySet<string> = new Set(
+  'anchor brain bubble cabbage carnation clove galaxy lettuce meat octo pagoda plate ric scroll trumpet'.split(
+    ' ',
+  ),
+);

@@ -32,6 +32,11 @@ export const gear = {
   ozoneUnit: `ozone ozonizer ozoniser ozone_generator`,
   lamp: `lamp lamps fixture leds led t5 t5s halide halides bulb bulbs ballast pendant light_bar strip_light
     refugium_light light_unit luminaire`,
+  weakLamp: `cheap budget low_cost weak clip_on clip_on_light`,
+  strongLamp: `powerful high_end high_power very_strong`,
+  ledLamp: `led leds`,
+  fluorescent: `t5 t5s fluorescent fluorescents`,
+  halide: `halide halides metal_halide`,
   sump: `sump sumps sumpp baffle baffles return_chamber return_section bubble_trap`,
   refugium: `refugium fuge refuge algae_scrubber turf_scrubber algae_reactor ats`,
   feeder: `feeder feeders autofeeder feeding_machine feeding_drum`,

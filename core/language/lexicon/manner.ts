@@ -28,6 +28,12 @@ export const manner = {
   askTrue: `true is_it_true myth myths really fact legit bs nonsense debunk actually_work`,
   askBest: `best recommend recommended recommendation suggest suggestion suggestions advice opinion thoughts ideal
     optimal`,
+  askFast: `how_fast how_quick how_quickly how_slow how_slowly how_tall how_wide growth_rate`,
+  ease: `easy easier easiest hard harder hardest hardy hardier hardiest difficult demanding delicate tough tougher
+    fragile forgiving picky fussy worth_it`,
+  beginner: `beginner beginners newbie newbies noob noobs novice starter`,
+  lawful: `legal legally illegal cites protected endangered permit permits`,
+  toxic: `toxic poisonous venomous toxin toxins`,
   hearsay: `they_say read heard told i_read i_heard was_told someone_said people_say according_to apparently supposedly
     claims claimed says`,
   source: `forum forums video videos article guide guides blog website rule rule_of_thumb book books online label

@@ -20,6 +20,8 @@ export const substances = {
   ammoniaSource: `ammonium_chloride pure_ammonia ammonia_drops`,
   detoxifier: `dechlorinator dechlor thiosulfate water_conditioner ammonia_binder detoxifier`,
   dryFood: `pellet pellets pelets flake flakes flake_food granules freeze_dried dry_food`,
+  flakeFood: `flake flakes flake_food`,
+  pelletFood: `pellet pellets pelets granules`,
   frozenFood: `mysis misis brine artemia frozen frozen_food cube cubes krill squid chopped_shrimp silversides
     bloodworms`,
   greens: `nori nory seaweed_sheet lettuce spirulina veggie_clip`,

@@ -54,6 +54,7 @@ export const sums = {
   least: `least min minimum lower_limit`,
   zero: `zero undetectable nil not_detectable zeros`,
   range: `range between band average mean median roughly about approximately approx around exact`,
+  bothOfThem: `both each_other another same_kind same_species`,
   numberWord: `two three four five six seven eight nine ten dozen hundred thousand couple`,
   money: `cost costs price prices priced cheap cheaper expensive money budget afford bill dollars dollar bucks euro
     euros pounds_sterling quid worth pay paid`,

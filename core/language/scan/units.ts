@@ -138,7 +138,11 @@ function buildTable(): ReadonlyMap<string, UnitWord> {
 const NAMES = [...table.keys()]
   .sort((a, b) => b.length - a.length)
   .map((name) => name.replace(/[.*+?^${}()|[\]\\/"'$]/g, '\\$&').replace(/ /g, String.raw`\s+`));
-const UNIT = new RegExp(String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ/])`, 'y');
+/** "a cup coral" is no cup. */
+const UNIT = new RegExp(
+  String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ/])(?<!cups?(?=\s+corals?\b))`,
+  'y',
+);
 
 /** "8.4 in 75 gal", "1.025 in ppt", "18 in a bin": the word, unless a length follows it. */
 const IN_BEFORE =

@@ -1,9 +1,9 @@
-import { basisName } from '../../../core/corals/basis-words.ts';
-import { corals } from '../../../core/corals/coral-list.ts';
-import type { CoralEntry } from '../../../core/corals/entry.ts';
-import { cmRange } from '../../../core/corals/say.ts';
-import { answer, type Answer } from '../../answer.ts';
-import { palytoxinCautions } from './palytoxin.ts';
+import { basisName } from '../../core/corals/basis-words.ts';
+import { corals } from '../../core/corals/coral-list.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
+import { cmRange } from '../../core/corals/say.ts';
+import { answer, type Answer } from '../answer.ts';
+import { palytoxinCautions } from './palytoxin-cautions.ts';
 
 const MOST = 10;
 const order = ['easy', 'moderate', 'demanding'];

@@ -1,5 +1,5 @@
-import { palytoxinCaution } from '../../../core/corals/cautions.ts';
-import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { palytoxinCaution } from '../../core/corals/cautions.ts';
+import type { CoralEntry } from '../../core/corals/entry.ts';
 
 /** To stand before every other caution wherever one of the corals may hold palytoxin. */
 export function palytoxinCautions(entries: readonly CoralEntry[]): readonly string[] {

@@ -1,0 +1,105 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import { Problem } from '../../../core/problem.ts';
+import { answer, type Answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
+import type { OptionsSchema, OwnContext } from '../../command.ts';
+import { addCoralCommand } from '../../coral/add.ts';
+import { askedSince } from '../../coral/asked-since.ts';
+import { checkCoralsCommand } from '../../coral/check.ts';
+import { listCoralsCommand } from '../../coral/list.ts';
+import { mapCoralsCommand } from '../../coral/map.ts';
+import { moveCoralCommand } from '../../coral/move.ts';
+import { removeCoralCommand } from '../../coral/remove.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+import { originOf } from './coral-said.ts';
+import { sizeSaid, spotSaid } from './spot-in.ts';
+
+export const coralRecordRows: readonly Row[] = [
+  {
+    kind: 'coral-record',
+    label: 'Keep what happens to my corals',
+    needs: [
+      { oneOf: ['corals'], ask: 'Which coral is it?', unless: (frame) => shownBy(frame) !== undefined },
+    ],
+    uses: ['corals', 'heads', 'lengths', 'moments', 'counts'],
+    answer: (frame, context) => {
+      const [coral, ...others] = frame.slots.corals ?? [];
+      if (context.keep === undefined) return undefined;
+      if (coral === undefined) {
+        const shown = shownBy(frame);
+        return shown === undefined ? undefined : call<OptionsSchema>(shown, {}, context);
+      }
+      return withOthers(recorded(frame, coral, context), others);
+    },
+  },
+];
+
+/** "check my corals", "show the map". */
+function shownBy({ slots, reading: { scanned } }: Frame) {
+  if ((slots.corals ?? []).length > 0) return undefined;
+  if (met(scanned, 'deeds.checks')) return checkCoralsCommand;
+  if (met(scanned, 'deeds.maps')) return mapCoralsCommand;
+  return met(scanned, 'deeds.shows', 'manner.askWhere', 'manner.askWhich') ? listCoralsCommand : undefined;
+}
+
+/** Gone before moved before added: "sold the one i moved". */
+function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
+  const { scanned } = frame.reading;
+  if (
+    met(scanned, 'lives.dies', 'looks.dead', 'deeds.sells', 'deeds.gives', 'deeds.discards', 'deeds.unlists')
+  )
+    return call(removeCoralCommand, { coral }, context);
+  const at = spotSaid(frame);
+  const size = sizeSaid(frame);
+  if (met(scanned, 'deeds.moves'))
+    return at.missing.length === 0 || size !== undefined
+      ? call(moveCoralCommand, { coral, at: at.missing.length === 0 ? at.text : undefined, size }, context)
+      : whereNow(coral, at.missing);
+  if (at.missing.length > 0 || size === undefined) return whereNew(coral, at, size);
+  const input = { coral, at: at.text, size, origin: originOf(frame), since: sinceOf(frame, context) };
+  return call(addCoralCommand, input, context);
+}
+
+function whereNow(coral: string, missing: readonly string[]): Answer {
+  return answer({
+    headline: `Where does your ${coral} stand now? Nothing is changed yet. Still to say: ${missing.join(', ')}.`,
+    next: [action('Say where it stands now', 'coral move', { coral }, ['at'])],
+  });
+}
+
+function whereNew(coral: string, at: ReturnType<typeof spotSaid>, size: string | undefined): Answer {
+  const isPlaced = at.missing.length === 0;
+  const open = [...at.missing, ...(size === undefined ? ['how wide it is, or how many heads'] : [])];
+  return answer({
+    headline: `To keep your ${coral} I need its place and size. Nothing is kept yet. Still to say: ${open.join(', ')}.`,
+    next: [
+      action(
+        'Place it in my tank',
+        'coral add',
+        { coral, ...(isPlaced ? { at: at.text } : {}), ...(size === undefined ? {} : { size }) },
+        [...(isPlaced ? [] : (['at'] as const)), ...(size === undefined ? (['size'] as const) : [])],
+      ),
+    ],
+  });
+}
+
+/** The first time or day said that can be read as the day it came. */
+function sinceOf({ slots: { moments = [] } }: Frame, { nowMs }: OwnContext): string | undefined {
+  return moments.find((text) => {
+    try {
+      return askedSince(text, nowMs) !== '';
+    } catch (error) {
+      if (error instanceof Problem) return false;
+      throw error;
+    }
+  });
+}
+
+/** One coral at a time: the others are named, so that none is thought to be kept. */
+function withOthers(done: Answer, others: readonly string[]): Answer {
+  return others.length === 0
+    ? done
+    : { ...done, read: [...done.read, `one coral at a time: ${others.join(', ')} not done yet`] };
+}

@@ -1,0 +1,114 @@
+import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { findCorals } from '../../../core/corals/find.ts';
+import type { CoralGroup } from '../../../core/corals/kind.ts';
+import { namedCoral, onlyEntry, type NamedCoral } from '../../../core/corals/named.ts';
+import type { Origin } from '../../../core/corals/scene.ts';
+import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import { Problem } from '../../../core/problem.ts';
+import { readQuantity } from '../../../core/quantity/read.ts';
+import type { QuantityKind } from '../../../core/quantity/unit.ts';
+import type { Answer, Fact } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { aboutCoralCommand } from '../../coral/about.ts';
+import { fullName, tellingName } from '../../coral/asked-kind.ts';
+import { withFirst } from '../../coral/facet-first.ts';
+import { noPageAnswer } from '../../coral/no-page-answer.ts';
+import type { SaidPar } from '../../coral/par-verdict.ts';
+import { call } from '../call.ts';
+
+/** The corals that were named, each once. */
+export function coralsOf({ slots: { corals = [] } }: Frame): readonly NamedCoral[] {
+  const found: NamedCoral[] = [];
+  for (const one of corals.flatMap((name) => namedCoral(name) ?? []))
+    if (!found.some(({ entries }) => entries[0] === one.entries[0])) found.push(one);
+  return found;
+}
+
+/** What is said of a real genus that has no page, where no other coral is named. */
+export function noPageOf(frame: Frame): Answer | undefined {
+  if (coralsOf(frame).length > 0) return undefined;
+  const [name] = frame.slots.corals ?? [];
+  const found = name === undefined ? undefined : findCorals(name);
+  return name === undefined || found?.kind !== 'no page' ? undefined : noPageAnswer(name, found);
+}
+
+const groups: readonly (readonly [CoralGroup, readonly string[]])[] = [
+  ['small-polyp', ['corals.otherSps', 'corals.acropora', 'corals.montipora', 'corals.birdsnest']],
+  ['large-polyp', ['corals.branchLps', 'corals.euphyllia', 'corals.brain', 'corals.fleshyLps']],
+  ['soft', ['corals.softCoral']],
+  ['zoanthid', ['corals.zoanthid', 'corals.palythoa']],
+  ['mushroom', ['corals.mushroom']],
+  ['anemone', ['animals.anemone']],
+];
+
+/** Groups of corals that words of a message belong to: "sps", "softies". */
+export function groupsOf({ reading: { scanned } }: Frame): readonly CoralGroup[] {
+  return groups.flatMap(([group, classes]) => (met(scanned, ...classes) ? [group] : []));
+}
+
+/** The one group a message speaks of, where it names no coral. */
+export function groupOf(frame: Frame): CoralGroup | undefined {
+  const [group, other] = groupsOf(frame);
+  return (frame.slots.corals ?? []).length === 0 && other === undefined ? group : undefined;
+}
+
+/** No light over a tank is below or above this, PAR. */
+const PAR = { least: 5, most: 2500 } as const;
+
+/** Light that was read at spots, in order. */
+export function parsOf({ slots: { light = [] } }: Frame): readonly SaidPar[] {
+  return light
+    .map((text) => ({ text, value: readQuantity('light', text, { field: 'reading' }).value }))
+    .filter(({ value }) => value >= PAR.least && value <= PAR.most);
+}
+
+/** What a text is worth in that quantity; undefined where it is none, as cubes are no grams. */
+export function readableAs(kind: QuantityKind, text: string): number | undefined {
+  try {
+    return readQuantity(kind, text, { field: kind }).value;
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
+}
+
+/** Where a piece grew, as members say it. */
+export function originOf({ reading: { scanned } }: Frame): Origin | undefined {
+  if (met(scanned, 'places.seaFarm')) return 'maricultured';
+  if (met(scanned, 'places.deepWater')) return 'deep';
+  if (met(scanned, 'places.captive')) return 'tank-grown';
+  return met(scanned, 'places.wild') ? 'wild' : undefined;
+}
+
+/**
+ * The page of a coral with some of its lines first. A name that can mean several is answered where these lines are the
+ * same for all of them, and asked back where they differ.
+ */
+export function linesFirst(
+  named: NamedCoral,
+  lines: (entry: CoralEntry) => readonly Fact[],
+  context: OwnContext,
+): Answer {
+  const entry = onlyEntry(named) ?? sameFor(named, lines);
+  if (entry === undefined) return call(aboutCoralCommand, { coral: named.name }, context);
+  const page = call(aboutCoralCommand, { coral: tellingName(entry) }, context);
+  return withFirst(withKin(page, named, entry), entry, lines(entry));
+}
+
+/** The first it can mean, where all have the same lines. */
+function sameFor(
+  { entries }: NamedCoral,
+  lines: (entry: CoralEntry) => readonly Fact[],
+): CoralEntry | undefined {
+  const texts = new Set(entries.map((entry) => JSON.stringify(lines(entry))));
+  return texts.size === 1 ? entries[0] : undefined;
+}
+
+/** Names the others a name can mean, for none is guessed in silence. */
+function withKin(page: Answer, { name, entries }: NamedCoral, meant: CoralEntry): Answer {
+  const others = entries.filter((entry) => entry !== meant);
+  if (others.length === 0) return page;
+  const words = others.slice(0, 4).map(fullName).join(', or ');
+  return { ...page, read: [`"${name}" as ${fullName(meant)}; it can also be ${words}`, ...page.read] };
+}

@@ -1,0 +1,110 @@
+import { met } from '../../../core/language/met.ts';
+import type { Frame } from '../../../core/language/frame.ts';
+import { primer } from '../../../core/care/primers/cards.ts';
+import type { Answer } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { changedDayAnswer, usualDayAnswer } from '../../light/day-answer.ts';
+import { dimCommand } from '../../light/dim.ts';
+import { hoursCommand } from '../../light/hours.ts';
+import { newLampAnswer, settingAnswer } from '../../light/lamp-answers.ts';
+import { luxCommand } from '../../light/lux.ts';
+import { parToLuxAnswer } from '../../light/par-to-lux.ts';
+import { rampCommand } from '../../light/ramp.ts';
+import { rangeCommand } from '../../light/range.ts';
+import { cardAnswer } from '../../primer/card-answer.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+import { coralsOf, originOf, parsOf, readableAs } from './coral-said.ts';
+import { lampKind, lampStrength } from './lamp-said.ts';
+
+export const lightRows: readonly Row[] = [
+  {
+    kind: 'light-hours',
+    label: 'Hours of light a day',
+    uses: ['hours', 'light', 'span'],
+    answer: hoursOf,
+  },
+  {
+    kind: 'light-lamp',
+    label: 'Lamp settings and new lamps',
+    uses: ['percents', 'light', 'corals'],
+    answer: lampOf,
+  },
+  {
+    kind: 'lux',
+    label: 'Lux, watts, or no meter',
+    uses: ['lux', 'light', 'corals'],
+    answer: (frame, context) => {
+      const [lux] = frame.slots.lux ?? [];
+      if (lux !== undefined) return call(luxCommand, { reading: lux, lamp: lampKind(frame) }, context);
+      const [reading] = parsOf(frame);
+      if (reading !== undefined) return parToLuxAnswer(reading);
+      const [one] = coralsOf(frame);
+      return one === undefined
+        ? cardAnswer(primer('PAR'))
+        : call(
+            rangeCommand,
+            { coral: one.name, origin: originOf(frame), lamp: lampStrength(frame) },
+            context,
+          );
+    },
+  },
+];
+
+/** The longest day there is, h. */
+const DAY_HOURS = 24;
+
+function hoursOf(frame: Frame, context: OwnContext): Answer {
+  const [first, second, third] = hoursSaid(frame);
+  const [reading] = parsOf(frame);
+  const isChange = first !== undefined && second !== undefined && third === undefined && first !== second;
+  const isTwoChannels = met(frame.reading.scanned, 'looks.blue');
+  if (reading !== undefined)
+    return call(
+      hoursCommand,
+      {
+        reading: reading.text,
+        hours: first === undefined ? undefined : `${first} h`,
+        goal: isChange && !isTwoChannels ? `${second} h` : undefined,
+      },
+      context,
+    );
+  return isChange && !isTwoChannels ? changedDayAnswer(first, second) : usualDayAnswer(first);
+}
+
+/** Hours of light that were said: as settings of the lamp, or as how long it burns. "A day" is no such time. */
+function hoursSaid({ slots: { hours = [], spans = [] } }: Frame): readonly number[] {
+  return [...hours, ...spans]
+    .flatMap((text) => readableAs('hours', text) ?? [])
+    .filter((value) => value > 0 && value <= DAY_HOURS);
+}
+
+function lampOf(frame: Frame, context: OwnContext): Answer {
+  const [reading, goal] = parsOf(frame);
+  const [one] = coralsOf(frame);
+  const [setting] = frame.slots.percents ?? [];
+  if (reading !== undefined && goal !== undefined)
+    return setting === undefined
+      ? call(rampCommand, { now: reading.text, goal: goal.text }, context)
+      : call(dimCommand, { reading: reading.text, at: setting, goal: goal.text }, context);
+  if (one !== undefined)
+    return call(
+      rangeCommand,
+      {
+        coral: one.name,
+        origin: originOf(frame),
+        reading: reading?.text,
+        setting,
+        lamp: lampStrength(frame),
+      },
+      context,
+    );
+  const isNew = met(
+    frame.reading.scanned,
+    'deeds.acclimates',
+    'times.newAge',
+    'parts.change',
+    'deeds.setsUp',
+  );
+  return setting === undefined && isNew ? newLampAnswer() : settingAnswer(setting);
+}

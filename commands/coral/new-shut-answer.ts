@@ -1,0 +1,47 @@
+import { basisName } from '../../core/corals/basis-words.ts';
+import type { NamedCoral } from '../../core/corals/named.ts';
+import { FLOW_LOOK, flowWords } from '../../core/corals/rules/flow.ts';
+import { cmAndInches } from '../../core/corals/say.ts';
+import { answer, type Answer } from '../answer.ts';
+
+/** A new coral that stays shut; `water` is what its readings say, where they are fine. Leave it, look, and ask. */
+export function newShutAnswer(named: NamedCoral, water: Answer | undefined): Answer {
+  const [entry] = named.entries;
+  const name = entry.names.common[0];
+  const { light, flow } = entry;
+  return answer({
+    headline: `Leave it alone first: a new piece often takes days to two weeks to open.${water === undefined ? '' : ` Water: ${lower(water.headline)}`}`,
+    read: [
+      `${named.name} as ${name}${named.entries.length > 1 ? ' or its near kin' : ''}, new and shut`,
+      ...(water?.read ?? []),
+    ],
+    facts: [
+      ...(water?.facts ?? []),
+      {
+        label: `light for ${name}`,
+        value: `begin near ${light.startPpfd} of ${light.lowPpfd} to ${light.highPpfd} PAR (${basisName(light.basis)})`,
+      },
+      {
+        label: `flow for ${name}`,
+        value: `${flowWords(entry)}, indirect: ${FLOW_LOOK} (${basisName(flow.basis)})`,
+      },
+    ],
+    steps: [
+      'First step: change nothing and do not poke it; give it gentle, indirect flow and no more light than it begins at, and wait.',
+      'Tonight look with a dim torch for flatworms and other pests on it, and for a neighbour that reaches it.',
+      `Tell us: a photo, PAR and flow at its spot, what stands within ${cmAndInches(15)}, how it was acclimatised, whether it was dipped.`,
+      'Confirm salinity with an instrument checked against a standard fluid, for everything else hangs on it.',
+      ...(water?.steps ?? []),
+    ],
+    working: water?.working ?? [],
+    cautions: [
+      'Act the same day when flesh draws back from the skeleton or brown jelly shows: take it out into a box of its own, and ask with a photo.',
+      ...(water?.cautions ?? []),
+    ],
+    sources: ['practice', ...(water?.sources ?? [])],
+  });
+}
+
+function lower(text: string): string {
+  return text.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+}

@@ -1,0 +1,45 @@
+import { dayVerdict, usualFullHours, usualLitHours } from '../../core/light/daily.ts';
+import { fixed } from '../../core/quantity/format.ts';
+import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
+
+/** A longer or shorter day: the peak that keeps the daily total, whatever the PAR. Hours of full light, 0 to 24. */
+export function changedDayAnswer(now: number, then: number): Answer {
+  const percent = fixed((100 * now) / then, 0);
+  const longer = then > now;
+  return answer({
+    headline: longer
+      ? `Dim to about ${percent} % of the PAR you have now if you go from ${now} to ${then} h: that keeps the light of a day the same.`
+      : `Going from ${now} to ${then} h is less light a day, and can be done at once; the same total would need ${percent} % of the PAR, which you go up to slowly.`,
+    read: [`${now} h of full light a day now, ${then} h then; no PAR given`],
+    steps: [
+      'Change by about half an hour a week, and look at the corals before each step.',
+      `Usual: ${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night (common practice).`,
+      'With a PAR reading: /light hours gives the daily total.',
+    ],
+    working: [`${now} h / ${then} h = ${percent} %`],
+    cautions: [
+      'A lamp at half its setting does not give half the PAR exactly: measure.',
+      ...(longer ? ['Longer days feed algae too.'] : []),
+    ],
+    sources: ['dli', 'practice'],
+  });
+}
+
+/** The usual day, and how these hours of full light compare with it. */
+export function usualDayAnswer(hours: number | undefined): Answer {
+  const verdict =
+    hours !== undefined
+      ? `${hours} h of full light is ${dayVerdict({ fullHours: hours, rampHours: 0 })}. `
+      : '';
+  return answer({
+    headline: `${verdict}Run ${usualFullHours.low} to ${usualFullHours.high} h of main light a day, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night. What counts is PAR times hours.`,
+    steps: [
+      'Change what you run now by no more than half an hour a week.',
+      'With a PAR reading I work out the daily total: /light hours reading:200 PAR.',
+    ],
+    cautions: ['More hours make up for little PAR only in part, and feed algae.'],
+    sources: ['practice'],
+    next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
+  });
+}

@@ -1,0 +1,23 @@
+import type { CoralEntry } from './entry.ts';
+import { findCorals } from './find.ts';
+
+/** A coral's name as it was written: the corals it can mean, the likeliest first. */
+export interface NamedCoral {
+  readonly name: string;
+  readonly entries: readonly [CoralEntry, ...CoralEntry[]];
+}
+
+/** What a name can mean; undefined where the guide has no page on it. */
+export function namedCoral(name: string): NamedCoral | undefined {
+  const found = findCorals(name);
+  const entries = found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : [];
+  const [first, ...more] = entries;
+  return first === undefined ? undefined : { name, entries: [first, ...more] };
+}
+
+/** The entry of a name that can mean only one, or whose own first common name it is ("bubble coral"). */
+export function onlyEntry({ name, entries }: NamedCoral): CoralEntry | undefined {
+  const [first] = entries;
+  const isOwn = first.names.common[0].toLowerCase() === name.toLowerCase();
+  return entries.length === 1 || isOwn ? first : undefined;
+}

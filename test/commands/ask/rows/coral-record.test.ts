@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { coralRecordRows } from '../../../../commands/ask/rows/coral-record.ts';
+import { NOW_MS, twoPersons, type Person } from '../../coral/person.ts';
+import { rowAnswer } from './asked.ts';
+
+function withTorch(): Person {
+  const [me] = twoPersons();
+  me.say('/coral add coral:torch at:left, back, low size:3 heads');
+  return me;
+}
+
+function told({ keep }: Person, text: string): string | undefined {
+  return rowAnswer(coralRecordRows, 'coral-record', text, { nowMs: NOW_MS, keep })?.headline;
+}
+
+function kept({ keep }: Person): readonly string[] {
+  const tank = keep.tankInUse();
+  return tank === undefined ? [] : keep.corals(tank.id).map(({ coralId }) => coralId);
+}
+
+describe('what happens to my corals', () => {
+  it('is kept where place and size were said', () => {
+    const me = withTorch();
+    expect(told(me, 'added a duncan today, 3 heads, left front on the sand')).toMatch(/is coral 2 of Pantry/);
+    expect(kept(me)).toHaveLength(2);
+  });
+
+  it.each([
+    ['i put in a hammer at the back left', /Nothing is kept yet\. Still to say: on the sand, .*heads/],
+    ['got a new acan today, on the left', /Nothing is kept yet\. Still to say: front or back/],
+  ])('asks for the rest before it keeps: %s', (text, pattern) => {
+    const me = withTorch();
+    expect(told(me, text)).toMatch(pattern);
+    expect(kept(me)).toEqual(['torch-coral']);
+  });
+
+  it.each(['my torch died, take it off the list', 'sold the torch', 'lost my torch last night'])(
+    'removes nothing unasked: %s',
+    (text) => {
+      const me = withTorch();
+      expect(told(me, text)).toMatch(/^Remove 1: Torch coral from Pantry\? Nothing is removed yet/);
+      expect(kept(me)).toEqual(['torch-coral']);
+    },
+  );
+
+  it('moves to a spot that is whole, else asks', () => {
+    const me = withTorch();
+    expect(told(me, 'moved the torch to the right, front, on the sand')).toMatch(/is moved/);
+    expect(told(me, 'moved my torch')).toMatch(/Nothing is changed yet/);
+  });
+
+  it('shows the list', () => expect(told(withTorch(), 'show me my corals')).toMatch(/^Pantry has one coral/));
+
+  it('writes nothing for somebody who is not known', () =>
+    expect(rowAnswer(coralRecordRows, 'coral-record', 'sold the duncan')).toBeUndefined());
+});

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { lightRows } from '../../../../commands/ask/rows/light.ts';
+import type { Kind } from '../../../../core/language/kinds.ts';
+import { rowAnswer } from './asked.ts';
+
+const asked: readonly (readonly [Kind, string, RegExp])[] = [
+  ['light-hours', 'how many hours of light a day', /^Run 8 to 10 h of main light/],
+  ['light-hours', 'is 14 hours of light too much', /^14 h of full light is too long/],
+  // Daily light = PAR x hours x 0.0036 mol (3600 s, 1e-6 mol): 200 x 8 = 5.76, 200 x 10 = 7.2.
+  ['light-hours', '200 par, how many hours should the lights run', /at 200 PAR that is 5\.8 to 7\.2 mol/],
+  // 180 x 8 = x x 10.
+  ['light-hours', 'i have 180 par for 8 hours, want 10 hours instead', /^Set the peak to 144 PAR/],
+  ['light-lamp', 'new led, how do i acclimate the corals', /^Begin well below the light they have had/],
+  ['light-lamp', 'what percent should my leds run at', /^A setting alone does not tell/],
+  ['light-lamp', 'is 70% too strong for my led', /^A setting alone does not tell/],
+  // 50 % x 200 / 120 = 83.3 %.
+  ['light-lamp', 'at 50% i get 120 par, i want 200 par', /^Set the lamp to about 83 %/],
+  ['light-lamp', 'raise the light from 100 par to 200 par, how fast', /^Raise it from 100 PAR to 200 PAR/],
+  [
+    'lux',
+    'phone says 9000 lux under my blue led, what par is that',
+    /^9000 lux under LEDs of unknown mix cannot/,
+  ],
+  ['lux', 'metal halide 20000 lux on the rock', /^20000 lux under metal halide/],
+  ['lux', '200 par in lux?', /^200 par cannot be turned into one lux value/],
+  ['lux', 'i have no meter, 90 watt lamp, enough for corals?', /^PAR counts the light a coral can use/],
+];
+
+describe('lamps and light', () => {
+  it.each(asked)('%s: %s', (kind, text, pattern) =>
+    expect(rowAnswer(lightRows, kind, text)?.headline).toMatch(pattern),
+  );
+
+  it('says how 70 per cent was taken', () =>
+    expect(rowAnswer(lightRows, 'light-lamp', 'is 70% too strong for my led')?.read).toContain(
+      '70 % as the setting of the lamp',
+    ));
+});
