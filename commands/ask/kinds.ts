@@ -1,10 +1,34 @@
 import type { Kind } from '../../core/language/kinds.ts';
 import type { SlotName } from '../../core/language/slots.ts';
 import type { Row } from './row.ts';
+import { claimRows } from './rows/claim.ts';
+import { coralAboutRows } from './rows/coral-about.ts';
+import { coralGrowRows } from './rows/coral-grow.ts';
+import { coralLightRows } from './rows/coral-light.ts';
+import { coralNewRows } from './rows/coral-new.ts';
+import { coralPairRows } from './rows/coral-pair.ts';
+import { coralPlaceRows } from './rows/coral-place.ts';
+import { coralRecordRows } from './rows/coral-record.ts';
 import { dosingRows } from './rows/dosing.ts';
+import { lightRows } from './rows/light.ts';
+import { tankPlanRows } from './rows/tank-plan.ts';
 
 /** What is done with each kind of question: one row a kind. */
-const rows: ReadonlyMap<Kind, Row> = new Map([...dosingRows].map((row) => [row.kind, row]));
+const rows: ReadonlyMap<Kind, Row> = new Map(
+  [
+    ...claimRows,
+    ...coralAboutRows,
+    ...coralGrowRows,
+    ...coralLightRows,
+    ...coralNewRows,
+    ...coralPairRows,
+    ...coralPlaceRows,
+    ...coralRecordRows,
+    ...dosingRows,
+    ...lightRows,
+    ...tankPlanRows,
+  ].map((row) => [row.kind, row]),
+);
 
 export function rowOf(kind: Kind): Row | undefined {
   return rows.get(kind);
