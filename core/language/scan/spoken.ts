@@ -5,7 +5,12 @@ export interface Spoken {
   readonly words: number;
 }
 
-const ONES: Readonly<Record<string, number>> = {
+/** A table without what every object has, so that "constructor" is none of its words. */
+function tableOf(of: Readonly<Record<string, number>>): Readonly<Record<string, number>> {
+  return Object.assign(Object.create(null) as Record<string, number>, of);
+}
+
+const ONES = tableOf({
   zero: 0,
   nil: 0,
   one: 1,
@@ -17,8 +22,8 @@ const ONES: Readonly<Record<string, number>> = {
   seven: 7,
   eight: 8,
   nine: 9,
-};
-const TEENS: Readonly<Record<string, number>> = {
+});
+const TEENS = tableOf({
   ten: 10,
   eleven: 11,
   twelve: 12,
@@ -29,8 +34,8 @@ const TEENS: Readonly<Record<string, number>> = {
   seventeen: 17,
   eighteen: 18,
   nineteen: 19,
-};
-const TENS: Readonly<Record<string, number>> = {
+});
+const TENS = tableOf({
   twenty: 20,
   thirty: 30,
   forty: 40,
@@ -40,9 +45,9 @@ const TENS: Readonly<Record<string, number>> = {
   seventy: 70,
   eighty: 80,
   ninety: 90,
-};
+});
 /** What dictation makes of a digit: only inside a number that has begun. */
-const MISHEARD: Readonly<Record<string, number>> = {
+const MISHEARD = tableOf({
   oh: 0,
   o: 0,
   won: 1,
@@ -51,9 +56,9 @@ const MISHEARD: Readonly<Record<string, number>> = {
   for: 4,
   fore: 4,
   ate: 8,
-};
-const PARTS: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25, third: 1 / 3 };
-const COUNTS: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3, double: 2, triple: 3 };
+});
+const PARTS = tableOf({ half: 0.5, quarter: 0.25, third: 1 / 3 });
+const COUNTS = tableOf({ once: 1, twice: 2, thrice: 3, double: 2, triple: 3 });
 
 type Words = readonly string[];
 
