@@ -26,7 +26,7 @@ export function numbersIn(given: string): readonly NumberSpan[] {
   const taken = [...moments];
   const free = (span: { start: number; end: number }): boolean =>
     !taken.some((other) => span.start < other.end && other.start < span.end);
-  for (const span of [...ofDigits(text, isCommaDecimal), ...ofSigns(text)]) if (free(span)) taken.push(span);
+  for (const span of [...ofSigns(text), ...ofDigits(text, isCommaDecimal)]) if (free(span)) taken.push(span);
   for (const span of ofWords(text)) if (free(span)) taken.push(span);
   return taken.sort((a, b) => a.start - b.start);
 }
@@ -148,9 +148,16 @@ function ofWords(text: string): NumberSpan[] {
       continue;
     }
     const one = number === undefined ? oneUnit(text, place, word) : undefined;
-    if (one !== undefined) found.push(one);
+    if (one !== undefined && !isRate(text, place)) found.push(one);
   }
   return found;
+}
+
+/** "20 ml a day", "a gallon a week": how often, and no span of its own. */
+function isRate(text: string, place: number): boolean {
+  const before =
+    /(?:\d|\b(?:ml|mls|mil|mils|l|gal|gallons?|litres?|liters?|dkh|kh|ppm|points?|%|percent|g|grams?|tsp|degrees?|times|once|twice|soda|kalk|powder|stuff|it|up|down))\s+$/;
+  return rateAt(text, place) !== undefined && before.test(text.slice(Math.max(0, place - 16), place));
 }
 
 /** "a gallon", "an hour", "a week": one of it, unless it says how often something before it happens. */
