@@ -7,11 +7,12 @@ export interface NamedCoral {
   readonly entries: readonly [CoralEntry, ...CoralEntry[]];
 }
 
-/** What a name can mean; undefined where the guide has no page on it. */
+/** What a name can mean (no anemone is called a coral); undefined where the guide has no page on it. */
 export function namedCoral(name: string): NamedCoral | undefined {
   const found = findCorals(name);
-  const entries = found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : [];
-  const [first, ...more] = entries;
+  const all = found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : [];
+  const noAnemone = / corals?$/i.test(name) ? all.filter(({ group }) => group !== 'anemone') : [];
+  const [first, ...more] = noAnemone.length > 0 ? noAnemone : all;
   return first === undefined ? undefined : { name, entries: [first, ...more] };
 }
 

@@ -57,7 +57,6 @@ export const coralAboutRows: readonly Row[] = [
   {
     kind: 'day-night',
     label: 'What a coral does by day and night',
-    needs: [{ oneOf: ['corals'], ask: 'Which animal is it, and is it so by day or by night?' }],
     uses: ['corals'],
     answer: (frame, context) => {
       const [one] = coralsOf(frame);

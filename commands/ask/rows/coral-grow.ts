@@ -37,7 +37,6 @@ export const coralGrowRows: readonly Row[] = [
   {
     kind: 'fragging',
     label: 'Cutting and mounting a coral',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it? Zoanthids need gloves and eye protection first.' }],
     uses: ['corals'],
     answer: (frame) => {
       const isZoanthid = coralsOf(frame).some(({ entries }) =>

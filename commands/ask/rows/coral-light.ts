@@ -13,7 +13,7 @@ import { rangeCommand } from '../../light/range.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
-import { coralsOf, groupOf, noPageOf, originOf, parsOf } from './coral-said.ts';
+import { coralsOf, groupOf, luxOf, noPageOf, originOf, parsOf } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';
 
 const uses = ['corals', 'light', 'percents', 'lux'] as const;
@@ -43,11 +43,12 @@ export const coralLightRows: readonly Row[] = [
 
 /** The light of the corals or the group that is named, against what was read. */
 function lightOf(frame: Frame, context: OwnContext): Answer | undefined {
-  const { lux, percents } = frame.slots;
+  const { percents } = frame.slots;
+  const lux = luxOf(frame);
   const [one, other] = coralsOf(frame);
   const readings = parsOf(frame);
-  if (readings.length === 0 && lux?.[0] !== undefined)
-    return call(luxCommand, { reading: lux[0], lamp: lampKind(frame) }, context);
+  if (readings.length === 0 && lux !== undefined)
+    return call(luxCommand, { reading: lux, lamp: lampKind(frame) }, context);
   if (one === undefined) {
     const group = groupOf(frame);
     return noPageOf(frame) ?? (group === undefined ? undefined : groupLightAnswer(group, readings[0]));

@@ -50,7 +50,7 @@ function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
   if (
     met(scanned, 'lives.dies', 'looks.dead', 'deeds.sells', 'deeds.gives', 'deeds.discards', 'deeds.unlists')
   )
-    return call(removeCoralCommand, { coral }, context);
+    return isPart(frame) ? partGone(coral) : call(removeCoralCommand, { coral }, context);
   const at = spotSaid(frame);
   const size = sizeSaid(frame);
   if (met(scanned, 'deeds.moves'))
@@ -60,6 +60,21 @@ function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
   if (at.missing.length > 0 || size === undefined) return whereNew(coral, at, size);
   const input = { coral, at: at.text, size, origin: originOf(frame), since: sinceOf(frame, context) };
   return call(addCoralCommand, input, context);
+}
+
+/** Some heads or a frag of it: the rest stays. */
+function isPart({ slots, reading: { scanned } }: Frame): boolean {
+  return slots.heads !== undefined || met(scanned, 'corals.frag', 'sums.half');
+}
+
+function partGone(coral: string): Answer {
+  return answer({
+    headline: `A part of your ${coral} is gone, so it stays on your list. How wide is what is left, or how many heads? Nothing is changed yet.`,
+    next: [
+      action('Say how big it is now', 'coral move', { coral }, ['size']),
+      action('All of it is gone', 'coral remove', { coral }),
+    ],
+  });
 }
 
 function whereNow(coral: string, missing: readonly string[]): Answer {

@@ -56,12 +56,23 @@ export function groupOf(frame: Frame): CoralGroup | undefined {
 /** No light over a tank is below or above this, PAR. */
 const PAR = { least: 5, most: 2500 } as const;
 
-/** Light that was read at spots, in order. */
+/** Light that was read at spots, in order; what is more than any light in PAR is none. */
 export function parsOf({ slots: { light = [] } }: Frame): readonly SaidPar[] {
-  return light
-    .map((text) => ({ text, value: readQuantity('light', text, { field: 'reading' }).value }))
-    .filter(({ value }) => value >= PAR.least && value <= PAR.most);
+  return light.flatMap((text) => {
+    const value = readableAs('light', text);
+    return value === undefined || value < PAR.least || value > PAR.most ? [] : [{ text, value }];
+  });
 }
+
+/** Lux that was read: said so, or a bare number that no light in PAR can be, or any bare one where lux is spoken of. */
+export function luxOf({ kind, slots: { lux = [], light = [], counts = [] } }: Frame): string | undefined {
+  const bare = [...light, ...counts.map(String)].map(Number);
+  const found = bare.find((value) => value > PAR.most || (kind === 'lux' && value > LEAST_LUX));
+  return lux[0] ?? (found === undefined ? undefined : `${found} lux`);
+}
+
+/** A bare number below this, beside the word lux, counts something else. */
+const LEAST_LUX = 200;
 
 /** What a text is worth in that quantity; undefined where it is none, as cubes are no grams. */
 export function readableAs(kind: QuantityKind, text: string): number | undefined {

@@ -14,7 +14,7 @@ import { rangeCommand } from '../../light/range.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
-import { coralsOf, originOf, parsOf, readableAs } from './coral-said.ts';
+import { coralsOf, luxOf, originOf, parsOf, readableAs } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';
 
 export const lightRows: readonly Row[] = [
@@ -35,7 +35,7 @@ export const lightRows: readonly Row[] = [
     label: 'Lux, watts, or no meter',
     uses: ['lux', 'light', 'corals'],
     answer: (frame, context) => {
-      const [lux] = frame.slots.lux ?? [];
+      const lux = luxOf(frame);
       if (lux !== undefined) return call(luxCommand, { reading: lux, lamp: lampKind(frame) }, context);
       const [reading] = parsOf(frame);
       if (reading !== undefined) return parToLuxAnswer(reading);
@@ -56,7 +56,7 @@ const DAY_HOURS = 24;
 
 function hoursOf(frame: Frame, context: OwnContext): Answer {
   const [first, second, third] = hoursSaid(frame);
-  const [reading] = parsOf(frame);
+  const reading = parsOf(frame).find(({ text, value }) => text !== String(value) || value > DAY_HOURS);
   const isChange = first !== undefined && second !== undefined && third === undefined && first !== second;
   const isTwoChannels = met(frame.reading.scanned, 'looks.blue');
   if (reading !== undefined)
@@ -69,7 +69,8 @@ function hoursOf(frame: Frame, context: OwnContext): Answer {
       },
       context,
     );
-  return isChange && !isTwoChannels ? changedDayAnswer(first, second) : usualDayAnswer(first);
+  if (isTwoChannels) return usualDayAnswer(undefined);
+  return isChange ? changedDayAnswer(first, second) : usualDayAnswer(first);
 }
 
 /** Hours of light that were said: as settings of the lamp, or as how long it burns. "A day" is no such time. */
@@ -81,24 +82,8 @@ function hoursSaid({ slots: { hours = [], spans = [] } }: Frame): readonly numbe
 
 function lampOf(frame: Frame, context: OwnContext): Answer {
   const [reading, goal] = parsOf(frame);
-  const [one] = coralsOf(frame);
+  const [one, other] = coralsOf(frame);
   const [setting] = frame.slots.percents ?? [];
-  if (reading !== undefined && goal !== undefined)
-    return setting === undefined
-      ? call(rampCommand, { now: reading.text, goal: goal.text }, context)
-      : call(dimCommand, { reading: reading.text, at: setting, goal: goal.text }, context);
-  if (one !== undefined)
-    return call(
-      rangeCommand,
-      {
-        coral: one.name,
-        origin: originOf(frame),
-        reading: reading?.text,
-        setting,
-        lamp: lampStrength(frame),
-      },
-      context,
-    );
   const isNew = met(
     frame.reading.scanned,
     'deeds.acclimates',
@@ -106,5 +91,15 @@ function lampOf(frame: Frame, context: OwnContext): Answer {
     'parts.change',
     'deeds.setsUp',
   );
-  return setting === undefined && isNew ? newLampAnswer() : settingAnswer(setting);
+  if (reading !== undefined && goal !== undefined && setting === undefined)
+    return call(rampCommand, { now: reading.text, goal: goal.text }, context);
+  if (reading !== undefined && goal !== undefined && setting !== undefined && !isNew)
+    return call(dimCommand, { reading: reading.text, at: setting, goal: goal.text }, context);
+  if (isNew && (reading === undefined || goal !== undefined)) return newLampAnswer();
+  if (one === undefined || other !== undefined) return settingAnswer(setting);
+  return call(
+    rangeCommand,
+    { coral: one.name, origin: originOf(frame), reading: reading?.text, setting, lamp: lampStrength(frame) },
+    context,
+  );
 }

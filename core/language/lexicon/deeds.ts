@@ -11,8 +11,8 @@ export const deeds = {
   maps: `map draw_map coral_map`,
   unlists: `take_off take_out_of take_out off_my_list off_the_list strike cross_off remove_from`,
   moves: `moved shifted swapped_places relocated_it repositioned moving_it`,
-  discards: `binned threw_away thrown_away tossed_out`,
-  contains: `stop_it contain hold_back hold_it_back keep_in_check trim_back kill_off smother smothers smothering
+  discards: `binned threw_away thrown_away tossed_out rip lost gone passed_on passed_away`,
+  contains: `stop_it halt hold_it contain hold_back hold_it_back keep_in_check trim_back kill_off smother smothers smothering
     smothered get_rid_of remove removing`,
   frags: `fragging fragged cut_a_frag cut_it cut_off sawed sawing propagate propagating`,
   glues: `glued gluing mounted mount mounting attach attached stick_down`,

@@ -2,7 +2,7 @@
 export const everydayCoralWords: ReadonlySet<string> = new Set(
   `anchor blue boulder brain brush bubble bullseye button cabbage cactus candy cap carnation carpet cauliflower clove colony
   colt corkscrew crust crystal cup daisy disc elegant feather finger fire fox frog galaxy grape hammerhead hedgehog hibiscus
-  hood horn jasmine leaf lettuce lord meat moon mushrom needle octo pagoda peacock pearl phonograph plate pulse ric ridge
+  hood horn jasmine leaf lettuce lord meat moon mushrom needle octo pagoda peacock pearl phonograph plate polyp pulse ric ridge
   ruffled sandpaper saucer scroll slipper space starburst sun table thorn tongue tooth tree trumpet tube vase war whisker
   wonder wrinkle briar doughnut flowerpot antler litho magnifica dura`.split(/\s+/),
 );

@@ -12,6 +12,7 @@ describe('two corals side by side', () => {
     ['zoas next to palys ok?', /^Mostly yes: zoanthids seldom sting .*palytoxin/],
     ['is the monti cap going to shade my acans', /^In time, yes/],
     ['can i mix softies and sps', /^One tank, not one rock: keep 10 cm/],
+    ['is 4 inches enough between my hammer and a bubble coral', /^(?!.*anemone)/],
     ['two torches together fine?', /^Usually yes: two pieces of Torch coral/],
     ['my nem and my duncan side by side?', /^Not touching: Duncan coral and .*anemone want 25 cm/],
     ['how far should galaxea be from other corals', /^Galaxy coral, sting: severe.*keep 32 cm clear/],

@@ -43,6 +43,12 @@ describe('what happens to my corals', () => {
     },
   );
 
+  it.each(['sold 2 heads of the torch', 'gave a friend a frag of my torch'])('keeps the rest: %s', (text) => {
+    const me = withTorch();
+    expect(told(me, text)).toMatch(/^A part of your torch is gone.*Nothing is changed yet/);
+    expect(kept(me)).toEqual(['torch-coral']);
+  });
+
   it('moves to a spot that is whole, else asks', () => {
     const me = withTorch();
     expect(told(me, 'moved the torch to the right, front, on the sand')).toMatch(/is moved/);

@@ -22,6 +22,8 @@ const asked: readonly (readonly [Kind, string, RegExp])[] = [
     /^9000 lux under LEDs of unknown mix cannot/,
   ],
   ['lux', 'metal halide 20000 lux on the rock', /^20000 lux under metal halide/],
+  ['lux', 'phone app says 9000 at the top', /^9000 lux under an unnamed lamp/],
+  ['light-lamp', 'new lamp twice as strong over hammers and zoas, where do i begin', /^Begin well below/],
   ['lux', '200 par in lux?', /^200 par cannot be turned into one lux value/],
   ['lux', 'i have no meter, 90 watt lamp, enough for corals?', /^PAR counts the light a coral can use/],
 ];
