@@ -8,6 +8,8 @@ import type { OwnContext } from '../command.ts';
 export interface Need {
   readonly oneOf: readonly SlotName[];
   readonly ask: string;
+  /** Whether this message cannot do without; always where left out. */
+  readonly when?: (frame: Frame) => boolean;
 }
 
 /** What is done with one kind of question. */

@@ -144,8 +144,11 @@ const IN_BEFORE =
 /** "ca 420 mg 1350": magnesium, and no milligrams. */
 const MAGNESIUM_BEFORE = /^\s*[:=]?\s*1?[.,]?\d{3}(?![\d.,])/;
 
+/** "120 x 50 x 50 cm": the next side, and no number of times. */
+const SIDE_BEFORE = /^\s*\d/;
+
 /** Units that may be a word of the sentence, and what then follows them. */
-const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE };
+const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE, x: SIDE_BEFORE };
 
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
