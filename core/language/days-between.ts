@@ -40,6 +40,21 @@ export function daysBetween(first: string, later: string, today: number): number
   return above0(from.scale === 'year' ? (to.at - from.at + YEAR_DAYS) % YEAR_DAYS : to.at - from.at);
 }
 
+/**
+ * Days between the first and the last time of a message that can be counted from each other: dates and days before the
+ * hours of a day. Check: 7 am, sunday, tuesday, 7 am -> 2.
+ */
+export function daysAmong(moments: readonly string[], today: number): number | undefined {
+  const isOf = (...scales: readonly Point['scale'][]) =>
+    moments.filter((text) => scales.some((scale) => scale === pointOf(text)?.scale));
+  for (const said of [isOf('year'), isOf('weekday', 'ago'), isOf('month'), isOf('hours')]) {
+    const [first, last] = [said[0], said.at(-1)];
+    const days = first === undefined || last === undefined ? undefined : daysBetween(first, last, today);
+    if (days !== undefined) return days;
+  }
+  return undefined;
+}
+
 function above0(days: number): number | undefined {
   return days > 0 ? days : undefined;
 }

@@ -18,9 +18,12 @@ export function summed(
   { slots: { shares = [], counts = [], volume } }: Frame,
   context: OwnContext,
 ): Answer | undefined {
-  const [share, single] = shares;
+  const times = countOf(counts);
+  // Without a number of them the small ones are counted that make up the large one.
+  const [share, single] =
+    times === undefined ? shares.toSorted((a, b) => Number.parseFloat(a) - Number.parseFloat(b)) : shares;
   if (share === undefined) return undefined;
-  return call(sumCommand, { share, times: countOf(counts), single, volume }, context);
+  return call(sumCommand, { share, times, single, volume }, context);
 }
 
 function countOf(counts: readonly number[]): number | undefined {

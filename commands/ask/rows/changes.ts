@@ -1,6 +1,9 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import type { SlotName } from '../../../core/language/slots.ts';
+import type { Answer } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { adjustCommand } from '../../salinity/adjust.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { dripCommand } from '../../waterchange/drip.ts';
 import { goalCommand } from '../../waterchange/goal.ts';
@@ -39,6 +42,14 @@ function needsLevels(frame: Frame): boolean {
   return !isSum(frame) && !isWarmth(frame);
 }
 
+/** Salinity has sums of its own; undefined without a goal. */
+function saltier({ slots }: Frame, context: OwnContext): Answer | undefined {
+  const { now, was, wanted, other, volume } = slots;
+  return wanted === undefined
+    ? undefined
+    : call(adjustCommand, { now: now ?? was, goal: wanted, fresh: other, volume }, context);
+}
+
 export const changeRows: readonly Row[] = [
   {
     kind: 'change-once',
@@ -59,6 +70,7 @@ export const changeRows: readonly Row[] = [
       const { of, now, was, wanted, limit, other, share, changed, volume } = frame.slots;
       const reads = now ?? was;
       if (of === undefined || reads === undefined) return undefined;
+      if (of === 'salinity') return saltier(frame, context);
       const input = { of, now: reads, goal: wanted ?? limit, share, amount: changed, volume, fresh: other };
       return call(onceCommand, input, context);
     },
@@ -77,6 +89,7 @@ export const changeRows: readonly Row[] = [
       const goal = wanted ?? limit;
       const reads = now ?? was;
       if (of === undefined || reads === undefined || goal === undefined) return undefined;
+      if (of === 'salinity') return saltier(frame, context);
       const said = shareSaid(frame.slots, context);
       const levels = { of, now: reads, goal, volume, fresh: other };
       if (said === undefined) return call(onceCommand, levels, context);

@@ -10,6 +10,7 @@ import { amountFor } from './dose-for.ts';
 import { isMishap, overdosed } from './overdose.ts';
 import { asksPace, paceSaid } from './pace.ts';
 import { withRemarks } from './said-remarks.ts';
+import { strengthSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
 export const dosingRows: readonly Row[] = [
@@ -56,14 +57,15 @@ export const dosingRows: readonly Row[] = [
         when: (frame) => !hasLabel(frame) && !isMishap(frame),
       },
     ],
-    uses: ['salt', 'salts', 'amount', 'amounts', 'strength', 'volume', 'of', 'now', 'was'],
+    uses: ['salt', 'salts', 'amount', 'strength', 'container', 'volume', 'of', 'now', 'was'],
     answer: (frame, context) => {
       if (isMishap(frame)) return overdosed(frame, context);
       if (isSwap(frame)) return swapped(frame, context);
-      const { salt, of, amount, strength, volume, now, was } = frame.slots;
+      const { salt, of, amount, volume, now, was } = frame.slots;
       const labelled = byLabel(frame, context);
       if (labelled !== undefined || salt === undefined || amount === undefined) return labelled;
       const looked = of !== undefined && raisedBy(salt).includes(of) ? of : undefined;
+      const strength = strengthSaid(frame.slots);
       const input = { with: salt, amount, strength, volume, of: looked };
       const given = withRemarks(frame, call(effectCommand, input, context));
       const read = [was, now].filter((one) => one !== undefined);

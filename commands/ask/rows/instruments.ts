@@ -18,7 +18,8 @@ export const instrumentRows: readonly Row[] = [
     kind: 'instrument',
     label: 'Can this instrument be believed',
     uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
-    answer: (frame, context) => checked(frame, context) ?? compared(frame, context) ?? cardFor(frame),
+    answer: (frame, context) =>
+      checked(frame, context) ?? (readsTank(frame) ? compared(frame, context) : undefined) ?? cardFor(frame),
   },
   {
     kind: 'kits-disagree',
@@ -28,6 +29,11 @@ export const instrumentRows: readonly Row[] = [
     answer: (frame, context) => compared(frame, context) ?? checked(frame, context) ?? cardFor(frame),
   },
 ];
+
+/** Whether one of the readings is of the tank: two of standards are no comparison. */
+function readsTank({ slots: { levels = [] } }: Frame): boolean {
+  return levels.some(({ part }) => part === 'now' || part === 'was');
+}
 
 /** The salinity of a 35 ppt standard, and how near a reading of it must be to be its name and not its reading. */
 const STANDARD_PPT = 35;

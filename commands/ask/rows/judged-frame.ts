@@ -14,6 +14,9 @@ import { rangeNamesOf, rangesOf } from '../../log/ranges.ts';
 import { kindWords } from '../../tank/print.ts';
 import { notUsed } from '../../urgent/not-used.ts';
 
+/** A bare number from here on may be a reading nobody understood; own choice, since "one" and "two" count things. */
+const LEAST_READING = 3;
+
 /**
  * Every level a message says of the tank, judged by the aims of the tank in use; undefined where none was said. Nothing is
  * called fine while a number or a trouble of the message was not used.
@@ -26,11 +29,21 @@ export function judgedFrame(frame: Frame, { keep }: OwnContext): Answer | undefi
   const { values, left } = readAll(slots.levels ?? [], tank?.units);
   if (values.length === 0) return undefined;
   const texts = new Set(values.map(({ text }) => text));
-  const { amounts = [], shares = [], strength, container } = slots;
+  const { amounts = [], shares = [], light = [], counts = [], strength, container, otherTemperature } = slots;
+  const counted = counts.filter((count) => count >= LEAST_READING).map(String);
   const others = [...(slots.levels ?? []), ...rest].map(({ text }) => text);
-  const unused = [...new Set([...others, ...amounts, ...shares, strength, container])].filter(
-    (text): text is string => text !== undefined && !texts.has(text),
-  );
+  const unused = [
+    ...new Set([
+      ...others,
+      ...amounts,
+      ...shares,
+      ...light,
+      ...counted,
+      strength,
+      container,
+      otherTemperature,
+    ]),
+  ].filter((text): text is string => text !== undefined && !texts.has(text));
   const aims =
     tank === undefined ? {} : { rangeOf: rangesOf(tank), rangeName: rangeNamesOf(tank), units: tank.units };
   const told = {

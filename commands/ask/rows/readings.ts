@@ -15,6 +15,7 @@ import { byLabel } from './by-label.ts';
 import { amountFor } from './dose-for.ts';
 import { judgedFrame } from './judged-frame.ts';
 import { levelsOf, notUsedOf } from './levels-of.ts';
+import { asksPace, paceSaid } from './pace.ts';
 import { withRemarks } from './said-remarks.ts';
 import { shareSaid, systemSaid } from './water-said.ts';
 
@@ -49,6 +50,7 @@ export const readingRows: readonly Row[] = [
       'amount',
     ],
     answer: (frame, context) => {
+      if (frame.slots.of !== undefined && asksPace(frame)) return paceSaid(frame, context);
       const sum = towards(frame, context);
       const read = notUsedOf(frame.slots, frame.slots.of === undefined ? [] : [frame.slots.of]);
       const wished =

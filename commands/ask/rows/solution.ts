@@ -63,6 +63,7 @@ export const solutionRows: readonly Row[] = [
       'waterRateDays',
       'rate',
       'rateDays',
+      'change',
       'of',
       'volume',
       'salt',
@@ -77,12 +78,12 @@ export const solutionRows: readonly Row[] = [
 
 /** Limewater in what evaporates each day, against a use where one was said. */
 function topOff({ slots }: Frame, context: OwnContext): Answer | undefined {
-  const { waterRate, waterRateDays = 1, rate, rateDays = 1, of, volume } = slots;
+  const { waterRate, waterRateDays = 1, rate, rateDays = 1, change, of, volume } = slots;
   if (waterRate === undefined) return undefined;
   if (volume === undefined && context.keep?.tankInUse() === undefined)
     throw new Problem('How much water is in the system?', { field: 'volume' });
   const amount = eachDay(waterRate, waterRateDays);
-  const goal = of === 'alkalinity' && rateDays === 1 ? rate : undefined;
+  const goal = of === 'alkalinity' && rateDays === 1 ? (rate ?? change) : undefined;
   if (goal === undefined && volume === undefined) return undefined;
   return call(limewaterCommand, { amount, goal, volume }, context);
 }

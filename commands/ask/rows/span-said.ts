@@ -1,4 +1,4 @@
-import { daysBetween } from '../../../core/language/days-between.ts';
+import { daysAmong } from '../../../core/language/days-between.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
@@ -12,10 +12,7 @@ export function spanSaid(slots: Slots, context: OwnContext): string | undefined 
   if (span !== undefined) return span;
   const mine = levels.filter((level) => level.of === of && (level.part === 'was' || level.part === 'now'));
   const beside = mine.flatMap(({ moment }) => (moment === undefined ? [] : [moment]));
-  const said = new Set(beside).size > 1 ? beside : moments;
-  const [first, later] = [said[0], said.at(-1)];
-  if (first === undefined || later === undefined) return undefined;
-  const days = daysBetween(first, later, today(context));
+  const days = daysAmong(beside, today(context)) ?? daysAmong(moments, today(context));
   return days === undefined ? undefined : `${days} days`;
 }
 

@@ -21,6 +21,31 @@ export function stockSaid({ salt, strength, amounts = [], container }: Slots): S
     : { with: salt, amount: powder, volume: container };
 }
 
+/** The strength of a solution in g/L, where it was told; undefined where it was not. */
+export function strengthSaid(slots: Slots): string | undefined {
+  const stock = stockSaid(slots);
+  if (stock === undefined || (slots.strength === undefined && stock.amount === slots.amount))
+    return undefined;
+  return `${significant(gramsPerLitre(stock), 4)} g/L`;
+}
+
+function gramsPerLitre({ amount, volume }: StockSaid): number {
+  const grams = readQuantity('mass', amount, { field: 'amount' }).value;
+  return grams / readQuantity('volume', volume, { field: 'volume' }).value;
+}
+
+/** What was put in of a salt, as grams where it was a solution of a known strength; undefined where nobody can tell. */
+export function addedSaid(slots: Slots): string | undefined {
+  const { salt, amount } = slots;
+  if (salt === undefined || amount === undefined) return undefined;
+  if (isMass(amount)) return amount;
+  const stock = slots.strength === undefined ? undefined : stockSaid(slots);
+  const litres = attempt(() => readQuantity('volume', amount, { field: 'amount' }).value);
+  return stock === undefined || litres === undefined
+    ? undefined
+    : `${significant(gramsPerLitre(stock) * litres, 4)} g`;
+}
+
 /** Grams in a litre; undefined for a text that is no concentration. */
 function strengthGL(text: string): number | undefined {
   return attempt(() => readQuantity('concentration', text, { field: 'strength' }).value / 1000);
