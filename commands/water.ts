@@ -1,4 +1,5 @@
 import { diluteCommand } from './water/dilute.ts';
+import { movedCommand } from './water/moved.ts';
 import { kitsCommand } from './water/kits.ts';
 import { paceCommand } from './water/pace.ts';
 import { spillCommand } from './water/spill.ts';
@@ -10,6 +11,7 @@ export const waterCommands = [
   untilCommand,
   paceCommand,
   kitsCommand,
+  movedCommand,
   warmCommand,
   spillCommand,
   diluteCommand,

@@ -2,10 +2,12 @@ import { noCase, withMoment, type Case } from '../../core/language/case.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
 import { filledFrom, standing } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
+import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Reader } from '../../core/language/reading.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { decide, type Decision } from './decide.ts';
+import { foreignAnswer } from './foreign.ts';
 import { heardOf, notUsed } from './heard.ts';
 import { rowOf, usesOf } from './kinds.ts';
 import { nextStep } from './next-step.ts';
@@ -33,6 +35,8 @@ interface Given {
  * @throws Problem for what the member can put right.
  */
 export function answerMessage(text: string, taken: Taken, reader: Reader, context: OwnContext): Answer {
+  const { tongue } = tongueOf(text);
+  if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
   const before = context.talk?.before ?? noCase;
   const frames = framesOf(reader.read(text));
   let given: Given | undefined;
@@ -104,7 +108,9 @@ function answered(frame: Frame, before: Case, context: OwnContext): Given | unde
   if (row === undefined) return undefined;
   const { slots, taken } = filledFrom(frame, before, row.uses);
   const whole = { ...frame, slots };
-  const missing = (row.needs ?? []).find(({ oneOf }) => oneOf.every((name) => slots[name] === undefined));
+  const missing = (row.needs ?? []).find(
+    ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
+  );
   if (missing !== undefined) {
     const heard = heardOf(slots);
     const asked = answer({

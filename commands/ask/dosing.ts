@@ -8,6 +8,7 @@ import type { Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { amountCommand } from '../dose/amount.ts';
 import { limewaterCommand } from '../dose/limewater.ts';
+import { zeroNutrients } from '../dose/zero-nutrients.ts';
 import { call } from './call.ts';
 import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
@@ -108,17 +109,7 @@ export const zeroNutrientsIntent: Intent = (heard, context) => {
   if (loweredIn(heard).length > 0) return undefined;
   if (!both || !readsZero(heard) || !says(heard, 'dose', 'dosing', 'add', 'raise')) return undefined;
   const volume = tankVolume(heard)?.text;
-  const nitrate = call(
-    amountCommand,
-    { of: 'nitrate', now: '0 ppm', goal: '1 ppm', with: 'sodium nitrate', volume },
-    context,
-  );
-  const phosphate = call(
-    amountCommand,
-    { of: 'phosphate', now: '0 ppm', goal: '0.03 ppm', with: 'monosodium phosphate', volume },
-    context,
-  );
-  return withRemarks(heard, joined(nitrate, phosphate));
+  return withRemarks(heard, zeroNutrients(volume, context));
 };
 
 /** Zero in words, or as a number of its own where no reading says otherwise. */
@@ -131,23 +122,4 @@ function readsZero(heard: Heard): boolean {
 /** A reading a kit cannot tell from none. */
 function isNone({ parameter: id, mention }: Said): boolean {
   return mention.value < parameter(id).kitResolution;
-}
-
-function joined(first: Answer, second: Answer): Answer {
-  const both = <K extends 'read' | 'working' | 'cautions' | 'sources'>(key: K): Answer[K] =>
-    [...new Set([...first[key], ...second[key]])] as unknown as Answer[K];
-  return {
-    ...first,
-    headline: `Feed before you dose. If you dose: ${first.headline} ${second.headline}`,
-    read: both('read'),
-    facts: [...first.facts, ...second.facts],
-    steps: [
-      'Test again: zero on a hobby kit means below its limit, not none. Algae take nutrients up before a test can see them.',
-      'Feed the fish a little more or more often, skim less, take out phosphate media; pull the red growth by hand.',
-      ...new Set([...first.steps, ...second.steps]),
-    ],
-    working: both('working'),
-    cautions: both('cautions'),
-    sources: both('sources'),
-  };
 }

@@ -1,18 +1,14 @@
 import { Problem } from '../../core/problem.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
-import { withRemark } from '../../core/water/salinity-remark.ts';
 import { saidOf, type Heard } from '../../core/words/hear.ts';
 import type { Answer } from '../answer.ts';
 import { remarkOn } from '../salinity/print.ts';
+import { remarkFirst } from '../salinity/remark-first.ts';
 
 /** What is true of every answer to plain words, whichever command gave it. */
 export function guarded(heard: Heard, given: Answer): Answer {
-  const isSaid = SAID.test(given.headline);
-  return notKept(heard, isSaid ? given : { ...given, headline: withRemark(remarkIn(heard), given.headline) });
+  return notKept(heard, remarkFirst(remarkIn(heard), given));
 }
-
-/** A first line that says of salinity that it is off. */
-const SAID = /\bsalinity\b[^;]{0,40}\b(?:low|high|off|below|above)\b|\b(?:low|high) salinity\b/i;
 
 /** The remark on the one salinity said to be that of the tank. */
 export function remarkIn(heard: Heard): string | undefined {

@@ -1,6 +1,7 @@
 import type { Kind } from '../../core/language/kinds.ts';
 import type { SlotName } from '../../core/language/slots.ts';
 import type { Row } from './row.ts';
+import { changeRows } from './rows/changes.ts';
 import { claimRows } from './rows/claim.ts';
 import { coralAboutRows } from './rows/coral-about.ts';
 import { coralGrowRows } from './rows/coral-grow.ts';
@@ -10,12 +11,22 @@ import { coralPairRows } from './rows/coral-pair.ts';
 import { coralPlaceRows } from './rows/coral-place.ts';
 import { coralRecordRows } from './rows/coral-record.ts';
 import { dosingRows } from './rows/dosing.ts';
+import { forecastRows } from './rows/forecast.ts';
+import { instrumentRows } from './rows/instruments.ts';
 import { lightRows } from './rows/light.ts';
+import { movedRows } from './rows/moved.ts';
+import { overdoseRows } from './rows/overdose.ts';
+import { readingRows } from './rows/readings.ts';
+import { salinityRows } from './rows/salinity.ts';
+import { solutionRows } from './rows/solution.ts';
 import { tankPlanRows } from './rows/tank-plan.ts';
+import { useRows } from './rows/use.ts';
+import { volumeRows } from './rows/volume.ts';
 
 /** What is done with each kind of question: one row a kind. */
 const rows: ReadonlyMap<Kind, Row> = new Map(
   [
+    ...changeRows,
     ...claimRows,
     ...coralAboutRows,
     ...coralGrowRows,
@@ -25,8 +36,17 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
     ...coralPlaceRows,
     ...coralRecordRows,
     ...dosingRows,
+    ...forecastRows,
+    ...instrumentRows,
     ...lightRows,
+    ...movedRows,
+    ...overdoseRows,
+    ...readingRows,
+    ...salinityRows,
+    ...solutionRows,
     ...tankPlanRows,
+    ...useRows,
+    ...volumeRows,
   ].map((row) => [row.kind, row]),
 );
 

@@ -1,9 +1,10 @@
 import { readLogged } from '../../core/log/value.ts';
-import { judge, type Value } from '../../core/water/assess.ts';
+import type { Value } from '../../core/water/assess.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import { saidOf, type Heard, type Said } from '../../core/words/hear.ts';
 import { answer, type Answer } from '../answer.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
+import { ageSteps, PH_BY_AIR, type Told } from '../checkup/beside-numbers.ts';
 import { says, type Intent } from './intent.ts';
 import type { Mention } from '../../core/words/mention.ts';
 import { troubleIn } from '../../core/words/trouble.ts';
@@ -14,8 +15,6 @@ const LINE = 4;
 
 /** What nothing is dosed for: asked to be moved, it is judged, and the answer says what moves it. */
 const UNDOSED: ReadonlySet<string> = new Set(['ph', 'temperature', 'ammonia', 'nitrite']);
-const PH_BY_AIR =
-  'Nothing is dosed for pH alone: fresh air in the room, more movement of the surface and a sound alkalinity lift it; it is lowest before the lights come on. A steady 7.8 to 8.4 needs nothing.';
 
 /** Ammonia put in on purpose, to start a filter: no reading of a tank with animals. */
 const FISHLESS = [
@@ -74,7 +73,7 @@ function judged(heard: Heard, fewest: number, salinityAlone = false): Answer | u
     beside: saidBeside(heard.text),
     steps: [
       ...(wished.some(({ parameter: id }) => id === 'ph') ? [PH_BY_AIR] : []),
-      ...ageSteps(heard, values),
+      ...ageSteps(values, told(heard)),
     ],
   });
 }
@@ -114,25 +113,14 @@ function firstOfEach(heard: Heard): NotedValue[] {
   return [...seen.values()];
 }
 
-function ageSteps(heard: Heard, values: readonly Value[]): string[] {
-  const young = says(
-    heard,
-    String.raw`(?:a |one |two |[1-8] )?(?:day|week|month)s?[- ]old`,
-    'new tank',
-    'just cycled',
-  );
-  const bare = judge(values).some(
-    ({ parameter: id, verdict }) => (id === 'nitrate' || id === 'phosphate') && verdict === 'low',
-  );
-  const isDanger = judge(values).some(({ verdict }) => verdict === 'urgent');
-  if (isDanger) return [];
-  if (young) {
-    return [
-      `A tank this young is still changing${bare ? ', and its nutrients read zero' : ''}: wait some weeks more, or begin with one hardy soft coral and watch it.`,
-    ];
-  }
-  if (!says(heard, 'add', 'coral', 'corals', 'acros?', 'acropora', 'sps', 'lps', 'ready')) return [];
-  return [
-    'How old is the tank, and how long have these numbers held? Age and steadiness say more about new corals than one good line.',
-  ];
+function told(heard: Heard): Told {
+  return {
+    isYoung: says(
+      heard,
+      String.raw`(?:a |one |two |[1-8] )?(?:day|week|month)s?[- ]old`,
+      'new tank',
+      'just cycled',
+    ),
+    isForCorals: says(heard, 'add', 'coral', 'corals', 'acros?', 'acropora', 'sps', 'lps', 'ready'),
+  };
 }

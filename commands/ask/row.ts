@@ -8,8 +8,8 @@ import type { OwnContext } from '../command.ts';
 export interface Need {
   readonly oneOf: readonly SlotName[];
   readonly ask: string;
-  /** Not asked where this holds: something said that is no slot meets it ("sps" where a coral is asked for). */
-  readonly unless?: (frame: Frame) => boolean;
+  /** Whether this message cannot do without; always where left out ("sps" is enough where a coral is asked for). */
+  readonly when?: (frame: Frame) => boolean;
 }
 
 /** What is done with one kind of question. */

@@ -1,17 +1,10 @@
 import { findCompound } from '../../core/dosing/compound.ts';
-import { volume } from '../../core/quantity/format.ts';
-import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { is, type Mention } from '../../core/words/mention.ts';
-import { askedChange } from '../dose/change.ts';
-import { shown } from '../dose/asked.ts';
 import { solutionCommand } from '../dose/solution.ts';
-import { doseOfStock, stockOf } from '../dose/stock.ts';
 import { call } from './call.ts';
 import { says, type Intent } from './intent.ts';
-import { waterSaid } from './tank-in-use.ts';
-import { limitsOf } from '../../core/water/limits.ts';
 
 /** "500 g soda ash in 1 gal, how many ml for 1 dkh in 100 gal": a stock solution and the millilitres of it. */
 export const solutionIntent: Intent = (heard, context) => {
@@ -40,31 +33,11 @@ export const solutionIntent: Intent = (heard, context) => {
       ? undefined
       : heard.mentions.find((m) => m !== powder && is(m, parameter(id).kind) && !is(m, 'volume'));
   const goal = rise === undefined ? undefined : `+${rise.text}`;
-  const input = { with: salt, amount: powder.text, volume: made.text, goal };
-  const given = call(solutionCommand, input, context);
   const tank = heard.mentions.find(
     (m) => m !== made && m !== powder && is(m, 'volume') && !m.text.endsWith('ml'),
   );
-  const inUse = tank === undefined ? waterSaid({ ...heard, mentions: [] }, context) : undefined;
-  const water = tank?.text ?? inUse?.text;
-  if (!('name' in found) || id === undefined || goal === undefined || water === undefined) return given;
-  const tankL = readQuantity('volume', water, { field: 'volume' }).value;
-  const up = askedChange(id, undefined, goal).rise;
-  const { gL } = stockOf(found, litresOrGrams('mass', powder), litresOrGrams('volume', made));
-  const { unit, label } = parameter(id);
-  const { pace } = limitsOf(id);
-  const { all, daily, isMeasured } = doseOfStock(found, id, up, gL, 1, tankL);
-  return {
-    ...given,
-    read: [...(inUse?.read ?? []), ...given.read],
-    headline: `${isMeasured ? `${all} of that solution${daily === undefined ? '' : `, ${daily},`} moves ${label} up by ${shown(id, up)} in ${volume(tankL)}` : `${label} up by ${shown(id, up)} in ${volume(tankL)} would take ${all}`}. ${given.headline}`,
-    steps: [
-      ...(pace === undefined
-        ? []
-        : [`At most ${pace.up} ${unit} a day (common practice), in several parts; retest before more.`]),
-      ...given.steps,
-    ],
-  };
+  const input = { with: salt, amount: powder.text, volume: made.text, goal, tank: tank?.text };
+  return call(solutionCommand, input, context);
 };
 
 /** The volume the powder is dissolved in: the next one behind it, "in 1 gal", "into 2 L", "per litre". */
@@ -75,8 +48,4 @@ function waterOf({ text, mentions }: Heard, powder: Mention): Mention | undefine
       is(m, 'volume') &&
       /\b(?:in|into|per|to|with|of)\s*(?:a |the )?$/.test(text.slice(powder.end, m.start)),
   );
-}
-
-function litresOrGrams(kind: 'mass' | 'volume', { text }: Mention): number {
-  return readQuantity(kind, text, { field: kind === 'mass' ? 'amount' : 'volume' }).value;
 }

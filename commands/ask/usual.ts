@@ -1,8 +1,5 @@
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import { followsSalinity, usualRange } from '../../core/water/assess.ts';
-import { answer } from '../answer.ts';
-import { action } from '../calls.ts';
-import { aimWords, rangeNamesOf, rangesOf } from '../log/ranges.ts';
+import { usualAnswer } from '../checkup/usual-answer.ts';
 import { says, type Intent } from './intent.ts';
 
 const ASKS =
@@ -24,17 +21,6 @@ const WISH = [
   'keep',
 ] as const;
 const ALL = ['parameters?', 'params?', 'numbers', 'levels', 'values', 'water chemistry', 'readings'] as const;
-const MAIN = [
-  'salinity',
-  'temperature',
-  'alkalinity',
-  'calcium',
-  'magnesium',
-  'nitrate',
-  'phosphate',
-  'ph',
-  'ammonia',
-] as const;
 /** Longer sentences ask something particular. */
 const MOST_WORDS = 12;
 /** Where a number belongs to something else than the tank. */
@@ -57,13 +43,6 @@ const ELSEWHERE = [
   'cycl\\w*',
 ] as const;
 
-/** The same on other scales: 24 to 27 °C; S 35 at 25 °C (fm83, SG as in core/water). */
-const BESIDE: Readonly<Partial<Record<ParameterId, string>>> = {
-  temperature: '24 to 27 °C is 75 to 81 °F',
-  salinity: '35 ppt is specific gravity 1.0264 at 25 °C, 53 mS/cm (/salinity convert for others)',
-};
-const POISON = 'Ammonia that a kit can see with animals in is a reason to act today (/urgent what:ammonia).';
-
 /** "what should my alk be", "normal nitrate": where reefs are usually kept, or the aim of the tank in use. */
 export const usualIntent: Intent = (heard, { keep }) => {
   const isLong = heard.text.split(' ').length > MOST_WORDS;
@@ -73,37 +52,5 @@ export const usualIntent: Intent = (heard, { keep }) => {
     ...(says(heard, ...parameter('salinity').names) ? (['salinity'] as const) : []),
     ...heard.parameters,
   ];
-  const ids = named.length === 0 && says(heard, ...ALL) ? MAIN : named;
-  const [first] = ids;
-  if (first === undefined) return undefined;
-  const tank = keep?.tankInUse();
-  const words = (id: ParameterId): string =>
-    tank === undefined
-      ? aimWords(id, usualRange(id), 'usual', {})
-      : aimWords(id, rangesOf(tank)(id), rangeNamesOf(tank)(id), tank.units);
-  const one = ids.length === 1;
-  const name = parameter(first).label;
-  return answer({
-    headline: one
-      ? `${name.charAt(0).toUpperCase()}${name.slice(1)} in a reef tank: ${words(first)}.`
-      : 'Where reef tanks are usually kept; steady counts for more than the exact number.',
-    facts: [
-      ...(one ? [] : ids.map((id) => ({ label: parameter(id).label, value: words(id) }))),
-      ...ids.flatMap((id) =>
-        id in BESIDE ? [{ label: `${parameter(id).label} on other scales`, value: BESIDE[id] ?? '' }] : [],
-      ),
-    ],
-    steps: [
-      ...(ids.some((id) => id === 'ammonia' || id === 'nitrite') ? [POISON] : []),
-      ...(one && name === 'ammonia'
-        ? []
-        : [
-            'Steady counts for more than the exact number. Corals open and growing a little outside it? Change nothing in a hurry.',
-          ]),
-      ...(ids.some(followsSalinity) ? ['Salinity first: the ions follow it.'] : []),
-    ],
-    cautions: ['Ranges are common practice, not law: keepers differ.'],
-    sources: ids.includes('salinity') ? ['practice', 'fm83', 'cs80'] : ['practice'],
-    next: [action('Check my readings', 'checkup', {}, ['readings'])],
-  });
+  return named.length === 0 && !says(heard, ...ALL) ? undefined : usualAnswer(named, keep);
 };

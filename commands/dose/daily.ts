@@ -9,6 +9,10 @@ import { readPerDay } from '../waterchange/rate.ts';
 import { askedCompound, askedParameter, askedWater, inOwnUnit } from './asked.ts';
 import { moreThanAnyTank, replacements } from './use-answer.ts';
 
+/** What a daily dose does not do. */
+export const HOLDS_ONLY =
+  'This only holds the level where it is. What is missing already is a dose of its own (/dose amount).';
+
 export const dailyCommand = defineCommand({
   path: ['dose', 'daily'],
   summary: 'The daily dose that replaces a use you know',
@@ -35,7 +39,7 @@ export const dailyCommand = defineCommand({
       read,
       facts,
       steps: [
-        'This only holds the level where it is. What is missing already is a dose of its own (/dose amount).',
+        HOLDS_ONLY,
         'Start with a little less, in several parts over the day, and test at the same hour after two or three days.',
         ...(perDay > most
           ? [

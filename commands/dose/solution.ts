@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { handlingCautions, hazard } from '../../core/care/hazards.ts';
-import type { Compound } from '../../core/dosing/compound.ts';
 import { suppliedPerMl } from '../../core/dosing/solution.ts';
 import { Problem } from '../../core/problem.ts';
 import { mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
@@ -13,6 +12,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, askedParameter, askedPurity, oneForm, shown } from './asked.ts';
 import { askedChange, withinKit } from './change.ts';
 import { doseOfStock, stockOf } from './stock.ts';
+import { tankDose, type StockRise } from './tank-dose.ts';
 import { supplyLine } from './working.ts';
 
 export const solutionCommand = defineCommand({
@@ -27,7 +27,10 @@ export const solutionCommand = defineCommand({
     goal: textOption('What a dose should reach, e.g. +0.5 dKH, or 8.4 dKH with now').optional(),
     now: textOption('What it reads now, e.g. 7.9 dKH').optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
+    tank: quantityOption('volume', 'Net water of the whole system, for its dose', 'volume').optional(),
   }),
+  // Without a dose to reach, the tank says nothing of the bottle.
+  fills: ({ goal }) => goal !== undefined,
   run: (input): Answer => {
     const asked = askedCompound(input.with);
     const { read } = asked;
@@ -40,20 +43,26 @@ export const solutionCommand = defineCommand({
     const { gL, tooMuch, limit, source } = stockOf(compound, grams.value, final.value);
     const perMl = suppliedPerMl(compound, id, gL, purity.share);
     const powder = weighable(gL * final.value);
+    const change = askedRise(id, input.now, input.goal);
+    const stock = { compound, id, rise: change?.rise ?? 0, gL, purity: purity.share };
+    const tank =
+      change?.isDose === true && input.tank !== undefined ? tankDose(stock, input.tank) : undefined;
     return answer({
-      headline: `${tooMuch === undefined ? '' : `${tooMuch}: ${limit}. Make it weaker, with ${powder} in ${volume(final.value)}: `}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
+      headline: `${tank?.first ?? ''}${tooMuch === undefined ? '' : `${tooMuch}: ${limit}. Make it weaker, with ${powder} in ${volume(final.value)}: `}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
       read: [
         `${mass(grams.value)} of powder made up to ${volumeAsWritten(final.value, final.written, final.unit)}`,
         ...grams.notes,
         ...final.notes,
         read,
         purity.read,
+        ...(tank?.read ?? []),
       ],
       facts: [
         { label: 'What dissolves', value: limit },
-        ...doseFacts(compound, id, gL, purity.share, input.now, input.goal),
+        ...(change === undefined ? [] : [doseFact(stock, change)]),
       ],
       steps: [
+        ...(tank?.steps ?? []),
         compound.hazard === 'lime'
           ? 'Use only the clear liquid above the settled powder; see /dose limewater.'
           : 'Dissolve in about three quarters of the water, then fill up to the mark with fresh (RO) water.',
@@ -76,16 +85,20 @@ function perMlWords(id: ParameterId, perMl: number): string {
     : `${significant(perMl, 3)} mg of ${parameter(id).label}`;
 }
 
-/** mL per 100 L of tank for the dose asked; nothing without a goal. */
-function doseFacts(
-  compound: Compound,
+/** The rise that was asked; `isDose` is false where a kit cannot tell the reading from the goal. */
+interface AskedRise {
+  readonly rise: number;
+  readonly words: string;
+  readonly isDose: boolean;
+}
+
+/** Undefined without a goal. @throws Problem for a goal below the reading. */
+function askedRise(
   id: ParameterId,
-  gL: number,
-  purity: number,
   now: string | undefined,
   goal: string | undefined,
-): readonly Fact[] {
-  if (goal === undefined) return [];
+): AskedRise | undefined {
+  if (goal === undefined) return undefined;
   const { rise, words } = askedChange(id, now, goal);
   if (rise <= 0)
     throw new Problem('No dose lowers a reading.', {
@@ -93,13 +106,16 @@ function doseFacts(
       given: goal,
       hint: 'The goal must be above the reading.',
     });
-  if (now !== undefined && withinKit(id, rise))
-    return [{ label: 'No dose', value: `${parameter(id).label} is as near to the goal as a kit can tell` }];
+  return { rise, words, isDose: now === undefined || !withinKit(id, rise) };
+}
+
+/** mL per 100 L of tank for the dose asked. */
+function doseFact({ compound, id, rise, gL, purity }: StockRise, { words, isDose }: AskedRise): Fact {
+  const { label } = parameter(id);
+  if (!isDose) return { label: 'No dose', value: `${label} is as near to the goal as a kit can tell` };
   const { all, daily } = doseOfStock(compound, id, rise, gL, purity, 100);
-  return [
-    {
-      label: `Per 100 L of tank, ${parameter(id).label} ${words}`,
-      value: daily === undefined ? all : `${all} in all, ${daily}`,
-    },
-  ];
+  return {
+    label: `Per 100 L of tank, ${label} ${words}`,
+    value: daily === undefined ? all : `${all} in all, ${daily}`,
+  };
 }

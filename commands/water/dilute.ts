@@ -19,6 +19,7 @@ const strict = defineCommand({
     strength: textOption('Of a liquid, e.g. 80 g/L or 5 %').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     of: z.enum(overdosable).describe('What it raises, where you know that').optional(),
+    now: textOption('What that reads now, e.g. 14 dKH').optional(),
     share: quantityOption('share', 'A water change you think of, e.g. 30 %').optional(),
     goal: textOption('What you want it down to, e.g. 1 mg/L').optional(),
   }),

@@ -7,7 +7,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { cardAnswer } from '../urgent/card-answer.ts';
 import { urgentAction } from '../urgent/action.ts';
-import { readOrName } from '../urgent/not-used.ts';
+import { notUsed, readOrName } from '../urgent/not-used.ts';
 import { matchWater, mostAtOnce, NOT_HALF } from '../waterchange/advice.ts';
 import { percent, readShare, readWater, type Water } from '../waterchange/pour.ts';
 import { substance, type Substance } from './substance.ts';
@@ -19,6 +19,7 @@ interface Foreign {
   readonly volume?: string | undefined;
   readonly share?: string | undefined;
   readonly goal?: string | undefined;
+  readonly now?: string | undefined;
 }
 
 /** Changes that are shown where none was asked about. */
@@ -26,7 +27,7 @@ const SHOWN = [0.2, 0.3, 0.5] as const;
 
 /** Anything that is no salt of a dose: how much of it is in the water, and what changes take out. What cannot be read is named. */
 export function foreign(input: Foreign): Answer {
-  const left: string[] = [];
+  const left = input.now === undefined ? [] : [notUsed('now', input.now, 'it takes a salt that I know')];
   const water = readOrName('volume', input.volume, readWater, left) ?? readWater(undefined);
   const went = readOrName('amount', input.amount, (text) => substance(text, input.strength), left);
   const share = readOrName('share', input.share, readShare, left);

@@ -4,28 +4,32 @@ import type { Context } from '../command.ts';
 import { effectCommand } from '../dose/effect.ts';
 import { cardAnswer } from '../urgent/card-answer.ts';
 import type { overdosable } from '../urgent/input.ts';
-import { readOrName } from '../urgent/not-used.ts';
+import { notUsed, readOrName } from '../urgent/not-used.ts';
 
 interface Overdose {
   readonly what?: string | undefined;
   readonly amount?: string | undefined;
   readonly strength?: string | undefined;
   readonly volume?: string | undefined;
+  readonly now?: string | undefined;
   readonly of?: (typeof overdosable)[number] | undefined;
 }
 
 /** A salt that is dosed, or what it raises: first aid, and what the amount did. Undefined for anything else. */
 export function overdosedWith(input: Overdose, context: Context): Answer | undefined {
-  const { what = '', amount, strength, volume } = input;
+  const { what = '', amount, strength, volume, now } = input;
   const found = findCompound(what);
   const forms = found === undefined ? [] : 'atoms' in found ? [found] : found;
   const of = input.of ?? carded(forms);
   if (of === undefined && forms.length === 0) return undefined;
-  const left: string[] = [];
+  const left =
+    amount !== undefined && forms.length === 0
+      ? [notUsed('amount', amount, 'without its salt nobody can say what it does')]
+      : [];
   const run = (text: string): Answer =>
     effectCommand.run(given({ with: what, amount: text, strength, volume }), context);
   const done = forms.length === 0 ? undefined : readOrName('amount', amount, run, left);
-  if (of !== undefined) return withEffect(cardAnswer('overdose', { of, volume }), done, left);
+  if (of !== undefined) return withEffect(cardAnswer('overdose', { of, now, volume }), done, left);
   return done === undefined ? undefined : { ...done, steps: IT_IS_IN, read: [...left, ...done.read] };
 }
 

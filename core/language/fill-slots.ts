@@ -160,12 +160,15 @@ function headsOf(
   return `${found.number.number} heads`;
 }
 
-/** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */
+/** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm"; each with its own unit where they differ: then a bare one is none. */
 function boxOf(lengths: readonly Said[]): string | undefined {
-  const sides = lengths.slice(0, 3);
+  const sides = lengths.slice(0, 3).map(({ number }) => number);
   if (sides.length < 3) return undefined;
-  const unit = sides.findLast(({ number }) => number.unit !== '')?.number.unit ?? '';
-  return `${sides.map(({ number }) => number.number).join(' x ')} ${unit}`.trim();
+  const units = new Set(sides.map(({ unit }) => unit).filter((unit) => unit !== ''));
+  const [unit = ''] = units;
+  if (units.size < 2) return `${sides.map(({ number }) => number).join(' x ')} ${unit}`.trim();
+  if (sides.some(({ unit: own }) => own === '')) return undefined;
+  return sides.map((side) => `${side.number} ${side.unit}`).join(' x ');
 }
 
 /** The parameter a message is about: what should change, else what was named first, else what its salt raises. */

@@ -23,7 +23,7 @@ export const coralLightRows: readonly Row[] = [
     kind: 'coral-light',
     label: 'How much light a coral wants',
     needs: [
-      { oneOf: ['corals'], ask: 'Which coral is it?', unless: (frame) => groupOf(frame) !== undefined },
+      { oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => groupOf(frame) === undefined },
     ],
     uses,
     answer: (frame, context) => lightOf(frame, context) ?? cardAnswer(primer('PAR')),

@@ -17,7 +17,7 @@ export const coralPairRows: readonly Row[] = [
   {
     kind: 'pair',
     label: 'May these two stand together',
-    needs: [{ oneOf: ['corals'], ask: 'Which two corals?', unless: isSoftBesideStony }],
+    needs: [{ oneOf: ['corals'], ask: 'Which two corals?', when: (frame) => !isSoftBesideStony(frame) }],
     uses: ['corals', 'lengths', 'counts'],
     answer: (frame, context) => {
       const [one, second, third] = coralsOf(frame);

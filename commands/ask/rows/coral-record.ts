@@ -21,7 +21,7 @@ export const coralRecordRows: readonly Row[] = [
     kind: 'coral-record',
     label: 'Keep what happens to my corals',
     needs: [
-      { oneOf: ['corals'], ask: 'Which coral is it?', unless: (frame) => shownBy(frame) !== undefined },
+      { oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => shownBy(frame) === undefined },
     ],
     uses: ['corals', 'heads', 'lengths', 'moments', 'counts'],
     answer: (frame, context) => {

@@ -20,6 +20,8 @@ export const deeds = {
   fasts: `skip_feeding fasting stop_feeding underfed underfeeding`,
   tests: `test testing tested tests retest retested measured measuring reading readings result results`,
   doses: `dose dosing dosed doses dosage add_alk supplement supplementing redose`,
+  stopsDosing: `dosing_off doser_off stop_dosing stopped_dosing no_longer_dosing dosing_stopped`,
+  swaps: `instead substitute substituted substituting replace replaced replacing in_place_of`,
   changesWater: `water_change waterchange water_changes wc wcs pwc big_water_change changed_water auto_water_change
     awc`,
   topsOff: `top_off topped_off topoff topping_off top_up topped_up evaporation evaporated evaporates`,

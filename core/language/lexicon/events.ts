@@ -35,4 +35,5 @@ export const events = {
   drifts: `drift drifted drifting reads_wrong inaccurate off_by disagree disagrees mismatch`,
   clears: `cleared clearing clears clear_water crystal_clear`,
   cycles: `cycle cycles cycled cycling`,
+  mishap: `by_accident on_accident accidentally accidental accident by_mistake mistakenly oops whoops messed_up screwed_up`,
 } as const;

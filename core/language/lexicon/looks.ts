@@ -28,6 +28,7 @@ export const looks = {
   big: `big large huge giant massive enormous`,
   long: `long wormlike wormy_looking spaghetti_like skinny_tube`,
   shape: `round flat spiral coiled star_shaped tube_shaped cone_shaped palm_tree_shaped flower_like mushroom_shaped`,
+  cube: `cube cubes cubed`,
   thick: `thick thicker dense`,
   clear: `clear_liquid glassy shiny glossy`,
   good: `fine healthy happy thriving great good beautiful gorgeous perfect lovely excellent`,

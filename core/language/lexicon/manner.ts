@@ -25,6 +25,7 @@ export const manner = {
     id_this what_the`,
   askOk: `is_it_ok is_it_safe safe safely normal is_this_normal is_that_ok okay_to harmful dangerous danger harmless
     risky risk risks will_it_hurt should_i_worry compatible reef_safe`,
+  askPace: `how_fast how_quick how_quickly how_slow how_slowly too_fast too_quick too_quickly`,
   askTrue: `true is_it_true myth myths really fact legit bs nonsense debunk actually_work`,
   askBest: `best recommend recommended recommendation suggest suggestion suggestions advice opinion thoughts ideal
     optimal`,

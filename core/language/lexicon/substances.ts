@@ -13,6 +13,8 @@ export const substances = {
   phosphateRemover: `gfo ferric_oxide granular_ferric lanthanum lanthinum phosphate_remover aluminium_oxide
     phosphate_pad`,
   iodine: `iodine iodide iodin`,
+  aminoAcids: `amino aminos amino_acid amino_acids`,
+  vinegar: `vinegar vinager`,
   potassiumAdd: `potassium_chloride potassium_solution`,
   traces: `trace traces strontium boron bromide fluoride manganese molybdenum amino aminos amino_acids vitamins
     vitamin`,

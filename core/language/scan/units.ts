@@ -80,6 +80,13 @@ const ALSO: Readonly<Record<string, string>> = {
   'milligrams per litre': 'mg/l',
   'milligrams per liter': 'mg/l',
   'mg l': 'mg/l',
+  ...Object.fromEntries(
+    ['g', 'grams', 'gram', 'gr'].flatMap((gram) =>
+      ['per', 'by', 'a', 'on the', 'to the', 'in a'].flatMap((per) =>
+        ['l', 'liter', 'litre'].map((litre) => [`${gram} ${per} ${litre}`, 'g/l']),
+      ),
+    ),
+  ),
   'umol/m2s': 'par',
   "c's": '°c',
   'dkh.': 'dkh',
@@ -144,14 +151,19 @@ const UNIT = new RegExp(
   'y',
 );
 
-/** "8.4 in 75 gal", "1.025 in ppt", "18 in a bin": the word, unless a length follows it. */
-const IN_BEFORE =
-  /^\s+(?:\d[\d.,]*(?!\s*(?:in\b|inch|"|x\b|by\b|[\d.,]))|(?:an?|the|my|our|your|this|that|one|two|three|four|five|six|seven|ten|half|both|it|ppt|psu|ppm|ppb|dkh|meq|sg|ms|gal|gallons?|lit[er]{2}s?|l|grams?|kg|fahrenheit|celsius)\b)/;
+/** "8.4 in 75 gal", "1.025 in ppt", "18 in a bin", "9 in may": the word, unless what follows tells of a length. */
+const OF_LENGTH = String.raw`in|inch\w*|x|by|deep|long|wide|tall|high|thick|cube|across|diameter|square|of|from|sand|rock|above|below|under|over|away|apart|and|or|to|at|each|front|back|up|down|off|between|on|with|but|so|is|tank|glass|gap|bed|cm|mm|ft|feet|foot`;
+const IN_BEFORE = new RegExp(
+  String.raw`^\s+(?:\d[\d.,]*(?!\s*(?:in\b|inch|"|x\b|by\b|[\d.,]))|(?!(?:${OF_LENGTH})\b)[a-z])`,
+);
 /** "ca 420 mg 1350": magnesium, and no milligrams. */
 const MAGNESIUM_BEFORE = /^\s*[:=]?\s*1?[.,]?\d{3}(?![\d.,])/;
 
+/** "120 x 50 x 50 cm": the next side, and no number of times. */
+const SIDE_BEFORE = /^\s*\d/;
+
 /** Units that may be a word of the sentence, and what then follows them. */
-const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE };
+const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE, x: SIDE_BEFORE };
 
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {

@@ -28,7 +28,7 @@ export function rowAnswer(
 export function askedBack(rows: readonly Row[], kind: Kind, text: string): string | undefined {
   const frame = frameOf(kind, text);
   return rowOf(rows, kind).needs?.find(
-    ({ oneOf, unless }) => oneOf.every((name) => frame.slots[name] === undefined) && unless?.(frame) !== true,
+    ({ oneOf, when }) => oneOf.every((name) => frame.slots[name] === undefined) && when?.(frame) !== false,
   )?.ask;
 }
 

@@ -1,0 +1,31 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import type { Answer } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { sumCommand } from '../../waterchange/sum.ts';
+import { call } from '../call.ts';
+
+/** More than so many are a routine, not a sum. */
+const MOST = 100;
+
+/** "three 10 % changes", "four of 20 % against one of 80 %": shares, and no reading that they should move. */
+export function isSum({ slots: { levels = [], shares = [], counts = [], everyDays } }: Frame): boolean {
+  if (levels.some(({ of }) => of !== 'temperature') || shares.length === 0) return false;
+  return shares.length > 1 || (everyDays === undefined && countOf(counts) !== undefined);
+}
+
+/** What several changes replace together, and the one they are compared with. */
+export function summed(
+  { slots: { shares = [], counts = [], volume } }: Frame,
+  context: OwnContext,
+): Answer | undefined {
+  const times = countOf(counts);
+  // Without a number of them the small ones are counted that make up the large one.
+  const [share, single] =
+    times === undefined ? shares.toSorted((a, b) => Number.parseFloat(a) - Number.parseFloat(b)) : shares;
+  if (share === undefined) return undefined;
+  return call(sumCommand, { share, times, single, volume }, context);
+}
+
+function countOf(counts: readonly number[]): number | undefined {
+  return counts.find((count) => Number.isInteger(count) && count > 1 && count <= MOST);
+}

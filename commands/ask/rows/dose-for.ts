@@ -1,0 +1,54 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import { parameter } from '../../../core/water/parameter.ts';
+import type { Answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
+import type { OwnContext } from '../../command.ts';
+import { amountCommand } from '../../dose/amount.ts';
+import { effectCommand } from '../../dose/effect.ts';
+import { call } from '../call.ts';
+import { attempt } from './attempt.ts';
+import { notUsedOf } from './levels-of.ts';
+import { wantedIn, type Wanted } from './wanted.ts';
+
+/** The dose for the first parameter that shall rise; what else was asked is said and one press away. */
+export function amountFor({ slots }: Frame, context: OwnContext): Answer | undefined {
+  const wanted = wantedIn(slots);
+  const [first, ...rest] = wanted;
+  if (first === undefined) return undefined;
+  const { volume, salinity } = slots;
+  const { of, now, goal, salt } = first;
+  const given = call(amountCommand, { of, now, goal, with: salt, volume, salinity }, context);
+  const left = notUsedOf(slots, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
+  return withNamed(slots, withOthers(rest, volume, { ...given, read: [...given.read, ...left] }), context);
+}
+
+/** Each dose is an answer of its own. */
+function withOthers(rest: readonly Wanted[], volume: string | undefined, given: Answer): Answer {
+  if (rest.length === 0) return given;
+  const named = rest.map(
+    ({ of, now, goal }) => `${parameter(of).label} ${now === undefined ? '' : `${now} to `}${goal}`,
+  );
+  const next = rest.map(({ of, now, goal, salt }, index) =>
+    action(`And ${named[index] ?? ''}`, 'dose amount', { of, now, goal, with: salt, volume }),
+  );
+  const step = `This is for one of them: ${named.join(' and ')} is a dose of its own. Choose it below, and add them well apart.`;
+  return { ...given, steps: [step, ...given.steps], next: [...given.next, ...next] };
+}
+
+/** An amount named beside the dose: what that would do. */
+function withNamed(
+  { salt, amount, strength, volume }: Frame['slots'],
+  given: Answer,
+  context: OwnContext,
+): Answer {
+  if (amount === undefined) return given;
+  const effect =
+    salt === undefined
+      ? undefined
+      : attempt(() => call(effectCommand, { with: salt, amount, strength, volume }, context));
+  if (effect === undefined) return { ...given, read: [`not used: ${amount}`, ...given.read] };
+  const facts = [...given.facts, { label: 'The amount you name', value: effect.headline }];
+  if (volume !== undefined || !amount.endsWith(' g')) return { ...given, facts };
+  const step = `If ${amount} is the tank and not the powder, write it as gallons: "${amount.replace(' g', '')} gal".`;
+  return { ...given, facts, steps: [step, ...given.steps] };
+}

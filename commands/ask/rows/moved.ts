@@ -1,0 +1,30 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import { movedCommand } from '../../water/moved.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+import { notUsedOf } from './levels-of.ts';
+import { spanSaid } from './span-said.ts';
+
+export const movedRows: readonly Row[] = [
+  {
+    kind: 'moved',
+    label: 'Why a reading moved',
+    needs: [{ oneOf: ['of'], ask: 'Which reading moved: alkalinity, salinity, pH, nitrate?' }],
+    uses: ['of', 'levels', 'was', 'now', 'change', 'span', 'spans', 'moments', 'salinity', 'temperature'],
+    answer: (frame, context) => {
+      const { of, was, now } = frame.slots;
+      if (of === undefined) return undefined;
+      const over = spanSaid(frame.slots, context);
+      const given = call(movedCommand, { of, was, now, way: wayOf(frame), over }, context);
+      return { ...given, read: [...given.read, ...notUsedOf(frame.slots, [of])] };
+    },
+  },
+];
+
+/** Which way it went by the words, where two readings do not say. */
+function wayOf({ reading: { scanned } }: Frame): 'up' | 'down' | undefined {
+  const [up, down] = [met(scanned, 'events.wentUp'), met(scanned, 'events.wentDown')];
+  if (up === down) return undefined;
+  return up ? 'up' : 'down';
+}

@@ -1,0 +1,56 @@
+import type { Slots } from '../../../core/language/slots.ts';
+import { significant } from '../../../core/quantity/format.ts';
+import { readQuantity } from '../../../core/quantity/read.ts';
+import { attempt } from './attempt.ts';
+
+/** A stock solution that was told of: the powder and the water it is made up to. */
+export interface StockSaid {
+  readonly with: string;
+  readonly amount: string;
+  readonly volume: string;
+}
+
+/** By its strength ("84 g/L"), or by the powder weighed in and the bottle; undefined where one is missing. */
+export function stockSaid({ salt, strength, amounts = [], container }: Slots): StockSaid | undefined {
+  if (salt === undefined) return undefined;
+  const gL = strength === undefined ? undefined : strengthGL(strength);
+  if (gL !== undefined) return { with: salt, amount: `${significant(gL, 4)} g`, volume: '1 L' };
+  const powder = [strength, ...amounts].find((text) => text !== undefined && isMass(text));
+  return powder === undefined || container === undefined
+    ? undefined
+    : { with: salt, amount: powder, volume: container };
+}
+
+/** The strength of a solution in g/L, where it was told; undefined where it was not. */
+export function strengthSaid(slots: Slots): string | undefined {
+  const stock = stockSaid(slots);
+  if (stock === undefined || (slots.strength === undefined && stock.amount === slots.amount))
+    return undefined;
+  return `${significant(gramsPerLitre(stock), 4)} g/L`;
+}
+
+function gramsPerLitre({ amount, volume }: StockSaid): number {
+  const grams = readQuantity('mass', amount, { field: 'amount' }).value;
+  return grams / readQuantity('volume', volume, { field: 'volume' }).value;
+}
+
+/** What was put in of a salt, as grams where it was a solution of a known strength; undefined where nobody can tell. */
+export function addedSaid(slots: Slots): string | undefined {
+  const { salt, amount } = slots;
+  if (salt === undefined || amount === undefined) return undefined;
+  if (isMass(amount)) return amount;
+  const stock = slots.strength === undefined ? undefined : stockSaid(slots);
+  const litres = attempt(() => readQuantity('volume', amount, { field: 'amount' }).value);
+  return stock === undefined || litres === undefined
+    ? undefined
+    : `${significant(gramsPerLitre(stock) * litres, 4)} g`;
+}
+
+/** Grams in a litre; undefined for a text that is no concentration. */
+function strengthGL(text: string): number | undefined {
+  return attempt(() => readQuantity('concentration', text, { field: 'strength' }).value / 1000);
+}
+
+function isMass(text: string): boolean {
+  return attempt(() => readQuantity('mass', text, { field: 'amount' })) !== undefined;
+}

@@ -1,0 +1,157 @@
+import { compoundsFor } from '../../../core/dosing/compound.ts';
+import type { Frame } from '../../../core/language/frame.ts';
+import type { SlotName } from '../../../core/language/slots.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import { Problem } from '../../../core/problem.ts';
+import type { Answer, Fact } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { inOwnUnit } from '../../dose/asked.ts';
+import { dailyCommand, HOLDS_ONLY } from '../../dose/daily.ts';
+import { solutionCommand } from '../../dose/solution.ts';
+import { useCommand } from '../../dose/use.ts';
+import { untilCommand } from '../../water/until.ts';
+import { readPerDay } from '../../waterchange/rate.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+import { attempt } from './attempt.ts';
+import { byLabel, hasLabel } from './by-label.ts';
+import { levelsOf } from './levels-of.ts';
+import { withRemarks } from './said-remarks.ts';
+import { fallRate, perDays, spanSaid } from './span-said.ts';
+import { addedSaid, stockSaid } from './stock-said.ts';
+import { saltFor } from './wanted.ts';
+
+const READINGS: readonly SlotName[] = [
+  'of',
+  'levels',
+  'was',
+  'now',
+  'change',
+  'rate',
+  'rateDays',
+  'span',
+  'spans',
+];
+const ADDED: readonly SlotName[] = [
+  'moments',
+  'volume',
+  'salt',
+  'amount',
+  'amountDays',
+  'strength',
+  'container',
+];
+
+export const useRows: readonly Row[] = [
+  {
+    kind: 'dose-use',
+    label: 'What my tank uses a day',
+    needs: [
+      {
+        oneOf: ['was', 'change', 'rate'],
+        ask: 'What did it read, what does it read now, and how many days lie between?',
+      },
+      { oneOf: ['span', 'moments', 'rate'], ask: 'How much time lies between the two readings?' },
+    ],
+    uses: [...READINGS, ...ADDED],
+    answer: (frame, context) => useOf(frame, context) ?? daily(frame, context),
+  },
+  {
+    kind: 'dose-daily',
+    label: 'How much to dose each day',
+    needs: [
+      {
+        oneOf: ['rate', 'was', 'change'],
+        ask: 'How much does the tank use a day? Or: two readings, and the days between them.',
+        when: (frame) => !hasLabel(frame),
+      },
+    ],
+    uses: [...READINGS, ...ADDED],
+    answer: (frame, context) => byLabel(frame, context) ?? daily(frame, context) ?? useOf(frame, context),
+  },
+];
+
+/** From two readings and the time between them, with what was added meanwhile. @throws Problem where no time is known. */
+function useOf(frame: Frame, context: OwnContext): Answer | undefined {
+  const { of, was, now, amount, amountDays, salt, volume } = frame.slots;
+  if (of === undefined || was === undefined || now === undefined) return undefined;
+  const over = spanSaid(frame.slots, context);
+  if (over === undefined)
+    throw new Problem('How much time lies between the two readings?', {
+      field: 'over',
+      hint: 'For example 3 days.',
+    });
+  const often = amountDays === 1 ? ' a day' : '';
+  const added = addedSaid(frame.slots);
+  const input = {
+    of,
+    before: was,
+    now,
+    over,
+    volume,
+    ...(added === undefined ? {} : { amount: `${added}${often}`, with: salt }),
+  };
+  const one = withRemarks(frame, call(useCommand, input, context));
+  const given = { ...one, facts: [...one.facts, ...alsoUsed(frame, of, over, context)] };
+  if (amount === undefined || added !== undefined) return given;
+  return {
+    ...given,
+    headline: `Besides the ${amount}${often} you dosed: ${given.headline}`,
+    read: [
+      `not used: ${amount}${often}, since its salt or strength was not said; what it raises comes on top`,
+      ...given.read,
+    ],
+  };
+}
+
+/** The use of other parameters of which two readings were said, too. */
+function alsoUsed({ slots }: Frame, of: ParameterId, over: string, context: OwnContext): readonly Fact[] {
+  const others = [...new Set((slots.levels ?? []).map((level) => level.of))].filter((id) => id !== of);
+  return others.flatMap((id): Fact[] => {
+    const [before, now] = [levelsOf(slots, id, 'was').at(0)?.text, levelsOf(slots, id, 'now').at(-1)?.text];
+    if (before === undefined || now === undefined) return [];
+    const given = attempt(() =>
+      call(useCommand, { of: id, before, now, over, volume: slots.volume }, context),
+    );
+    return given === undefined ? [] : [{ label: parameter(id).label, value: given.headline }];
+  });
+}
+
+/** From a use that is known, or a fall in a known time; where a level and its end were named, when it gets there. */
+function daily(frame: Frame, context: OwnContext): Answer | undefined {
+  const { of, now, limit, wanted, change } = frame.slots;
+  const use = fallRate(frame.slots, context) ?? (frame.kind === 'dose-daily' ? change : undefined);
+  if (of === undefined || use === undefined || compoundsFor(of).length === 0) return undefined;
+  const end = limit ?? wanted;
+  if (now !== undefined && end !== undefined && Number.parseFloat(end) < Number.parseFloat(now))
+    return call(untilCommand, { of, now, use, goal: end }, context);
+  const given = ofStock(frame, of, use, context) ?? replaced(frame, of, use, context);
+  return withRemarks(frame, { ...given, facts: [...given.facts, ...besides(frame, of, context)] });
+}
+
+function replaced({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer {
+  return call(dailyCommand, { of, use, with: saltFor(slots, of), volume: slots.volume }, context);
+}
+
+/** The same for the uses of other parameters that were said. */
+function besides(frame: Frame, of: ParameterId, context: OwnContext): readonly Fact[] {
+  const { levels = [] } = frame.slots;
+  const others = levels.filter(
+    (level) => level.of !== of && (level.part === 'rate' || level.part === 'change'),
+  );
+  return others.flatMap((level): Fact[] => {
+    const use = level.everyDays === undefined ? level.text : perDays(level.text, level.everyDays);
+    const given = attempt(() => replaced(frame, level.of, use, context));
+    return [{ label: parameter(level.of).label, value: given?.headline ?? `not used: ${level.text}` }];
+  });
+}
+
+/** Where the strength of the stock was said: the millilitres of it each day. */
+function ofStock({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer | undefined {
+  const stock = stockSaid(slots);
+  if (stock === undefined) return undefined;
+  const perDay = inOwnUnit(of, readPerDay(of, use, 'use').perDay);
+  const goal = `+${Number(perDay.toPrecision(4))} ${parameter(of).unit}`;
+  const given = call(solutionCommand, { ...stock, goal, tank: slots.volume }, context);
+  return { ...given, headline: `Each day: ${given.headline}`, steps: [HOLDS_ONLY, ...given.steps] };
+}

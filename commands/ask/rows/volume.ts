@@ -1,0 +1,79 @@
+import { primer } from '../../../core/care/primers/cards.ts';
+import { met } from '../../../core/language/met.ts';
+import type { Slots } from '../../../core/language/slots.ts';
+import { answer, type Answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
+import type { OwnContext } from '../../command.ts';
+import { convertCommand } from '../../convert.ts';
+import { netCommand } from '../../dose/net.ts';
+import { cardAnswer } from '../../primer/card-answer.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+import { attempt } from './attempt.ts';
+
+export const volumeRows: readonly Row[] = [
+  {
+    kind: 'volume',
+    label: 'How much water my tank holds',
+    uses: ['box', 'lengths', 'volume', 'container', 'salt', 'change'],
+    answer: ({ slots, reading: { scanned } }, context) =>
+      ofBox(met(scanned, 'looks.cube') ? cubed(slots) : slots, context) ??
+      ofGlass(slots, context) ??
+      cardAnswer(primer('net volume')),
+  },
+];
+
+/** "an 18 inch cube": one side stands for three. */
+function cubed(slots: Slots): Slots {
+  const [side] = slots.lengths ?? [];
+  if (slots.box !== undefined || side === undefined) return slots;
+  const [number = '', ...unit] = side.split(' ');
+  return { ...slots, box: [`${number} x ${number} x ${number}`, ...unit].join(' ') };
+}
+
+/** The box is the first of the lengths. */
+const SIDES = 3;
+
+/** The full box, and what takes away from it. */
+function ofBox({ box, lengths = [] }: Slots, context: OwnContext): Answer | undefined {
+  if (box === undefined) return undefined;
+  const amount = withUnit(box, lengths);
+  if (amount === undefined) {
+    const next = ['cm', 'in'].map((unit) => action(`In ${unit}`, 'convert', { amount: `${box} ${unit}` }));
+    return answer({ headline: 'Are the sides in cm or in inches?', read: [`a box of ${box}`], next });
+  }
+  const { headline, points, steps = [], sources } = primer('net volume');
+  const given = call(convertCommand, { amount }, context);
+  return {
+    ...given,
+    read: [...given.read, ...lengths.slice(SIDES).map((text) => `not used: ${text}`)],
+    facts: [...given.facts, ...points.map(([label, value]) => ({ label, value }))],
+    steps: [headline, ...steps],
+    sources: [...new Set([...given.sources, ...sources])],
+  };
+}
+
+/** Longer sides than this are cm: own choice, a tank of 100 inches is rare. */
+const MOST_INCHES = 96;
+
+/** With the unit that was said, or that another length of the message or the size itself tells. */
+function withUnit(box: string, lengths: readonly string[]): string | undefined {
+  if (unitOf(box) !== undefined) return box;
+  const [said] = lengths.flatMap((text) => unitOf(text) ?? []);
+  if (said !== undefined) return `${box} ${said.startsWith('in') || said === 'ft' ? 'in' : 'cm'}`;
+  return box.split(' x ').some((side) => Number(side) > MOST_INCHES) ? `${box} cm` : undefined;
+}
+
+/** What stands behind the last number of a quantity; undefined for none. */
+function unitOf(text: string): string | undefined {
+  const last = text.split(' ').at(-1) ?? '';
+  return Number.isNaN(Number(last)) ? last : undefined;
+}
+
+/** "my 50 only holds 38": what it does to dose for the glass. */
+function ofGlass({ volume, container, lengths = [], salt, change }: Slots, context: OwnContext) {
+  const glass = container ?? lengths[0];
+  if (glass === undefined || volume === undefined) return undefined;
+  const goal = change === undefined ? undefined : `+${change}`;
+  return attempt(() => call(netCommand, { glass, volume, with: salt, goal }, context));
+}
