@@ -6,6 +6,7 @@ const ROWS: readonly (readonly [keyof Figures, string])[] = [
   ['card', 'card right'],
   ['part', 'part of each number right'],
   ['partAndOf', 'part, and what a level is of, right'],
+  ['taken', 'numbers that a sum can take right'],
   ['allNumbers', 'all numbers of a message right'],
   ['outright', 'sure enough to answer outright'],
   ['outrightWrong', 'of those wrong'],

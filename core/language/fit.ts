@@ -140,7 +140,11 @@ export function fitModel(batches: readonly Batch[], sentences: string): Model {
   const lines = batches.flatMap((batch) => batch.lines);
   return {
     sentences,
-    thresholds: calibrated(unseenIn(batches)),
+    thresholds: calibrated(
+      unseenIn(batches)
+        .filter(({ batch }) => isFullyLabelled(batch))
+        .map(({ unseen }) => unseen),
+    ),
     kinds: fitKinds(lines),
     cards: fitCards(lines),
     ...fitRoles(lines),
@@ -148,20 +152,27 @@ export function fitModel(batches: readonly Batch[], sentences: string): Model {
 }
 
 /** Every message read by weights made without its own batch. */
-export function unseenIn(batches: readonly Batch[]): readonly Unseen[] {
+export function unseenIn(
+  batches: readonly Batch[],
+): readonly { readonly batch: Batch; readonly unseen: Unseen }[] {
   return Array.from({ length: FOLDS }, (_, fold) => fold).flatMap((fold) => {
     const isOut = (at: number): boolean => at % FOLDS === fold;
     const packed = fitKinds(batches.filter((_, at) => !isOut(at)).flatMap(({ lines }) => lines));
     const vocabulary = vocabularyIn(packed.hashes);
     return batches
       .filter((_, at) => isOut(at))
-      .flatMap(({ lines }) => lines)
-      .map((line) => {
+      .flatMap((batch) => batch.lines.map((line) => ({ batch, line })))
+      .map(({ batch, line }) => {
         const chances = probabilities(packed, vectorOf(featuresOf(scan(line.text)), vocabulary));
         const ranked = packed.labels
           .map((name, at) => ({ name, probability: chances[at] ?? 0 }))
           .sort((a, b) => b.probability - a.probability);
-        return { line, kinds: ranked };
+        return { batch, unseen: { line, kinds: ranked } };
       });
   });
+}
+
+/** Batches whose writers named every right reading and the calm ones: in the others a right guess can count as wrong. */
+function isFullyLabelled({ lines }: Batch): boolean {
+  return lines.some(({ calm }) => calm === true) && lines.some(({ also }) => also !== undefined);
 }

@@ -15,6 +15,8 @@ export interface Figures {
   /** Of numbers: the part is right; and what a level is of as well. */
   readonly part: number;
   readonly partAndOf: number;
+  /** The same, of the numbers a sum can take: no counts, ages, sizes, days. */
+  readonly taken: number;
   /** Of messages with numbers: all of them right. */
   readonly allNumbers: number;
   /** Answered outright, and of those wrong. */
@@ -35,16 +37,33 @@ export interface Miss {
   readonly numbers: readonly string[];
 }
 
-const LEVELS: ReadonlySet<Mark['part']> = new Set(['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target']);
+const LEVELS: ReadonlySet<Mark['part']> = new Set([
+  'now',
+  'was',
+  'wanted',
+  'change',
+  'rate',
+  'other',
+  'limit',
+  'target',
+]);
+
+/** Parts that fill no slot of a sum. */
+const UNTAKEN: ReadonlySet<Mark['part']> = new Set(['none', 'length', 'moment']);
 
 /** Reads every message of a batch once and compares with its labels. */
-export function measured(lines: readonly Line[], { read, thresholds }: Reader): { readonly figures: Figures; readonly misses: readonly Miss[] } {
+export function measured(
+  lines: readonly Line[],
+  { read, thresholds }: Reader,
+): { readonly figures: Figures; readonly misses: readonly Miss[] } {
   const all = lines.map((line) => ({ line, reading: read(line.text) }));
   const numbers = all.flatMap(({ line, reading }) => {
     const marks = marksOf(line);
     return marks === undefined ? [] : [{ marks, said: reading.said }];
   });
-  const marks = numbers.flatMap(({ marks: own, said }) => own.map((mark) => ({ mark, found: saidAt(said, mark) })));
+  const marks = numbers.flatMap(({ marks: own, said }) =>
+    own.map((mark) => ({ mark, found: saidAt(said, mark) })),
+  );
   const emergencies = all.filter(({ line }) => isDangerous(line) && line.calm !== true);
   const calm = all.filter(({ line }) => line.calm === true && !isDangerous(line));
   const sure = all.filter(({ reading }) => (reading.kinds[0]?.probability ?? 0) >= thresholds.answer);
@@ -53,11 +72,19 @@ export function measured(lines: readonly Line[], { read, thresholds }: Reader): 
     figures: {
       messages: all.length,
       kindFirst: share(all, ({ line, reading }) => isRight(line, reading.kinds[0]?.name ?? '')),
-      kindInThree: share(all, ({ line, reading }) => reading.kinds.slice(0, 3).some(({ name }) => isRight(line, name))),
+      kindInThree: share(all, ({ line, reading }) =>
+        reading.kinds.slice(0, 3).some(({ name }) => isRight(line, name)),
+      ),
       card: share(carded, ({ line, reading }) => firstCard(reading, line) === line.card),
       part: share(marks, ({ mark, found }) => hasPart(mark, found)),
       partAndOf: share(marks, ({ mark, found }) => isRightNumber(mark, found)),
-      allNumbers: share(numbers, ({ marks: own, said }) => own.every((mark) => isRightNumber(mark, saidAt(said, mark)))),
+      taken: share(
+        marks.filter(({ mark }) => !UNTAKEN.has(mark.part)),
+        ({ mark, found }) => isRightNumber(mark, found),
+      ),
+      allNumbers: share(numbers, ({ marks: own, said }) =>
+        own.every((mark) => isRightNumber(mark, saidAt(said, mark))),
+      ),
       outright: sure.length / Math.max(all.length, 1),
       outrightWrong: share(sure, ({ line, reading }) => !isRight(line, reading.kinds[0]?.name ?? '')),
       dangerShown: share(emergencies, ({ reading }) => danger(reading) >= thresholds.danger),

@@ -33,8 +33,11 @@ export function systemVolume(scanned: Scanned, said: readonly Said[]): SystemVol
   };
 }
 
-function isVolume({ kinds }: Said['number']): boolean {
-  return kinds.length === 0 || kinds.includes('volume');
+/** Millilitres, spoons and cups measure a dose, not a tank. */
+const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz)/;
+
+function isVolume({ kinds, unit }: Said['number']): boolean {
+  return kinds.length === 0 || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
 }
 
 function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
@@ -47,7 +50,7 @@ function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
 function unitOf({ text }: Scanned, said: readonly Said[], all: readonly Said[]): string {
   const own = all.find(({ number }) => number.unit !== '')?.number;
   const other = said.find(
-    ({ number }) => number.kinds.includes('volume') && !/ml|tsp|tbsp|cup/.test(number.unit),
+    ({ number }) => number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit),
   )?.number;
   const found = own ?? other;
   if (found === undefined) return '';
