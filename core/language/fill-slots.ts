@@ -1,7 +1,8 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
+import { headsOf } from './heads.ts';
 import type { OfName } from './parts.ts';
-import type { Said } from './said.ts';
+import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
@@ -54,6 +55,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const rate = last('rate');
   const volume = systemVolume(scanned, said);
   volume?.from.forEach((one) => used.add(one));
+  const heads = headsOf(scanned, said);
+  take(heads?.from);
   const amounts = said.filter(
     ({ part, of: what }) => part === 'amount' || (part === 'rate' && what === 'substance'),
   );
@@ -104,7 +107,7 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
-    heads: headsOf(scanned, said, take),
+    heads: heads?.text,
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
@@ -131,35 +134,6 @@ function levelText({ number, unit }: NumberSpan, of: ParameterId): string {
 
 function isShare({ number }: Said): boolean {
   return number.kinds.includes('share');
-}
-
-/** Light measured: hours and per cent of a lamp are its settings. */
-function isLight({ part, of, number }: Said): boolean {
-  if (number.kinds.includes('light') || number.kinds.includes('illuminance')) return true;
-  return number.kinds.length === 0 && (part === 'light' || (of === 'light' && part !== 'none'));
-}
-
-const HEADS: ReadonlySet<string> = new Set(['head', 'heads', 'headed', 'polyp', 'polyps']);
-
-/** "2 head", "1 polyp" as a size is typed: heads of one coral, not a count of corals or fish. */
-function headsOf(
-  { text }: Scanned,
-  said: readonly Said[],
-  take: (one: Said) => string | undefined,
-): string | undefined {
-  const found = said.find(
-    ({ number }) =>
-      number.kinds.includes('heads') &&
-      HEADS.has(
-        text
-          .slice(number.start, number.end)
-          .split(/[^a-z]+/)
-          .at(-1) ?? '',
-      ),
-  );
-  if (found === undefined) return undefined;
-  take(found);
-  return `${found.number.number} heads`;
 }
 
 /** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm". */
