@@ -1,8 +1,9 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
-import { isDose, isLight, isShare, isWater } from './kinds-of-said.ts';
+import { headsOf } from './heads.ts';
+import { isDose, isShare, isWater } from './kinds-of-said.ts';
 import type { OfName } from './parts.ts';
-import type { Said } from './said.ts';
+import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
@@ -58,6 +59,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const waterRate = said.find(
     (one) => one.part === 'rate' && isWater(one) && !isDose(one) && one.of !== 'substance',
   );
+  const heads = headsOf(scanned, said);
+  take(heads?.from);
   const amounts = said.filter(
     (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
@@ -110,7 +113,7 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
-    heads: headsOf(scanned, said, take),
+    heads: heads?.text,
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
@@ -135,29 +138,6 @@ function levelText({ number, unit }: NumberSpan, of: ParameterId): string {
   const isBare = unit === '' || unit === of;
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
-}
-
-const HEADS: ReadonlySet<string> = new Set(['head', 'heads', 'headed', 'polyp', 'polyps']);
-
-/** "2 head", "1 polyp" as a size is typed: heads of one coral, not a count of corals or fish. */
-function headsOf(
-  { text }: Scanned,
-  said: readonly Said[],
-  take: (one: Said) => string | undefined,
-): string | undefined {
-  const found = said.find(
-    ({ number }) =>
-      number.kinds.includes('heads') &&
-      HEADS.has(
-        text
-          .slice(number.start, number.end)
-          .split(/[^a-z]+/)
-          .at(-1) ?? '',
-      ),
-  );
-  if (found === undefined) return undefined;
-  take(found);
-  return `${found.number.number} heads`;
 }
 
 /** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm"; each with its own unit where they differ: then a bare one is none. */

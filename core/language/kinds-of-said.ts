@@ -16,9 +16,3 @@ export function isDose({ of, number }: Said): boolean {
 }
 
 const NOT_DOSED: ReadonlySet<string> = new Set(['nothing', 'water', 'share', 'container', 'sump', 'display']);
-
-/** Light measured: hours and per cent of a lamp are its settings. */
-export function isLight({ part, of, number }: Said): boolean {
-  if (number.kinds.includes('light') || number.kinds.includes('illuminance')) return true;
-  return number.kinds.length === 0 && (part === 'light' || (of === 'light' && part !== 'none'));
-}

@@ -15,3 +15,9 @@ export interface Said {
 export function saidAs(part: PartName, of: OfName, number: NumberSpan, probability: number): Said {
   return { part, of, number, text: quantityText(number), probability };
 }
+
+/** Light measured: hours and per cent of a lamp are its settings. */
+export function isLight({ part, of, number }: Said): boolean {
+  if (number.kinds.includes('light') || number.kinds.includes('illuminance')) return true;
+  return number.kinds.length === 0 && (part === 'light' || (of === 'light' && part !== 'none'));
+}
