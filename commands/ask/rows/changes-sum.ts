@@ -8,9 +8,16 @@ import { call } from '../call.ts';
 const MOST = 100;
 
 /** "three 10 % changes", "four of 20 % against one of 80 %": shares, and no reading that they should move. */
-export function isSum({ slots: { levels = [], shares = [], counts = [], everyDays } }: Frame): boolean {
-  if (levels.some(({ of }) => of !== 'temperature') || shares.length === 0) return false;
-  return shares.length > 1 || (everyDays === undefined && countOf(counts) !== undefined);
+export function isSum(frame: Frame): boolean {
+  const { levels = [], shares = [] } = frame.slots;
+  if (levels.some(({ of }) => of !== 'temperature')) return false;
+  return isCounted(frame) || new Set(shares).size > 1;
+}
+
+/** Several changes of one share, and how many of them. */
+export function isCounted({ slots: { levels = [], shares = [], counts = [], everyDays } }: Frame): boolean {
+  const isAlone = levels.every(({ of }) => of === 'temperature') && shares.length > 0;
+  return isAlone && countOf(counts) !== undefined && (everyDays === undefined || shares.length > 1);
 }
 
 /** What several changes replace together, and the one they are compared with. */

@@ -11,7 +11,7 @@ import { onceCommand } from '../../waterchange/once.ts';
 import { routineCommand } from '../../waterchange/routine.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
-import { isSum, summed } from './changes-sum.ts';
+import { isCounted, isSum, summed } from './changes-sum.ts';
 import { perDays } from './span-said.ts';
 import { shareSaid } from './water-said.ts';
 import { isWarmth, mixedWarmth } from './warmth.ts';
@@ -130,7 +130,7 @@ export const changeRows: readonly Row[] = [
     label: 'Bit by bit against one change',
     uses: [...LEVELS, ...WATER, 'span', 'counts'],
     answer: (frame, context) => {
-      if (isSum(frame)) return summed(frame, context);
+      if (isCounted(frame)) return summed(frame, context);
       const { of, now, other, volume, changed, span } = frame.slots;
       const said = shareSaid(frame.slots, context);
       if (said === undefined) return cardAnswer(primer('water changes'));

@@ -3,7 +3,7 @@ import { met } from '../../../core/language/met.ts';
 import { movedCommand } from '../../water/moved.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
-import { notUsedOf } from './levels-of.ts';
+import { notUsedOf, readTwice } from './levels-of.ts';
 import { spanSaid } from './span-said.ts';
 
 export const movedRows: readonly Row[] = [
@@ -13,7 +13,8 @@ export const movedRows: readonly Row[] = [
     needs: [{ oneOf: ['of'], ask: 'Which reading moved: alkalinity, salinity, pH, nitrate?' }],
     uses: ['of', 'levels', 'was', 'now', 'change', 'span', 'spans', 'moments', 'salinity', 'temperature'],
     answer: (frame, context) => {
-      const { of, was, now } = frame.slots;
+      const { of } = frame.slots;
+      const { was, now } = readTwice(frame.slots) ?? frame.slots;
       if (of === undefined) return undefined;
       const over = spanSaid(frame.slots, context);
       const given = call(movedCommand, { of, was, now, way: wayOf(frame), over }, context);

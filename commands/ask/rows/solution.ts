@@ -61,6 +61,8 @@ export const solutionRows: readonly Row[] = [
       'container',
       'waterRate',
       'waterRateDays',
+      'amount',
+      'amountDays',
       'rate',
       'rateDays',
       'change',
@@ -78,14 +80,16 @@ export const solutionRows: readonly Row[] = [
 
 /** Limewater in what evaporates each day, against a use where one was said. */
 function topOff({ slots }: Frame, context: OwnContext): Answer | undefined {
-  const { waterRate, waterRateDays = 1, rate, rateDays = 1, change, of, volume } = slots;
-  if (waterRate === undefined) return undefined;
+  const { amount, amountDays, rate, rateDays = 1, change, of, volume } = slots;
+  const daily = amountDays === undefined ? undefined : amount;
+  const evaporates = slots.waterRate ?? daily;
+  if (evaporates === undefined) return undefined;
   if (volume === undefined && context.keep?.tankInUse() === undefined)
     throw new Problem('How much water is in the system?', { field: 'volume' });
-  const amount = eachDay(waterRate, waterRateDays);
+  const topOffADay = eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1);
   const goal = of === 'alkalinity' && rateDays === 1 ? (rate ?? change) : undefined;
   if (goal === undefined && volume === undefined) return undefined;
-  return call(limewaterCommand, { amount, goal, volume }, context);
+  return call(limewaterCommand, { amount: topOffADay, goal, volume }, context);
 }
 
 /** What a vessel of it can hold. */

@@ -15,7 +15,7 @@ import { call } from '../call.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { byLabel, hasLabel } from './by-label.ts';
-import { levelsOf } from './levels-of.ts';
+import { levelsOf, readTwice } from './levels-of.ts';
 import { withRemarks } from './said-remarks.ts';
 import { fallRate, perDays, spanSaid } from './span-said.ts';
 import { addedSaid, stockSaid } from './stock-said.ts';
@@ -50,6 +50,7 @@ export const useRows: readonly Row[] = [
       {
         oneOf: ['was', 'change', 'rate'],
         ask: 'What did it read, what does it read now, and how many days lie between?',
+        when: ({ slots }) => readTwice(slots) === undefined,
       },
       { oneOf: ['span', 'moments', 'rate'], ask: 'How much time lies between the two readings?' },
     ],
@@ -73,8 +74,9 @@ export const useRows: readonly Row[] = [
 
 /** From two readings and the time between them, with what was added meanwhile. @throws Problem where no time is known. */
 function useOf(frame: Frame, context: OwnContext): Answer | undefined {
-  const { of, was, now, amount, amountDays, salt, volume } = frame.slots;
-  if (of === undefined || was === undefined || now === undefined) return undefined;
+  const { of, amount, amountDays, salt, volume } = frame.slots;
+  const twice = readTwice(frame.slots);
+  if (of === undefined || twice === undefined) return undefined;
   const over = spanSaid(frame.slots, context);
   if (over === undefined)
     throw new Problem('How much time lies between the two readings?', {
@@ -85,8 +87,8 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
   const added = addedSaid(frame.slots);
   const input = {
     of,
-    before: was,
-    now,
+    before: twice.was,
+    now: twice.now,
     over,
     volume,
     ...(added === undefined ? {} : { amount: `${added}${often}`, with: salt }),

@@ -39,7 +39,9 @@ function ofBox({ box, lengths = [] }: Slots, context: OwnContext): Answer | unde
   if (box === undefined) return undefined;
   const amount = withUnit(box, lengths);
   if (amount === undefined) {
-    const next = ['cm', 'in'].map((unit) => action(`In ${unit}`, 'convert', { amount: `${box} ${unit}` }));
+    const next = ['cm', 'in'].map((unit) =>
+      action(unit === 'in' ? 'In inches' : `In ${unit}`, 'convert', { amount: `${box} ${unit}` }),
+    );
     return answer({ headline: 'Are the sides in cm or in inches?', read: [`a box of ${box}`], next });
   }
   const { headline, points, steps = [], sources } = primer('net volume');

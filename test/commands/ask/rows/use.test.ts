@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { solutionRows } from '../../../../commands/ask/rows/solution.ts';
+import { useRows } from '../../../../commands/ask/rows/use.ts';
+import { daysAmong, daysBetween } from '../../../../core/language/days-between.ts';
+import { answered, asked, number, textOf } from './asked-row.ts';
+
+/** 1 dKH in 100 L = 1.890 g Na2CO3 = 2.996 g NaHCO3 (IUPAC 2021). */
+const use = (text: string) => answered(useRows, 'dose-use', text);
+const daily = (text: string) => answered(useRows, 'dose-daily', text);
+
+describe('what a tank uses a day', () => {
+  it.each([
+    ['alk went from 8.4 to 7.2 over 3 days, what does it use a day', 0.4],
+    ['monday 8.4 wednesday 7.9 how much does my tank use a day', 0.25],
+    ['alk 9.3 on monday, 7.5 on wednesday, no dosing, 150 gal, how much is it using', 0.9],
+    ['kh 8.4 yesterday and 8.0 today, consumption?', 0.4],
+  ])('%s', (text, perDay) => {
+    expect(number(use(text).headline, 'dKH')).toBeCloseTo(perDay, 2);
+  });
+
+  it('of calcium', () => {
+    expect(number(use('calcium fell from 440 to 410 in 6 days, daily use?').headline, 'mg/L')).toBeCloseTo(
+      5,
+      1,
+    );
+  });
+
+  it('asks for the time between', () => {
+    expect(asked(useRows, 'dose-use', 'alk went from 9 to 7.5, what does the tank use')).toContain(
+      'How much time',
+    );
+  });
+
+  it('counts days, dates and hours from each other', () => {
+    expect(daysBetween('friday', 'tuesday', 3)).toBe(4);
+    expect(daysBetween('monday', 'today', 3)).toBe(2);
+    expect(daysBetween('the 3rd', 'the 17th', 3)).toBe(14);
+    expect(daysBetween('28 feb', '2 march', 3)).toBe(2);
+    expect(daysBetween('9 am', '9 pm', 3)).toBe(0.5);
+    expect(daysBetween('monday', 'monday', 3)).toBeUndefined();
+    expect(daysAmong(['7am', 'sunday', 'tuesday', '7am'], 3)).toBe(2);
+  });
+});
+
+describe('the dose of each day', () => {
+  it('replaces a use that is known', () => {
+    const given = daily('the tank uses 1.2 dkh a day, how much soda ash daily in 100 litres');
+    expect(number(given.headline, 'g of')).toBeCloseTo(1.2 * 1.89, 1);
+  });
+
+  it('in millilitres where the strength was said', () => {
+    const given = daily('Eats 0.7 dkh a day, 140 L, soda ash 106 g/L. How many ml?');
+    expect(number(given.headline, 'mL')).toBeCloseTo((0.7 * 1.4 * 1.89) / 0.106, 0);
+    expect(given.steps[0]).toContain('only holds the level');
+  });
+
+  it('or says what it uses from two readings', () => {
+    expect(daily('alk went from 8.4 to 7.2 over 3 days, what do I dose daily?').headline).toContain(
+      '0.4 dKH',
+    );
+  });
+});
+
+describe('a stock solution', () => {
+  it.each([
+    ['I dissolved 500 g of soda ash in 5 L of water, strength per ml?', 2 * (100 / 105.99)],
+    ['80 g of baking soda made up to 1 litre, how strong is that', 80 / 84.01],
+  ])('%s', (text, meqPerMl) => {
+    expect(number(answered(solutionRows, 'solution', text).headline, 'meq')).toBeCloseTo(meqPerMl, 2);
+  });
+
+  it('asks for the powder', () => {
+    expect(asked(solutionRows, 'solution', 'how much soda ash in a stock bottle')).toContain('grams');
+  });
+});
+
+/** Ca(OH)2 37.05 g/eq: 0.5 dKH in 300 L are 53.5 meq. Saturated at 25 °C 0.0203 mol/L (Bates et al. 1956). */
+describe('limewater', () => {
+  it('against the use of the tank', () => {
+    const text = '1 gal evaporates a day, can kalk in the top off cover 0.6 dkh a day in 90 gal';
+    const given = answered(solutionRows, 'limewater', text);
+    expect(given.headline).toMatch(/^Yes/);
+    expect(number(given.headline, 'g of')).toBeCloseTo(0.6 * 0.35665 * 340.7 * 0.03705, 1);
+    expect(textOf(given)).toContain('8.5');
+  });
+
+  it('in a vessel', () => {
+    const given = answered(solutionRows, 'limewater', 'how much lime goes in a 20 L bucket of kalkwasser');
+    expect(number(given.headline, 'to')).toBeCloseTo(0.0203 * 74.09 * 20, -1);
+  });
+
+  it('without a number: its card, with the care it takes', () => {
+    expect(textOf(answered(solutionRows, 'limewater', 'is kalk in the top off a good idea'))).toContain(
+      'Caustic',
+    );
+  });
+});
