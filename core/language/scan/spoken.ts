@@ -5,7 +5,12 @@ export interface Spoken {
   readonly words: number;
 }
 
-const ONES: Readonly<Record<string, number>> = {
+/** Numbers by their words; words that every object has ("constructor") are none of them. */
+function table(words: Readonly<Record<string, number>>): Readonly<Record<string, number>> {
+  return Object.assign(Object.create(null) as Record<string, number>, words);
+}
+
+const ONES = table({
   zero: 0,
   nil: 0,
   one: 1,
@@ -17,8 +22,8 @@ const ONES: Readonly<Record<string, number>> = {
   seven: 7,
   eight: 8,
   nine: 9,
-};
-const TEENS: Readonly<Record<string, number>> = {
+});
+const TEENS = table({
   ten: 10,
   eleven: 11,
   twelve: 12,
@@ -29,8 +34,8 @@ const TEENS: Readonly<Record<string, number>> = {
   seventeen: 17,
   eighteen: 18,
   nineteen: 19,
-};
-const TENS: Readonly<Record<string, number>> = {
+});
+const TENS = table({
   twenty: 20,
   thirty: 30,
   forty: 40,
@@ -40,9 +45,9 @@ const TENS: Readonly<Record<string, number>> = {
   seventy: 70,
   eighty: 80,
   ninety: 90,
-};
+});
 /** What dictation makes of a digit: only inside a number that has begun. */
-const MISHEARD: Readonly<Record<string, number>> = {
+const MISHEARD = table({
   oh: 0,
   o: 0,
   won: 1,
@@ -51,9 +56,9 @@ const MISHEARD: Readonly<Record<string, number>> = {
   for: 4,
   fore: 4,
   ate: 8,
-};
-const PARTS: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25, third: 1 / 3 };
-const COUNTS: Readonly<Record<string, number>> = { once: 1, twice: 2, thrice: 3, double: 2, triple: 3 };
+});
+const PARTS = table({ half: 0.5, quarter: 0.25, third: 1 / 3 });
+const COUNTS = table({ once: 1, twice: 2, thrice: 3, double: 2, triple: 3 });
 
 type Words = readonly string[];
 
@@ -201,7 +206,8 @@ function single(words: Words, at: number): Spoken | undefined {
   const word = words[at] ?? '';
   const value = PARTS[word] ?? COUNTS[word];
   if (value === undefined || word === 'third') return undefined;
-  return said(value, word === 'half' && words[at + 1] === 'a' ? 2 : 1);
+  const isOf = word === 'half' && (words[at + 1] === 'a' || words[at + 1] === 'an');
+  return said(value, isOf ? 2 : 1);
 }
 
 function said(value: number, words: number): Spoken {
