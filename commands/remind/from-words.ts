@@ -22,12 +22,13 @@ function many(text: string, context: OwnContext): Answer {
   return severalAnswer({ text: text.slice(0, MAX_SEVERAL) }, context);
 }
 
+/** Read as "remind me ...", so that a question asked back is a whole sentence. */
 function one(given: string, context: OwnContext): Answer {
   const tank = context.keep?.tankInUse();
   const { text, zone, read } = inSaidZone(given, undefined, context, tank);
-  const repeat = readRepeat(text, { field: 'text', nowMs: context.nowMs, zone });
+  const repeat = readRepeat(`remind me ${text}`, { field: 'question', nowMs: context.nowMs, zone });
   const words = repeat.rest === '' ? UNSAID : repeat.rest;
-  return setReminder({ ...readWishText(words, 'text'), tank, zone, repeat }, context, read);
+  return setReminder({ ...readWishText(words, 'question'), tank, zone, repeat }, context, read);
 }
 
 /** The text of a reminder of which only the time was said. */
