@@ -5,6 +5,7 @@ import { importCommand } from './log/import.ts';
 import { showCommand } from './log/show.ts';
 import { trendCommand } from './log/trend.ts';
 import { undoCommand } from './log/undo.ts';
+import { watchCommand } from './log/watch.ts';
 
 /** The readings and doses of a member's tank, one subcommand a file. */
 export const logCommands = [
@@ -13,6 +14,7 @@ export const logCommands = [
   showCommand,
   trendCommand,
   undoCommand,
+  watchCommand,
   importCommand,
   exportCommand,
 ] as const;

@@ -81,10 +81,12 @@ function keptOf(keep: Keep): readonly Fact[] {
 function hangingOn(keep: Keep, tankId: number): string {
   const corals = keep.corals(tankId).length;
   const points = keep.lightPoints(tankId).length;
+  const watches = keep.watches(tankId).length;
   return [
     counted(keep.readings(tankId, {}).length, 'reading'),
     counted(keep.additions(tankId, {}).length, 'addition'),
     ...(corals === 0 ? [] : [counted(corals, 'coral')]),
+    ...(watches === 0 ? [] : [counted(watches, 'watched border')]),
     ...(points === 0 ? [] : [counted(points, 'light reading')]),
   ].join(', ');
 }

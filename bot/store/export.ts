@@ -1,5 +1,6 @@
 import type { Addition, Entry, Tank } from '../../commands/keep.ts';
 import type { Glass, KeptLightPoint, Placing } from '../../commands/placed.ts';
+import type { Watch } from '../../commands/watch.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import {
   exportHandOver,
@@ -42,12 +43,18 @@ export interface ExportedTank extends Tank {
   readonly entries: readonly ExportedEntry[];
   /** Oldest first. */
   readonly additions: readonly ExportedAddition[];
+  readonly watches: readonly ExportedWatch[];
   /** Inside, cm. */
   readonly glass: Glass;
   /** In the order they came. Spots in cm from the left, from the front, up from the bottom. */
   readonly corals: readonly Placing[];
   /** Oldest first; light in umol m-2 s-1. */
   readonly lightPoints: readonly ExportedLightPoint[];
+}
+
+export interface ExportedWatch extends Watch {
+  /** Unit of the borders. */
+  readonly unit: string;
 }
 
 export interface ExportedLightPoint extends Omit<KeptLightPoint, 'atMs'> {
@@ -69,7 +76,7 @@ export interface ExportedAddition extends Omit<Addition, 'atMs'> {
 }
 
 export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
-  const { people, tanks, entries, additions, glasses, corals, lightPoints } = tables;
+  const { people, tanks, entries, additions, watches, glasses, corals, lightPoints } = tables;
   const { reminders, handOvers, shownTanks, notices } = tables;
   const person = people.keyOf(discordId);
   const sinceMs = people.sinceMs(person);
@@ -85,6 +92,7 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
       ...tank,
       entries: entries.all(person, tank.id).map(exportEntry),
       additions: additions.select(person, tank.id, {}).map(exportAddition),
+      watches: watches.all(person, tank.id).map(exportWatch),
       glass: glasses.get(person, tank.id),
       corals: corals.all(person, tank.id),
       lightPoints: lightPoints.all(person, tank.id).map(exportLightPoint),
@@ -94,6 +102,10 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     shownTanks: exportShowings(shownTanks, person),
     notices: notices.all(person).map(exportNotice),
   };
+}
+
+function exportWatch(watch: Watch): ExportedWatch {
+  return { ...watch, unit: parameter(watch.parameter).unit };
 }
 
 function exportEntry({ id, atMs, madeMs, note, values }: Entry): ExportedEntry {

@@ -18,7 +18,7 @@ export function openKeeps(
   tables: Tables,
   nowMs: () => number,
 ): (personId: string) => Keep {
-  const { people, tanks, entries, readings, additions } = tables;
+  const { people, tanks, entries, readings, additions, watches } = tables;
   const partings = openPartings(db, tables, nowMs);
   const eraseMember = openErase(db, people, partings);
   const reminderKeepFor = openReminderKeeps(db, tables);
@@ -49,6 +49,13 @@ export function openKeeps(
       addAddition: (tankId, addition) => (has(tankId) ? additions.add(me(), tankId, addition) : undefined),
       removeAddition: (tankId, additionId) => additions.remove(me(), tankId, additionId),
       additions: (tankId, range) => additions.select(me(), tankId, range),
+      watches: (tankId) => watches.all(me(), tankId),
+      setWatch: (tankId, watch) => {
+        if (!has(tankId)) return false;
+        watches.set(me(), tankId, watch);
+        return true;
+      },
+      removeWatch: (tankId, parameter) => watches.remove(me(), tankId, parameter),
       ...reminderKeepFor(id),
       ...coralKeepFor(id),
       ...shownKeepFor(id),

@@ -13,6 +13,7 @@ import { openReminders, type Reminders } from './reminders.ts';
 import { openServers, type Servers } from './servers.ts';
 import { openShownTanks, type ShownTanks } from './shown-tanks.ts';
 import { openTanks, type Tanks } from './tanks.ts';
+import { openWatches, type Watches } from './watches.ts';
 
 /** The statements of one open file, each prepared once. */
 export interface Tables {
@@ -21,6 +22,7 @@ export interface Tables {
   readonly entries: Entries;
   readonly readings: Readings;
   readonly additions: Additions;
+  readonly watches: Watches;
   readonly glasses: Glasses;
   readonly corals: Corals;
   readonly lightPoints: LightPoints;
@@ -42,6 +44,7 @@ export function openTables(db: Database.Database, nowMs: () => number): Tables {
     entries: openEntries(db, nowMs),
     readings: openReadings(db),
     additions: openAdditions(db),
+    watches: openWatches(db),
     glasses: openGlasses(db),
     corals: openCorals(db),
     lightPoints: openLightPoints(db),

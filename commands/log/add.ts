@@ -15,6 +15,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
+import { watchedWords } from './watched.ts';
 import { timeOf, unreadLines, unreadNumbers, zoneLine } from './words.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { troubleIn } from '../../core/words/trouble.ts';
@@ -45,7 +46,8 @@ export const addCommand = defineCommand({
     const changes = changesOf(keep, tank, values, when.atMs);
     const salinity = readingOf(keep.latest(tank.id), 'salinity');
     keep.addEntry(tank.id, { atMs: when.atMs, values, note: input.note });
-    return logged({ tank, line, changes, when, note: input.note, salinity }, here);
+    const watched = watchedWords(keep, tank, values);
+    return logged({ tank, line, changes, when, note: input.note, salinity, watched }, here);
   },
 });
 
@@ -67,9 +69,11 @@ interface Logged {
   readonly note: string | undefined;
   /** The last one logged before. */
   readonly salinity: Value | undefined;
+  /** What lies beyond a border the member wanted to be told of. */
+  readonly watched: readonly string[];
 }
 
-function logged({ tank, line, changes, when, note, salinity }: Logged, context: OwnContext): Answer {
+function logged({ tank, line, changes, when, note, salinity, watched }: Logged, context: OwnContext): Answer {
   const { atMs, notes } = when;
   const judged = judgedWith(line, atMs, salinity, tank);
   const acting = judged.filter(isOff);
@@ -78,7 +82,10 @@ function logged({ tank, line, changes, when, note, salinity }: Logged, context: 
   const alerts = changes.flatMap(({ alert }) => (alert === undefined ? [] : [alert]));
   const nameOf = rangeNamesOf(tank);
   return answer({
-    headline: headline(tank, changes, judged, { fast: alerts.length > 0, unread: line.unread, note }),
+    headline: [
+      ...watched.map((words) => `${words}.`),
+      headline(tank, changes, judged, { fast: alerts.length > 0, unread: line.unread, note }),
+    ].join(' '),
     read: [
       `${tank.name}, tested at ${timeOf(atMs, context)} (${zoneLine(context)})`,
       ...notes,

@@ -11,6 +11,7 @@ import type { Keep, NewEntry, Tank } from '../keep.ts';
 import { fileOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
+import { watchedWords } from './watched.ts';
 import { timeOf, zoneLine } from './words.ts';
 
 /**
@@ -35,10 +36,11 @@ export const importCommand = defineCommand({
     const { fresh, known } = sorted(rows, keep, tank);
     const count = fresh.length === 0 ? 0 : keep.addEntries(tank.id, entriesOf(fresh));
     const differing = known.filter(({ kept, row }) => !kept.includes(row.value));
+    const watched = watchedWords(keep, tank, newestOf(fresh));
     const times = fresh.map(({ atMs }) => atMs).sort((a, b) => a - b);
     const [first, last] = [times[0], times.at(-1)];
     return answer({
-      headline: `${counted(count, 'reading')} of ${input.file.name} logged for ${tank.name}${known.length === 0 ? '' : `; ${counted(known.length, 'reading')} passed over, because there is one of that time already`}.`,
+      headline: `${watched.map((words) => `${words}. `).join('')}${counted(count, 'reading')} of ${input.file.name} logged for ${tank.name}${known.length === 0 ? '' : `; ${counted(known.length, 'reading')} passed over, because there is one of that time already`}.`,
       read: [
         ...(first === undefined || last === undefined
           ? []
@@ -62,6 +64,14 @@ export const importCommand = defineCommand({
     });
   },
 });
+
+/** The newest reading of each parameter of a file: old ones beyond a border are history. */
+function newestOf(rows: readonly ReadRow[]): readonly ReadRow[] {
+  const newest = new Map<string, ReadRow>();
+  for (const row of rows)
+    if ((newest.get(row.parameter)?.atMs ?? -Infinity) <= row.atMs) newest.set(row.parameter, row);
+  return [...newest.values()];
+}
 
 /** Most lines named one by one. */
 const NAMED = 10;

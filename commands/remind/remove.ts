@@ -1,23 +1,27 @@
 import { z } from 'zod';
-import { answer, type Answer } from '../answer.ts';
+import { ruleText } from '../../core/schedule/say.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
+import type { Reminder } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
+import { lastReminder } from './meant.ts';
 import { named, ruleWords } from './times.ts';
 
 export const removeReminderCommand = defineCommand({
   path: ['remind', 'remove'],
-  summary: 'Remove a reminder; asks once more first',
+  summary: 'Remove a reminder, by itself the one that came last; asks once more first',
   example: '/remind remove reminder:floss',
   private: true,
   options: z.strictObject({
-    reminder: reminderOption(),
+    reminder: reminderOption().optional(),
     sure: z.enum(['yes']).describe('yes removes it at once').optional(),
   }),
   run: (input, context): Answer => {
     const keep = keepOf(context);
-    const reminder = ownReminder(keep, input.reminder);
+    const reminder =
+      input.reminder === undefined ? lastReminder(keep, context.nowMs) : ownReminder(keep, input.reminder);
     const list = action('My reminders', 'remind list', {});
     if (input.sure === undefined) {
       return answer({
@@ -31,6 +35,19 @@ export const removeReminderCommand = defineCommand({
       });
     }
     keep.removeReminder(reminder.id);
-    return answer({ headline: `Removed: ${reminder.text}.`, next: [list] });
+    return answer({
+      headline: `Removed: ${reminder.text}.`,
+      read: [`it was ${ruleWords(reminder)}`],
+      next: [list, againAction(reminder)].filter((one) => one !== undefined),
+    });
   },
 });
+
+/** Sets it anew as it was; none where its time was to come only once. */
+function againAction({ text, rule, anchor, parameters }: Reminder): NextAction | undefined {
+  if (rule.every === 'once' || rule.every === 'after') return undefined;
+  const when = ruleText(rule, anchor);
+  return parameters.length > 0
+    ? action('Set it again', 'remind test', { of: parameters.join(', '), when })
+    : action('Set it again', 'remind task', { text, when });
+}

@@ -6,9 +6,10 @@ import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import { textOption } from '../options.ts';
 import type { Plan } from '../reminder.ts';
-import { askedZone, zoneOption } from '../zone.ts';
+import { zoneOption } from '../zone.ts';
 import { addAll } from './add-all.ts';
 import { firstTimes } from './first-times.ts';
+import { inSaidZone } from './said-zone.ts';
 import { planOf, startedOr, tankLines, tankOf } from './set.ts';
 import { tankOption } from './task.ts';
 import { ruleWords } from './times.ts';
@@ -44,8 +45,8 @@ export interface SeveralInput {
 export function severalAnswer(input: SeveralInput, context: OwnContext): Answer {
   const { nowMs } = context;
   const tank = tankOf(context, input.tank);
-  const { zone, read } = askedZone(context, input.zone, tank);
-  const repeats = readRepeats(input.text, { field: 'text', nowMs, zone });
+  const { text, zone, read } = inSaidZone(input.text, input.zone, context, tank);
+  const repeats = readRepeats(text, { field: 'text', nowMs, zone });
   const plans = repeats.map((repeat) => planOf({ ...readWishText(repeat.rest, 'text'), tank, zone, repeat }));
   const notes = new Set(repeats.flatMap((repeat) => repeat.notes));
   const lines = [...tankLines(tank), ...read, ...notes];

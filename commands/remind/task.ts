@@ -3,9 +3,10 @@ import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { MOST_REMINDER_LETTERS } from '../reminder.ts';
-import { askedZone, zoneOption } from '../zone.ts';
+import { zoneOption } from '../zone.ts';
 import { askedPlace, placeOptions } from './asked-place.ts';
 import { askedText, askedTimes, askedWhen } from './asked-plan.ts';
+import { inSaidZone } from './said-zone.ts';
 import { setReminder, tankOf } from './set.ts';
 
 export const whenOption = textOption('When: every other saturday 9am, every 31st, in 3 days, every 12 hours');
@@ -30,8 +31,8 @@ export const taskCommand = defineCommand({
     const tank = tankOf(context, input.tank);
     const text = askedText(input.text, 'text');
     const place = askedPlace(input, context);
-    const { zone, read } = askedZone(context, input.zone, tank);
-    const repeat = askedWhen(input.when, { nowMs: context.nowMs, zone });
+    const { text: when, zone, read } = inSaidZone(input.when, input.zone, context, tank);
+    const repeat = askedWhen(when, { nowMs: context.nowMs, zone });
     const times = askedTimes(repeat, input.times);
     return setReminder({ text, parameters: [], tank, zone, repeat, times, place }, context, read);
   },

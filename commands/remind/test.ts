@@ -4,9 +4,10 @@ import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { askedMeasured } from '../log/asked-measured.ts';
 import { textOption } from '../options.ts';
-import { askedZone, zoneOption } from '../zone.ts';
+import { zoneOption } from '../zone.ts';
 import { askedPlace, placeOptions } from './asked-place.ts';
 import { askedText, askedWhen } from './asked-plan.ts';
+import { inSaidZone } from './said-zone.ts';
 import { setReminder, tankOf } from './set.ts';
 import { tankOption, whenOption } from './task.ts';
 
@@ -26,8 +27,8 @@ export const testCommand = defineCommand({
     const tank = tankOf(context, input.tank);
     const parameters = askedParameters(input.of);
     const place = askedPlace(input, context);
-    const { zone, read } = askedZone(context, input.zone, tank);
-    const repeat = askedWhen(input.when, { nowMs: context.nowMs, zone });
+    const { text: when, zone, read } = inSaidZone(input.when, input.zone, context, tank);
+    const repeat = askedWhen(when, { nowMs: context.nowMs, zone });
     const text = askedText(testText(parameters), 'of');
     return setReminder({ text, parameters, tank, zone, repeat, place }, context, read);
   },

@@ -14,7 +14,6 @@ const DOUBTFUL: readonly (readonly [RegExp, readonly string[]])[] = [
     new RegExp(String.raw`\b(?:every|each) (?:third|3rd) (${WEEKDAY})(?! (?:of|in|every|each)\b)`, 'i'),
     ['every 3 weeks on $1', 'third $1 of every month'],
   ],
-  [/\bat (1[0-2]|[1-9])$/i, ['at $1am', 'at $1pm']],
 ];
 
 /** @throws Problem where a repeat can mean two things; `choices` are whole texts, one for each meaning. */

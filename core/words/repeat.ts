@@ -3,7 +3,9 @@ import { Problem } from '../problem.ts';
 import { findPhrase } from '../schedule/phrase.ts';
 import { nextAfter } from '../schedule/repeat.ts';
 import type { Rule } from '../schedule/rule.ts';
+import { WEEKDAY } from '../schedule/weekday.ts';
 import { ON_DAY, START, startDay } from './repeat-day.ts';
+import { hourIn, partHours, parted, type Parted } from './day-part.ts';
 import { askBack } from './repeat-doubt.ts';
 import { certain, MINUTE_MS, once } from './repeat-once.ts';
 import {
@@ -17,6 +19,7 @@ import {
   type RepeatContext,
   type Scope,
 } from './repeat-said.ts';
+import { bareHour, withDigits } from './time-words.ts';
 import { localTime } from './when.ts';
 
 /** When a member wants to be told, and the words left over (what of). */
@@ -46,12 +49,13 @@ export function readRepeat(text: string, context: RepeatContext): Repeat {
   if (given.length > MAX_LENGTH) throw unreadable(field, `${given.slice(0, 60)} ...`);
   askBack(given, field);
   const now = Temporal.PlainDateTime.from(localTime(nowMs, zone));
-  const left: Left = { text: given, notes: [] };
+  const said = parted(withDigits(given.replace(LEAD, '')));
+  const left: Left = { text: said.text, notes: [] };
   const started = take(left, START);
   const phrase = findPhrase(left.text, field);
   if (phrase !== undefined) left.text = without(left.text, phrase.words);
-  const clock = take(left, TIME);
-  const time = clock === undefined ? undefined : clockTime(clock[1] ?? '', field, given);
+  const isToday = phrase === undefined && started === undefined && !OTHER_DAY.test(left.text);
+  const time = timeSaid({ ...context, given, now, left, time: undefined }, said, isToday);
   const scope: Scope = { ...context, given, now, left, time };
   if (phrase === undefined) return done(scope, { every: 'once' }, once(scope, started?.[1]));
   const begun = started?.[1] ?? take(left, ON_DAY)?.[1];
@@ -59,6 +63,44 @@ export function readRepeat(text: string, context: RepeatContext): Repeat {
   const rule = phrase.plan(start ?? now.toPlainDate());
   return done(scope, rule, anchorOf(scope, rule, start));
 }
+
+/** What a wish begins with. */
+const LEAD = /^[\s,;:-]*(?:please )?(?:remind me(?: (?:to|about|of)(?= |$))? ?)?/i;
+/** A day that is not today: its hours are all to come. */
+const OTHER_DAY = new RegExp(
+  String.raw`\b(?:tomorrow|in \d|${WEEKDAY}|\d{4}-\d|\d{1,2}(?:st|nd|rd|th)?(?: of)? [a-z]{3}|[a-z]{3,9} \d{1,2}(?:st|nd|rd|th)?\b(?! ?[ap]m))`,
+  'i',
+);
+
+/**
+ * The hour said: on the clock, by a part of the day, or bare. "At 8" is 8:00, or 20:00 where it is of today and 8:00 is
+ * past; which one is noted.
+ */
+function timeSaid(scope: Scope, { text: whole, part, words }: Parted, isToday: boolean): string | undefined {
+  const { left, now, field, given } = scope;
+  const clock = take(left, TIME);
+  if (clock !== undefined) {
+    const time = clockTime(clock[1] ?? '', field, given);
+    const hour = /m$/i.test(clock[1] ?? '')
+      ? Number(time.slice(0, 2))
+      : hourIn(part, Number(time.slice(0, 2)));
+    return `${twoDigits(hour)}${time.slice(2)}`;
+  }
+  const bare = bareHour(whole, isToday);
+  if (bare === undefined) {
+    if (part === undefined) return undefined;
+    left.notes.push(`${words} taken as ${twoDigits(partHours[part])}:00`);
+    return `${twoDigits(partHours[part])}:00`;
+  }
+  left.text = without(left.text, bare.words.trim());
+  const inPart = hourIn(part, bare.hour);
+  const isPast = isToday && part === undefined && inPart <= now.hour && inPart + 12 > now.hour && inPart < 12;
+  const hour = isPast ? inPart + 12 : inPart;
+  left.notes.push(`${bare.hour} read as ${twoDigits(hour)}:00`);
+  return `${twoDigits(hour)}:00`;
+}
+
+const twoDigits = (count: number): string => String(count).padStart(2, '0');
 
 /** The local date and time a rule counts from: the start that was said, or its first time later than now. */
 function anchorOf(scope: Scope, rule: Rule, start: Temporal.PlainDate | undefined): string {
@@ -100,7 +142,7 @@ function done({ left, field, given }: Scope, rule: Rule, anchor: string): Repeat
     });
   }
   const rest = left.text
-    .replace(/^[\s,;:-]*(?:please )?(?:remind me(?: to| about)? ?)?/i, '')
+    .replace(LEAD, '')
     .replace(/[\s,;:.-]+$/, '')
     .replace(/ ,/g, ',');
   return { rule, anchor, rest, notes: left.notes };

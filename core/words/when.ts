@@ -2,6 +2,8 @@ import { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
 import { CLOCK, DAY, noSuchDate, readClock, readDay, type CalendarDay } from '../quantity/dated.ts';
+import { hourIn, parted, partHours, type DayPart } from './day-part.ts';
+import { bareHour, withDigits, type BareHour } from './time-words.ts';
 
 /** A moment in the past as a member said it, and how it was read where that was not said. */
 export interface When {
@@ -18,9 +20,13 @@ export interface WhenContext {
 
 /** Nothing was logged before: a year typed wrong. */
 const EARLIEST_MS = Date.UTC(2000, 0, 1);
-const NOW = /^(?:just |right )?(?:now|today)$/;
+const NOW = /^(?:just |right |earlier )?(?:now|today)$/;
 const AGO =
-  /^(\d{1,4}(?:[.,]\d+)?|an?|one|two|three) ?(minutes?|mins?|hours?|hrs?|h|days?|d|weeks?|wks?) ago$/;
+  /^(\d{1,4}(?:[.,]\d+)?|an?|one|two|three) ?(minutes?|mins?|hours?|hrs?|h|days?|d|weeks?|wks?|months?) (?:ago|back)$/;
+/** What leads to a time; "at" stays before an hour without am or pm. */
+const LEAD = /^(?:(?:on|from) ?|(?:at|@)(?! ?\d{1,2}(?![\d:]| ?[ap]m)) ?)/;
+/** A span ago where only its kind is said. */
+const LAST = /^last (week|month)$/;
 const ISO_INSTANT = /^\d{4}-\d{2}-\d{2}[t ]\d{2}:\d{2}(?::\d{2}(?:\.\d+)?)?(?:z|[+-]\d{2}:?\d{2})$/;
 const FIGURES = /(?<![\d:])\d{1,2}[/.-]\d{1,2}(?:[/.-]\d{2,4})?(?![\d:])/;
 const DAY_FIRST = new RegExp(String.raw`^(.*?)(?:[ ,]|(?<=\d)t|^)(?:at )?(${CLOCK}|noon)$`);
@@ -38,12 +44,16 @@ const ONE_DAY = new RegExp(`^(?:${DAY})$`);
  */
 export function readWhen(text: string | undefined, context: WhenContext): When {
   const { field, nowMs, zone = 'UTC' } = context;
-  const said = clean(text ?? 'now').replace(/^(?:on|at|@) ?/, '');
+  const { text: whole, part, words } = parted(withDigits(clean(text ?? 'now')));
+  const said = whole.replace(LEAD, '').replace(/^the (?=day )/, '');
   const now = Temporal.Instant.fromEpochMilliseconds(nowMs).toZonedDateTimeISO(zone);
-  const scope: Scope = { field, given: (text ?? '').trim(), now };
-  if (NOW.test(said)) return { atMs: nowMs, notes: [] };
+  const scope: Scope = { field, given: (text ?? '').trim(), now, part, words };
+  if (NOW.test(said) && part === undefined) return { atMs: nowMs, notes: [] };
   const ago = AGO.exec(said);
   if (ago !== null) return past(before(now, ago[1] ?? '', ago[2] ?? '', scope), [], scope);
+  const last = LAST.exec(said)?.[1];
+  if (last !== undefined)
+    return past(before(now, '1', last, scope), [`${said} taken as a ${last} ago`], scope);
   if (ISO_INSTANT.test(said)) return past(instant(said, scope), [], scope);
   const day = DAY_FIRST.exec(said);
   const clock = CLOCK_FIRST.exec(said);
@@ -56,6 +66,9 @@ interface Scope {
   readonly field: string;
   readonly given: string;
   readonly now: Temporal.ZonedDateTime;
+  /** The part of the day that was said, and its words. */
+  readonly part: DayPart | undefined;
+  readonly words: string;
 }
 
 function before(
@@ -66,6 +79,7 @@ function before(
 ): Temporal.ZonedDateTime {
   const words: Readonly<Record<string, number>> = { a: 1, an: 1, one: 1, two: 2, three: 3 };
   const many = words[count] ?? Number(count.replace(',', '.'));
+  if (unit.startsWith('mo')) return now.subtract({ months: Math.round(many) });
   const days = unit.startsWith('w') ? many * 7 : unit.startsWith('d') ? many : 0;
   if (days > 0) {
     if (!Number.isInteger(days)) throw unreadable(scope);
@@ -85,23 +99,29 @@ function instant(said: string, scope: Scope): Temporal.ZonedDateTime {
 
 function dayAndClock(dayText: string, clockText: string | undefined, scope: Scope): When {
   const { now } = scope;
-  const day = dayText.replace(/,$/, '').trim();
-  const time = clockText === undefined ? undefined : clockTime(clockText, scope);
+  const bare = clockText === undefined ? bareHour(dayText, true) : undefined;
+  const day = (bare === undefined ? dayText : dayText.replace(bare.words, '')).replace(/,$/, '').trim();
+  const { time, notes } = hourSaid(clockText, bare, day, scope);
   const at = (date: Temporal.PlainDate): Temporal.ZonedDateTime =>
     date.toZonedDateTime({
       timeZone: now.timeZoneId,
       plainTime: new Temporal.PlainTime(time?.hour ?? 12, time?.minute ?? 0),
     });
-  const noon = time === undefined ? ['no hour given, taken as 12:00'] : [];
+  const noon = time === undefined ? ['no hour given, taken as 12:00'] : notes;
   const today = now.toPlainDate();
   const fit = (date: Temporal.PlainDate, notes: readonly string[] = []): When =>
     time === undefined && date.equals(today)
       ? past(now, [...notes, 'today without an hour, taken as now'], scope)
       : past(at(date), [...notes, ...noon], scope);
   if (day === '' || day === 'today') {
+    // "This morning", logged before its usual hour, is now.
+    if (clockText === undefined && bare === undefined && isAfter(at(today), now)) {
+      return past(now, scope.part === undefined ? noon : [`${scope.words} taken as now`], scope);
+    }
     if (day === '' && isAfter(at(today), now)) throw inFuture(scope, [`yesterday ${clockText ?? ''}`]);
     return fit(today);
   }
+  if (/^day before yesterday$/.test(day)) return fit(today.subtract({ days: 2 }));
   if (day === 'yesterday') return fit(today.subtract({ days: 1 }));
   const weekday = weekdayOf(day);
   if (weekday !== undefined) {
@@ -117,6 +137,34 @@ function dayAndClock(dayText: string, clockText: string | undefined, scope: Scop
     throw inFuture(scope, [`${date.subtract({ years: 1 }).toString()} ${clockText ?? ''}`.trim()]);
   }
   return fit(date, written.year === undefined ? [`${day} read as ${date.toString()}`] : []);
+}
+
+interface HourSaid {
+  readonly time: { readonly hour: number; readonly minute: number } | undefined;
+  readonly notes: readonly string[];
+}
+
+/** The hour by the clock, bare with the part of the day, or the usual one of that part. */
+function hourSaid(
+  clock: string | undefined,
+  bare: BareHour | undefined,
+  day: string,
+  scope: Scope,
+): HourSaid {
+  const { part, words, now } = scope;
+  if (clock !== undefined) {
+    const time = clockTime(clock, scope);
+    const hour = /m$|noon/.test(clock) ? time.hour : hourIn(part, time.hour);
+    return { time: { ...time, hour }, notes: [] };
+  }
+  if (bare !== undefined) {
+    const isToday = day === '' || day === 'today';
+    const isLater = isToday && part === undefined && bare.hour < 12 && bare.hour + 12 <= now.hour;
+    const hour = isLater ? bare.hour + 12 : hourIn(part, bare.hour);
+    return { time: { hour, minute: 0 }, notes: [`${bare.hour} read as ${hour}:00`] };
+  }
+  if (part === undefined) return { time: undefined, notes: [] };
+  return { time: { hour: partHours[part], minute: 0 }, notes: [`${words} taken as ${partHours[part]}:00`] };
 }
 
 function clockTime(text: string, scope: Scope): { readonly hour: number; readonly minute: number } {
@@ -159,7 +207,10 @@ function past(at: Temporal.ZonedDateTime, notes: readonly string[], scope: Scope
   });
 }
 
-function inFuture({ field, given, now }: Scope, choices: readonly string[] = []): Problem {
+function inFuture(
+  { field, given, now }: Pick<Scope, 'field' | 'given' | 'now'>,
+  choices: readonly string[] = [],
+): Problem {
   return new Problem('That is in the future.', {
     field,
     given,

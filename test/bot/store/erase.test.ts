@@ -32,6 +32,7 @@ function fill(keep: Keep, mark: string): void {
     for (let i = 0; i < 40; i++) keep.addEntry(id, alkalinity(8 + i / 100, i, `note of ${mark}`));
     keep.addAddition(id, { ...addition(0.5), compound: `compound of ${mark}` });
     keep.addCoral(id, placing({ label: `coral of ${mark}` }));
+    keep.setWatch(id, { parameter: 'nitrate', over: 20 });
     keep.addLightPoints(id, [{ spot: SPOT, ppfd: 120, atMs: NOW_MS }]);
     keep.addReminder(planned(`clean ${mark}`, { tankId: id }), { nextMs: NOW_MS });
   }
@@ -49,6 +50,7 @@ const ofMembers = [
   'lease',
   'hand_over',
   'shown_tank',
+  'watch',
   'notice',
 ];
 
@@ -183,9 +185,11 @@ describe('exporting', () => {
       ],
     });
     keep.addAddition(tank.id, addition(0.7));
-    const { entries, additions, glass, corals, lightPoints, ...shown } =
+    keep.setWatch(tank.id, { parameter: 'nitrate', over: 20 });
+    const { entries, additions, watches, glass, corals, lightPoints, ...shown } =
       exported(keep).tanks[0] ?? expect.unreachable();
     expect([entries.length, additions.length, glass, corals, lightPoints]).toEqual([1, 1, {}, [], []]);
+    expect(watches).toEqual([{ parameter: 'nitrate', over: 20, unit: 'mg/L' }]);
     expect(shown).toEqual(JSON.parse(JSON.stringify(tank)));
     expect(exported(keep)).toMatchObject({
       format: 'sumpside-member',

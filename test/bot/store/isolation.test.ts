@@ -51,6 +51,9 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   lightPoints: (keep, tankId) => keep.lightPoints(tankId),
   addLightPoints: (keep, tankId) => keep.addLightPoints(tankId, [point]),
   removeLightPoint: (keep, tankId, id) => keep.removeLightPoint(tankId, id),
+  watches: (keep, tankId) => keep.watches(tankId),
+  setWatch: (keep, tankId) => keep.setWatch(tankId, { parameter: 'nitrate', over: 25 }),
+  removeWatch: (keep, tankId) => keep.removeWatch(tankId, 'nitrate'),
   zone: (keep) => keep.zone(),
   setZone: (keep) => keep.setZone('Asia/Tokyo'),
   reminders: (keep) => keep.reminders(),
@@ -95,6 +98,7 @@ function club(): { store: Store; ada: Keep; bea: Keep } {
       keep.setGlass(id, { flow: 'changing' });
       keep.addCoral(id, placing({ label: mark }));
       keep.addLightPoints(id, [point]);
+      keep.setWatch(id, { parameter: 'nitrate', over: 20 });
       keep.addReminder(planned(`${mark} ${name}`, { tankId: id }), due);
       keep.addHandOver({ sitterId: CYD, tankId: id, ...span });
       keep.showTo(id, CYD);

@@ -90,7 +90,27 @@ describe('readRepeat', () => {
     expect(left).toBe(rest);
   });
 
+  // Now is Wednesday 2026-01-07 in the test's zone; hours without am or pm are those of the day's first half.
+  it.each([
+    ['remind me friday 8pm', /20:00$/, ''],
+    ['remind me friday 8pm to test alk', /20:00$/, 'to test alk'],
+    ['every sat at 9', /09:00$/, ''],
+    ['tomorrow at 8 feed', /08:00$/, 'feed'],
+    ['tomorrow at eight thirty feed', /08:30$/, 'feed'],
+    ['friday evening at 7 top off', /19:00$/, 'top off'],
+    ['Feed the Fish tomorrow night', /21:00$/, 'Feed the Fish'],
+    ['every morning feed', /09:00$/, 'feed'],
+    ['check that alk stays at 8 tomorrow', /09:00$/, 'check that alk stays at 8'],
+    ['every two weeks on sunday at nine clean the pump', /09:00$/, 'clean the pump'],
+  ])('reads the hour of %s', (text, anchor, rest) => {
+    const { anchor: at, rest: left } = read(text);
+    expect(at).toMatch(anchor);
+    expect(left).toBe(rest);
+  });
+
   it('says what it took for granted', () => {
+    expect(read('tomorrow at 8').notes).toEqual(['8 read as 08:00']);
+
     expect(read('every sat').notes).toEqual(['no hour given, taken as 09:00']);
     expect(read('every sat 9am, start 10 jan').notes).toEqual(['10 jan read as 2026-01-10']);
   });
@@ -99,7 +119,6 @@ describe('readRepeat', () => {
     ['floss biweekly 9am', ['floss twice a week 9am', 'floss every 2 weeks 9am']],
     ['bimonthly', ['every 2 weeks', 'every 2 months']],
     ['every third sat', ['every 3 weeks on sat', 'third sat of every month']],
-    ['every sat at 9', ['every sat at 9am', 'every sat at 9pm']],
   ])('%s is asked back, and each choice can be read', (text, choices) => {
     expect(problemOf(() => read(text)).choices).toEqual(choices);
     for (const choice of choices) expect(read(choice).rule.every).toMatch(/weeks|months/);

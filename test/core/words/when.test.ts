@@ -41,6 +41,22 @@ describe('readWhen', () => {
     ['3 Dec 2025 at 8:15pm', '2025-12-03 20:15'],
     ['2026-01-03T18:00:00Z', '2026-01-03 12:00'],
     ['2026-01-03T18:00+02:00', '2026-01-03 10:00'],
+    // Hours of parts of the day: common practice, no source; each is said in the notes.
+    ['this morning', '2026-01-07 09:00'],
+    ['at 8 this morning', '2026-01-07 08:00'],
+    ['last night', '2026-01-06 21:00'],
+    ['last night at 10', '2026-01-06 22:00'],
+    ['yesterday evening', '2026-01-06 19:00'],
+    ['tonight', '2026-01-07 14:00'],
+    ['monday morning', '2026-01-05 09:00'],
+    ['yesterday at eight', '2026-01-06 08:00'],
+    ['at 1', '2026-01-07 13:00'],
+    ['half an hour ago', '2026-01-07 13:30'],
+    ['a couple of days ago', '2026-01-05 14:00'],
+    ['a week ago', '2025-12-31 14:00'],
+    ['two months ago', '2025-11-07 14:00'],
+    ['last week', '2025-12-31 14:00'],
+    ['the day before yesterday', '2026-01-05 12:00'],
   ];
   it.each(table)('%s is %s by the clock of Chicago', (text, local) => {
     expect(localTime(read(text).atMs, zone)).toBe(local);
@@ -72,7 +88,7 @@ describe('readWhen', () => {
 
   it.each([
     'tomorrow',
-    'this morning',
+    'a few hours ago',
     '25:00',
     '13pm',
     '2026-02-30',

@@ -1,0 +1,64 @@
+import type { Scanned } from '../../core/language/tokens.ts';
+import { scan } from '../../core/language/tokens.ts';
+import { Problem } from '../../core/problem.ts';
+import type { Keep } from '../keep.ts';
+import type { Reminder } from '../reminder.ts';
+import { occurrenceUpTo } from './progress.ts';
+import { named } from './times.ts';
+import { dueOf } from './wake.ts';
+
+const DAY_MS = 86_400_000;
+/** At most so many are offered as choices. */
+const MOST_CHOICES = 8;
+/** Shorter words tell nothing apart. */
+const LEAST_LETTERS = 3;
+
+/** Those that still come. */
+function live(keep: Keep): readonly Reminder[] {
+  return keep.reminders().filter((one) => dueOf(one) !== undefined || one.rule.every === 'after');
+}
+
+/**
+ * The reminder "that" means: the only one there is, or the only one that came in the last day.
+ *
+ * @throws Problem where there is none, or with those it can be as choices.
+ */
+export function lastReminder(keep: Keep, nowMs: number): Reminder {
+  const all = live(keep);
+  const came = all.filter((one) => (occurrenceUpTo(one, nowMs) ?? -Infinity) > nowMs - DAY_MS);
+  return onlyOf(came.length > 0 ? came : all);
+}
+
+/** @throws Problem where there is none, or several: which of them? */
+export function onlyOf(all: readonly Reminder[]): Reminder {
+  const [only, other] = all;
+  if (only !== undefined && other === undefined) return only;
+  throw new Problem(only === undefined ? 'You have no reminder that still comes.' : 'Which of them?', {
+    field: 'reminder',
+    hint: 'See them all with /remind list.',
+    choices: all.slice(0, MOST_CHOICES).map(named),
+  });
+}
+
+/** The reminders a message names by words of their text, those with the most words in common. */
+export function remindersNamed(keep: Keep, { tokens, names }: Scanned): readonly Reminder[] {
+  const said = new Set(tokens.map(({ word }) => word));
+  const parameters = new Set(names.map(({ id }) => id));
+  const scored = live(keep).map((one) => ({
+    one,
+    score:
+      one.parameters.filter((id) => parameters.has(id)).length +
+      wordsOf(one.text).filter((word) => said.has(word)).length,
+  }));
+  const most = Math.max(0, ...scored.map(({ score }) => score));
+  return most === 0 ? [] : scored.filter(({ score }) => score === most).map(({ one }) => one);
+}
+
+/** Words that many reminders have. */
+const COMMON: ReadonlySet<string> = new Set(['test', 'change', 'check', 'clean', 'the', 'and', 'for', 'all']);
+
+function wordsOf(text: string): readonly string[] {
+  return scan(text)
+    .tokens.map(({ word }) => word)
+    .filter((word) => word.length >= LEAST_LETTERS && !COMMON.has(word));
+}
