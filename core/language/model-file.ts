@@ -65,7 +65,8 @@ export function modelBytes(model: Model): Uint8Array {
 export function modelIn(bytes: Uint8Array): Model {
   let at = 0;
   const take = (length: number): Uint8Array => {
-    const part = bytes.slice(at, at + length);
+    // Copied: `slice` of what Node reads from a file shares the bytes of the whole file.
+    const part = new Uint8Array(bytes.subarray(at, at + length));
     if (part.length !== length) throw new Error('the model is cut short');
     at += length;
     return part;
