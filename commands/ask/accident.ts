@@ -1,8 +1,8 @@
 import { raisedBy } from '../../core/words/names.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
-import type { Answer } from '../answer.ts';
 import { answerOf } from '../defaults.ts';
 import { urgentCommand } from '../urgent.ts';
+import { IT_IS_IN, withEffect } from '../urgent/overdose.ts';
 import { overdosed } from './care/alarm.ts';
 import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
@@ -40,18 +40,3 @@ export const accidentIntent: Intent = (heard, context) => {
   const card = answerOf(urgentCommand, { what: 'overdose', of: overdosed(heard), volume }, context);
   return done === undefined ? card : withEffect(card, done);
 };
-
-const IT_IS_IN = [
-  'It is in: add nothing more of anything, and do not add a second salt against it.',
-  'Test now and again tomorrow; change a moderate part of the water if it reads far too high or animals suffer.',
-];
-
-function withEffect(card: Answer, done: Answer): Answer {
-  return {
-    ...card,
-    read: [...done.read, ...card.read],
-    facts: [{ label: 'what went in', value: done.headline }, ...card.facts],
-    working: [...done.working, ...card.working],
-    sources: [...new Set([...card.sources, ...done.sources])],
-  };
-}
