@@ -1,9 +1,10 @@
 import { raisedBy } from '../../core/words/names.ts';
 import { tankVolume } from '../../core/words/tank-volume.ts';
-import { diluteCommand } from '../water/dilute.ts';
-import { call } from './call.ts';
+import { answerOf } from '../defaults.ts';
+import { urgentCommand } from '../urgent.ts';
+import { IT_IS_IN, withEffect } from '../urgent/overdose.ts';
 import { overdosed } from './care/alarm.ts';
-import { powderIn } from './effect.ts';
+import { effect } from './effect.ts';
 import { says, type Intent } from './intent.ts';
 
 const ACCIDENT = [
@@ -33,12 +34,9 @@ const PUT_IN = [
 export const accidentIntent: Intent = (heard, context) => {
   if (!says(heard, ...ACCIDENT) || !says(heard, ...PUT_IN)) return undefined;
   const raised = new Set(heard.compounds.flatMap(({ name }) => raisedBy(name)));
-  const what = heard.compounds[0]?.name;
-  const amount = powderIn(heard)?.text;
+  const done = effect(heard, context);
+  if (!raised.has('alkalinity') && !raised.has('calcium')) return done && { ...done, steps: IT_IS_IN };
   const volume = tankVolume(heard)?.text;
-  if (raised.has('alkalinity') || raised.has('calcium'))
-    return call(diluteCommand, { what, amount, volume, of: overdosed(heard) }, context);
-  return what === undefined || amount === undefined
-    ? undefined
-    : call(diluteCommand, { what, amount, volume }, context);
+  const card = answerOf(urgentCommand, { what: 'overdose', of: overdosed(heard), volume }, context);
+  return done === undefined ? card : withEffect(card, done);
 };

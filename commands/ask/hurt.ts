@@ -1,6 +1,6 @@
 import { mayBeHurt } from '../../core/care/hurt/maybe.ts';
 import { isPersonHurt } from '../../core/care/hurt/person-words.ts';
-import { answer } from '../answer.ts';
+import { despair } from '../urgent/despair.ts';
 import { hurtAnswer, hurtAnswerFor } from '../urgent/hurt.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -20,17 +20,6 @@ const DESPAIR = [
   'better off (?:dead|without me)',
   'give up on life',
 ] as const;
-
-/** Somebody may be about to harm themselves: people who can help, and nothing of tanks. */
-const despair = answer({
-  headline:
-    'You matter more than any tank. Please call your emergency number or a crisis line now, or somebody you trust.',
-  steps: [
-    'In danger this minute? Call the emergency number and stay on the line.',
-    'Do not stay alone with it: go to somebody, or ask them to come.',
-  ],
-  cautions: ['I am only a program for aquariums and cannot help with this. People can, and they want to.'],
-});
 
 /** Somebody is hurt: people first, no arithmetic. */
 export const hurtIntent: Intent = (heard) => {

@@ -1,8 +1,4 @@
-import { answer, type Answer, type NextAction } from '../answer.ts';
-import { action } from '../calls.ts';
-import { checkupCommand } from '../checkup.ts';
-import { answerOf } from '../defaults.ts';
-import { openCard } from '../primer/card-answer.ts';
+import { allRight, beginning, foreign, hello, standing, unreadable, welcome } from '../help/talk.ts';
 import { says, type Intent } from './intent.ts';
 
 /** More words than this ask something. */
@@ -55,94 +51,17 @@ const FOREIGN = [
   'peixe',
 ] as const;
 
-const TROUBLE: readonly NextAction[] = [
-  action('Something looks wrong', 'triage', {}),
-  action('It is urgent', 'urgent', {}),
-];
-const READINGS: NextAction = action('Check my readings', 'checkup', {}, ['readings']);
-
-function hello(): Answer {
-  return answer({
-    headline: 'Hello! I am a bot: tell me about your reef tank in your own words, and I say what to do next.',
-    steps: [
-      'What it reads: "alk 8, calcium 420, salinity 35 ppt, 25 C". I say whether that is fine.',
-      'What you see: "my torch is closed". In trouble: /urgent.',
-      'What you wonder: "what is limewater", "what should my salinity be", "can a torch sit next to a hammer".',
-      '/help shows all I can do.',
-    ],
-    next: [action('I am starting a tank', 'primer', { card: 'cycle' }), READINGS, ...TROUBLE],
-  });
-}
-
-function beginning(): Answer {
-  return answer({
-    headline:
-      'Welcome! Slowly is the quickest way: salt water first, then weeks of cycling, then one hardy animal.',
-    steps: [
-      'Read the short cards below, in this order.',
-      'Mains and water first: every plug behind a ground-fault switch, every cable with a drip loop.',
-      'Mix salt water with RO water, and check the salinity with an instrument you have checked.',
-      'Let the tank cycle until ammonia and nitrite both read none and stay there, often three to six weeks.',
-      'Then a few snails, then one hardy coral or fish, and two weeks of watching before the next.',
-      'Keep the tank here with /tank new: after that I work with your litres.',
-    ],
-    cautions: ['Times are common practice: keepers differ.'],
-    sources: ['practice'],
-    next: ['water and mains', 'mixing salt water', 'cycle', 'first corals'].map(openCard),
-  });
-}
-
 /** Somebody greets, thanks, begins, asks how it stands, or writes what cannot be read. */
 export const newcomerIntent: Intent = (heard, context) => {
   const { text, given } = heard;
-  if (!/[a-z0-9]/.test(text.replaceAll(/https?:\/\/\S+/g, ''))) return unreadable(given);
+  const unread = unreadable(given);
+  if (unread !== undefined) return unread;
   if (heard.mentions.length > 0) return undefined;
   if (says(heard, ...FOREIGN)) return foreign;
   if (!isShort(text)) return undefined;
-  if (THANKS.test(text)) {
-    return answer({ headline: 'You are welcome. Ask again whenever something about the tank is not clear.' });
-  }
-  if (NODS.test(text)) {
-    return answer({
-      headline: 'All right. Whenever you like, type a reading or what you see in the tank.',
-      next: [READINGS, ...TROUBLE],
-    });
-  }
+  if (THANKS.test(text)) return welcome;
+  if (NODS.test(text)) return allRight;
   if (STARTS.test(text)) return beginning();
   if (HOW_IS_IT.test(text)) return standing(context);
   return GREETS.test(text) || ABOUT_IT.test(text) ? hello() : undefined;
 };
-
-const foreign = answer({
-  headline: 'I read only English so far. In trouble: /urgent. Something looks wrong: /triage.',
-  steps: ['Numbers with units work in every language: "KH 7.2 -> 8.4, 280 L".'],
-  next: TROUBLE,
-});
-
-/** Only signs, a link, or another script. */
-function unreadable(given: string): Answer {
-  if (/\p{L}/u.test(given) && !given.includes('://')) return foreign;
-  return answer({
-    headline: 'I can read words and numbers, but no pictures and no links.',
-    steps: ['Say in a sentence what you see, or what the tests read: "hammer is shut, salinity 33 ppt".'],
-    next: [...TROUBLE, READINGS],
-  });
-}
-
-/** What is logged, judged; without a log, what to say. */
-function standing(context: Parameters<Intent>[1]): Answer {
-  const { keep } = context;
-  const tank = keep?.tankInUse();
-  if (tank !== undefined && keep !== undefined && keep.latest(tank.id).length > 0)
-    return answerOf(checkupCommand, {}, context);
-  return answer({
-    headline: 'Tell me what it reads and what you see, and I say how it stands.',
-    steps: [
-      'Look first: do all pumps run, do fish breathe calmly and eat, are corals open?',
-      'Then what you can measure: temperature and salinity, then alkalinity, nitrate and phosphate; in a young tank ammonia.',
-      'Type it in one line: "25 C, salinity 34 ppt, alk 8, no3 10".',
-    ],
-    sources: ['practice'],
-    next: [READINGS, ...TROUBLE],
-  });
-}

@@ -1,4 +1,4 @@
-import { noPeroxide } from '../dose/no-peroxide.ts';
+import { noPeroxide } from '../triage/no-amount.ts';
 import { claimed } from './claim.ts';
 import { says, type Intent } from './intent.ts';
 

@@ -3,13 +3,9 @@ import { instantOf, nextClockChange, type ClockChange } from '../../core/schedul
 import { TIME } from '../../core/words/repeat-said.ts';
 import { localTime } from '../../core/words/when.ts';
 import { readClock } from '../../core/quantity/dated.ts';
-import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
-import { parameter } from '../../core/water/parameter.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import { answer, type Fact } from '../answer.ts';
-import { action } from '../calls.ts';
-import { planKind } from '../checkup/plan.ts';
-import { kindWords } from '../tank/print.ts';
+import { howOften } from '../checkup/how-often.ts';
 import { knownZone } from '../zone.ts';
 import { says, type Intent } from './intent.ts';
 
@@ -19,23 +15,7 @@ export const howOftenIntent: Intent = (heard, context) => {
     says(heard, 'how often', 'how regularly', 'what schedule', 'which schedule', 'test(?:ing)? schedule') &&
     says(heard, 'tests?', 'testing', 'tested', 'measure');
   if (!asks && !asksWhat(heard)) return undefined;
-  const tank = context.keep?.tankInUse();
-  const kind = planKind(tank, context.nowMs);
-  const plan = testPlan(kind);
-  const whose = kind === 'new' ? 'a tank in its first months' : kindWords[kind];
-  return answer({
-    headline: `Not everything every day: ${mostOften(plan)} most often, the rest less (${whose}).`,
-    read: [tank === undefined ? `a ${whose}, grown in` : `your tank ${tank.name}, ${whose}`],
-    facts: plan.map(({ parameter: id, often }) => ({ label: parameter(id).label, value: often })),
-    steps: [
-      'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',
-      'Test alkalinity at the same hour each time: what the tank uses in a day shows only so.',
-      'Reminders for these: /remind plan shows them first and sets them after your yes.',
-    ],
-    cautions: ['All of it is habit, common practice without a source; keepers differ.'],
-    sources: ['practice'],
-    next: [action('Reminders for these', 'remind plan', {})],
-  });
+  return howOften(context);
 };
 
 /** "what should i test weekly", "which tests do i need", "do i have to test magnesium every week". */
@@ -49,19 +29,6 @@ function asksWhat(heard: Heard): boolean {
       '(?:do i (?:need|have) to|must i|should i) test [a-z0-9]+ (?:every|each|daily|weekly|monthly)',
     )
   );
-}
-
-function stepOf({ remind }: TestHabit): number {
-  return typeof remind === 'object' ? Infinity : remind;
-}
-
-/** "salinity and ammonia": what has the shortest step. */
-function mostOften(plan: readonly TestHabit[]): string {
-  const shortest = Math.min(...plan.map(stepOf));
-  return plan
-    .filter((habit) => stepOf(habit) === shortest)
-    .map(({ parameter: id }) => parameter(id).label)
-    .join(' and ');
 }
 
 /** The clock change: what to do with the lights, and that a reminder in the hour that goes missing comes once. */

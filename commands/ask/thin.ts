@@ -1,8 +1,5 @@
 import { coralsIn } from '../../core/words/corals.ts';
-import { answer } from '../answer.ts';
-import { action } from '../calls.ts';
-import { cmAndInches } from '../../core/corals/say.ts';
-import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
+import { tellMore } from '../triage/tell-more.ts';
 import { says, type Intent } from './intent.ts';
 
 /** Words of a state, where a verb says that something is in it. */
@@ -112,52 +109,13 @@ const ANIMALS = [
   'things?',
 ];
 
-/** Trouble with nothing to work with: no number, no event. First do no harm, then what to tell. Common practice, no source. */
+/** Trouble with nothing to work with: no number, no event. */
 export const thinIntent: Intent = (heard) => {
   const named = coralsIn(heard.text);
   const isAbout = named.length > 0 || says(heard, ...ANIMALS);
   if (heard.said.length > 0 || !isAbout || !says(heard, ...TROUBLE)) return undefined;
-  return answer({
-    headline:
-      'Change nothing big and dose nothing yet: tell these few things first, so that the cause can be found.',
-    read: [
-      `trouble${named.length === 0 ? '' : ` with ${named.map(({ name }) => name).join(', ')}`}, and no number to work with`,
-    ],
-    steps: [
-      'Now, in five minutes: see that every pump, the heater and the skimmer run, read the temperature, and look how the fish breathe.',
-      'Fish gasp or lie down: move the surface more at once (turn a pump up at it, or an air stone), test ammonia, and do not wait for an answer here.',
-      'Take out what is plainly dead. Leave all else where it is: no dip, no scraping, no medicine, no new additive until the cause is known.',
-    ],
-    facts: [
-      { label: 'a photo', value: 'by white light, pumps off: the whole tank, and the animal close up' },
-      {
-        label: 'since when',
-        value:
-          'and what changed in the last days: a new animal, additive, salt or lamp, a water change, a power cut, cleaning or spray in the room',
-      },
-      {
-        label: 'the water',
-        value:
-          'salinity first (all else hangs on it), then temperature, pH, alkalinity, calcium, magnesium, nitrate, phosphate, ammonia: numbers, the day, and with which kits',
-      },
-      { label: 'the tank', value: 'litres or gallons of water, how old it is, what you dose each day' },
-      { label: 'the light', value: 'which lamp, hours a day, and PAR at that spot if you can measure it' },
-      { label: 'the place', value: `what stands within ${cmAndInches(15)}, and how the water moves there` },
-      {
-        label: 'the others',
-        value: 'how the other corals, fish, shrimps and snails look, and what you see by torch at night',
-      },
-    ],
-    cautions: [
-      ...palytoxinCautions(named.flatMap(({ entries }) => entries.slice(0, 1))),
-      'Wash your hands and arms afterwards, and wear gloves where you have a cut: dying corals and rock can poison or infect.',
-      'A sick fish belongs to a vet who knows fish. I name no medicine and no dose of one.',
-    ],
-    sources: ['practice'],
-    next: [
-      action('What I see', 'triage', {}),
-      action('It is urgent', 'urgent', {}),
-      action('Check my readings', 'checkup', {}, ['readings']),
-    ],
-  });
+  return tellMore(
+    named.map(({ name }) => name),
+    named.flatMap(({ entries }) => entries.slice(0, 1)),
+  );
 };

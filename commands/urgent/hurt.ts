@@ -66,6 +66,6 @@ function choose(label: string, hurt: HurtId | HurtGroupId): NextAction {
   return { label, command: 'urgent', input: { what: PERSON_HURT, hurt } };
 }
 
-function isHurt(choice: HurtId | HurtGroupId): choice is HurtId {
+export function isHurt(choice: HurtId | HurtGroupId): choice is HurtId {
   return choice in hurtCards;
 }

@@ -133,9 +133,9 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   };
 }
 
-/** "8 ppm no3": a unit that is also a name says no more than the name. */
-function levelText({ number, unit }: NumberSpan, of: ParameterId): string {
-  const isBare = unit === '' || unit === of;
+/** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches. */
+export function levelText({ number, unit, kinds }: NumberSpan, of: ParameterId): string {
+  const isBare = unit === '' || unit === of || kinds.includes('length');
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
 }
@@ -178,7 +178,7 @@ function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] 
   return [...new Set(names.flatMap((name) => (name.class === kind ? [name.id] : [])))];
 }
 
-function parameterOf(of: OfName): ParameterId | undefined {
+export function parameterOf(of: OfName): ParameterId | undefined {
   return findParameter(of);
 }
 

@@ -54,7 +54,8 @@ function everydayCorals({ tokens }: Reading['scanned']): string[] {
   return words.filter((word) => coralWordsAmongCorals.has(word.replace(/s$/, '')));
 }
 
-function cardsOf({ cards }: Reading, kind: Kind): Frame['cards'] {
+/** The cards below one kind, each with its probability among them. */
+export function cardsOf({ cards }: Pick<Reading, 'cards'>, kind: Kind): Frame['cards'] {
   const own = cards.filter(({ name }) => name.startsWith(`${kind}/`));
   const sum = own.reduce((total, { probability }) => total + probability, 0);
   return own.map(({ name, probability }) => ({

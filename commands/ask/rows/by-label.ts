@@ -1,5 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
+import { met, type Met } from '../../../core/language/met.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { labelCommand } from '../../dose/label.ts';
@@ -8,7 +8,7 @@ import { noPeroxide } from '../../dose/no-peroxide.ts';
 import { call } from '../call.ts';
 
 /** What is dosed by the label of a product, by the classes of its words; the particular before the general. */
-const LABELLED: readonly (readonly [Labelled, readonly string[]])[] = [
+const LABELLED: readonly (readonly [Labelled, readonly Met[]])[] = [
   ['carbon source', ['substances.carbonSource']],
   ['phosphate remover', ['substances.phosphateRemover', 'gear.carbonMedia']],
   ['amino acids', ['substances.aminoAcids']],

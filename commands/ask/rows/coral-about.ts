@@ -1,6 +1,6 @@
 import type { CoralEntry } from '../../../core/corals/entry.ts';
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
+import { met, type Met } from '../../../core/language/met.ts';
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
@@ -18,7 +18,7 @@ import { coralsOf, linesFirst, noPageOf } from './coral-said.ts';
 
 /** What a question can be after, the particular first. */
 const facets: readonly {
-  readonly classes: readonly string[];
+  readonly classes: readonly Met[];
   readonly lines: (entry: CoralEntry) => readonly Fact[];
 }[] = [
   { classes: ['manner.toxic', 'hardware.gloves'], lines: peopleLines },

@@ -42,7 +42,7 @@ function flowBand(entry: CoralEntry): Fact {
 /** A coral that lies free on sand, and rock or glue beside it in the message. */
 export function looseOnRock(frame: Frame): Answer | undefined {
   const loose = coralsOf(frame).find(({ entries }) => isLoose(entries[0]));
-  const isOnRock = met(frame.reading.scanned, 'places.rock', 'deeds.glues', 'poisons.glue');
+  const isOnRock = met(frame.reading.scanned, 'places.rock', 'deeds.glues', 'poisons.superglue');
   return loose !== undefined && isOnRock ? looseAnswer(loose) : undefined;
 }
 

@@ -4,7 +4,7 @@ import type { CoralGroup } from '../../../core/corals/kind.ts';
 import { namedCoral, onlyEntry, type NamedCoral } from '../../../core/corals/named.ts';
 import type { Origin } from '../../../core/corals/scene.ts';
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
+import { met, type Met } from '../../../core/language/met.ts';
 import { Problem } from '../../../core/problem.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import type { QuantityKind } from '../../../core/quantity/unit.ts';
@@ -33,7 +33,7 @@ export function noPageOf(frame: Frame): Answer | undefined {
   return name === undefined || found?.kind !== 'no page' ? undefined : noPageAnswer(name, found);
 }
 
-const groups: readonly (readonly [CoralGroup, readonly string[]])[] = [
+const groups: readonly (readonly [CoralGroup, readonly Met[]])[] = [
   ['small-polyp', ['corals.otherSps', 'corals.acropora', 'corals.montipora', 'corals.birdsnest']],
   ['large-polyp', ['corals.branchLps', 'corals.euphyllia', 'corals.brain', 'corals.fleshyLps']],
   ['soft', ['corals.softCoral']],

@@ -1,10 +1,10 @@
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
+import { met, type Met } from '../../../core/language/met.ts';
 import type { Answer } from '../../answer.ts';
 import { remarked, type Remark } from '../../dose/remarks.ts';
 
 /** By the classes of their words what a question about a dose gives away besides its numbers. */
-const REMARKS: readonly (readonly [Remark, readonly string[]])[] = [
+const REMARKS: readonly (readonly [Remark, readonly Met[]])[] = [
   ['dosing stopped', ['deeds.stopsDosing']],
   ['at once', ['times.atOnce']],
   ['amount of another', ['manner.otherPerson', 'body.otherPeople']],

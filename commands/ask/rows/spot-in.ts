@@ -1,5 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
+import { met, type Met } from '../../../core/language/met.ts';
 
 /** A spot put together from the places that were named, as `readSpot` takes it, and the sides nothing was said of. */
 export interface SpotIn {
@@ -7,7 +7,7 @@ export interface SpotIn {
   readonly missing: readonly string[];
 }
 
-type Places = readonly (readonly [word: string, ...classes: string[]])[];
+type Places = readonly (readonly [word: string, ...classes: Met[]])[];
 
 const across: Places = [
   ['left', 'places.leftSide'],

@@ -1,6 +1,6 @@
 import { findCompound } from '../../../core/dosing/compound.ts';
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
+import { met, type Met } from '../../../core/language/met.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { swapCommand } from '../../dose/swap.ts';
@@ -10,7 +10,7 @@ import { call } from '../call.ts';
 export function isSwap({ slots: { salts = [] }, reading: { scanned } }: Frame): boolean {
   const [first, second] = distinct(salts);
   if (first === undefined || second === undefined) return false;
-  const classes = [
+  const classes: readonly Met[] = [
     'deeds.swaps',
     'manner.avoided',
     'deeds.compares',

@@ -2,6 +2,7 @@ import { animals } from './animals.ts';
 import { body } from './body.ts';
 import { corals } from './corals.ts';
 import { deeds } from './deeds.ts';
+import { despair } from './despair.ts';
 import { events } from './events.ts';
 import { fish } from './fish.ts';
 import { gear } from './gear.ts';
@@ -22,6 +23,7 @@ const domains = {
   body,
   corals,
   deeds,
+  despair,
   events,
   fish,
   gear,
@@ -36,6 +38,13 @@ const domains = {
   sums,
   times,
 } as const satisfies Record<string, Readonly<Record<string, string>>>;
+
+type Domains = typeof domains;
+
+/** `domain.class`, as `met` is asked for it. */
+export type ClassName = {
+  readonly [Domain in keyof Domains]: `${Domain}.${keyof Domains[Domain] & string}`;
+}[keyof Domains];
 
 /** Words of the longest expression. */
 const LONGEST = 5;
@@ -59,7 +68,7 @@ const openers: ReadonlySet<string> = new Set(
   [...classesOf.keys()].flatMap((text) => (text.includes(' ') ? [text.split(' ')[0] ?? ''] : [])),
 );
 
-/** The classes of one word. */
+/** The classes of one word; expressions stand in the lexicon without apostrophes. */
 export function classesOfWord(word: string): readonly string[] {
   return classesOf.get(word) ?? classesOf.get(word.replaceAll("'", '')) ?? [];
 }
@@ -69,7 +78,7 @@ export function classesIn(words: readonly string[]): readonly (readonly string[]
   const found: (readonly string[])[] = [];
   for (let at = 0; at < words.length; at++) {
     const word = words[at] ?? '';
-    const length = openers.has(word) ? longestAt(words, at) : 1;
+    const length = openers.has(word.replaceAll("'", '')) ? longestAt(words, at) : 1;
     const text = length === 1 ? word : words.slice(at, at + length).join(' ');
     found.push(classesOfWord(text));
     for (let skipped = 1; skipped < length; skipped++) found.push([]);
@@ -80,6 +89,6 @@ export function classesIn(words: readonly string[]): readonly (readonly string[]
 
 function longestAt(words: readonly string[], at: number): number {
   for (let length = Math.min(LONGEST, words.length - at); length > 1; length--)
-    if (classesOf.has(words.slice(at, at + length).join(' '))) return length;
+    if (classesOfWord(words.slice(at, at + length).join(' ')).length > 0) return length;
   return 1;
 }

@@ -34,6 +34,6 @@ export const events = {
   resets: `reset rebooted tripped trips power_cycled frozen_screen error_code firmware offline`,
   drifts: `drift drifted drifting reads_wrong inaccurate off_by disagree disagrees mismatch`,
   clears: `cleared clearing clears clear_water crystal_clear`,
-  cycles: `cycle cycles cycled cycling`,
+  cycles: `cycle cycles cycled cycling fishless fishless_cycle`,
   mishap: `by_accident on_accident accidentally accidental accident by_mistake mistakenly oops whoops messed_up screwed_up`,
 } as const;

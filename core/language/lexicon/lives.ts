@@ -1,5 +1,6 @@
 /** What befalls fish and corals. */
 export const lives = {
+  stocked: `fish_in fish_-_in fish_inside has_fish_in have_fish_in with_fish_in already_stocked fish_already`,
   dies: `die dies died dying dieing deaths death dead_fish perished croaked belly_up floater lost_a lost_my losing
     wiped_out wipeout killed_everything tank_crash crashed`,
   melts: `melt melts melting melted meltdown disintegrating dissolving falling_apart mush goo`,

@@ -8,6 +8,9 @@ export const manner = {
   past: `happened back_when in_my_last_tank old_tank previous_tank`,
   supposition: `if what_if would suppose supposing hypothetically hypothetical in_case incase imagine say_i
     theoretically theory scenario were_to would_happen could might maybe perhaps possibly`,
+  hypothesis: `if what_if suppose supposing hypothetically hypothetical in_case incase imagine theoretically theory
+    scenario were_to would_happen should_i_worry when_should at_what at_which can_survive could_survive can_live
+    can_take how_long_can`,
   planning: `planning plan plans planned thinking_of thinking_about considering intend intending about_adding preparing
     prepare`,
   wish: `want wants wanted wanna need needs needed should goal target aim aiming hoping hope wish would_like id_like
@@ -37,6 +40,8 @@ export const manner = {
   toxic: `toxic poisonous venomous toxin toxins`,
   hearsay: `they_say read heard told i_read i_heard was_told someone_said people_say according_to apparently supposedly
     claims claimed says`,
+  rumour: `they_say people_say everyone_says everybody_says i_read ive_read i_heard ive_heard was_told been_told
+    according_to supposedly someone_said forum_says guide_says book_says rule_says`,
   source: `forum forums video videos article guide guides blog website rule rule_of_thumb book books online label
     instructions_say post thread_online`,
   plea: `help please pls plz halp urgent urgently asap emergency emergancy hurry quick sos stat`,
@@ -44,11 +49,17 @@ export const manner = {
     worried desperate crying aaah ahhh`,
   thanks: `thanks thank_you thx ty tysm cheers appreciated appreciate much_obliged`,
   greeting: `hi hello hey hiya howdy good_morning good_evening greetings yo sup`,
+  foreign: `hola ayuda por_favor gracias muriendo pez peces hilfe hallo bitte danke stirbt fisch fische fischen mein meine
+    meinem bonjour salut merci poisson poissons au_secours aidez aiuto pesce ola ajuda obrigado obrigada peixe`,
+  newcomer: `newbie noob beginner new_here i_am_new im_new start_a_reef start_a_tank get_started getting_started
+    get_into want_a_reef want_a_tank first_reef first_tank first_aquarium starting_out where_to_start
+    where_do_i_start`,
   farewell: `bye goodbye good_night see_you`,
   joking: `lol lmao haha hahaha rofl kidding just_kidding jk joke joking funny_story hehe`,
   frustration: `frustrated frustrating annoying annoyed fed_up sick_of giving_up give_up hate ugh stupid`,
   doubt: `not_sure unsure no_idea dunno idk dont_know confused confusing lost i_guess i_think probably seems looks_like
-    guess`,
+    guess sure_if not_sure_if unsure_if wonder_if wondering_if know_if dont_know_if no_idea_if idk_if see_if check_if
+    tell_if cant_tell_if ask_if asking_if`,
   otherPerson: `my_friends a_friends a_customer customers_tank member members club someone somebody my_neighbours
     a_guy_i_know this_guy clients_tank asking_for_a_friend`,
   ownThing: `my mine our i_have ive ive_got ours`,

@@ -1,0 +1,69 @@
+import type { UrgentId } from '../../../core/care/urgent/cards.ts';
+import { framesOf, type Frame } from '../../../core/language/frame.ts';
+import type { Reading } from '../../../core/language/reading.ts';
+import type { Answer, NextAction } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { urgentCommand } from '../../urgent.ts';
+import { urgentAction } from '../../urgent/action.ts';
+import { despairAnswer } from '../../urgent/despair.ts';
+import { hurtAction, hurtAnswer, isHurt } from '../../urgent/hurt.ts';
+import { hurtOf, urgentOf } from '../../urgent/of-reading.ts';
+import { overdoseAnswer } from '../../urgent/overdose.ts';
+import { urgentSaid } from '../../urgent/said.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+
+/** People first; then what goes wrong in a tank now. */
+export const emergencyRows: readonly Row[] = [
+  {
+    kind: 'person-hurt',
+    label: 'A person or pet is hurt',
+    uses: [],
+    answer: ({ reading }) => {
+      const sad = despairAnswer(reading.scanned);
+      if (sad !== undefined) return sad;
+      const { first, others } = hurtOf(reading);
+      return offering(hurtAnswer(first), others.filter(isHurt).map(hurtAction), first === undefined);
+    },
+  },
+  {
+    kind: 'urgent-water',
+    label: 'Something is going wrong now',
+    uses: ['of', 'now', 'was', 'wanted', 'volume', 'temperature', 'salinity', 'salt', 'amount'],
+    answer: (frame, context) => {
+      const { first, others } = urgentOf(frame.reading);
+      const given = first === undefined ? call(urgentCommand, {}, context) : cardOf(first, frame, context);
+      return offering(given, others.map(urgentAction), first === undefined);
+    },
+  },
+];
+
+/** From this probability a hurt person comes before what is likelier; own choice. */
+const PERSON = 0.25;
+
+/** First aid for a text that is known to ask for it, as in `/urgent`: people first; undefined where it tells of neither. */
+export function firstAid(reading: Reading, context: OwnContext): Answer | undefined {
+  const frames = framesOf(reading).filter(({ kind }) => emergencyRows.some((row) => row.kind === kind));
+  const person = frames.find(({ kind, probability }) => kind === 'person-hurt' && probability >= PERSON);
+  const frame = person ?? frames[0];
+  const row = emergencyRows.find(({ kind }) => kind === frame?.kind);
+  return frame === undefined ? undefined : row?.answer(frame, context);
+}
+
+function cardOf(what: UrgentId, frame: Frame, context: OwnContext): Answer {
+  if (what === 'overdose') return overdoseAnswer(frame, context);
+  return call(urgentCommand, { what, ...urgentSaid(what, frame.slots, frame.reading.scanned) }, context);
+}
+
+/** What else it may be, as buttons behind the one for people; a menu, which is full, has its likeliest first. */
+function offering(given: Answer, likely: readonly NextAction[], isMenu: boolean): Answer {
+  const { next } = given;
+  const [first, ...rest] = next;
+  const added = likely.filter((each) => each.label !== first?.label && isIn(next, each) === isMenu);
+  const others = isMenu ? rest.filter((each) => !isIn(added, each)) : rest;
+  return { ...given, next: [...(first === undefined ? [] : [first]), ...added, ...others] };
+}
+
+function isIn(list: readonly NextAction[], { label }: NextAction): boolean {
+  return list.some((each) => each.label === label);
+}

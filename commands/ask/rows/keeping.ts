@@ -1,0 +1,101 @@
+import type { PrimerId } from '../../../core/care/primers/primer.ts';
+import { urgentSide } from '../../../core/water/limits.ts';
+import { met, type Met } from '../../../core/language/met.ts';
+import type { Frame } from '../../../core/language/frame.ts';
+import type { Answer } from '../../answer.ts';
+import { howOften } from '../../checkup/how-often.ts';
+import type { OwnContext } from '../../command.ts';
+import { firstAnimals } from '../../help/talk.ts';
+import { primerCommand } from '../../primer.ts';
+import { cycleAnswer } from '../../primer/cycle-answer.ts';
+import { cycleTests } from '../../primer/cycle-tests.ts';
+import { urgentAction } from '../../urgent/action.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+
+/** Beginning, testing, gear and going away: mostly the short cards. */
+export const keepingRows: readonly Row[] = [
+  {
+    kind: 'cycle',
+    label: 'How far a new tank is',
+    uses: ['levels', 'of', 'now', 'was', 'moments', 'spans'],
+    answer: (frame, context) => cycle(frame) ?? card('cycle', context),
+  },
+  {
+    kind: 'first-stock',
+    label: 'First corals, snails and fish',
+    uses: ['levels', 'of', 'now', 'was', 'corals'],
+    answer: (frame, context) => {
+      const isCoral = met(frame.reading.scanned, 'corals.anyCoral', 'corals.softCoral', '#coral');
+      return cycle(frame) ?? (isCoral ? card('first corals', context) : firstAnimals());
+    },
+  },
+  {
+    kind: 'test-kit',
+    label: 'How to test, and how often',
+    uses: ['of'],
+    answer: ({ reading: { scanned } }, context) =>
+      met(scanned, ...OFTEN) ? howOften(context) : card('test kits', context),
+  },
+  {
+    kind: 'equipment',
+    label: 'Mains, top-off, flow and other gear',
+    uses: [],
+    answer: ({ reading: { scanned } }, context) => {
+      const found = gear.find(([, classes]) => met(scanned, ...classes));
+      return found === undefined ? undefined : card(found[0], context);
+    },
+  },
+  { kind: 'holiday', label: 'Going away', uses: [], answer: (_, context) => card('holiday', context) },
+  { kind: 'moving', label: 'Moving a tank', uses: [], answer: (_, context) => card('moving house', context) },
+];
+
+/** Asked is when or what to test rather than how. */
+const OFTEN: readonly Met[] = [
+  'manner.askWhen',
+  'manner.askWhich',
+  'sums.daily',
+  'sums.weekly',
+  'sums.monthly',
+  'times.first',
+];
+
+/** Gear that a short card is about. */
+const gear: readonly (readonly [PrimerId, readonly Met[]])[] = [
+  [
+    'water and mains',
+    [
+      'hardware.plug',
+      'hardware.powerStrip',
+      'hardware.extensionLead',
+      'hardware.residual',
+      'hardware.breaker',
+      'hardware.cable',
+      'hardware.voltage',
+    ],
+  ],
+  ['top-off', ['gear.topOff', 'gear.floatSwitch', 'deeds.topsOff']],
+  ['flow', ['gear.flowPump']],
+];
+
+/** Snails and brown dust are usual after a cycle. */
+const ALGAE: readonly Met[] = [
+  'animals.hairAlgae',
+  'animals.diatoms',
+  'looks.green',
+  'looks.brown',
+  'looks.hairy',
+];
+
+function cycle({ slots, reading: { scanned } }: Frame): Answer | undefined {
+  const [first, ...more] = cycleTests(slots);
+  if (first === undefined) return undefined;
+  const given = cycleAnswer([first, ...more], met(scanned, ...ALGAE));
+  const { ammonia } = more.at(-1) ?? first;
+  if (urgentSide('ammonia', ammonia) === undefined) return given;
+  return { ...given, next: [{ ...urgentAction('ammonia'), label: 'Animals are in already' }, ...given.next] };
+}
+
+function card(id: PrimerId, context: OwnContext): Answer {
+  return call(primerCommand, { card: id }, context);
+}

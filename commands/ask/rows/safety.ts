@@ -1,0 +1,35 @@
+import { handlingAnswer } from '../../triage/handling.ts';
+import { urgentCommand } from '../../urgent.ts';
+import { medicineAnswer, mixingAnswer } from '../../triage/refused.ts';
+import { despairAnswer } from '../../urgent/despair.ts';
+import { call } from '../call.ts';
+import type { Row } from '../row.ts';
+
+/** What can hurt a person or an animal, asked before it does. */
+export const safetyRows: readonly Row[] = [
+  {
+    kind: 'medicine',
+    label: 'A treatment for fish, corals or pests',
+    uses: [],
+    answer: ({ reading }, context) => medicineAnswer(reading, context),
+  },
+  {
+    kind: 'mixing',
+    label: 'Whether two may go in together',
+    uses: ['salt', 'salts', 'of'],
+    answer: ({ slots, reading }) => mixingAnswer(reading.scanned, slots),
+  },
+  {
+    kind: 'handling',
+    label: 'Whether it is safe for me to handle',
+    uses: ['salt', 'salts', 'corals'],
+    answer: ({ slots, reading }, context) => handlingAnswer(reading.scanned, slots, context),
+  },
+  {
+    kind: 'euthanasia',
+    label: 'An animal beyond help',
+    uses: [],
+    answer: ({ reading }, context) =>
+      despairAnswer(reading.scanned) ?? call(urgentCommand, { what: 'dying animal' }, context),
+  },
+];

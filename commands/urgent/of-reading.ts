@@ -1,0 +1,100 @@
+import { hurtWays } from '../../core/care/house-cards/hurt.ts';
+import { sureHurts } from '../../core/care/house-cards/sure-hurts.ts';
+import { urgentWays } from '../../core/care/house-cards/urgent.ts';
+import { hurtIds, type HurtGroupId, type HurtId } from '../../core/care/hurt/cards.ts';
+import { fits, meantCards, type Meant } from '../../core/care/meant-cards.ts';
+import type { UrgentId } from '../../core/care/urgent/cards.ts';
+import { dangersIn } from '../../core/language/danger.ts';
+import { cardsOf } from '../../core/language/frame.ts';
+import { met, type Met } from '../../core/language/met.ts';
+import type { Reading } from '../../core/language/reading.ts';
+
+/** Those that can kill people first, then those that kill a tank soonest. */
+const byDanger: readonly UrgentId[] = [
+  'fire or sparks',
+  'mains fault',
+  'flood',
+  'out of the water',
+  'burst heater',
+  'bleach or spray',
+  'untreated tap water',
+  'copper or medicine',
+  'shredded anemone',
+  'oxygen loss',
+  'power cut',
+  'overdose',
+  'salinity crash',
+  'overheating',
+  'cold water',
+  'ammonia',
+];
+
+/** What a number decides, where one was said. */
+const BY_LEVEL: ReadonlySet<UrgentId> = new Set([
+  'overheating',
+  'cold water',
+  'ammonia',
+  'salinity crash',
+  'overdose',
+]);
+
+/**
+ * The emergency of a tank that a message tells of. A level that is an emergency by itself is believed before the words of
+ * another level; animals that gasp do so of something, and its card is better where it is no matter of hours.
+ */
+export function urgentOf(reading: Reading): Meant<UrgentId> {
+  const named = meantCards(cardsOf(reading, 'urgent-water'), urgentWays, reading.scanned, byDanger);
+  const [measured, ...more] = [...new Set(dangersIn(reading).map(({ card }) => card))];
+  if (measured === undefined) return named;
+  const isEvent = named.first !== undefined && !BY_LEVEL.has(named.first);
+  const isCause = measured !== 'salinity crash' && measured !== 'cold water';
+  const first = isEvent && !(named.first === 'oxygen loss' && isCause) ? named.first : measured;
+  const events = [named.first, ...named.others].filter((id) => id !== undefined && !BY_LEVEL.has(id));
+  const others = [measured, ...more, ...events].filter((id) => id !== undefined && id !== first);
+  return { first, share: 1, others: [...new Set(others)].filter((id) => id !== undefined) };
+}
+
+/** From this share the learnt card is believed before the words; own choice. */
+const SURE = 0.6;
+
+/** How somebody was hurt; undefined as the first where the message does not say. */
+export function hurtOf(reading: Reading): Meant<HurtId | HurtGroupId> {
+  const { scanned } = reading;
+  const named = meantCards(cardsOf(reading, 'person-hurt'), hurtWays, scanned, hurtIds);
+  const sure = named.share < SURE ? sureHurts.find((way) => fits(way, scanned))?.card : undefined;
+  if (sure === undefined) return named;
+  const others = [named.first, ...named.others].filter((id) => id !== undefined && id !== sure);
+  return { first: sure, share: named.share, others: others.filter((id) => id !== undefined) };
+}
+
+/**
+ * Whether a message that nothing else could be made of may tell of somebody hurt. Deliberately wide: a question too many
+ * costs a tap, an emergency that is not understood may cost more.
+ */
+export function mayBeHurt({ scanned }: Pick<Reading, 'scanned'>): boolean {
+  return met(scanned, ...BODY);
+}
+
+const BODY: readonly Met[] = [
+  'body.hand',
+  'body.arm',
+  'body.legs',
+  'body.eye',
+  'body.heart',
+  'body.numb',
+  'body.dizzy',
+  'body.fever',
+  'body.cough',
+  'body.breathless',
+  'body.rash',
+  'body.fainted',
+  'body.choked',
+  'body.stung',
+  'body.scalded',
+  'body.shocked',
+  'body.bled',
+  'body.doctor',
+  'body.hospital',
+  'body.ambulance',
+  'body.poisonCentre',
+];

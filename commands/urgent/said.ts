@@ -1,0 +1,55 @@
+import type { UrgentId } from '../../core/care/urgent/cards.ts';
+import { met } from '../../core/language/met.ts';
+import type { Level, Slots } from '../../core/language/slots.ts';
+import type { Scanned } from '../../core/language/tokens.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
+import { dosedOf, type overdosable, type UrgentInput } from './input.ts';
+
+/** What a message says of an emergency, as options of the command. */
+export function urgentSaid(what: UrgentId, slots: Slots, scanned: Scanned): UrgentInput & UrgentOf {
+  const of = what === 'overdose' ? overdosed(scanned) : undefined;
+  const measured = of === undefined ? (what === 'ammonia' ? what : undefined) : dosedOf(of);
+  const aimed = what === 'salinity crash' ? 'salinity' : of === undefined ? undefined : measured;
+  const salinity = stateOf(slots, 'salinity');
+  return {
+    of,
+    now: measured === undefined ? undefined : stateOf(slots, measured)?.text,
+    goal: aimed === undefined ? undefined : wishOf(slots, aimed)?.text,
+    volume: slots.volume,
+    temperature: stateOf(slots, 'temperature')?.text,
+    salinity: salinity === undefined ? undefined : onScale(salinity),
+  };
+}
+
+interface UrgentOf {
+  readonly of: (typeof overdosable)[number] | undefined;
+}
+
+/** What was dosed too much, by what was named; alkalinity, the usual one, where nothing was. */
+export function overdosed(scanned: Scanned): (typeof overdosable)[number] {
+  const named = (id: ParameterId): boolean =>
+    scanned.names.some((name) => name.class === 'parameter' && name.id === id);
+  if (met(scanned, 'substances.lime')) return 'limewater';
+  if (named('alkalinity') || met(scanned, 'substances.alkPowder', 'sums.alkalinity')) return 'alkalinity';
+  if (named('calcium') || met(scanned, 'substances.calciumSalt', 'sums.calcium')) return 'calcium';
+  if (named('magnesium') || met(scanned, 'substances.magnesiumSalt', 'sums.magnesium')) return 'magnesium';
+  return named('ph') ? 'limewater' : 'alkalinity';
+}
+
+/** The last state said of a parameter: now, else as it was. */
+export function stateOf({ levels = [] }: Slots, id: ParameterId): Level | undefined {
+  const mine = levels.filter(({ of }) => of === id);
+  return mine.findLast(({ part }) => part === 'now') ?? mine.findLast(({ part }) => part === 'was');
+}
+
+function wishOf({ levels = [] }: Slots, id: ParameterId): Level | undefined {
+  return levels.findLast(({ of, part }) => of === id && (part === 'wanted' || part === 'target'));
+}
+
+/** A bare number that can only be ppt; a scale is not asked for while a tank is in danger. */
+const PPT = { least: 10, most: 42 } as const;
+
+function onScale({ text, value }: Level): string {
+  const isBare = Number(text) === value;
+  return isBare && value >= PPT.least && value <= PPT.most ? `${text} ppt` : text;
+}

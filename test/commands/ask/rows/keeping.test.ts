@@ -1,0 +1,79 @@
+import { describe, expect, it, test } from 'vitest';
+import { keepingRows } from '../../../../commands/ask/rows/keeping.ts';
+import { talkRows } from '../../../../commands/ask/rows/talk.ts';
+import { primer } from '../../../../core/care/primers/cards.ts';
+import type { PrimerId } from '../../../../core/care/primers/primer.ts';
+import type { Kind } from '../../../../core/language/kinds.ts';
+import { answered } from './answered.ts';
+
+const keep = (kind: Kind, text: string) => answered(keepingRows, kind, text);
+
+describe('a tank that is cycling', () => {
+  it.each([
+    ['is my cycle done, amm 0, nitrite 0, nitrate 20', 'Perhaps: both read none once'],
+    ['cycling since 9 days, ammonia 2, nitrite 0', 'ammonia is not falling'],
+    ['day 3 ammonia 4 nitrite 0, day 9 ammonia 1 nitrite 2, day 15 ammonia 0 nitrite 0.5', 'Nearly there'],
+    ['what is the cycle', primer('cycle').headline],
+  ])('%s: %s', (text, words) => {
+    expect(keep('cycle', text)?.headline).toContain(words);
+  });
+
+  test('every test is a line, and nitrate beside nitrite is not trusted', () => {
+    const given = keep(
+      'cycle',
+      'new tank: ammonia 1 nitrite 5 nitrate 80, then ammonia 0 nitrite 2 nitrate 40',
+    );
+    expect(given?.table?.rows).toHaveLength(2);
+    expect(given?.facts[0]?.value).toContain('do not trust it while nitrite shows');
+  });
+
+  test('ammonia with animals in is an emergency a tap away', () => {
+    const given = keep('cycle', 'fish in cycle, ammonia 1, nitrite 0.5');
+    expect(given?.next.map(({ label }) => label)).toContain('Animals are in already');
+  });
+});
+
+const primers: readonly (readonly [Kind, string, PrimerId])[] = [
+  ['first-stock', 'which coral first', 'first corals'],
+  ['holiday', 'going away for two weeks, what about the tank', 'holiday'],
+  ['moving', 'we move house in march with the 300 liter tank', 'moving house'],
+  ['equipment', 'do i need a gfci for my tank', 'water and mains'],
+  ['equipment', 'is a float switch enough for the ato', 'top-off'],
+  ['test-kit', 'how do i use the alk test kit right', 'test kits'],
+];
+
+test.each(primers)('%s: %s', (kind, text, id) => {
+  expect(keep(kind, text)?.headline).toBe(primer(id).headline);
+});
+
+test('what to add when', () => {
+  expect(keep('first-stock', 'when can i add snails')?.headline).toContain('First the cycle');
+});
+
+test.each(['how often should i test alk', 'which tests do i need weekly'])('%s', (text) => {
+  expect(keep('test-kit', text)?.headline).toContain('Not everything every day');
+});
+
+test('gear nothing is known of is left to the others', () => {
+  expect(keep('equipment', 'what size skimmer for 400 liters')).toBeUndefined();
+});
+
+describe('talk', () => {
+  it.each([
+    ['hello there', 'Hello!'],
+    ['what can you do', 'Hello!'],
+    ['thanks a lot', 'You are welcome'],
+    ['ok great', 'All right'],
+    ['i am new here and want a tank', 'Welcome!'],
+    ['hola, mi pez esta muriendo', 'only English'],
+    ['https://example.org/x.jpg', 'no pictures and no links'],
+  ])('%s: %s', (text, words) => {
+    expect(answered(talkRows, 'greeting', text)?.headline).toContain(words);
+  });
+
+  test('off the subject, with people a tap away', () => {
+    const given = answered(talkRows, 'off-topic', 'who won the game last night');
+    expect(given?.headline).toContain('I know reef tanks and nothing else');
+    expect(given?.next[0]?.label).toBe('A person is hurt or ill');
+  });
+});
