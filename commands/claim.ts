@@ -2,14 +2,13 @@ import { z } from 'zod';
 import { ruleWithin } from '../core/claims/judge.ts';
 import { state } from '../core/claims/stated.ts';
 import { scan } from '../core/language/tokens.ts';
-import { hear } from '../core/words/hear.ts';
-import { namesMedicine, refusalIntent } from './ask/refusal.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
 import { notKnown } from './claim/not-known.ts';
 import type { Answer } from './answer.ts';
-import { defineCommand } from './command.ts';
+import { defineCommand, readerIn } from './command.ts';
 import { askedWater } from './dose/asked.ts';
 import { quantityOption, textOption } from './options.ts';
+import { medicineAnswer, namesMedicine } from './triage/refused.ts';
 
 /** Longest rule read. */
 export const MOST_RULE = 300;
@@ -28,9 +27,11 @@ export const claimCommand = defineCommand({
   }),
   run: (input, context): Answer => {
     const scanned = scan(input.rule);
-    const heard = hear(input.rule);
-    const claim = namesMedicine(heard) ? undefined : ruleWithin(scanned)?.claim;
-    if (claim !== undefined) return claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
-    return refusalIntent(heard, { ...context, keep: undefined }) ?? notKnown();
+    if (namesMedicine(scanned))
+      return medicineAnswer(readerIn(context).read(input.rule), { ...context, keep: undefined });
+    const claim = ruleWithin(scanned)?.claim;
+    return claim === undefined
+      ? notKnown()
+      : claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
   },
 });

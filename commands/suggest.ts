@@ -1,3 +1,4 @@
+import { urgentIds } from '../core/care/urgent/cards.ts';
 import { coralNames, findCorals } from '../core/corals/find.ts';
 import { compoundNames } from '../core/dosing/compound.ts';
 import { clean } from '../core/quantity/clean.ts';
@@ -38,6 +39,7 @@ export function suggest(
       typed,
     );
   if (option.suggest === 'command') return matching(commands.map(nameOf), typed);
+  if (option.suggest === 'emergency') return matching([...urgentIds], typed);
   if (option.suggest === 'zone') return matchingZones(typed).slice(0, MOST);
   if (option.suggest === 'reminder') return matching((keep?.reminders() ?? []).map(named), typed);
   if (option.suggest === 'coral') return corals(typed);

@@ -1,20 +1,16 @@
 import { z } from 'zod';
-import { urgentIn } from '../core/care/urgent/find.ts';
-import { subjectIn } from '../core/care/urgent/ways/subjects.ts';
-import { isPersonHurt } from '../core/care/hurt/person-words.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
-import { clean } from '../core/quantity/clean.ts';
 import type { Answer } from './answer.ts';
-import { defineCommand, type OwnContext } from './command.ts';
+import { defineCommand, readerIn, type OwnContext } from './command.ts';
 import { placedOption } from './coral/asked-placed.ts';
 import { quantityOption, textOption } from './options.ts';
 import { ANSWERS, nextQuestion, questionAnswer, wholeAnswer } from './triage/card-answer.ts';
 import { readChoice } from './triage/choice.ts';
 import { evidenceOf } from './triage/evidence.ts';
-import { groupMenu, symptomMenu, symptomsMenu, type Kept } from './triage/menu.ts';
+import { groupMenu, symptomAction, symptomsMenu, type Kept } from './triage/menu.ts';
+import { symptomOf } from './triage/of-reading.ts';
 import { readSeen } from './triage/seen.ts';
-import { cardAnswer } from './urgent/card-answer.ts';
-import { hurtAnswerFor } from './urgent/hurt.ts';
+import { firstAidFor, isAlarm } from './urgent/in-words.ts';
 import { readOrName } from './urgent/not-used.ts';
 import { takingAnything } from './urgent/taking-anything.ts';
 
@@ -48,20 +44,27 @@ function triage(input: TriageInput, context: OwnContext): Answer {
   const { seen } = input;
   const kept: Kept = input.coral === undefined ? {} : { coral: input.coral };
   if (seen === undefined) return groupMenu(kept);
-  if (isPersonHurt(clean(seen))) return hurtAnswerFor(clean(seen));
   const meant = readSeen(seen);
   switch (meant.kind) {
     case 'one':
       return oneSymptom(meant.id, input, kept, context);
-    case 'several':
-      return symptomMenu(meant.ids, kept);
     case 'group':
       return symptomsMenu(meant.group, kept);
-    case 'none': {
-      const alarm = urgentIn(clean(seen)) ?? subjectIn(clean(seen));
-      return alarm === undefined ? groupMenu(kept, seen) : cardAnswer(alarm, { volume: input.volume });
-    }
+    case 'words':
+      return inWords(seen, input, kept, context);
   }
+}
+
+/** What was seen in the member's own words: a hurt person and a tank in danger come first. */
+function inWords(seen: string, input: TriageInput, kept: Kept, context: OwnContext): Answer {
+  const { read, thresholds } = readerIn(context);
+  const reading = read(seen);
+  if (isAlarm(reading, thresholds.answer)) return firstAidFor(reading, { volume: input.volume });
+  const { first, others } = symptomOf(reading);
+  if (first === undefined) return groupMenu(kept, seen);
+  const given = oneSymptom(first, input, kept, context);
+  const rather = others.slice(0, 2).map((id) => symptomAction(id, kept));
+  return { ...given, next: [...given.next, ...rather] };
 }
 
 /** Asks what is not answered yet, in order; then the whole card. */

@@ -10,6 +10,8 @@ import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
 import { heardOf, notUsed } from './heard.ts';
 import { rowOf, usesOf } from './kinds.ts';
+import { guarded } from './rows/guarded.ts';
+import { despairAnswer } from '../urgent/despair.ts';
 import { nextStep } from './next-step.ts';
 import { asKind, farFromAll, notThat, offers } from './offer.ts';
 
@@ -38,7 +40,10 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   const { tongue } = tongueOf(text);
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
   const before = context.talk?.before ?? noCase;
-  const frames = framesOf(reader.read(text));
+  const reading = reader.read(text);
+  const sad = despairAnswer(reading.scanned);
+  if (sad !== undefined) return sad;
+  const frames = framesOf(reading);
   let given: Given | undefined;
   try {
     given = givenFor(frames, taken, before, reader, context);

@@ -11,14 +11,19 @@ import { coralPairRows } from './rows/coral-pair.ts';
 import { coralPlaceRows } from './rows/coral-place.ts';
 import { coralRecordRows } from './rows/coral-record.ts';
 import { dosingRows } from './rows/dosing.ts';
+import { emergencyRows } from './rows/emergencies.ts';
 import { forecastRows } from './rows/forecast.ts';
 import { instrumentRows } from './rows/instruments.ts';
+import { keepingRows } from './rows/keeping.ts';
 import { lightRows } from './rows/light.ts';
 import { movedRows } from './rows/moved.ts';
 import { overdoseRows } from './rows/overdose.ts';
 import { readingRows } from './rows/readings.ts';
+import { safetyRows } from './rows/safety.ts';
 import { salinityRows } from './rows/salinity.ts';
 import { solutionRows } from './rows/solution.ts';
+import { symptomRows } from './rows/symptoms.ts';
+import { talkRows } from './rows/talk.ts';
 import { tankPlanRows } from './rows/tank-plan.ts';
 import { useRows } from './rows/use.ts';
 import { volumeRows } from './rows/volume.ts';
@@ -36,14 +41,19 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
     ...coralPlaceRows,
     ...coralRecordRows,
     ...dosingRows,
+    ...emergencyRows,
     ...forecastRows,
     ...instrumentRows,
+    ...keepingRows,
     ...lightRows,
     ...movedRows,
     ...overdoseRows,
     ...readingRows,
+    ...safetyRows,
     ...salinityRows,
     ...solutionRows,
+    ...symptomRows,
+    ...talkRows,
     ...tankPlanRows,
     ...useRows,
     ...volumeRows,

@@ -53,10 +53,15 @@ const AMOUNT: readonly Met[] = [
   'hardware.hospitalTank',
 ];
 
+/** Whether a medicine, or what kills in a reef, is named. */
+export function namesMedicine(scanned: Scanned): boolean {
+  return met(scanned, ...MEDICINES);
+}
+
 /** A treatment that is asked for: never an amount; what to do instead, or why not in the reef. */
 export function medicineAnswer(reading: Reading, context: OwnContext): Answer {
   const { scanned } = reading;
-  const isMedicine = met(scanned, ...MEDICINES);
+  const isMedicine = namesMedicine(scanned);
   if (isMedicine && met(scanned, ...REEF) && !met(scanned, ...AMOUNT))
     return call(urgentCommand, { what: 'copper or medicine' }, context);
   if (isGas(scanned)) return noCleaner(true);

@@ -8,7 +8,6 @@ import {
   type HurtId,
 } from '../../core/care/hurt/cards.ts';
 import { NO_TREATMENT } from '../../core/care/hurt/card.ts';
-import { hurtIn } from '../../core/care/hurt/find.ts';
 import { FOR_EVERY_HURT, HURT_QUESTION, PERSON_HURT } from '../../core/care/hurt/question.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 
@@ -33,11 +32,6 @@ export function hurtAnswer(choice: HurtId | HurtGroupId | undefined): Answer {
   if (isHurt(choice)) return cardOf(choice);
   const { label, ids } = hurtGroups[choice];
   return question(`${label}: which is it?`, ids.map(hurtAction));
-}
-
-/** The hurt that a sentence tells of; the question where it does not say which. */
-export function hurtAnswerFor(text: string): Answer {
-  return hurtAnswer(hurtIn(text));
 }
 
 function cardOf(id: HurtId): Answer {

@@ -1,0 +1,42 @@
+import { danger } from '../../core/language/calibrate.ts';
+import { dangersIn } from '../../core/language/danger.ts';
+import { framesOf } from '../../core/language/frame.ts';
+import type { Reading } from '../../core/language/reading.ts';
+import type { Answer } from '../answer.ts';
+import { cardAnswer } from './card-answer.ts';
+import { despairAnswer } from './despair.ts';
+import { hurtAction, hurtAnswer, isHurt } from './hurt.ts';
+import type { UrgentInput } from './input.ts';
+import { menuAnswer } from './menu.ts';
+import { hurtOf, urgentOf } from './of-reading.ts';
+import { urgentAction } from './action.ts';
+import { urgentSaid } from './said.ts';
+
+/** From this probability a hurt person comes before what is likelier; own choice. */
+const PERSON = 0.25;
+
+/** First aid for a text that is known to ask for it: people first, then the water; the menu where neither is clear. */
+export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
+  const sad = despairAnswer(reading.scanned);
+  if (sad !== undefined) return sad;
+  const of = (kind: string): number => reading.kinds.find(({ name }) => name === kind)?.probability ?? 0;
+  if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') / 2) {
+    const { first, others } = hurtOf(reading);
+    return withMore(hurtAnswer(first), others.filter(isHurt).map(hurtAction));
+  }
+  const { first, others } = urgentOf(reading);
+  if (first === undefined) return menuAnswer(undefined);
+  const [frame] = framesOf(reading);
+  const said = frame === undefined ? {} : urgentSaid(first, frame.slots, reading.scanned);
+  return withMore(cardAnswer(first, { ...said, ...input }), others.map(urgentAction));
+}
+
+/** Whether a text tells of somebody or something in danger now, by its words or by a number. */
+export function isAlarm(reading: Reading, from: number): boolean {
+  return danger(reading) >= from || dangersIn(reading).length > 0;
+}
+
+function withMore(given: Answer, more: Answer['next']): Answer {
+  const labels = new Set(given.next.map(({ label }) => label));
+  return { ...given, next: [...given.next, ...more.filter(({ label }) => !labels.has(label))] };
+}
