@@ -3,6 +3,7 @@ import type { TankKind } from '../core/water/targets.ts';
 import type { CoralKeep } from './placed.ts';
 import type { ReminderKeep } from './reminder.ts';
 import type { ShownKeep } from './shown.ts';
+import type { ToldKeep } from './told.ts';
 
 /**
  * What one member keeps with the bot: their tanks, readings and additions. A `Keep` is handed to a command already
@@ -11,7 +12,7 @@ import type { ShownKeep } from './shown.ts';
  * Every write has reached the disk when the function returns. Ids are numbers of this member's own rows; an id that is
  * not theirs behaves as one that does not exist.
  */
-export interface Keep extends ReminderKeep, CoralKeep, ShownKeep {
+export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, ToldKeep {
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */

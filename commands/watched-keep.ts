@@ -19,6 +19,7 @@ export const keepReads = [
   'viewers',
   'shownToMe',
   'shownTank',
+  'told',
 ] as const satisfies readonly (keyof Keep)[];
 
 const reads: ReadonlySet<PropertyKey> = new Set(keepReads);

@@ -18,7 +18,7 @@ export function openKeeps(
   tables: Tables,
   nowMs: () => number,
 ): (personId: string) => Keep {
-  const { people, tanks, entries, readings, additions } = tables;
+  const { people, tanks, entries, readings, additions, told } = tables;
   const partings = openPartings(db, tables, nowMs);
   const eraseMember = openErase(db, people, partings);
   const reminderKeepFor = openReminderKeeps(db, tables);
@@ -52,6 +52,7 @@ export function openKeeps(
       ...reminderKeepFor(id),
       ...coralKeepFor(id),
       ...shownKeepFor(id),
+      told: () => told.all(me()),
       exportAll: () => exportMember(tables, id, nowMs()),
       eraseAll: () => eraseMember(id),
     };

@@ -11,6 +11,7 @@ import { looks } from './looks.ts';
 import { manner } from './manner.ts';
 import { places } from './places.ts';
 import { poisons } from './poisons.ts';
+import { records } from './records.ts';
 import { substances } from './substances.ts';
 import { sums } from './sums.ts';
 import { times } from './times.ts';
@@ -32,6 +33,7 @@ const domains = {
   parts,
   places,
   poisons,
+  records,
   substances,
   sums,
   times,
@@ -59,7 +61,7 @@ const openers: ReadonlySet<string> = new Set(
   [...classesOf.keys()].flatMap((text) => (text.includes(' ') ? [text.split(' ')[0] ?? ''] : [])),
 );
 
-/** The classes of one word. */
+/** The classes of one word; expressions stand in the lexicon without apostrophes. */
 export function classesOfWord(word: string): readonly string[] {
   return classesOf.get(word) ?? classesOf.get(word.replaceAll("'", '')) ?? [];
 }
@@ -69,7 +71,7 @@ export function classesIn(words: readonly string[]): readonly (readonly string[]
   const found: (readonly string[])[] = [];
   for (let at = 0; at < words.length; at++) {
     const word = words[at] ?? '';
-    const length = openers.has(word) ? longestAt(words, at) : 1;
+    const length = openers.has(word.replaceAll("'", '')) ? longestAt(words, at) : 1;
     const text = length === 1 ? word : words.slice(at, at + length).join(' ');
     found.push(classesOfWord(text));
     for (let skipped = 1; skipped < length; skipped++) found.push([]);
@@ -80,6 +82,6 @@ export function classesIn(words: readonly string[]): readonly (readonly string[]
 
 function longestAt(words: readonly string[], at: number): number {
   for (let length = Math.min(LONGEST, words.length - at); length > 1; length--)
-    if (classesOf.has(words.slice(at, at + length).join(' '))) return length;
+    if (classesOfWord(words.slice(at, at + length).join(' ')).length > 0) return length;
   return 1;
 }
