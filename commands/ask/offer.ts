@@ -19,9 +19,14 @@ export function notThat(kinds: readonly Kind[]): NextAction {
   return action('Not that', 'ask', { not: kinds.join(' ') });
 }
 
+interface AnyCall {
+  readonly command: string;
+  readonly input: Readonly<Record<string, string | undefined>>;
+}
+
 /** Whether a button takes the last message anew: it works only where that is remembered. */
-export function takesAnew({ command, input }: NextAction): boolean {
-  return command === 'ask' && input.question === undefined;
+export function takesAnew({ command, input }: AnyCall): boolean {
+  return command === 'ask' && input['question'] === undefined;
 }
 
 /** The kinds whose rows are offered, the likeliest first. */

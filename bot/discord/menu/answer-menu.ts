@@ -1,6 +1,7 @@
 import type { MessageContextMenuCommandInteraction } from 'discord.js';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
+import { takesAnew } from '../../../commands/ask/offer.ts';
 import { serverOf } from '../asked/server.ts';
 import type { ServerHere } from '../asked/server.ts';
 import { runApart } from '../outcome.ts';
@@ -33,10 +34,10 @@ export async function answerMenu(
       helperId: user.id,
       channelId,
       messageId: message.id,
-      answer: outcome.answer,
+      answer: forItsWriter(outcome.answer),
     });
   }
-  const seen = outcome.hidden ? outcome.answer : privately(outcome.answer, server, hindered);
+  const seen = outcome.hidden ? outcome.answer : privately(forItsWriter(outcome.answer), server, hindered);
   await reply(desk, interaction, {
     answer: seen,
     hidden: true,
@@ -62,6 +63,11 @@ function unreadable({ mostLetters }: Menu, text: string, isBots: boolean): Outco
 
 function refusal(headline: string, ...steps: readonly string[]): Outcome {
   return { answer: answer({ headline, steps }), hidden: true };
+}
+
+/** Their message is remembered for nobody, so nothing can take it anew. */
+function forItsWriter(given: Answer): Answer {
+  return { ...given, next: given.next.filter((one) => !takesAnew(one)) };
 }
 
 /** Buttons are for the writer, once it is posted: here they would work with the helper's own tank. */
