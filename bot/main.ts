@@ -54,7 +54,19 @@ async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
   const keep = store.keepFor(LOCAL_PERSON);
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const nowMs = Date.now;
-  await openRoom({ input, output, commands, ask, reader: lazyReader, nowMs, zone, keep, dataDir, toPng, reportFailure });
+  await openRoom({
+    input,
+    output,
+    commands,
+    ask,
+    reader: lazyReader,
+    nowMs,
+    zone,
+    keep,
+    dataDir,
+    toPng,
+    reportFailure,
+  });
   input.destroy();
 }
 

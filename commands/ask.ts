@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { kinds, type Kind } from '../core/language/kinds.ts';
-import { MAX_MESSAGE_LENGTH } from '../core/language/tokens.ts';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { Problem } from '../core/problem.ts';
 import { withNamedSources, type Answer } from './answer.ts';
 import { answerMessage, type Taken } from './ask/answer-message.ts';

@@ -3,6 +3,7 @@ import { urgentIn } from '../core/care/urgent/find.ts';
 import { subjectIn } from '../core/care/urgent/ways/subjects.ts';
 import { isPersonHurt } from '../core/care/hurt/person-words.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { clean } from '../core/quantity/clean.ts';
 import type { Answer } from './answer.ts';
 import { defineCommand, type OwnContext } from './command.ts';
@@ -32,7 +33,9 @@ const strict = defineCommand({
   example: '/triage seen:polyps stay closed',
   private: true,
   options: z.strictObject({
-    seen: textOption('What you see, in a few words; left out, you choose from a list').optional(),
+    seen: textOption('What you see, in your own words; left out, you choose from a list', {
+      max: MAX_MESSAGE_LENGTH,
+    }).optional(),
     one: textOption('Your answer to the first question, or: not sure').optional(),
     two: textOption('Your answer to the second question, or: not sure').optional(),
     coral: placedOption().optional(),

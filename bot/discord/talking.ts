@@ -13,7 +13,11 @@ interface Where {
 }
 
 /** The talk of a message, which goes on from the one it replies to. */
-export function talkOfMessage(talks: Pick<Talks, 'talkOf'>, where: Where, repliedTo: string | undefined): PlacedTalk {
+export function talkOfMessage(
+  talks: Pick<Talks, 'talkOf'>,
+  where: Where,
+  repliedTo: string | undefined,
+): PlacedTalk {
   const goesOn = goesOnIn(where);
   const places = [...(repliedTo === undefined ? [] : [repliedTo]), goesOn.at];
   return talks.talkOf(where.personId, places, goesOn);
@@ -32,7 +36,11 @@ export function talkOfCall(
   const goesOn = goesOnIn(where);
   const isAnew = call !== undefined && takesAnew(call);
   const here = pressed !== undefined && isAnew ? [] : [goesOn.at];
-  return talks.talkOf(where.personId, [...(pressed === undefined ? [] : [pressed.messageId]), ...here], goesOn);
+  return talks.talkOf(
+    where.personId,
+    [...(pressed === undefined ? [] : [pressed.messageId]), ...here],
+    goesOn,
+  );
 }
 
 /** Threads and posts are about one thing: a talk lasts there. */

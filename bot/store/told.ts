@@ -37,9 +37,7 @@ export function openTold(db: Database.Database, people: People, nowMs: () => num
     'UPDATE told SET answer = ? WHERE person = ? AND place = ?',
   );
   const erase = db.prepare<[number, string]>('DELETE FROM told WHERE person = ? AND place = ?');
-  const eraseOver = db
-    .prepare<[number], number>('DELETE FROM told WHERE at_ms < ? RETURNING person')
-    .pluck();
+  const eraseOver = db.prepare<[number], number>('DELETE FROM told WHERE at_ms < ? RETURNING person').pluck();
   const sinceMs = (): number => nowMs() - KEPT_MS;
 
   const toldOf = (person: number, { place, atMs, told }: Row): Told | undefined => {

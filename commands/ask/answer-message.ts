@@ -32,17 +32,17 @@ export interface Taken {
  * @throws Problem for what the member can put right.
  */
 export function answerMessage(text: string, taken: Taken, reader: Reader, context: OwnContext): Answer {
-  const case_ = context.talk?.before ?? noCase;
+  const told = context.talk?.before ?? noCase;
   const isAnew = taken.isAnew === true;
-  const refused = refusedWith(isAnew ? case_ : noCase, taken.not ?? []);
+  const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
   const frames = framesOf(reader.read(text));
   const left = frames.filter(({ kind }) => !refused.includes(kind));
   const [likeliest] = taken.as === undefined ? left : frames.filter(({ kind }) => kind === taken.as);
   if (likeliest === undefined) return farFromAll(frames);
   let hasWritten = false;
   const watched = watchedFor(context, () => (hasWritten = true));
-  const wasOthers = isAnew && case_.moments.at(-1)?.isOthers === true;
-  const about = aboutOf(likeliest, isAnew ? withoutLast(case_) : case_, watched, wasOthers);
+  const wasOthers = isAnew && told.moments.at(-1)?.isOthers === true;
+  const about = aboutOf(likeliest, isAnew ? withoutLast(told) : told, watched, wasOthers);
   let given: Given | undefined;
   try {
     given =
@@ -77,12 +77,7 @@ function watchedFor(context: OwnContext, onWrite: () => void): OwnContext {
   return context.keep === undefined ? context : { ...context, keep: watchedKeep(context.keep, onWrite) };
 }
 
-function givenFor(
-  frames: readonly Frame[],
-  isRefused: boolean,
-  about: About,
-  { thresholds }: Reader,
-): Given {
+function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { thresholds }: Reader): Given {
   const decision = decide(frames, thresholds);
   const first = decision.kind === 'answer' ? decision.frame : frames[0];
   if (first === undefined) return far(frames);

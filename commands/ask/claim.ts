@@ -2,7 +2,7 @@ import { judge } from '../../core/claims/judge.ts';
 import { withoutTank } from '../../core/claims/rule-text.ts';
 import type { Heard } from '../../core/words/hear.ts';
 import type { Answer } from '../answer.ts';
-import { claimCommand, MOST_RULE } from '../claim.ts';
+import { claimCommand } from '../claim.ts';
 import { notKnown } from '../claim/not-known.ts';
 import type { OwnContext } from '../command.ts';
 import { call } from './call.ts';
@@ -28,6 +28,6 @@ export const bareRuleIntent: Intent = (heard, context) =>
 /** The verdict on a rule that is known; undefined where the sentence holds none. */
 export function claimed({ given }: Heard, context: OwnContext): Answer | undefined {
   const { rule, volume } = withoutTank(given);
-  if (given.length > MOST_RULE || judge(rule) === undefined) return undefined;
+  if (judge(rule) === undefined) return undefined;
   return call(claimCommand, { rule, volume }, context);
 }

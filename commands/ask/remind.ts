@@ -1,3 +1,4 @@
+import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
 import { Problem } from '../../core/problem.ts';
 import { findPhrase } from '../../core/schedule/phrase.ts';
 import { piecesOf, readRepeats } from '../../core/words/repeats.ts';
@@ -7,7 +8,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
 import { planOf, setReminder } from '../remind/set.ts';
-import { MAX_SEVERAL, readBack, severalAnswer } from '../remind/several.ts';
+import { readBack, severalAnswer } from '../remind/several.ts';
 import { readWishText } from '../remind/wish-text.ts';
 import { zoneOf } from '../zone.ts';
 import { says, type Intent } from './intent.ts';
@@ -34,7 +35,7 @@ export const remindIntent: Intent = (heard, context) => {
 };
 
 function many(text: string, context: OwnContext): Answer {
-  return severalAnswer({ text: text.replace(ME, ' ').slice(0, MAX_SEVERAL) }, context);
+  return severalAnswer({ text: text.replace(ME, ' ').slice(0, MAX_MESSAGE_LENGTH) }, context);
 }
 
 /** Read with its "remind me", so that a question asked back is a whole sentence. */
@@ -60,7 +61,7 @@ function asking(text: string, run: () => Answer): Answer {
         'Choose one, or name yours: /remind several text:... zone:Europe/Berlin. It is kept from then on.',
       ],
       next:
-        text.length > MAX_SEVERAL
+        text.length > MAX_MESSAGE_LENGTH
           ? []
           : error.choices.map((zone) => action(zone, 'remind several', { text, zone })),
     });
@@ -85,7 +86,7 @@ function howTo(text: string, nowMs: number): Answer {
     facts: readBacks(text, nowMs),
     steps: [line, 'Several at once: /remind several. The usual tests of your tank: /remind plan.'],
     next: [
-      ...(repeatsIn(text) > 0 && text.length <= MAX_SEVERAL
+      ...(repeatsIn(text) > 0 && text.length <= MAX_MESSAGE_LENGTH
         ? [action('Set what I wrote', 'remind several', { text })]
         : []),
       action('The usual tests', 'remind plan', {}),
@@ -109,7 +110,7 @@ function readBacks(text: string, nowMs: number): readonly Fact[] {
 /** "want: floss every sat, water change every other sat, ...": several repeats, no numbers of a tank, no question. */
 function isList({ given, mentions }: Heard): boolean {
   const measured = mentions.some(({ kinds }) => kinds.some((kind) => kind !== 'days' && kind !== 'bare'));
-  return !measured && !given.includes('?') && given.length <= MAX_SEVERAL && repeatsIn(given) >= LIST;
+  return !measured && !given.includes('?') && given.length <= MAX_MESSAGE_LENGTH && repeatsIn(given) >= LIST;
 }
 
 function repeatsIn(text: string): number {

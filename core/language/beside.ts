@@ -7,10 +7,13 @@ const STOPS: ReadonlySet<string> = new Set(['.', '!', '?', ';', ',', 'and', 'but
 /** The words of the part of a message a name stands in, up to the next stop or joining word on either side. */
 export function clauseOf({ tokens }: Scanned, { start }: NameSpan): readonly Token[] {
   const at = tokens.findIndex((token) => token.start <= start && start < token.end);
-  const isStop = ({ word }: Token): boolean => STOPS.has(word);
   const before = tokens.slice(0, at).findLastIndex(isStop);
   const after = tokens.slice(at).findIndex(isStop);
   return tokens.slice(before + 1, after < 0 ? undefined : at + after + 1);
+}
+
+function isStop({ word }: Token): boolean {
+  return STOPS.has(word);
 }
 
 /** The classes of the lexicon met in a part of a message. */

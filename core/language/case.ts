@@ -68,9 +68,9 @@ export function refusedWith({ refused = [] }: Case, more: readonly Kind[]): Kind
 export function known({ moments: all }: Case): Slots {
   const moments = all.filter(({ isOthers }) => isOthers !== true);
   const levels = latestLevels(moments.flatMap(({ slots }) => slots.levels ?? []));
-  const last = moments.reduce<Slots>((sofar, { slots }) => ({ ...sofar, ...slots }), {});
-  const corals = [...new Set([...moments].reverse().flatMap(({ slots }) => slots.corals ?? []))];
-  const salts = [...new Set([...moments].reverse().flatMap(({ slots }) => slots.salts ?? []))];
+  const last: Slots = Object.assign({}, ...moments.map(({ slots }) => slots));
+  const corals = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.corals ?? []))];
+  const salts = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.salts ?? []))];
   return {
     ...last,
     ...(levels.length === 0 ? {} : { levels }),

@@ -86,7 +86,15 @@ export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Parti
   const { keepFor, settingsOf, changeSettings } = store;
   const kept = { keepFor, settingsOf, changeSettings };
   const alone = { turnOf: () => 'now' as const, ...openTalks(how.nowMs ?? now, store.lastingCases) };
-  return { reader: lazyReader, log: openLog('silent'), nowMs: now, toPng: onePixel, ...alone, ...kept, ...how };
+  return {
+    reader: lazyReader,
+    log: openLog('silent'),
+    nowMs: now,
+    toPng: onePixel,
+    ...alone,
+    ...kept,
+    ...how,
+  };
 }
 
 const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=';
