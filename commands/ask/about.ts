@@ -1,6 +1,7 @@
-import { noCase, type Case } from '../../core/language/case.ts';
+import { noCase, type Case, type Moment } from '../../core/language/case.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { filledFrom, standing, type Standing } from '../../core/language/goes-on.ts';
+import { met } from '../../core/language/met.ts';
 import { isNewSubject, isSomebodyElses } from '../../core/language/new-subject.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
@@ -26,7 +27,8 @@ export interface About {
 export function aboutOf(frame: Frame, told: Case, context: OwnContext, wasOthers = false): About {
   const usual = context.keep?.tankInUse();
   const isElses = wasOthers || isSomebodyElses(frame);
-  const goesOn = isElses ? ofOthers(told) : told;
+  const isMine = met(frame.reading.scanned, 'manner.ownThing');
+  const goesOn = isElses ? partOf(told, true) : isMine ? partOf(told, false) : told;
   const stand = standing(frame, goesOn, usesOf);
   if (isElses || isOfOthers(stand, goesOn)) {
     const isLeft = usual !== undefined || wouldFill(frame, told);
@@ -55,11 +57,11 @@ export function aboutOf(frame: Frame, told: Case, context: OwnContext, wasOthers
   };
 }
 
-/** What was told of somebody else's tank. */
-function ofOthers({ moments, last, waits }: Case): Case {
-  const isOpen = waits !== undefined && moments.at(-1)?.isOthers === true;
-  const theirs = moments.filter(({ isOthers }) => isOthers === true);
-  return { moments: theirs, last, ...(isOpen ? { waits } : {}) };
+/** What was told of somebody else's tank, or of the member's own. */
+function partOf({ moments, last, waits }: Case, theirs: boolean): Case {
+  const isPart = ({ isOthers }: Moment): boolean => (isOthers === true) === theirs;
+  const isOpen = waits !== undefined && moments.slice(-1).some(isPart);
+  return { moments: moments.filter(isPart), last, ...(isOpen ? { waits } : {}) };
 }
 
 /** Whether a message goes on with somebody else's tank, though it does not say so again. */

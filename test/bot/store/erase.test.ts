@@ -49,6 +49,7 @@ const ofMembers = [
   'lease',
   'hand_over',
   'shown_tank',
+  'told',
   'notice',
 ];
 
@@ -87,6 +88,8 @@ function club() {
   store.keepFor(BEA).answerHandOver(toBea?.id ?? 0, true);
   store.keepFor(CYD).answerHandOver(toCyd?.id ?? 0, true);
   store.keepFor(ADA).answerHandOver(bea.addHandOver({ sitterId: ADA, ...span }).id, true);
+  store.lastingCases.put(ADA, 'said in 1', { moments: [], last: 'words of Adas-own' });
+  store.lastingCases.put(BEA, 'said in 1', { moments: [], last: 'words of Beas-own' });
   ada.showTo(firstTank(ada), BEA);
   ada.showTo(firstTank(ada), DAN);
   bea.showTo(firstTank(bea), ADA);
@@ -112,6 +115,7 @@ describe('erasing', () => {
       reminders: [],
       handOvers: [],
       shownTanks: [],
+      told: [],
       notices: [],
       zone: undefined,
     });
