@@ -28,7 +28,7 @@ async function openDiscord(token: string, config: Config, log: Logger): Promise<
   const { apiBase } = config;
   const { keepFor, settingsOf, changeSettings, due } = store;
   const kept = { keepFor, settingsOf, changeSettings };
-  const turns = { turnOf: openTurns(Date.now), ...openTalks(Date.now) };
+  const turns = { turnOf: openTurns(Date.now), ...openTalks(Date.now, store.lastingCases) };
   const port = { toPng, token, apiBase, onRefused: refused };
   const parts = { commands, ask, reader: lazyReader, log, nowMs: Date.now, ...kept, ...turns, ...port };
   const bot = createBot({
@@ -54,7 +54,19 @@ async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
   const keep = store.keepFor(LOCAL_PERSON);
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const nowMs = Date.now;
-  await openRoom({ input, output, commands, ask, reader: lazyReader, nowMs, zone, keep, dataDir, toPng, reportFailure });
+  await openRoom({
+    input,
+    output,
+    commands,
+    ask,
+    reader: lazyReader,
+    nowMs,
+    zone,
+    keep,
+    dataDir,
+    toPng,
+    reportFailure,
+  });
   input.destroy();
 }
 

@@ -3,6 +3,8 @@ export interface ShortMemory<T> {
   readonly get: (key: string) => T | undefined;
   readonly put: (key: string, value: T) => void;
   readonly drop: (key: string) => void;
+  /** Drops all of which this holds. */
+  readonly dropWhere: (holds: (key: string, value: T) => boolean) => void;
 }
 
 /** Keeps at most `most` values, the latest. What is too old goes with the next use by anyone. */
@@ -28,5 +30,8 @@ export function openShortMemory<T>(nowMs: () => number, most: number, keptMs: nu
       if (kept.size > most && oldest !== undefined) kept.delete(oldest);
     },
     drop: (key) => void kept.delete(key),
+    dropWhere: (holds) => {
+      for (const [key, { value }] of kept) if (holds(key, value)) kept.delete(key);
+    },
   };
 }

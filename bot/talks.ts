@@ -4,41 +4,86 @@ import { openShortMemory } from './short-memory.ts';
 
 /** Talks remembered at once, the latest: in memory only. */
 const MOST_TALKS = 5000;
-/** How long a case is kept since its last message. */
+/** How long a case is kept in memory since its last message. */
 const KEPT_MS = 2 * 3_600_000;
 
 /** A talk that can be gone on with from another place too, such as the message of its answer. */
 export interface PlacedTalk extends Talk {
+  /** Whether something was put down, so that the message of its answer is worth knowing. */
+  readonly isKept: () => boolean;
   readonly alsoAt: (place: string) => void;
 }
 
-/**
- * What members went through in the last two hours: each one's own, by place, gone with the process. What is older goes
- * with the next question of anyone.
- */
-export interface Talks {
-  /** The talk of one person at the first of these places where there is one; it goes on at the last. */
-  readonly talkOf: (personId: string, places: readonly string[]) => PlacedTalk;
+/** Cases of places where a talk lasts: each one's own, by place or by the message that answered last. */
+export interface LastingCases {
+  readonly find: (personId: string, place: string) => Case | undefined;
+  readonly put: (personId: string, place: string, told: Case) => void;
+  readonly drop: (personId: string, place: string) => void;
+  readonly answered: (personId: string, place: string, messageId: string) => void;
 }
 
-export function openTalks(nowMs: () => number): Talks {
+/** Where a talk is gone on with: at the last of the places looked at, if not said, and for how long. */
+export interface GoesOn {
+  readonly at?: string | undefined;
+  readonly lasts?: boolean;
+}
+
+/**
+ * What members went through: each one's own, by place. In memory for two hours, gone with the process; where a talk lasts,
+ * in the store. What is older in memory goes with the next question of anyone.
+ */
+export interface Talks {
+  /** The talk of one person at the first of these places where there is one. */
+  readonly talkOf: (personId: string, places: readonly string[], goesOn?: GoesOn) => PlacedTalk;
+  /** Whom a message answered, as far as that is in memory. */
+  readonly answeredBy: (messageId: string) => string | undefined;
+  /** Nothing of this person is in memory any more. */
+  readonly forgetTalks: (personId: string) => void;
+}
+
+/** Nothing lasts: as in the terminal room. */
+const nowhere: LastingCases = {
+  find: () => undefined,
+  put: () => {},
+  drop: () => {},
+  answered: () => {},
+};
+
+export function openTalks(nowMs: () => number, lasting: LastingCases = nowhere): Talks {
   const cases = openShortMemory<Case>(nowMs, MOST_TALKS, KEPT_MS);
+  const answered = openShortMemory<string>(nowMs, MOST_TALKS, KEPT_MS);
   return {
-    talkOf: (personId, places) => {
-      const keys = places.map((place) => `${personId} ${place}`);
+    talkOf: (personId, places, { at = places.at(-1), lasts = false } = {}) => {
+      const keyOf = (place: string): string => `${personId} ${place}`;
+      const findAt = (place: string): Case | undefined =>
+        cases.get(keyOf(place)) ?? (lasts ? lasting.find(personId, place) : undefined);
+      const before = places.map(findAt).find((found) => found !== undefined);
       let kept: Case | undefined;
+      const putDown = (after: Case, here: string): void => {
+        if (after.last === '' && before !== undefined)
+          cases.dropWhere((key, { last }) => key.startsWith(keyOf('')) && last === before.last);
+        if (lasts) lasting.put(personId, here, after);
+        else cases.put(keyOf(here), after);
+      };
       return {
-        before: keys.map(cases.get).find((found) => found !== undefined),
+        before,
+        isKept: () => kept !== undefined,
         remember: (after) => {
           kept = after;
-          const here = keys.at(-1);
-          if (after === undefined) keys.forEach(cases.drop);
-          else if (here !== undefined) cases.put(here, after);
+          if (at === undefined) return;
+          if (after !== undefined) putDown(after, at);
+          else if (lasts) lasting.drop(personId, at);
+          else [...places, at].map(keyOf).forEach(cases.drop);
         },
         alsoAt: (place) => {
-          if (kept !== undefined) cases.put(`${personId} ${place}`, kept);
+          answered.put(place, personId);
+          if (kept === undefined) return;
+          cases.put(keyOf(place), kept);
+          if (lasts && at !== undefined) lasting.answered(personId, at, place);
         },
       };
     },
+    answeredBy: answered.get,
+    forgetTalks: (personId) => cases.dropWhere((key) => key.startsWith(`${personId} `)),
   };
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { kinds, type Kind } from '../core/language/kinds.ts';
-import { MAX_MESSAGE_LENGTH } from '../core/language/tokens.ts';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { Problem } from '../core/problem.ts';
 import { withNamedSources, type Answer } from './answer.ts';
 import { answerMessage, type Taken } from './ask/answer-message.ts';
@@ -15,14 +15,15 @@ import { textOption } from './options.ts';
  */
 export function ask(text: string, asking: Asking, taken: Taken = {}): Answer {
   const context = { ...asking, keep: asking.keep };
-  const said = text.trim() === '' ? (asking.talk?.before?.last ?? '') : text;
+  const isAnew = text.trim() === '';
+  const said = isAnew ? (asking.talk?.before?.last ?? '') : text;
   if (said === '') {
     throw new Problem('I no longer have your message.', {
       field: 'question',
       hint: 'Please send it once more.',
     });
   }
-  const given = withNamedSources(answerMessage(said, taken, readerIn(asking), context));
+  const given = withNamedSources(answerMessage(said, { ...taken, isAnew }, readerIn(asking), context));
   return said.length <= MAX_MESSAGE_LENGTH
     ? given
     : { ...given, read: ['only the beginning of your message', ...given.read] };

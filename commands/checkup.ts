@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { Problem } from '../core/problem.ts';
 import { readLine } from '../core/words/line.ts';
 import type { Answer } from './answer.ts';
@@ -8,7 +9,7 @@ import { lastLogged } from './checkup/last-logged.ts';
 import { planTable } from './checkup/plan.ts';
 import { defineCommand, type OwnContext } from './command.ts';
 import type { Tank } from './keep.ts';
-import { MAX_LINE, someReadings } from './log/add.ts';
+import { someReadings } from './log/add.ts';
 import { rangeNamesOf, rangesOf } from './log/ranges.ts';
 import { textOption } from './options.ts';
 import { askedTank, keepOf } from './tank/asked-tank.ts';
@@ -26,7 +27,7 @@ export const checkupCommand = defineCommand({
   private: true,
   options: z.strictObject({
     readings: textOption('Your readings, e.g. 420/8.1/1350 sg 1.025 78f; the last logged if left out', {
-      max: MAX_LINE,
+      max: MAX_MESSAGE_LENGTH,
     }).optional(),
     plan: z.boolean().describe('Show how often to test what, too').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ruleWithin } from '../core/claims/judge.ts';
 import { state } from '../core/claims/stated.ts';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { scan } from '../core/language/tokens.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
 import { notKnown } from './claim/not-known.ts';
@@ -10,15 +11,12 @@ import { askedWater } from './dose/asked.ts';
 import { quantityOption, textOption } from './options.ts';
 import { medicineAnswer, namesMedicine } from './triage/refused.ts';
 
-/** Longest rule read. */
-export const MOST_RULE = 300;
-
 export const claimCommand = defineCommand({
   path: ['claim'],
   summary: 'Is a rule you were told right? The verdict, the right figure, and what it would do to your tank',
   example: '/claim rule:1 tsp baking soda per 5 gal raises 1 dKH volume:75 gal',
   options: z.strictObject({
-    rule: textOption('The rule as you heard it, e.g. 4 x 20 % = 80 %', { max: MOST_RULE }),
+    rule: textOption('The rule as you heard it, e.g. 4 x 20 % = 80 %', { max: MAX_MESSAGE_LENGTH }),
     volume: quantityOption(
       'volume',
       'Net water of your system, to see what the rule would do there',

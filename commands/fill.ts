@@ -1,8 +1,8 @@
 import { printed } from '../core/log/value.ts';
 import { volume } from '../core/quantity/format.ts';
 import { unmarked } from '../core/quantity/marks.ts';
-import { parameter, type ParameterId } from '../core/water/parameter.ts';
-import type { Keep, Reading, Tank } from './keep.ts';
+import { parameter } from '../core/water/parameter.ts';
+import type { Keep, LoggedValue, Reading, Tank } from './keep.ts';
 import type { Fill } from './options.ts';
 
 /** A value for an option, and the sentence that says where it is from. */
@@ -26,10 +26,8 @@ export function leftOut(fill: Fill | undefined, tank: Tank, keep: Keep): Found |
     };
   }
   if (fill === undefined || fill === 'hours') return undefined;
-  const last = lastOf(fill, tank, keep);
-  if (last === undefined) return undefined;
-  const value = `${unmarked(last.value)} ${parameter(fill).unit}`;
-  return found(last, value, printed(fill, last.value, tank.units), tank);
+  const last = keep.latest(tank.id).find((one) => one.parameter === fill);
+  return last === undefined ? undefined : { value: loggedText(last), read: loggedLine(last, tank) };
 }
 
 /** The net water as the text of an option. */
@@ -37,12 +35,22 @@ export function filledVolume({ netVolumeL }: Tank): string {
   return `${unmarked(netVolumeL)} L`;
 }
 
-function lastOf(id: ParameterId, tank: Tank, keep: Keep): Reading | undefined {
-  return keep.latest(tank.id).find((one) => one.parameter === id);
+/** A reading as the text of an option. */
+export function loggedText({ parameter: id, value }: LoggedValue): string {
+  return `${unmarked(value)} ${parameter(id).unit}`.trim();
 }
 
-/** However old the reading is, its day is said. */
-function found({ parameter: id, atMs }: Reading, value: string, shown: string, { name }: Tank): Found {
-  const day = new Date(atMs).toISOString().slice(0, 10);
-  return { value, read: `last ${id} logged for your tank ${name}: ${shown} on ${day}` };
+/** Says where a value is from; however old the reading is, its day is said. */
+export function loggedLine(reading: Reading, tank: Tank): string {
+  return `last ${reading.parameter} logged for your tank ${tank.name}: ${loggedWords(reading, tank)}`;
+}
+
+/** "8.3 dKH on 2026-03-10". */
+export function loggedWords({ parameter: id, value, atMs }: Reading, { units }: Tank): string {
+  return `${printed(id, value, units)} on ${loggedDay(atMs)}`;
+}
+
+/** ISO date of a reading. */
+export function loggedDay(atMs: number): string {
+  return new Date(atMs).toISOString().slice(0, 10);
 }

@@ -4,6 +4,7 @@ import type { CoralKeep } from './placed.ts';
 import type { ReminderKeep } from './reminder.ts';
 import type { ShownKeep } from './shown.ts';
 import type { WatchKeep } from './watch.ts';
+import type { ToldKeep } from './told.ts';
 
 /**
  * What one member keeps with the bot: their tanks, readings and additions. A `Keep` is handed to a command already
@@ -12,7 +13,7 @@ import type { WatchKeep } from './watch.ts';
  * Every write has reached the disk when the function returns. Ids are numbers of this member's own rows; an id that is
  * not theirs behaves as one that does not exist.
  */
-export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, WatchKeep {
+export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, WatchKeep, ToldKeep {
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */

@@ -5,6 +5,7 @@ import { action } from './calls.ts';
 import { defineCommand } from './command.ts';
 import type { Keep } from './keep.ts';
 import { keepOf } from './tank/asked-tank.ts';
+import { TOLD_DAYS } from './told.ts';
 
 /** A file above this is written without line breaks, so that it still fits where it is sent. */
 const WIDE_FILE = 4_000_000;
@@ -74,6 +75,7 @@ function keptOf(keep: Keep): readonly Fact[] {
     ...countFact('reminders', keep.reminders()),
     ...countFact('hand-overs', keep.handOvers()),
     ...countFact('tanks shown to you', keep.shownToMe()),
+    ...countFact(`threads and posts remembered for ${TOLD_DAYS} days`, keep.told()),
     ...(zone === undefined ? [] : [{ label: 'time zone', value: zone }]),
   ];
 }

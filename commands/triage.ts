@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { symptomCard, type SymptomId } from '../core/care/symptoms/cards.ts';
 import type { Answer } from './answer.ts';
 import { defineCommand, readerIn, type OwnContext } from './command.ts';
@@ -28,7 +29,9 @@ const strict = defineCommand({
   example: '/triage seen:polyps stay closed',
   private: true,
   options: z.strictObject({
-    seen: textOption('What you see, in a few words; left out, you choose from a list').optional(),
+    seen: textOption('What you see, in your own words; left out, you choose from a list', {
+      max: MAX_MESSAGE_LENGTH,
+    }).optional(),
     one: textOption('Your answer to the first question, or: not sure').optional(),
     two: textOption('Your answer to the second question, or: not sure').optional(),
     coral: placedOption().optional(),

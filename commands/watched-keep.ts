@@ -20,6 +20,7 @@ export const keepReads = [
   'shownToMe',
   'shownTank',
   'watches',
+  'told',
 ] as const satisfies readonly (keyof Keep)[];
 
 const reads: ReadonlySet<PropertyKey> = new Set(keepReads);

@@ -21,7 +21,9 @@ import { tooFast } from '../turns.ts';
 import { commandOf, failed, run, runText, runWords } from './outcome.ts';
 import type { Asker, Desk, Outcome } from './outcome.ts';
 import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
+import { pressedOn } from './asked/pressed.ts';
 import { serverOf, serverOfMessage } from './asked/server.ts';
+import { talkOfMessage } from './talking.ts';
 
 const mostSuggestions = 25;
 const longestSuggestion = 100;
@@ -67,7 +69,8 @@ function runHeld(desk: Desk, interaction: Answerable, call: Call | undefined): O
 }
 
 function askerOf(desk: Desk, interaction: Answerable): Asker {
-  return { personId: interaction.user.id, server: serverOf(desk, interaction) };
+  const pressed = pressedOn(interaction, desk.answeredBy);
+  return { personId: interaction.user.id, server: serverOf(desk, interaction), pressed };
 }
 
 /** Offers complete values for the option being typed; an error offers none. */
@@ -83,14 +86,14 @@ export async function answerAutocomplete(desk: Desk, interaction: AutocompleteIn
 
 /** Answers a message in plain words. Only a direct message may tell of its writer's tank. */
 export async function answerMessage(desk: Desk, message: Message, text: string): Promise<void> {
-  const { author, channelId, reference } = message;
+  const { author, reference } = message;
   const turn = desk.turnOf(author.id);
   if (turn === 'wait') return;
   if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast));
   const server = serverOfMessage(desk, message);
   const asker = server === undefined ? { personId: author.id } : { server };
-  const earlier = reference?.messageId === undefined ? [] : [reference.messageId];
-  const talk = desk.talkOf(author.id, [...earlier, server === undefined ? 'own messages' : channelId]);
+  const where = { personId: author.id, server, isOwn: false };
+  const talk = talkOfMessage(desk, where, reference?.messageId);
   const sentId = await replyToMessage(desk, message, runWords(desk, text, { ...asker, talk }).answer);
   if (sentId !== undefined) talk.alsoAt(sentId);
 }

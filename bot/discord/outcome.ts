@@ -11,15 +11,18 @@ import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { withNotices } from '../notices.ts';
+import { erasingKeep } from '../erasing-keep.ts';
 import type { Talks } from '../talks.ts';
 import { tooFast, type Turn } from '../turns.ts';
 import { typedInput } from './asked/call.ts';
 import type { Call } from './asked/call.ts';
+import { seenOn, type Pressed } from './asked/pressed.ts';
 import { failureAnswer, problemAnswer } from './message/problem.ts';
 import type { ServerHere, SettingsDesk } from './asked/server.ts';
+import { talkOfCall } from './talking.ts';
 
 /** What answering needs; everything comes from the composition root. */
-export interface Desk extends SettingsDesk {
+export interface Desk extends SettingsDesk, Talks {
   readonly commands: readonly Command[];
   readonly ask: (text: string, asking: Asking) => Answer;
   /** Reads plain words. */
@@ -30,8 +33,6 @@ export interface Desk extends SettingsDesk {
   readonly keepFor: (personId: string) => Keep;
   /** Whether a member may have an answer now. */
   readonly turnOf: (personId: string) => Turn;
-  /** What a member asked before. */
-  readonly talkOf: Talks['talkOf'];
   /** Draws SVG as PNG. */
   readonly toPng: (svg: string) => Promise<Uint8Array>;
 }
@@ -42,12 +43,16 @@ export interface Outcome {
   readonly hidden: boolean;
   /** Custom id of a button that posts the answer for all to see. */
   readonly postId?: string;
+  /** Hears the id of the message that shows it. */
+  readonly answered?: (messageId: string) => void;
 }
 
 /** Who asks, and the server they ask in. */
 export interface Asker {
   readonly personId: string;
   readonly server: ServerHere | undefined;
+  /** The message a button of ours stood on. */
+  readonly pressed?: Pressed | undefined;
 }
 
 /** A command with the values its options have. */
@@ -59,20 +64,37 @@ export interface Asked extends Asker {
 }
 
 /** Runs a command. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
-export function run(desk: Desk, { personId, server, command: name, values, call }: Asked): Outcome {
+export function run(desk: Desk, asked: Asked): Outcome {
+  const { personId, server, pressed, command: name, values, call } = asked;
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
-    const keep = desk.keepFor(personId);
-    const asking = { nowMs: desk.nowMs(), reader: desk.reader, keep, ...(server === undefined ? {} : { server }) };
+    const keep = keepHere(desk, personId);
+    const seen = seenOn(pressed, personId);
+    const isForAll = seen === 'by all' && server !== undefined && !command.private && !command.sharing;
+    const asking: Asking = { ...now(desk, server), ...(isForAll ? {} : { keep }) };
     const filled = withDefaults(command, values, asking);
-    const isOwn = filled.hidden || server?.isPublic() !== true;
-    const talk = desk.talkOf(personId, [`${isOwn ? 'own' : 'said in'} ${server?.channelId ?? 'messages'}`]);
+    const isAlone = filled.hidden || seen === 'alone';
+    const isOwn = isAlone || server?.isPublic() !== true;
+    const talk = talkOfCall(desk, { personId, server, isOwn }, call ?? { command: name, input: {} }, pressed);
     const given = runFilled(command, filled, { ...asking, talk });
-    const noted = withNotices(given, keep);
-    const own = filled.hidden || noted.file !== undefined || noted !== given;
-    return { answer: noted, hidden: own || server?.isPublic() === false };
+    const noted = isForAll ? given : withNotices(given, keep);
+    const own = isAlone || noted.file !== undefined || noted !== given;
+    return {
+      answer: noted,
+      hidden: own || server?.isPublic() === false,
+      ...(talk.isKept() ? { answered: talk.alsoAt } : {}),
+    };
   });
+}
+
+function now(desk: Desk, server: ServerHere | undefined): Context {
+  return { nowMs: desk.nowMs(), reader: desk.reader, ...(server === undefined ? {} : { server }) };
+}
+
+/** What a member keeps; erasing it ends their talks too. */
+function keepHere(desk: Desk, personId: string): Keep {
+  return erasingKeep(desk.keepFor(personId), () => desk.forgetTalks(personId));
 }
 
 /** Runs a call whose options are text, as a button or a form holds them. */
@@ -95,15 +117,10 @@ export function runWords(
     if (server?.isPublic() === false) return { answer: elsewhere, hidden: false };
     if (text === '')
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
-    const now = {
-      nowMs: desk.nowMs(),
-      reader: desk.reader,
-      ...(server === undefined ? {} : { server }),
-      ...(talk === undefined ? {} : { talk }),
-    };
-    if (personId === undefined) return { answer: desk.ask(text, now), hidden: false };
-    const keep = desk.keepFor(personId);
-    return { answer: withNotices(desk.ask(text, { ...now, keep }), keep), hidden: false };
+    const asking = { ...now(desk, server), ...(talk === undefined ? {} : { talk }) };
+    if (personId === undefined) return { answer: desk.ask(text, asking), hidden: false };
+    const keep = keepHere(desk, personId);
+    return { answer: withNotices(desk.ask(text, { ...asking, keep }), keep), hidden: false };
   });
 }
 
@@ -115,8 +132,7 @@ export function runApart(
   work: (context: Context) => Answer,
 ): Outcome {
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
-  const context = { nowMs: desk.nowMs(), reader: desk.reader, ...(server === undefined ? {} : { server }) };
-  return attempt(desk, undefined, () => ({ answer: work(context), hidden: false }));
+  return attempt(desk, undefined, () => ({ answer: work(now(desk, server)), hidden: false }));
 }
 
 /** A reply to a message cannot be private. */

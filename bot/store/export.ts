@@ -12,6 +12,7 @@ import {
   type ExportedReminder,
 } from './export-reminders.ts';
 import { exportShowings, type ExportedShowing } from './export-shown.ts';
+import { exportTold, type ExportedTold } from './export-told.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -34,6 +35,8 @@ export interface MemberExport {
   readonly handOvers: readonly ExportedHandOver[];
   /** Of now. */
   readonly shownTanks: readonly ExportedShowing[];
+  /** What was told in threads and posts in the last days, the latest first. */
+  readonly told: readonly ExportedTold[];
   /** What the member has not been shown yet. */
   readonly notices: readonly ExportedNotice[];
 }
@@ -77,7 +80,7 @@ export interface ExportedAddition extends Omit<Addition, 'atMs'> {
 
 export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
   const { people, tanks, entries, additions, watches, glasses, corals, lightPoints } = tables;
-  const { reminders, handOvers, shownTanks, notices } = tables;
+  const { reminders, handOvers, shownTanks, told, notices } = tables;
   const person = people.keyOf(discordId);
   const sinceMs = people.sinceMs(person);
   return {
@@ -100,6 +103,7 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     reminders: reminders.all(person).map(exportReminder),
     handOvers: handOvers.all(person).map((handOver) => exportHandOver(handOver, discordId)),
     shownTanks: exportShowings(shownTanks, person),
+    told: told.all(person).map(exportTold),
     notices: notices.all(person).map(exportNotice),
   };
 }

@@ -18,7 +18,7 @@ export function openKeeps(
   tables: Tables,
   nowMs: () => number,
 ): (personId: string) => Keep {
-  const { people, tanks, entries, readings, additions, watches } = tables;
+  const { people, tanks, entries, readings, additions, watches, told } = tables;
   const partings = openPartings(db, tables, nowMs);
   const eraseMember = openErase(db, people, partings);
   const reminderKeepFor = openReminderKeeps(db, tables);
@@ -59,6 +59,7 @@ export function openKeeps(
       ...reminderKeepFor(id),
       ...coralKeepFor(id),
       ...shownKeepFor(id),
+      told: () => told.all(me()),
       exportAll: () => exportMember(tables, id, nowMs()),
       eraseAll: () => eraseMember(id),
     };

@@ -7,6 +7,7 @@ import { explained } from './explain.ts';
 import { openDue } from './due.ts';
 import { openKeeps } from './keep.ts';
 import { migrate, migrations } from './migrations.ts';
+import type { LastingCases } from '../talks.ts';
 import type { Servers } from './servers.ts';
 import { openTables } from './tables.ts';
 
@@ -25,6 +26,8 @@ export interface Store extends Servers {
   readonly keepFor: (personId: string) => Keep;
   /** For the clock loop. */
   readonly due: DueStore;
+  /** For talks in threads and posts. */
+  readonly lastingCases: LastingCases;
   /** How many people something is kept of. */
   readonly personCount: () => number;
   /** Resolves with the path of the copy. A store in memory has none. */
@@ -57,6 +60,7 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
         ...tables.servers,
         keepFor: openKeeps(db, tables, nowMs),
         due: openDue(db, tables),
+        lastingCases: tables.told,
         personCount: tables.people.count,
         backupNow: async () => {
           if (inMemory) throw new Error('a store in memory has no backup');
@@ -64,6 +68,7 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
         },
         upkeep: async (dueMs) => {
           tables.shownTanks.forgetOver();
+          tables.told.forgetOver();
           tables.servers.forgetServersLeftBefore(dueMs - SERVER_KEPT_MS);
           return inMemory ? undefined : backups.whenDue(dueMs);
         },

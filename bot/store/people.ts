@@ -16,7 +16,7 @@ export interface People {
   readonly sinceMs: (key: number) => number | undefined;
   readonly zone: (key: number) => string | undefined;
   readonly setZone: (key: number, zone: string) => void;
-  /** Removes someone of whom nothing is kept any more: a sitter or a helper when that is over. Whether it did. */
+  /** Removes someone of whom nothing is kept any more: a sitter, a helper or a talk when that is over. Whether it did. */
   readonly forgetEmpty: (key: number) => boolean;
   readonly count: () => number;
 }
@@ -34,6 +34,7 @@ export function openPeople(db: Database.Database, nowMs: () => number): People {
       AND NOT EXISTS (SELECT 1 FROM hand_over WHERE hand_over.owner = person.id)
       AND NOT EXISTS (SELECT 1 FROM hand_over WHERE hand_over.sitter = person.id)
       AND NOT EXISTS (SELECT 1 FROM shown_tank WHERE shown_tank.helper = person.id)
+      AND NOT EXISTS (SELECT 1 FROM told WHERE told.person = person.id)
       AND NOT EXISTS (SELECT 1 FROM notice WHERE notice.person = person.id)`);
   const count = db.prepare<[], number>('SELECT count(*) FROM person').pluck();
   return {

@@ -13,6 +13,7 @@ import { openReminders, type Reminders } from './reminders.ts';
 import { openServers, type Servers } from './servers.ts';
 import { openShownTanks, type ShownTanks } from './shown-tanks.ts';
 import { openTanks, type Tanks } from './tanks.ts';
+import { openTold, type ToldCases } from './told.ts';
 import { openWatches, type Watches } from './watches.ts';
 
 /** The statements of one open file, each prepared once. */
@@ -30,6 +31,7 @@ export interface Tables {
   readonly leases: Leases;
   readonly handOvers: HandOvers;
   readonly shownTanks: ShownTanks;
+  readonly told: ToldCases;
   readonly notices: Notices;
   readonly servers: Servers;
 }
@@ -51,6 +53,7 @@ export function openTables(db: Database.Database, nowMs: () => number): Tables {
     reminders: openReminders(db, leases),
     handOvers: openHandOvers(db, people, nowMs),
     shownTanks: openShownTanks(db, people, nowMs),
+    told: openTold(db, people, nowMs),
     notices: openNotices(db, nowMs),
     servers: openServers(db),
   };

@@ -1,4 +1,5 @@
 import type { Command } from '../../commands/command.ts';
+import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
 import { Problem } from '../../core/problem.ts';
 import { readName } from './name.ts';
 import { readValues } from './values.ts';
@@ -18,8 +19,10 @@ export type Line =
 
 export type CommandLine = Extract<Line, { kind: 'command' }>;
 
-/** The longest line read, in characters. */
-export const LONGEST_LINE = 3000;
+/** Room for the name of a command and its other options beside a message, characters. */
+const BESIDE = 200;
+/** The longest line read, characters. */
+export const LONGEST_LINE = MAX_MESSAGE_LENGTH + BESIDE;
 
 /**
  * Reads one line: a command after a slash, a number picked, or plain words.

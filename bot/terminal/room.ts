@@ -1,4 +1,5 @@
 import { createInterface, type Interface } from 'node:readline/promises';
+import { erasingKeep } from '../erasing-keep.ts';
 import { openTalks } from '../talks.ts';
 import { complete, type Completions } from './complete.ts';
 import { openDue } from './due.ts';
@@ -12,6 +13,8 @@ export interface RoomIo extends Omit<Desk, 'talk'> {
   readonly output: NodeJS.WritableStream;
 }
 
+/** The one person of the room. */
+const HERE = 'here';
 const PROMPT = '> ';
 const NARROWEST = 40;
 const USUAL_WIDTH = 80;
@@ -31,7 +34,8 @@ export async function openRoom(io: RoomIo): Promise<void> {
   let standing: Standing = { offers: [] };
   const due = openDue(io);
   const talks = openTalks(io.nowMs);
-  const desk = { ...io, talk: () => talks.talkOf('here', ['room']) };
+  const keep = erasingKeep(io.keep, () => talks.forgetTalks(HERE));
+  const desk = { ...io, keep, talk: () => talks.talkOf(HERE, ['room']) };
   try {
     for await (const typed of typedLines) {
       if (writer.gone.aborted) break;

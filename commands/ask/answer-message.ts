@@ -1,19 +1,24 @@
-import { noCase, withMoment, type Case } from '../../core/language/case.ts';
+import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
-import { filledFrom, standing } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
-import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Reader } from '../../core/language/reading.ts';
-import { answer, type Answer, type NextAction } from '../answer.ts';
+import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
+import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { despairAnswer } from '../urgent/despair.ts';
+import { hurtAnswer } from '../urgent/hurt.ts';
+import { mayBeHurt } from '../urgent/of-reading.ts';
+import { watchedKeep } from '../watched-keep.ts';
+import { aboutOf, type About } from './about.ts';
+import { answered, keptOf, type Given } from './answered.ts';
+import { byLevel } from './by-level.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
-import { heardOf, notUsed } from './heard.ts';
-import { rowOf, usesOf } from './kinds.ts';
-import { guarded } from './rows/guarded.ts';
-import { despairAnswer } from '../urgent/despair.ts';
+import { heardOf } from './heard.ts';
+import { withKeepOffers } from './keep-offers.ts';
+import { withUrgent } from './kept-urgent.ts';
 import { nextStep } from './next-step.ts';
-import { asKind, farFromAll, notThat, offers } from './offer.ts';
+import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
 /** How a message is to be taken where a button says so. */
 export interface Taken {
@@ -21,136 +26,131 @@ export interface Taken {
   readonly as?: Kind;
   /** As none of these. */
   readonly not?: readonly Kind[];
-}
-
-/** An answer and what it leaves behind: what it was taken for, and the kind whose question stays open. */
-interface Given {
-  readonly answer: Answer;
-  readonly frame: Frame | undefined;
-  readonly waits?: Kind;
+  /** It is the last message of the case, once more. */
+  readonly isAnew?: boolean;
 }
 
 /**
- * Answers a message in plain words: reads it, decides what it is, calls the command. What the case knows fills what it
- * leaves out; what it says is added to the case.
+ * Answers a message in plain words: reads it, decides what it is, calls the command. What the case and the kept tank know
+ * fills what it leaves out; what it says is added to the case. Once an answer has written something, the text is gone from
+ * the case, so that no button does it twice.
  *
  * @throws Problem for what the member can put right.
  */
 export function answerMessage(text: string, taken: Taken, reader: Reader, context: OwnContext): Answer {
   const { tongue } = tongueOf(text);
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
-  const before = context.talk?.before ?? noCase;
   const reading = reader.read(text);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
+  const told = context.talk?.before ?? noCase;
+  const isAnew = taken.isAnew === true;
+  const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
   const frames = framesOf(reading);
+  const left = frames.filter(({ kind }) => !refused.includes(kind));
+  const [likeliest] = taken.as === undefined ? left : frames.filter(({ kind }) => kind === taken.as);
+  if (likeliest === undefined) return farFromAll(frames);
+  let hasWritten = false;
+  const watched = watchedFor(context, () => (hasWritten = true));
+  const wasOthers = isAnew && told.moments.at(-1)?.isOthers === true;
+  const about = aboutOf(likeliest, isAnew ? withoutLast(told) : told, watched, wasOthers);
   let given: Given | undefined;
   try {
-    given = givenFor(frames, taken, before, reader, context);
-    return given.answer;
+    given =
+      taken.as === undefined
+        ? givenFor(left, refused.length > 0, about, reader)
+        : outright(likeliest, frames, about);
+    return finished(given, about, hasWritten);
   } finally {
-    const frame = given?.frame ?? frames[0];
-    if (frame !== undefined) {
-      const moment = { atMs: context.nowMs, kind: frame.kind, slots: frame.slots, ...cardOf(frame) };
-      context.talk?.remember(withMoment(before, moment, text, given?.waits));
-    }
+    const { kind, slots, cards } = given?.frame ?? likeliest;
+    const [card] = cards;
+    const moment = {
+      atMs: context.nowMs,
+      kind,
+      slots,
+      ...(card === undefined ? {} : { card: card.name }),
+      ...(about.isOthers ? { isOthers: true as const } : {}),
+    };
+    const isDone = hasWritten && given !== undefined;
+    const { waits } = given ?? {};
+    const tank = tankName(about, context);
+    context.talk?.remember(withMoment(about.before, moment, isDone ? '' : text, { waits, refused, tank }));
   }
 }
 
-function givenFor(
-  frames: readonly Frame[],
-  { as, not = [] }: Taken,
-  before: Case,
-  { thresholds }: Reader,
-  context: OwnContext,
-): Given {
-  if (as !== undefined) return outright(frames, as, before, context);
-  const left = frames.filter(({ kind }) => !not.includes(kind));
-  const decision = decide(left, thresholds);
-  const first = decision.kind === 'answer' ? decision.frame : left[0];
-  if (first === undefined) return { answer: farFromAll(frames), frame: undefined };
+/** The tank a case is about, where it is not the one in use. */
+function tankName({ isOthers, before, tank }: About, { keep }: OwnContext): string | undefined {
+  if (isOthers) return before.tank;
+  return tank?.id === keep?.tankInUse()?.id ? undefined : tank?.name;
+}
+
+function watchedFor(context: OwnContext, onWrite: () => void): OwnContext {
+  return context.keep === undefined ? context : { ...context, keep: watchedKeep(context.keep, onWrite) };
+}
+
+function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { thresholds }: Reader): Given {
+  const decision = (isRefused ? undefined : byLevel(frames, thresholds)) ?? decide(frames, thresholds);
+  const first = decision.kind === 'answer' ? decision.frame : frames[0];
+  if (first === undefined) return far(frames);
   const isDanger = first.kind === 'person-hurt' || first.kind === 'urgent-water';
-  const stand = isDanger || not.length > 0 ? ({ kind: 'new' } as const) : standing(first, before, usesOf);
+  const stand = isDanger || isRefused ? ({ kind: 'new' } as const) : about.stand;
   if (stand.kind === 'next') {
-    const next = nextStep(first, before, context);
-    if (next !== undefined) return { answer: next, frame: first };
+    const next = nextStep(first, about.before, about.context);
+    if (next !== undefined) return { answer: next, frame: first, taken: [first.kind] };
   }
   if (stand.kind === 'rest') {
-    const whole = { ...first, kind: stand.of, slots: stand.slots };
-    const done = answered(whole, before, context);
+    const done = answered({ ...first, kind: stand.of, slots: stand.slots }, about);
     if (done !== undefined) return withHeard(done, stand.slots);
   }
-  return fromDecision(decision, left, not, before, context);
+  return fromDecision(decision, frames, about);
 }
 
-function fromDecision(
-  decision: Decision,
-  frames: readonly Frame[],
-  not: readonly Kind[],
-  before: Case,
-  context: OwnContext,
-): Given {
-  if (decision.kind === 'far') return { answer: farFromAll(frames), frame: undefined };
-  const offered = decision.kind === 'offer' ? decision.frames : frames.slice(0, 4);
-  if (decision.kind === 'offer') return { answer: offers(offered), frame: undefined };
-  const done = answered(decision.frame, before, context);
-  if (done === undefined)
-    return { answer: offers(offered.filter((frame) => frame !== decision.frame)), frame: decision.frame };
-  const others = decision.others.map(({ kind }) => asKind(kind)).filter((one) => one !== undefined);
-  return { ...done, answer: withNext(done.answer, [...others, notThat([...not, decision.frame.kind])]) };
+function fromDecision(decision: Decision, frames: readonly Frame[], about: About): Given {
+  if (decision.kind === 'far') return far(frames);
+  if (decision.kind === 'offer') return offering(decision.frames, undefined);
+  const done = answered(decision.frame, about);
+  if (done === undefined) {
+    const others = frames.filter((frame) => frame !== decision.frame);
+    return offering(others.slice(0, 4), decision.frame);
+  }
+  const more = decision.others.flatMap(({ kind }) => asKind(kind) ?? []);
+  return { ...done, answer: { ...done.answer, next: [...done.answer.next, ...more] } };
 }
 
 /** The message taken as one kind, because a button said so. */
-function outright(frames: readonly Frame[], kind: Kind, before: Case, context: OwnContext): Given {
-  const frame = frames.find((each) => each.kind === kind);
-  const done = frame === undefined ? undefined : answered(frame, before, context);
-  return done ?? { answer: farFromAll(frames), frame };
+function outright(frame: Frame, frames: readonly Frame[], about: About): Given {
+  return answered(frame, about) ?? { ...far(frames), frame };
 }
 
-/** Runs a frame's row: the one question it lacks something for, its answer, or undefined where it has none. */
-function answered(frame: Frame, before: Case, context: OwnContext): Given | undefined {
-  const row = rowOf(frame.kind);
-  if (row === undefined) return undefined;
-  const { slots, taken } = filledFrom(frame, before, row.uses);
-  const whole = { ...frame, slots };
-  const missing = (row.needs ?? []).find(
-    ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
-  );
-  if (missing !== undefined) {
-    const heard = heardOf(slots);
-    const asked = answer({
-      headline: missing.ask,
-      read: heard === '' ? [] : [heard],
-      next: [notThat([frame.kind])],
-    });
-    return { answer: asked, frame, waits: frame.kind };
-  }
-  const done = row.answer(whole, context);
-  if (done === undefined) return undefined;
-  const left = notUsed(frame, row.uses);
-  const read = [
-    ...(taken.length === 0
-      ? []
-      : [`from what you said before: ${taken.map((name) => String(slots[name])).join(', ')}`]),
-    ...done.read,
-    ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`]),
-  ];
-  return { answer: { ...done, read }, frame };
+function far(frames: readonly Frame[]): Given {
+  const [first] = frames;
+  const isBody = first !== undefined && mayBeHurt(first.reading);
+  return { answer: isBody ? hurtAnswer(undefined) : farFromAll(frames), frame: undefined, taken: [] };
+}
+
+function offering(frames: readonly Frame[], frame: Frame | undefined): Given {
+  const refused = frame === undefined ? [] : [frame.kind];
+  return { answer: offers(frames), frame, taken: [...refused, ...offered(frames)] };
 }
 
 function withHeard(given: Given, slots: Frame['slots']): Given {
   const { answer: done } = given;
+  const read = [`with what you said before: ${heardOf(slots)}`, ...done.read];
+  return { ...given, answer: { ...done, read } };
+}
+
+/** The answer with what is beside it: what the log holds that cannot wait, what can be kept, the way out. */
+function finished({ answer: done, frame, taken, slots }: Given, about: About, hasWritten: boolean): Answer {
+  const kept = keptOf(about);
+  const isTalk = frame === undefined || frame.kind === 'greeting' || frame.kind === 'off-topic';
+  const beside =
+    kept === undefined || isTalk
+      ? done
+      : withKeepOffers(withUrgent(done, slots ?? frame.slots, kept), frame, kept);
+  const next = taken.length === 0 ? beside.next : [...beside.next, notThat(taken)];
   return {
-    ...given,
-    answer: { ...done, read: [`with what you said before: ${heardOf(slots)}`, ...done.read] },
+    ...beside,
+    read: [...about.read, ...beside.read],
+    next: hasWritten ? next.filter((one) => !takesAnew(one)) : next,
   };
-}
-
-function withNext(done: Answer, more: readonly NextAction[]): Answer {
-  return { ...done, next: [...done.next, ...more] };
-}
-
-function cardOf({ cards }: Frame): { card?: string } {
-  const [first] = cards;
-  return first === undefined ? {} : { card: first.name };
 }

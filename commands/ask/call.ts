@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { asRead } from '../../core/quantity/marks.ts';
 import { actionOf } from '../action-of.ts';
 import { answer, type Answer } from '../answer.ts';
 import type { Asking, CommandOf, OptionsSchema } from '../command.ts';
@@ -29,7 +30,7 @@ export function call<S extends OptionsSchema>(
 
 /** The command line that asks the same. */
 export function typed<S extends OptionsSchema>(command: CommandOf<S>, input: z.input<S>): string {
-  const options = Object.entries(texts(input)).map(([key, value]) => `${key}:${value}`);
+  const options = Object.entries(texts(input)).map(([key, value]) => `${key}:${asRead(value)}`);
   return [`/${nameOf(command)}`, ...options].join(' ');
 }
 

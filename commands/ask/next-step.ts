@@ -25,9 +25,10 @@ const SMALL_TALK: ReadonlySet<Kind> = new Set(['next-step', 'greeting', 'off-top
  * come first; a question for an amount or a time goes on with the sum asked last; else the most pressing of the case.
  */
 export function nextStep(frame: Frame, before: Case, context: OwnContext): Answer | undefined {
-  const said = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind));
-  const last = said.at(-1);
+  const all = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind));
+  const last = all.at(-1);
   if (last === undefined) return undefined;
+  const said = last.isOthers === true ? [last] : all.filter(({ isOthers }) => isOthers !== true);
   for (const moment of inOrder(frame, said, last)) {
     const done = rowOf(moment.kind)?.answer(frameOf(moment, frame, before), context);
     if (done !== undefined) return { ...done, read: ['from what you told so far', ...done.read] };
@@ -58,13 +59,14 @@ function pressing(said: readonly Moment[], kinds: readonly Kind[]): readonly Mom
     .filter((one) => one !== undefined);
 }
 
-/** A moment as a frame again: what it said itself, over all that is known of the case, under what was said now. */
-function frameOf({ kind, card, slots }: Moment, { reading, rest, slots: now }: Frame, before: Case): Frame {
+/** A moment as a frame again: what it said itself, over all that is known of the member's own tank, under what was said now. */
+function frameOf(moment: Moment, { reading, rest, slots: now }: Frame, before: Case): Frame {
+  const { kind, card, slots, isOthers } = moment;
   return {
     kind,
     cards: card === undefined ? [] : [{ name: card, probability: 1 }],
     probability: 1,
-    slots: { ...known(before), ...slots, ...now },
+    slots: { ...(isOthers === true ? {} : known(before)), ...slots, ...now },
     rest,
     reading,
   };

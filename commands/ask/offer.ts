@@ -14,19 +14,36 @@ export function asKind(kind: Kind): NextAction | undefined {
   return row === undefined ? undefined : action(row.label, 'ask', { as: kind });
 }
 
-/** The button on every answer to plain words that shows the next likeliest. */
-export function notThat(refused: readonly Kind[]): NextAction {
-  return action('Not that', 'ask', { not: refused.join(' ') });
+/** The button on every answer to plain words that shows the next likeliest; what was refused before, the case holds. */
+export function notThat(kinds: readonly Kind[]): NextAction {
+  return action('Not that', 'ask', { not: kinds.join(' ') });
+}
+
+interface AnyCall {
+  readonly command: string;
+  readonly input: Readonly<Record<string, string | undefined>>;
+}
+
+/** Whether a button takes the last message anew: it works only where that is remembered. */
+export function takesAnew({ command, input }: AnyCall): boolean {
+  return command === 'ask' && input['question'] === undefined;
+}
+
+/** The kinds whose rows are offered, the likeliest first. */
+export function offered(frames: readonly Frame[]): readonly Kind[] {
+  return frames
+    .map(({ kind }) => kind)
+    .filter((kind) => rowOf(kind) !== undefined)
+    .slice(0, MOST_OFFERED);
 }
 
 /** What a message may want, the likeliest first; one line of what was heard. */
 export function offers(frames: readonly Frame[]): Answer {
   const heard = heardOf(frames[0]?.slots ?? {});
-  const next = frames.map(({ kind }) => asKind(kind)).filter((one) => one !== undefined);
   return answer({
     headline: 'What would you like to know? Choose below, or say it in other words.',
     read: heard === '' ? [] : [heard],
-    next: next.slice(0, MOST_OFFERED),
+    next: offered(frames).flatMap((kind) => asKind(kind) ?? []),
   });
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { printed, printedChange } from '../../core/log/value.ts';
+import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
 import { Problem } from '../../core/problem.ts';
 import { isOff, judge, readingOf, type Judged, type Value } from '../../core/water/assess.ts';
 import { parameter } from '../../core/water/parameter.ts';
@@ -20,9 +21,6 @@ import { timeOf, unreadLines, unreadNumbers, zoneLine } from './words.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { troubleIn } from '../../core/words/trouble.ts';
 
-/** Longest line of readings. */
-export const MAX_LINE = 500;
-
 export const addCommand = defineCommand({
   path: ['log', 'add'],
   summary: 'Log readings of your tank: says what changed, how it stands and what to do',
@@ -30,7 +28,7 @@ export const addCommand = defineCommand({
   private: true,
   options: z.strictObject({
     readings: textOption('What you tested, e.g. alk 8.1 ca 420 mg 1350 or 420/8.1/1350 sg 1.025 78f', {
-      max: MAX_LINE,
+      max: MAX_MESSAGE_LENGTH,
     }),
     at: textOption('When, if not now: 2 hours ago, yesterday 7pm, 3 Jan 18:00').optional(),
     note: textOption('Anything to remember with it').optional(),

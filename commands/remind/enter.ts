@@ -1,11 +1,12 @@
 import { z } from 'zod';
+import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
 import { Problem } from '../../core/problem.ts';
 import { sayInstant } from '../../core/schedule/say.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand, type Context } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
-import { addCommand, MAX_LINE } from '../log/add.ts';
+import { addCommand } from '../log/add.ts';
 import { textOption } from '../options.ts';
 import type { Reminder } from '../reminder.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
@@ -23,7 +24,7 @@ export const enterCommand = defineCommand({
   private: true,
   options: z.strictObject({
     reminder: reminderOption(),
-    readings: textOption('What you tested, e.g. 8.1, or alk 8.1 ca 420 mg 1350', { max: MAX_LINE }),
+    readings: textOption('What you tested, e.g. 8.1, or alk 8.1 ca 420 mg 1350', { max: MAX_MESSAGE_LENGTH }),
     due: dueOption,
   }),
   run: (input, context): Answer => {

@@ -8,7 +8,8 @@ import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
 import { inSaidZone } from './said-zone.ts';
 import { planOf, setReminder } from './set.ts';
-import { MAX_SEVERAL, readBack, severalAnswer } from './several.ts';
+import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
+import { readBack, severalAnswer } from './several.ts';
 import { readWishText } from './wish-text.ts';
 
 /** "remind me to test alk every other saturday 9am", or several wishes with a time each. */
@@ -19,7 +20,7 @@ export function remindFromWords(given: string, context: OwnContext): Answer {
 }
 
 function many(text: string, context: OwnContext): Answer {
-  return severalAnswer({ text: text.slice(0, MAX_SEVERAL) }, context);
+  return severalAnswer({ text: text.slice(0, MAX_MESSAGE_LENGTH) }, context);
 }
 
 /** Read as "remind me ...", so that a question asked back is a whole sentence. */
@@ -48,7 +49,7 @@ function asking(text: string, run: () => Answer): Answer {
         'Choose one, or name yours: /remind several text:... zone:Europe/Berlin. It is kept from then on.',
       ],
       next:
-        text.length > MAX_SEVERAL
+        text.length > MAX_MESSAGE_LENGTH
           ? []
           : error.choices.map((zone) => action(zone, 'remind several', { text, zone })),
     });
@@ -73,7 +74,7 @@ function howTo(text: string, nowMs: number): Answer {
     facts: readBacks(text, nowMs),
     steps: [line, 'Several at once: /remind several. The usual tests of your tank: /remind plan.'],
     next: [
-      ...(repeatsIn(text) > 0 && text.length <= MAX_SEVERAL
+      ...(repeatsIn(text) > 0 && text.length <= MAX_MESSAGE_LENGTH
         ? [action('Set what I wrote', 'remind several', { text })]
         : []),
       action('The usual tests', 'remind plan', {}),

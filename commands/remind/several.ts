@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
 import { ruleText } from '../../core/schedule/say.ts';
 import { readRepeats } from '../../core/words/repeats.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
@@ -15,9 +16,6 @@ import { tankOption } from './task.ts';
 import { ruleWords } from './times.ts';
 import { readWishText } from './wish-text.ts';
 
-/** Longest text of several. */
-export const MAX_SEVERAL = 1000;
-
 export const severalCommand = defineCommand({
   path: ['remind', 'several'],
   summary: 'Several reminders in one text; shows them first',
@@ -25,7 +23,7 @@ export const severalCommand = defineCommand({
   private: true,
   options: z.strictObject({
     text: textOption('Each with its time, between commas: change floss every sat, test alk mondays', {
-      max: MAX_SEVERAL,
+      max: MAX_MESSAGE_LENGTH,
     }),
     tank: tankOption,
     zone: zoneOption(),

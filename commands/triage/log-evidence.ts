@@ -4,14 +4,13 @@ import { printed } from '../../core/log/value.ts';
 import { judge } from '../../core/water/assess.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
+import { FRESH_DAYS, isFresh } from '../fresh.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
 import { rangesOf } from '../log/ranges.ts';
 import { timeOf } from '../log/words.ts';
 import { signOf } from './sign-of.ts';
 
 const DAY_MS = 86_400_000;
-/** Older readings say nothing of today, days; own choice. */
-const FRESH_DAYS = 14;
 const WEEK_MS = 7 * DAY_MS;
 
 /** More than this within a week is a swing, in the parameter's own unit: own choice, near the usual pace of a day. */
@@ -24,7 +23,7 @@ const SWINGS = [
 /** Signs in the readings of the last days, in what moved within a week, and in the age of the tank. */
 export function logEvidence(keep: Keep, tank: Tank, context: OwnContext): readonly Found[] {
   const { nowMs } = context;
-  const latest = keep.latest(tank.id).filter(({ atMs }) => nowMs - atMs <= FRESH_DAYS * DAY_MS);
+  const latest = keep.latest(tank.id).filter((one) => isFresh(one, nowMs));
   const times = new Map(latest.map((one) => [one.parameter, one.atMs]));
   const off = judge(latest, rangesOf(tank)).flatMap((one): Found[] => {
     const sign = signOf(one);
@@ -62,7 +61,7 @@ function extremes(readings: readonly Reading[]): readonly Reading[] {
 
 /** Names what was too old to be used. */
 export function oldReadings(keep: Keep, tank: Tank, nowMs: number): readonly string[] {
-  const old = keep.latest(tank.id).filter(({ atMs }) => nowMs - atMs > FRESH_DAYS * DAY_MS);
+  const old = keep.latest(tank.id).filter((one) => !isFresh(one, nowMs));
   if (old.length === 0) return [];
   const names = old.map(({ parameter: id }) => parameter(id).label).join(', ');
   return [`not used, older than ${FRESH_DAYS} days: ${names}`];

@@ -9,16 +9,22 @@ const momentSchema = z.strictObject({
   /** The house's own card that answered it, where one did. */
   card: z.string().optional(),
   slots: slotsSchema,
+  /** It is about somebody else's tank: nothing of it is known of the member's own. */
+  isOthers: z.literal(true).optional(),
 });
 
 /**
  * What one person told in one place, and is going through: the messages of the last hours by what they said. `last` is the
- * text of the latest alone, so that "Not that" has something to go back to; `waits` the kind whose one question is open.
+ * text of the latest alone, so that "Not that" has something to go back to: it is empty once that text has been acted on.
+ * `waits` is the kind whose one question is open, `refused` the kinds the latest message is not, `tank` the name of the
+ * kept tank spoken of where it is not the one in use.
  */
 export const caseSchema = z.strictObject({
   moments: z.array(momentSchema),
   last: z.string(),
   waits: z.enum(kinds).optional(),
+  refused: z.array(z.enum(kinds)).optional(),
+  tank: z.string().optional(),
 });
 
 export type Case = z.infer<typeof caseSchema>;
@@ -29,29 +35,49 @@ const MOST_MOMENTS = 24;
 
 export const noCase: Case = { moments: [], last: '' };
 
+/** What stands beside the messages of a case. */
+type Beside = Pick<Case, 'waits' | 'refused' | 'tank'>;
+
 /** The case with one more message. */
-export function withMoment(before: Case, moment: Moment, text: string, waits?: Kind): Case {
+export function withMoment(before: Case, moment: Moment, text: string, beside: Beside = {}): Case {
+  const { waits, refused = [], tank } = beside;
   return {
     moments: [...before.moments, moment].slice(-MOST_MOMENTS),
     last: text,
     ...(waits === undefined ? {} : { waits }),
+    ...(refused.length === 0 ? {} : { refused }),
+    ...(tank === undefined ? {} : { tank }),
   };
 }
 
-/** All that is known of a case now: of everything said several times, the last. Corals are those spoken of last first. */
-export function known({ moments }: Case): Slots {
+/** The case as it was before its latest message, which is taken anew. */
+export function withoutLast(before: Case): Case {
+  const { moments, tank } = before;
+  return { moments: moments.slice(0, -1), last: '', ...(tank === undefined ? {} : { tank }) };
+}
+
+/** The kinds its latest message was said not to be, with these. */
+export function refusedWith({ refused = [] }: Case, more: readonly Kind[]): Kind[] {
+  return [...new Set([...refused, ...more])];
+}
+
+/**
+ * All that is known of the member's own tank now: of everything said several times, the last. Corals are those spoken of
+ * last first. What was said of somebody else's is no part of it.
+ */
+export function known({ moments: all }: Case): Slots {
+  const moments = all.filter(({ isOthers }) => isOthers !== true);
   const levels = latestLevels(moments.flatMap(({ slots }) => slots.levels ?? []));
-  const all = moments.reduce<Slots>((sofar, { slots }) => ({ ...sofar, ...slots }), {});
-  const corals = [...new Set([...moments].reverse().flatMap(({ slots }) => slots.corals ?? []))];
-  const salts = [...new Set([...moments].reverse().flatMap(({ slots }) => slots.salts ?? []))];
+  const last: Slots = Object.assign({}, ...moments.map(({ slots }) => slots));
+  const corals = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.corals ?? []))];
+  const salts = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.salts ?? []))];
   return {
-    ...all,
+    ...last,
     ...(levels.length === 0 ? {} : { levels }),
     ...(corals.length === 0 ? {} : { corals }),
     ...(salts.length === 0 ? {} : { salts }),
   };
 }
-
 /** Of every parameter the last level in each part. */
 function latestLevels(levels: readonly Level[]): Level[] {
   const latest = new Map(levels.map((level) => [`${level.of} ${level.part}`, level]));

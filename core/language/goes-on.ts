@@ -10,7 +10,14 @@ export type Standing =
   /** A question of its own; what the case knows may fill what it leaves out. */
   | { readonly kind: 'new' }
   /** The rest of a question that was open, a correction of the last one, or the last one with something changed. */
-  | { readonly kind: 'rest'; readonly of: Kind; readonly slots: Slots; readonly card?: string }
+  | {
+      readonly kind: 'rest';
+      readonly of: Kind;
+      readonly slots: Slots;
+      readonly card?: string;
+      /** The question before it was about somebody else's tank. */
+      readonly isOthers: boolean;
+    }
   /** "what do I do first", "is that ok": answered from the whole case. */
   | { readonly kind: 'next' };
 
@@ -37,18 +44,16 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
     const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
     if (fits && (isCorrection || !isSure)) {
       const base = before.moments.findLast(({ kind }) => kind === asked) ?? last;
-      return rest(asked, over(base.slots, settled(frame, base.slots, before.waits)), base.card);
+      const slots = over(base.slots, settled(frame, base.slots, before.waits));
+      const { card, isOthers = false } = base;
+      return { kind: 'rest', of: asked, slots, isOthers, ...(card === undefined ? {} : { card }) };
     }
   }
   return frame.kind === 'next-step' ? { kind: 'next' } : { kind: 'new' };
 }
 
-function rest(of: Kind, slots: Slots, card: string | undefined): Standing {
-  return { kind: 'rest', of, slots, ...(card === undefined ? {} : { card }) };
-}
-
 /** The last thing that was really asked: small talk and "what next" leave it standing. */
-function lastAsked(moments: readonly Moment[]): Kind | undefined {
+export function lastAsked(moments: readonly Moment[]): Kind | undefined {
   return moments.findLast(({ kind }) => kind !== 'next-step' && kind !== 'greeting' && kind !== 'off-topic')
     ?.kind;
 }

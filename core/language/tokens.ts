@@ -1,3 +1,4 @@
+import { MAX_MESSAGE_LENGTH } from '../message-length.ts';
 import { fold } from './fold.ts';
 import { namesIn, type NameSpan } from './names.ts';
 import { numbersIn } from './scan/numbers.ts';
@@ -22,9 +23,6 @@ export interface Scanned {
   readonly numbers: readonly NumberSpan[];
   readonly names: readonly NameSpan[];
 }
-
-/** The longest message that is read to its end. */
-export const MAX_MESSAGE_LENGTH = 4000;
 
 const TOKEN = /[\p{L}]+(?:'[\p{L}]+)?|\d+|[?!.,;:/%$€£()+=>-]|\p{Extended_Pictographic}/gu;
 

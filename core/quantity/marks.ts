@@ -49,3 +49,8 @@ export const MAY_GROUP = /(?<![\d.,])[1-9]\.\d{3}(?![\d.,])/;
 export function unmarked(value: number): string {
   return value.toFixed(4);
 }
+
+/** A text with numbers of ours as they are read: without the digits that keep them unmarked. */
+export function asRead(text: string): string {
+  return text.replace(/\d+\.\d{4}(?!\d)/g, (number) => String(Number(number)));
+}

@@ -1,3 +1,4 @@
+import { MAX_MESSAGE_LENGTH } from '../message-length.ts';
 import { clean } from '../quantity/clean.ts';
 import { oneMark } from '../quantity/marks.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
@@ -34,12 +35,9 @@ export function saidOf({ said }: Heard, id: ParameterId): readonly Said[] {
   return said.filter((one) => one.parameter === id);
 }
 
-/** The longest text read; more is refused before any of it is looked at. */
-export const MAX_WORDS_LENGTH = 2000;
-
 /** Takes a text apart. Pure and linear in the text's length. */
 export function hear(text: string): Heard {
-  const [marked = ''] = oneMark([clean(text).slice(0, MAX_WORDS_LENGTH)]);
+  const [marked = ''] = oneMark([clean(text).slice(0, MAX_MESSAGE_LENGTH)]);
   const cleaned = oneForm(respelt(marked));
   const found = mentions(cleaned);
   const named = compoundsIn(cleaned);

@@ -1,3 +1,4 @@
+import { MAX_MESSAGE_LENGTH } from '../message-length.ts';
 import { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { findPhrase } from '../schedule/phrase.ts';
@@ -32,8 +33,6 @@ export interface Repeat {
   readonly notes: readonly string[];
 }
 
-/** The longest text read. */
-const MAX_LENGTH = 2000;
 /** What must not stay behind unread. */
 const SECOND = new RegExp(String.raw`${TIME.source}|\bon the \d|\b(?:every|each) \d`, 'i');
 
@@ -46,7 +45,7 @@ const SECOND = new RegExp(String.raw`${TIME.source}|\bon the \d|\b(?:every|each)
 export function readRepeat(text: string, context: RepeatContext): Repeat {
   const { field, nowMs, zone } = context;
   const given = text.replace(/\s+/g, ' ').trim();
-  if (given.length > MAX_LENGTH) throw unreadable(field, `${given.slice(0, 60)} ...`);
+  if (given.length > MAX_MESSAGE_LENGTH) throw unreadable(field, `${given.slice(0, 60)} ...`);
   askBack(given, field);
   const now = Temporal.PlainDateTime.from(localTime(nowMs, zone));
   const said = parted(withDigits(given.replace(LEAD, '')));

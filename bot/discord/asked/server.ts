@@ -16,6 +16,8 @@ export interface SettingsDesk {
 export interface ServerHere extends Server {
   /** Whether everyone may see answers in this channel. */
   readonly isPublic: () => boolean;
+  /** Whether it is a thread or a post of a forum. */
+  readonly isThread: () => boolean;
 }
 
 type Rights = Readonly<PermissionsBitField>;
@@ -68,6 +70,7 @@ function serverAt(desk: SettingsDesk, where: Where): ServerHere {
     },
     mayWrite: (id) => mayWriteIn(channelOf(id), rightsOf(id, memberRights, member), id === channelId),
     lacks: (id) => lackedIn(channelOf(id), rightsOf(id, botRights, guild?.members.me)),
+    isThread: () => channelOf(channelId)?.isThread() === true,
     isPublic: () => {
       const { publicChannelIds } = settings();
       if (publicChannelIds.length === 0 || publicChannelIds.includes(channelId)) return true;

@@ -1,6 +1,8 @@
 import type { MessageContextMenuCommandInteraction } from 'discord.js';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
+import { takesAnew } from '../../../commands/ask/offer.ts';
+import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { serverOf } from '../asked/server.ts';
 import type { ServerHere } from '../asked/server.ts';
 import { runApart } from '../outcome.ts';
@@ -9,7 +11,6 @@ import { reply } from '../send.ts';
 import type { Drafts } from './drafts.ts';
 import { hindrance } from './hindrance.ts';
 import { menus } from './menus.ts';
-import type { Menu } from './menus.ts';
 import { plainText } from './plain-text.ts';
 import { postId } from './post.ts';
 
@@ -24,7 +25,7 @@ export async function answerMenu(
   const menu = menus.find(({ name }) => name === interaction.commandName);
   if (menu === undefined) return reply(desk, interaction, refusal('This menu is no longer here.'));
   const text = plainText(message.content);
-  const unread = unreadable(menu, text, message.author.bot === true);
+  const unread = unreadable(text, message.author.bot === true);
   const outcome = unread ?? runApart(desk, user.id, server, (context) => menu.run(desk, text, context));
   const hindered = server === undefined ? undefined : hindrance(server);
   const canPost = server !== undefined && hindered === undefined && !outcome.hidden;
@@ -33,10 +34,10 @@ export async function answerMenu(
       helperId: user.id,
       channelId,
       messageId: message.id,
-      answer: outcome.answer,
+      answer: forItsWriter(outcome.answer),
     });
   }
-  const seen = outcome.hidden ? outcome.answer : privately(outcome.answer, server, hindered);
+  const seen = outcome.hidden ? outcome.answer : privately(forItsWriter(outcome.answer), server, hindered);
   await reply(desk, interaction, {
     answer: seen,
     hidden: true,
@@ -45,7 +46,7 @@ export async function answerMenu(
 }
 
 /** Why nothing is worked out from a message. */
-function unreadable({ mostLetters }: Menu, text: string, isBots: boolean): Outcome | undefined {
+function unreadable(text: string, isBots: boolean): Outcome | undefined {
   if (isBots) return refusal('A bot wrote that: I only work out what people write.');
   if (text === '') {
     return refusal(
@@ -53,15 +54,20 @@ function unreadable({ mostLetters }: Menu, text: string, isBots: boolean): Outco
       'Ask its writer for the numbers as text, or type what you see: /ask or /checkup.',
     );
   }
-  if (text.length <= mostLetters) return undefined;
+  if (text.length <= MAX_MESSAGE_LENGTH) return undefined;
   return refusal(
-    `That message is longer than I can read here: ${text.length} letters, and I read at most ${mostLetters}.`,
+    `That message is longer than I can read here: ${text.length} letters, and I read at most ${MAX_MESSAGE_LENGTH}.`,
     'Copy the part with the numbers, and give it to /ask or /checkup.',
   );
 }
 
 function refusal(headline: string, ...steps: readonly string[]): Outcome {
   return { answer: answer({ headline, steps }), hidden: true };
+}
+
+/** Their message is remembered for nobody, so nothing can take it anew. */
+function forItsWriter(given: Answer): Answer {
+  return { ...given, next: given.next.filter((one) => !takesAnew(one)) };
 }
 
 /** Buttons are for the writer, once it is posted: here they would work with the helper's own tank. */

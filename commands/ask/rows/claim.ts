@@ -1,6 +1,7 @@
 import { ruleWithin } from '../../../core/claims/judge.ts';
 import { state } from '../../../core/claims/stated.ts';
-import { claimCommand, MOST_RULE } from '../../claim.ts';
+import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
+import { claimCommand } from '../../claim.ts';
 import { call } from '../call.ts';
 import type { Row } from '../row.ts';
 
@@ -47,7 +48,7 @@ export const claimRows: readonly Row[] = [
       const rule = ruleWithin(scanned);
       const isOfCorals = scanned.names.some((name) => name.class === 'coral');
       if (rule === undefined && isOfCorals && scanned.numbers.length === 0) return undefined;
-      const text = given.length <= MOST_RULE ? given : (rule?.text ?? given).slice(0, MOST_RULE);
+      const text = given.length <= MAX_MESSAGE_LENGTH ? given : (rule?.text ?? given).slice(0, MAX_MESSAGE_LENGTH);
       return call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
     },
   },

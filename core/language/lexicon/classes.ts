@@ -12,6 +12,7 @@ import { looks } from './looks.ts';
 import { manner } from './manner.ts';
 import { places } from './places.ts';
 import { poisons } from './poisons.ts';
+import { records } from './records.ts';
 import { substances } from './substances.ts';
 import { sums } from './sums.ts';
 import { times } from './times.ts';
@@ -34,6 +35,7 @@ const domains = {
   parts,
   places,
   poisons,
+  records,
   substances,
   sums,
   times,

@@ -61,7 +61,12 @@ export const manner = {
     guess sure_if not_sure_if unsure_if wonder_if wondering_if know_if dont_know_if no_idea_if idk_if see_if check_if
     tell_if cant_tell_if ask_if asking_if`,
   otherPerson: `my_friends a_friends a_customer customers_tank member members club someone somebody my_neighbours
-    a_guy_i_know this_guy clients_tank asking_for_a_friend`,
+    a_guy_i_know this_guy clients_tank asking_for_a_friend friends_tank buddys_tank mates_tank neighbours_tank
+    my_neighbors neighbors_tank brothers_tank sisters_tank dads_tank moms_tank mums_tank his_tank her_tank
+    their_tank`,
+  newSubject: `another_tank other_tank my_other_tank different_tank second_tank my_second_tank new_question
+    another_question different_question separate_question different_subject new_subject different_topic new_topic
+    change_of_subject unrelated`,
   ownThing: `my mine our i_have ive ive_got ours`,
   agreement: `ok okay k yes yeah yep yup sure alright right correct exactly agreed got_it understood sounds_good`,
   continuation: `and_then what_next whats_next do_that also then_what next_step go_on carry_on continue and_now

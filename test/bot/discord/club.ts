@@ -47,7 +47,7 @@ export async function openClub(how: How = {}): Promise<Club> {
     start = true,
     ...more
   } = how;
-  const store = openStore({ file: ':memory:', nowMs: () => nowMs });
+  const store = openStore({ file: ':memory:', nowMs: more.nowMs ?? now });
   const standIn = await startStandIn();
   const { apiBase, token } = standIn;
   const wanted = [...definitions(commands), ...menuDefinitions(menus)];
@@ -85,8 +85,16 @@ const now = (): number => nowMs;
 export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Partial<Desk>): Desk {
   const { keepFor, settingsOf, changeSettings } = store;
   const kept = { keepFor, settingsOf, changeSettings };
-  const alone = { turnOf: () => 'now' as const, ...openTalks(now) };
-  return { reader: lazyReader, log: openLog('silent'), nowMs: now, toPng: onePixel, ...alone, ...kept, ...how };
+  const alone = { turnOf: () => 'now' as const, ...openTalks(how.nowMs ?? now, store.lastingCases) };
+  return {
+    reader: lazyReader,
+    log: openLog('silent'),
+    nowMs: now,
+    toPng: onePixel,
+    ...alone,
+    ...kept,
+    ...how,
+  };
 }
 
 const pixel = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=';

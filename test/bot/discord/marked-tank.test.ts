@@ -56,6 +56,7 @@ function inPublic(channelId = `channel ${++channels}`): ServerHere {
     mayWrite: () => true,
     lacks: () => [],
     isPublic: () => true,
+    isThread: () => false,
   };
 }
 

@@ -85,6 +85,7 @@ function asks(personId: string, command: string, values: Values): Outcome {
     mayWrite: () => true,
     lacks: () => [],
     isPublic: () => true,
+    isThread: () => false,
   };
   return run(desk, { personId, server, command, values, call: undefined });
 }

@@ -51,6 +51,7 @@ const ofMembers = [
   'hand_over',
   'shown_tank',
   'watch',
+  'told',
   'notice',
 ];
 
@@ -89,6 +90,8 @@ function club() {
   store.keepFor(BEA).answerHandOver(toBea?.id ?? 0, true);
   store.keepFor(CYD).answerHandOver(toCyd?.id ?? 0, true);
   store.keepFor(ADA).answerHandOver(bea.addHandOver({ sitterId: ADA, ...span }).id, true);
+  store.lastingCases.put(ADA, 'said in 1', { moments: [], last: 'words of Adas-own' });
+  store.lastingCases.put(BEA, 'said in 1', { moments: [], last: 'words of Beas-own' });
   ada.showTo(firstTank(ada), BEA);
   ada.showTo(firstTank(ada), DAN);
   bea.showTo(firstTank(bea), ADA);
@@ -114,6 +117,7 @@ describe('erasing', () => {
       reminders: [],
       handOvers: [],
       shownTanks: [],
+      told: [],
       notices: [],
       zone: undefined,
     });

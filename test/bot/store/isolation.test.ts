@@ -73,13 +73,14 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   shownToMe: (keep) => keep.shownToMe(),
   shownTank: (keep, tankId) => keep.shownTank(tankId),
   takeNotices: (keep) => keep.takeNotices(),
+  told: (keep) => keep.told(),
   exportAll: (keep) => keep.exportAll(),
   eraseAll: (keep) => keep.eraseAll(),
 };
 
 /** Take no id, so there is nothing to tell. */
 const noIds =
-  /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|exportAll|eraseAll)$/;
+  /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|exportAll|eraseAll)$/;
 
 const MARK = 'Beas-own';
 
@@ -103,6 +104,11 @@ function club(): { store: Store; ada: Keep; bea: Keep } {
       keep.addHandOver({ sitterId: CYD, tankId: id, ...span });
       keep.showTo(id, CYD);
     }
+  for (const [id, mark] of [
+    [ADA, 'Adas-own'],
+    [BEA, MARK],
+  ] as const)
+    store.lastingCases.put(id, 'said in 1', { moments: [], last: mark });
   store.keepFor(CYD).answerHandOver(2, true);
   return { store, ada, bea };
 }

@@ -1,0 +1,50 @@
+import { takesAnew } from '../../commands/ask/offer.ts';
+import type { GoesOn, PlacedTalk, Talks } from '../talks.ts';
+import type { Call } from './asked/call.ts';
+import type { Pressed } from './asked/pressed.ts';
+import type { ServerHere } from './asked/server.ts';
+
+/** Where something is asked, and what of it others may read. */
+interface Where {
+  readonly personId: string;
+  readonly server: ServerHere | undefined;
+  /** Only the asker sees the answer: what is told there is kept apart from what is said before others. */
+  readonly isOwn: boolean;
+}
+
+/** The talk of a message, which goes on from the one it replies to. */
+export function talkOfMessage(
+  talks: Pick<Talks, 'talkOf'>,
+  where: Where,
+  repliedTo: string | undefined,
+): PlacedTalk {
+  const goesOn = goesOnIn(where);
+  const places = [...(repliedTo === undefined ? [] : [repliedTo]), goesOn.at];
+  return talks.talkOf(where.personId, places, goesOn);
+}
+
+/**
+ * The talk of a call. A button goes on from the answer it stands under; one that takes the message of that answer anew
+ * knows no other.
+ */
+export function talkOfCall(
+  talks: Pick<Talks, 'talkOf'>,
+  where: Where,
+  call: Pick<Call, 'command' | 'input'> | undefined,
+  pressed: Pressed | undefined,
+): PlacedTalk {
+  const goesOn = goesOnIn(where);
+  const isAnew = call !== undefined && takesAnew(call);
+  const here = pressed !== undefined && isAnew ? [] : [goesOn.at];
+  return talks.talkOf(
+    where.personId,
+    [...(pressed === undefined ? [] : [pressed.messageId]), ...here],
+    goesOn,
+  );
+}
+
+/** Threads and posts are about one thing: a talk lasts there. */
+function goesOnIn({ server, isOwn }: Where): GoesOn & { readonly at: string } {
+  if (server === undefined) return { at: 'own messages' };
+  return { at: `${isOwn ? 'own' : 'said in'} ${server.channelId}`, lasts: server.isThread() };
+}

@@ -1,0 +1,84 @@
+import { known, type Case } from '../../core/language/case.ts';
+import type { Frame } from '../../core/language/frame.ts';
+import { filledFrom } from '../../core/language/goes-on.ts';
+import type { Kind } from '../../core/language/kinds.ts';
+import type { SlotName, Slots } from '../../core/language/slots.ts';
+import { answer, type Answer } from '../answer.ts';
+import type { About } from './about.ts';
+import { heardOf, notUsed } from './heard.ts';
+import { keptCoral } from './kept-coral.ts';
+import { withKept, type Kept } from './kept-slots.ts';
+import { rowOf } from './kinds.ts';
+import { guarded } from './rows/guarded.ts';
+
+/** An answer and what it leaves behind: what it was taken for, and the kind whose question stays open. */
+export interface Given {
+  readonly answer: Answer;
+  readonly frame: Frame | undefined;
+  /** The kinds that are refused where it was none of what this says. */
+  readonly taken: readonly Kind[];
+  /** What the answer rests on, with what was filled in. */
+  readonly slots?: Slots;
+  readonly waits?: Kind;
+}
+
+/** The tank kept that a message is about. */
+export function keptOf({ tank, context: { keep, nowMs } }: About): Kept | undefined {
+  return tank === undefined || keep === undefined ? undefined : { tank, keep, nowMs };
+}
+
+/**
+ * Runs a frame's row: the one question it lacks something for, its answer, or undefined where it has none. What the message
+ * leaves out is filled from the case, then from the kept tank.
+ */
+export function answered(frame: Frame, about: About): Given | undefined {
+  const row = rowOf(frame.kind);
+  if (row === undefined) return undefined;
+  const { slots, read } = filled(frame, row.uses, about);
+  const whole = { ...frame, slots };
+  const missing = (row.needs ?? []).find(
+    ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
+  );
+  const taken = [frame.kind];
+  if (missing !== undefined) {
+    const heard = heardOf(frame.slots);
+    const asked = answer({ headline: missing.ask, read: heard === '' ? [] : [heard] });
+    return { answer: asked, frame, slots, taken, waits: frame.kind };
+  }
+  const done = row.answer(whole, about.context);
+  if (done === undefined) return undefined;
+  const left = notUsed(frame, row.uses);
+  const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
+  return { answer: guarded(frame, { ...done, read: all }), frame, slots, taken };
+}
+
+function filled(
+  frame: Frame,
+  uses: readonly SlotName[],
+  about: About,
+): { readonly slots: Slots; readonly read: readonly string[] } {
+  const { slots, taken } = filledFrom(frame, about.fills, uses);
+  const said = taken.map((name) => String(slots[name])).join(', ');
+  const read = taken.length === 0 ? [] : [`from what you said before: ${said}`];
+  const kept = keptOf(about);
+  if (kept === undefined) return { slots, read };
+  const whole = withKept(slots, { uses, kind: frame.kind, holdsLevels: holdsLevels(about.fills) }, kept);
+  const coral = coralIn(whole.slots, uses, kept);
+  const isLit = uses.includes('light') && whole.slots.light === undefined && coral?.light !== undefined;
+  return {
+    slots: isLit ? { ...whole.slots, light: [coral.light] } : whole.slots,
+    read: [...read, ...whole.read, ...(coral === undefined ? [] : [coral.read])],
+  };
+}
+
+function holdsLevels(before: Case): boolean {
+  return known(before).levels !== undefined;
+}
+
+/** What is kept of the one coral that is spoken of. */
+function coralIn({ corals = [] }: Slots, uses: readonly SlotName[], kept: Kept) {
+  const [only, more] = corals;
+  return only === undefined || more !== undefined || !uses.includes('corals')
+    ? undefined
+    : keptCoral(only, kept);
+}

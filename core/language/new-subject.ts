@@ -1,0 +1,57 @@
+import { Problem } from '../problem.ts';
+import { readQuantity } from '../quantity/read.ts';
+import { known, type Case } from './case.ts';
+import type { Frame } from './frame.ts';
+import { lastAsked } from './goes-on.ts';
+import { met } from './met.ts';
+
+/** Tanks by the names a member gave them: the one a message names, and the one meant where none is named. */
+export interface Named {
+  readonly named?: string | undefined;
+  readonly usual?: string | undefined;
+}
+
+/** Volumes this far apart are two tanks, as a part of the larger: "75 gal" and "about 280 L" are one. */
+const SAME_WATER = 0.1;
+
+/** Whether a message is about the tank of somebody else ("my friend's tank"). */
+export function isSomebodyElses({ reading }: Pick<Frame, 'reading'>): boolean {
+  return met(reading.scanned, 'manner.otherPerson');
+}
+
+/**
+ * Whether a message begins a case of its own: it says so ("new question", "another tank"), names another of the member's
+ * tanks, or gives another volume together with another subject. A correction never does.
+ */
+export function isNewSubject(before: Case, frame: Frame, { named, usual }: Named = {}): boolean {
+  if (before.moments.length === 0) return false;
+  const { scanned } = frame.reading;
+  if (met(scanned, 'manner.newSubject')) return true;
+  if (named !== undefined && named !== (before.tank ?? usual)) return true;
+  if (met(scanned, 'manner.correction')) return false;
+  const { volume: then } = known(before);
+  const { volume: now } = frame.slots;
+  return then !== undefined && now !== undefined && isOtherWater(then, now) && isOtherSubject(before, frame);
+}
+
+/** Whether two volumes, as text, are clearly not of one tank; what cannot be read says nothing. */
+export function isOtherWater(one: string, other: string): boolean {
+  const [a, b] = [litresOf(one), litresOf(other)];
+  return a !== undefined && b !== undefined && Math.abs(a - b) > SAME_WATER * Math.max(a, b);
+}
+
+function isOtherSubject(before: Case, { kind, slots }: Frame): boolean {
+  const { of, corals = [] } = known(before);
+  const isOfSame = slots.of !== undefined && slots.of === of;
+  const isOfSameCoral = (slots.corals ?? []).some((name) => corals.includes(name));
+  return kind !== lastAsked(before.moments) && !isOfSame && !isOfSameCoral;
+}
+
+function litresOf(text: string): number | undefined {
+  try {
+    return readQuantity('volume', text, { field: 'volume' }).value;
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
+}
