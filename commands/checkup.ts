@@ -15,8 +15,8 @@ import { textOption } from './options.ts';
 import { askedTank, keepOf } from './tank/asked-tank.ts';
 import { kindWords } from './tank/print.ts';
 import { inZone } from './zone.ts';
-import { clean } from '../core/quantity/clean.ts';
-import { troubleIn } from '../core/words/trouble.ts';
+import { scan } from '../core/language/tokens.ts';
+import { troubleTold } from '../core/language/trouble.ts';
 import { unreadLines, unreadNumbers } from './log/words.ts';
 import { saidBeside } from '../core/words/neutral.ts';
 
@@ -66,7 +66,7 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
       ...unreadLines(line.unread),
     ],
     unused: unreadNumbers(line.unread),
-    trouble: troubleIn(clean(text)),
+    trouble: troubleTold(scan(text)),
     beside: saidBeside(line.unread.join(' ')),
   });
   if (tank === undefined) return judged;

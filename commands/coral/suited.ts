@@ -7,7 +7,8 @@ import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm } from '../../core/corals/say.ts';
 import { nearMisses, suited } from '../../core/corals/suited.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
-import { coralsIn } from '../../core/words/corals.ts';
+import { namedCoral, type NamedCoral } from '../../core/corals/named.ts';
+import { scan } from '../../core/language/tokens.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -135,17 +136,23 @@ function moreFact(rest: readonly Suits[]): readonly Fact[] {
   ];
 }
 
+/** What the names of corals in a text can mean. */
+function namedIn(text: string): readonly NamedCoral[] {
+  const names = scan(text).names.flatMap(({ class: kind, id }) => (kind === 'coral' ? [id] : []));
+  return names.flatMap((name) => namedCoral(name) ?? []);
+}
+
 /** Corals named in the wish; a name of several is tried as each of the likeliest. */
 function wishes(wish: string | undefined, wanted: Wanted): readonly Suits[] {
   if (wish === undefined) return [];
-  const entries = coralsIn(wish).flatMap((named) => named.entries.slice(0, MOST_OF_A_NAME));
+  const entries = namedIn(wish).flatMap((named) => named.entries.slice(0, MOST_OF_A_NAME));
   return [...new Set(entries)].map((entry) => suits(entry, wanted));
 }
 
 /** What of the wish was not tried. */
 function unread(wish: string | undefined): readonly string[] {
   if (wish === undefined) return [];
-  const named = coralsIn(wish);
+  const named = namedIn(wish);
   if (named.length === 0) return [`I know no coral in "${wish}"`];
   return named
     .filter(({ entries }) => entries.length > MOST_OF_A_NAME)

@@ -18,8 +18,8 @@ import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
 import { watchedWords } from './watched.ts';
 import { timeOf, unreadLines, unreadNumbers, zoneLine } from './words.ts';
-import { clean } from '../../core/quantity/clean.ts';
-import { troubleIn } from '../../core/words/trouble.ts';
+import { scan } from '../../core/language/tokens.ts';
+import { troubleTold } from '../../core/language/trouble.ts';
 
 export const addCommand = defineCommand({
   path: ['log', 'add'],
@@ -160,7 +160,7 @@ function headline(
 
 /** All is said to be well only where every part was read and the note tells of no trouble. */
 function fineWords(unread: readonly string[], note = ''): string {
-  const trouble = troubleIn(clean(note));
+  const trouble = troubleTold(scan(note));
   if (trouble !== undefined) return `These numbers do not explain what you note (${trouble}).`;
   if (unreadNumbers(unread).length > 0) return 'What I read is where it should be; the rest is not logged.';
   return 'All of it is where it should be.';

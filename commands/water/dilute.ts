@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { namesMedicine } from '../../core/care/medicine.ts';
+import { scan } from '../../core/language/tokens.ts';
+import { namesMedicine } from '../triage/refused.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
@@ -24,7 +25,7 @@ const strict = defineCommand({
     goal: textOption('What you want it down to, e.g. 1 mg/L').optional(),
   }),
   run: (input, context): Answer =>
-    namesMedicine(input.what ?? '')
+    namesMedicine(scan(input.what ?? ''))
       ? cardAnswer('copper or medicine', { volume: input.volume })
       : (overdosedWith(input, context) ?? foreign(input)),
 });

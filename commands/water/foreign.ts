@@ -1,5 +1,6 @@
 import { afterChanges, changesToGoal, fractionForGoal } from '../../core/change/exchange.ts';
-import { urgentIn } from '../../core/care/urgent/find.ts';
+import { met } from '../../core/language/met.ts';
+import { scan } from '../../core/language/tokens.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import { significant, volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
@@ -21,6 +22,25 @@ interface Foreign {
   readonly goal?: string | undefined;
   readonly now?: string | undefined;
 }
+
+/** What is no addition, and harms in any amount. */
+const POISONS = [
+  'poisons.bleach',
+  'poisons.chlorine',
+  'poisons.ammoniaCleaner',
+  'poisons.soap',
+  'poisons.glassCleaner',
+  'poisons.airFreshener',
+  'poisons.perfume',
+  'poisons.skinCream',
+  'poisons.insecticide',
+  'poisons.aerosol',
+  'poisons.paint',
+  'poisons.solvent',
+  'poisons.oil',
+  'poisons.acid',
+  'poisons.poison',
+] as const;
 
 /** Changes that are shown where none was asked about. */
 const SHOWN = [0.2, 0.3, 0.5] as const;
@@ -71,7 +91,7 @@ export function foreign(input: Foreign): Answer {
 
 /** Cleaners, sprays, drinks and the like have a card. */
 function isPoison(what: string): boolean {
-  return urgentIn(`spilled ${what.toLowerCase()} into the tank`) === 'bleach or spray';
+  return met(scan(what), ...POISONS);
 }
 
 /** First aid by the card, the sums behind it. */

@@ -1,11 +1,14 @@
 import { namesOn, scaleOfName, spaced, type NameOnLine } from '../log/line-names.ts';
 import { readLogged, type OwnUnits } from '../log/value.ts';
+import { MAX_MESSAGE_LENGTH } from '../message-length.ts';
 import { Problem } from '../problem.ts';
 import type { Value } from '../water/assess.ts';
 import { isBelievable } from '../water/limits.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
-import { hear } from './hear.ts';
-import { is, type Mention } from './mention.ts';
+import { clean } from '../quantity/clean.ts';
+import { oneMark } from '../quantity/marks.ts';
+import { is, mentions as numbersOf, type Mention } from './mention.ts';
+import { oneForm } from './one-form.ts';
 
 /** A reading out of a line, in the parameter's own unit. */
 export interface LineValue extends Value {
@@ -40,7 +43,9 @@ const SPAN = /^\s*(?:-|to\b|->|=>|→)\s*\.?\d/;
  * @throws Problem where a value must be asked; its `choices` are the whole line with the value put right.
  */
 export function readLine(text: string, field: string, units: OwnUnits = {}): Line {
-  const { text: line, mentions } = hear(spaced(text));
+  const [marked = ''] = oneMark([clean(spaced(text)).slice(0, MAX_MESSAGE_LENGTH)]);
+  const line = oneForm(marked);
+  const mentions = numbersOf(line);
   const names = namesOn(line, mentions, (between) => GLUE.test(between));
   const isFirst = isNumbersFirst(line, mentions, names);
   const scope: Scope = { line, field, units, names, numbersFirst: isFirst };

@@ -13,11 +13,6 @@ export interface SymptomCard {
   readonly group: GroupId;
   /** As it is offered: at most 60 letters. */
   readonly label: string;
-  /**
-   * How members say it: the text must hold a word of each list. Words may be patterns and match whole words. Several
-   * ways may be given.
-   */
-  readonly said: readonly (readonly (readonly string[])[])[];
   readonly causes: Readonly<Record<string, Cause>>;
   readonly questions: readonly Question[];
   /** First safe action, one sentence. */

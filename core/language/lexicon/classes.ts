@@ -8,6 +8,7 @@ import { fish } from './fish.ts';
 import { gear } from './gear.ts';
 import { hardware } from './hardware.ts';
 import { lives } from './lives.ts';
+import { isMedicineName } from './medicine-stems.ts';
 import { looks } from './looks.ts';
 import { manner } from './manner.ts';
 import { places } from './places.ts';
@@ -72,8 +73,13 @@ const openers: ReadonlySet<string> = new Set(
 
 /** The classes of one word; expressions stand in the lexicon without apostrophes. */
 export function classesOfWord(word: string): readonly string[] {
-  return classesOf.get(word) ?? classesOf.get(word.replaceAll("'", '')) ?? [];
+  const listed = classesOf.get(word) ?? classesOf.get(word.replaceAll("'", ''));
+  if (listed !== undefined) return listed;
+  return isMedicineName(word) ? MEDICINE : [];
 }
+
+/** What a generic name of a medicine is taken for, whichever it is. */
+const MEDICINE = ['poisons.antibiotic'] as const;
 
 /** The classes met from word to word, those of the longest expression at each place. */
 export function classesIn(words: readonly string[]): readonly (readonly string[])[] {

@@ -36,11 +36,13 @@ export const poisons = {
   copperTreatment: `copper_treatment copper_sulfate copper_sulphate chelated_copper ionic_copper`,
   antiprotozoal: `chloroquine quinine`,
   dewormer: `dewormer dewormers prazi praziquantel fenbendazole levamisole milbemycin ivermectin`,
-  formalin: `formalin formaldehyde methylene_blue malachite`,
+  formalin: `formalin formaldehyde methylene_blue malachite malachite_green acriflavine trichlorfon organophosphate
+    organophosphates potassium_permanganate`,
   dip: `dip dips dipping_solution freshwater_dip iodine_dip`,
   hypo: `hyposalinity hypo`,
   painkiller: `painkiller painkillers aspirin ibuprofen paracetamol tablets pills medicine medicines medication meds med
-    prescription`,
+    prescription antiparasitic antiparasitics antifungal antifungals fish_meds steroid steroids dexamethasone medicated
+    medicating tricaine eugenol`,
   algaecide: `algaecide algicide algae_killer fluconazole slime_remover cyano_remover`,
   poison: `poison poisons poisonous poisoned poisoning toxin toxins toxic contaminated contamination contaminant
     chemical chemicals`,

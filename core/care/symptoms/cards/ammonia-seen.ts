@@ -4,24 +4,6 @@ import type { SymptomCard } from '../card.ts';
 export const ammoniaSeen: SymptomCard = {
   group: 'water',
   label: 'Ammonia or nitrite detected',
-  said: [
-    [
-      ['ammonia', 'nitrite'],
-      [
-        'spik(?:e|ed|ing)',
-        'detect\\w*',
-        'showing',
-        'reading',
-        'fish',
-        'not zero',
-        'rising',
-        'high',
-        'shows?',
-        'appeared',
-        'suddenly',
-      ],
-    ],
-  ],
   causes: {
     uncycled: {
       name: 'a tank not cycled, or too many new animals',

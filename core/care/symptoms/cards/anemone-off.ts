@@ -3,33 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const anemoneOff: SymptomCard = {
   group: 'shape',
   label: 'Anemone wanders, gapes or stays deflated',
-  said: [
-    [
-      ['anemones?', 'nems?', 'bta', 'rbta', 'bubble ?tips?'],
-      [
-        'wander\\w*',
-        'walk(?:s|ing|ed)?',
-        'mov(?:es|ing|ed)',
-        'gap(?:es|ing)',
-        'deflat\\w*',
-        'shrivel\\w*',
-        'float\\w*',
-        'spit\\w*',
-        'upside down',
-        'dying',
-        'bleach\\w*',
-        'detach\\w*',
-        "(?:won'?t|not|does ?n'?t|can'?t) (?:stick|attach|open|settle|hold|stay)\\w*",
-        'shr[aiu]nk\\w*',
-        'inside out',
-        'mouth',
-        'melting',
-        'limp',
-        'closed',
-        'shut',
-      ],
-    ],
-  ],
   causes: {
     place: {
       name: 'light or flow that does not suit it',

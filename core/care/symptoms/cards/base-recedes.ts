@@ -3,25 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const baseRecedes: SymptomCard = {
   group: 'flesh',
   label: 'Flesh draws back from the base, slowly',
-  said: [
-    [
-      [
-        'reced(?:es?|ed|ing)',
-        'recession',
-        'stn',
-        '(?:dying|dead|bare|skeleton|white|pale|bleach\\w*|going|peeling) (?:at|from) the (?:base|bottom)',
-        'dying back',
-        '(?:base|bottom) of (?:my |the |an? )?(?!tank|reef|sump|glass)\\w+ (?:is |are |looks |going )*(?:dying|white|bare|dead|receding)',
-        'necro(?:sis|tic|sing)',
-        '(?:from|at) (?:the |its )?(?:base|bottom)(?: up| upwards?| and)? (?:is |are )?(?:creeping|white|dying|dead|bare|peeling|receding)',
-        '(?:white|bare|dead|dying) (?:\\w+ )?(?:from|at|around) (?:the |its )?(?:base|bottom)',
-        'losing (?:flesh|tissue|skin)',
-        'skeleton (?:is )?(?:showing|visible|shows|exposed)',
-        '(?:see|seeing|exposed|bare) (?:the |its |bare )?skeleton',
-        '(?:flesh|tissue) (?:is )?(?:pulling|drawing|coming) (?:back|off|away)',
-      ],
-    ],
-  ],
   causes: {
     alk: {
       name: 'low or swinging alkalinity',

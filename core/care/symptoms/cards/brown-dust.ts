@@ -1,21 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { CARPET } from '../words.ts';
 
 export const brownDust: SymptomCard = {
   group: 'film',
   label: 'Thin brown dust on sand and glass',
-  said: [
-    [
-      [
-        '(?:brown|rusty|golden|tan) (?:dust\\w*|algae|film|powder\\w*|coat\\w*|stuff|layer|haze|dirt)',
-        'diatoms?',
-        '(?:brown|rusty) (?:sand(?: ?bed)?|glass(?! anemone))',
-        '(?:sand|glass|rocks?|sandbed|sand bed|substrate)(?: is| are| gets?| getting| turn(?:s|ed|ing)?| go(?:es|ing|ne)?| went| looks?| keeps?| all| so)* (?:all )?brown',
-      ],
-      CARPET,
-    ],
-    [['diatoms?']],
-  ],
   causes: {
     diatoms: { name: 'diatoms', why: 'usual in the first weeks', signs: ['young tank'] },
     source: { name: 'silicate in the source water', why: 'where it comes back in an older tank' },

@@ -1,23 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const brownJelly: SymptomCard = {
   group: 'flesh',
   label: 'Brown jelly on a large-polyp coral, foul smell',
-  said: [
-    [
-      [
-        'jelly(?! ?fish)',
-        'brown (?:goo\\w*|gunk|slime|snot|mush|goop|sludge|stuff (?:oozing|leaking|coming) (?:out|from|off))',
-        '(?:to|into) (?:\\w+ )?(?:mush|goo|soup)',
-        'mushy',
-        'rott(?:en|ing) (?:flesh|head|tissue|smell)',
-        'heads? (?:is |are )?rotting',
-      ],
-      [...CORAL, 'jelly(?! ?fish)'],
-    ],
-  ],
   causes: {
     rot: { name: 'breakdown by ciliates and bacteria', why: 'it follows an injury and eats on quickly' },
     hurt: {

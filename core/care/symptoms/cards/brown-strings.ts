@@ -1,23 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CARPET } from '../words.ts';
 
 export const brownStrings: SymptomCard = {
   group: 'film',
   label: 'Brown snotty strings with bubbles, gone at night',
-  said: [
-    [
-      [
-        'dinos?',
-        'dinoflagellates?',
-        'snotty',
-        'brown (?:\\w+ )?(?:strings?|strands?|snot|stringy|slime|slimy|mucus|boogers?)',
-        '(?:strings?|stringy|strands?|snot\\w*)(?: of)? (?:brown|snot|stuff|algae|gunk|goo|slime|bubbles)',
-        'bubbles? on (?:the |brown )*(?:strings|snot|slime)',
-      ],
-      [...CARPET, 'dinos?', 'dinoflagellates?', 'bubbles', 'snails?', 'strings?', 'snot\\w*'],
-    ],
-  ],
   causes: {
     zero: {
       name: 'dinoflagellates after nutrients hit zero',

@@ -3,36 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const cloudy: SymptomCard = {
   group: 'water',
   label: 'Cloudy water',
-  said: [
-    [
-      [
-        'cloudy',
-        'milky',
-        'murky',
-        'hazy',
-        'fogg?y',
-        '(?:like|as) milk',
-        'cloudiness',
-        'smoky',
-        '(?:went|gone|turned|is|looks) (?:all )?(?:white|green)',
-        'white water',
-        'green water',
-      ],
-      [
-        'water',
-        'tank',
-        'aquarium',
-        'reef',
-        'display',
-        'since',
-        'suddenly',
-        'sump',
-        'everything',
-        'dos(?:e|ed|ing)',
-        'cloudy',
-      ],
-    ],
-  ],
   causes: {
     bacteria: {
       name: 'a bloom of bacteria',

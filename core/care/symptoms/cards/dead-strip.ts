@@ -4,13 +4,6 @@ import type { SymptomCard } from '../card.ts';
 export const deadStrip: SymptomCard = {
   group: 'flesh',
   label: 'Dead strip on the side to a neighbour',
-  said: [
-    [
-      ['side', 'edge', 'strip', 'next to', 'beside', 'facing', 'near(?:est)?', 'where (?:it|they) touch\\w*'],
-      ['dead', 'dying', 'bare', 'reced\\w*', 'stung', 'burn(?:t|ed)?', 'white'],
-      ['neighbou?rs?', 'other coral', 'next to', 'touch(?:es|ing)?', 'facing', 'stung'],
-    ],
-  ],
   causes: {
     sting: {
       name: 'sweepers or filaments of the neighbour',

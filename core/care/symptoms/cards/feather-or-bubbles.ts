@@ -3,20 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const featherOrBubbles: SymptomCard = {
   group: 'film',
   label: 'Feather-shaped algae, or hard green bubbles',
-  said: [
-    [
-      [
-        'bryopsis',
-        'bubble algae',
-        'valonia',
-        'feather(?:y|s)? (?:\\w+ )?(?:algae|plants?|weed|green|fronds?)',
-        'green (?:\\w+ )?(?:bubbles?(?! ?tips?)|balls?|marbles?)',
-        'green (?:\\w+ )?(?:feathers?|feathery|ferns?|fronds?)',
-        'algae (?:like|looks like) (?:\\w+ )?(?:feathers?|ferns?|bubbles?)',
-        'bubbles? of algae',
-      ],
-    ],
-  ],
   causes: {
     feather: { name: 'Bryopsis', why: 'fronds like small feathers' },
     bubbles: { name: 'bubble algae (Valonia and kin)', why: 'hard green balls' },

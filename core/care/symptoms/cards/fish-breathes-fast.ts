@@ -1,25 +1,9 @@
 import { AMMONIA_HARM } from '../../urgent/chemistry.ts';
 import type { SymptomCard } from '../card.ts';
-import { FISH } from '../words.ts';
 
 export const fishBreathesFast: SymptomCard = {
   group: 'fish',
   label: 'Fish breathing fast or at the surface',
-  said: [
-    [
-      [...FISH, 'everything'],
-      [
-        'gasp(?:ing|s)?',
-        'breath(?:e|es|ing)? (?:\\w+ )?(?:fast|hard|heav(?:y|ily)|rapid(?:ly)?|quick(?:ly)?)',
-        '(?:fast|heavy|hard|rapid) breathing',
-        '(?:at|near|to) the (?:surface|top)',
-        'panting',
-        'gills? (?:is |are )?(?:moving|going|pumping|flaring|beating|open\\w*)(?: \\w+)? (?:fast|quick\\w*|rapid\\w*|hard|wide|crazy)',
-        'pumping (?:its |his |her |their )?gills?',
-        'gulping',
-      ],
-    ],
-  ],
   causes: {
     oxygen: { name: 'too little oxygen', why: 'all fish, mostly towards morning', signs: ['hot'] },
     ammonia: { name: 'ammonia', why: 'it burns gills', signs: ['ammonia', 'young tank'] },

@@ -1,37 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { FISH } from '../words.ts';
 
 export const fishSpots: SymptomCard = {
   group: 'fish',
   label: 'White spots or dust on fish',
-  said: [
-    [
-      FISH,
-      [
-        'white (?:spots?|dots?|dust\\w*|specks?)',
-        'spots?',
-        'dust(?:ed|ing|y)?',
-        'ich',
-        'velvet',
-        'salt grains?',
-        '(?:like|grains? of) (?:salt|sugar|sand)',
-        'ick',
-        'scratch\\w*',
-        'flash(?:ing|es)',
-        'rub(?:s|bing)',
-        '(?:white|grey|gray) (?:\\w+ )?(?:fuzz\\w*|fluff\\w*|slim\\w*|film|patch\\w*|cotton\\w*|mucus|stuff|strings?)',
-        'cotton\\w*',
-        'fungus',
-        'brook\\w*',
-        'uronema',
-        'powder\\w*',
-      ],
-    ],
-    [
-      ['marine ich', 'velvet'],
-      ['tank', 'fish', 'disease', 'ich', 'have', 'got', 'caught'],
-    ],
-  ],
   causes: {
     ich: { name: 'marine ich', why: 'spots like grains of salt, coming and going' },
     velvet: { name: 'velvet', why: 'fine as powder, fast breathing, quick' },

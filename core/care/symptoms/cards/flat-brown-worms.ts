@@ -4,18 +4,6 @@ import type { SymptomCard } from '../card.ts';
 export const flatBrownWorms: SymptomCard = {
   group: 'pests',
   label: 'Small flat brown worms on corals, rock or glass',
-  said: [
-    [
-      [
-        'flat ?worms?',
-        'planaria',
-        '(?:red|brown|orange|rust\\w*) (?:\\w+ )?(?:flat )?worms?',
-        'acoels?',
-        '(?:\\w+ )?flat (?:little |tiny )?(?:brown |red |rust\\w* |orange |see through |clear )?(?:things?|bugs?|discs?|creatures?|critters?|guys)',
-        '(?:aefw|red planaria)',
-      ],
-    ],
-  ],
   causes: {
     harmless: { name: 'acoels in small numbers', why: 'they live off light and do little' },
     bloom: { name: 'a bloom of acoels', why: 'they shade corals and eat their slime' },

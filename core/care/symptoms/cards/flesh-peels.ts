@@ -1,41 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const fleshPeels: SymptomCard = {
   group: 'flesh',
   label: 'Flesh peels off within a day, bare skeleton',
-  said: [
-    [
-      [
-        'rtn',
-        'peel(?:ing|ed|s)?',
-        'slough(?:ing|ed|s)?',
-        '(?:flesh|tissue|skin) (?:is )?(?:falling|fell|comes?|came) off',
-        'melt(?:ing|ed)?',
-        'overnight',
-        'los(?:t|ing) all (?:its |their |the )?(?:skin|flesh|tissue)',
-        '(?:last night|in (?:a few|\\d+) hours)',
-
-        '(?:falling|fell|coming|came) off',
-        'black (?:band|line)',
-      ],
-      [...CORAL, 'skeleton'],
-      [
-        'white',
-        'bare',
-        'skeleton',
-        'rtn',
-        'black (?:band|line)',
-        'peel\\w*',
-        'slough\\w*',
-        'flesh',
-        'tissue',
-        'melt\\w*',
-        'skin',
-      ],
-    ],
-  ],
   causes: {
     shock: {
       name: 'a shock of alkalinity, salinity or heat',

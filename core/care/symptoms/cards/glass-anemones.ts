@@ -3,7 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const glassAnemones: SymptomCard = {
   group: 'pests',
   label: 'Small brown glass anemones spreading',
-  said: [[['aiptasia\\w*', 'aips?', 'majanos?', 'glass anemones?', '(?:small|little|tiny|brown) anemones?']]],
   causes: {
     aiptasia: { name: 'glass anemones (Aiptasia)', why: 'a trumpet with fine tentacles' },
     majano: { name: 'majano anemones', why: 'short, with blunt tips' },

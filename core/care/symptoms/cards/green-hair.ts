@@ -3,19 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const greenHair: SymptomCard = {
   group: 'film',
   label: 'Green hair or turf algae',
-  said: [
-    [
-      [
-        'hair algae',
-        'gha',
-        'turf algae',
-        'green (?:\\w+ )?(?:hairs?|hairy|fuzz\\w*|turf|grass|algae|stuff|strings?|stringy|strands|fur|lawn|carpet|moss\\w*|beard)',
-        '(?:hairy|furry|fuzzy|stringy|long) (?:\\w+ )?(?:green|algae)',
-        'algae (?:\\w+ )?(?:growing|grows) (?:on|over|all over|everywhere)',
-        'algae (?:everywhere|outbreak|is everywhere|is taking over|all over|taking over|bloom|problem|won?t (?:go|stop))',
-      ],
-    ],
-  ],
   causes: {
     rich: {
       name: 'more nutrients than are taken out',

@@ -3,22 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const leatherWax: SymptomCard = {
   group: 'shape',
   label: 'Leather coral shut and shiny like wax',
-  said: [
-    [
-      ['toadstools?', 'leathers?', 'sarco\\w*', 'sinularia', 'finger leather', 'cabbage'],
-      [
-        'shiny',
-        'wax(?:y|ed)?',
-        'film',
-        'cling ?film',
-        'plastic',
-        'glossy',
-        'skin',
-        'shed(?:ding|s)?',
-        'peel(?:ing|s)?',
-      ],
-    ],
-  ],
   causes: {
     shedding: {
       name: 'shedding a waxy layer',

@@ -3,36 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const manyAtOnce: SymptomCard = {
   group: 'water',
   label: 'Many animals suddenly bad at once',
-  said: [
-    [
-      [
-        '(?<!(?:on|over|of|covering|coats?|itself on) )everything(?! else)',
-        'all (?:my |the |of my )?(?:other )?(?:corals|fish|animals|livestock|inverts|snails|shrimps?|of them)',
-        'whole tank',
-        'many (?:corals|animals)',
-        'entire tank',
-        'all at once',
-        '(?:snails?|fish|corals?|shrimps?|crabs?|inverts) and (?:\\w+ )?(?:snails?|fish|corals?|shrimps?|crabs?|inverts)',
-      ],
-      [
-        'dying',
-        'died',
-        'los(?:t|ing)',
-        'bad',
-        'dead',
-        'closed',
-        'shut',
-        'sick',
-        'crash(?:ed|ing)?',
-        'looks? (?:awful|terrible|horrible|bad)',
-        'melting',
-        'stressed',
-        'unhappy',
-        'angry',
-      ],
-    ],
-    [['tank (?:crash(?:ed|ing)?|is crashing)']],
-  ],
   causes: {
     heat: {
       name: 'a heater stuck on or off',

@@ -1,25 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const paleAllOver: SymptomCard = {
   group: 'colour',
   label: 'Whole coral pale or white, flesh still there',
-  said: [
-    [
-      [
-        'bleach(?:ed|ing|es)?',
-        'pal(?:e|ing|er)',
-        '(?:going|goes|went|gone|turn(?:ed|ing|s)?|all|so|completely|totally|snow|almost) white',
-        'los(?:t|ing|es|e) (?:its |their |all |all its |all the |the )?colou?rs?',
-        'colou?rs? (?:is |are |has |have )?(?:gone|fading|faded|washed out|drain\\w*|leached|disappear\\w*|(?:\\w+ )?drained)',
-        'washed out',
-        'whitening',
-        'fad(?:ed|ing)',
-      ],
-      CORAL,
-    ],
-  ],
   causes: {
     light: {
       name: 'light raised too fast, or a stronger lamp',

@@ -1,36 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const paleOnTop: SymptomCard = {
   group: 'colour',
   label: 'Pale or burnt only on the side to the lamp',
-  said: [
-    [
-      [
-        'top',
-        'upper side',
-        'side (?:to|facing|towards?) the (?:lamp|light)',
-        'under the (?:lamp|light)',
-        'where (?:the )?lights? hits?',
-        '(?:lit|upper|sunny) (?:side|part|half)',
-        'side (?:\\w+ )?(?:faces|facing|towards?|nearest) (?:to )?(?:the )?(?:lamp|lights?|led)',
-        'facing (?:up|the lights?)',
-        'upward',
-      ],
-      [
-        'pale',
-        'white',
-        'burn(?:t|ed|ing)?',
-        'bleach(?:ed|ing)?',
-        'patch',
-        'los(?:t|ing|es) (?:\\w+ )?colou?r',
-        'fad(?:ed|ing)',
-        'brown on the bottom',
-      ],
-      CORAL,
-    ],
-  ],
   causes: {
     light: { name: 'too much light', why: 'only the lit side suffers', signs: ['bright'] },
     moved: {

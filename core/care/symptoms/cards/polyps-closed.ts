@@ -1,25 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const polypsClosed: SymptomCard = {
   group: 'shape',
   label: 'Polyps stay closed',
-  said: [
-    [
-      [
-        '(?:stays?|staying|still|is|are|all|keeps?|been|polyps) (?:closed|shut|retracted)',
-        "(?:not|isn'?t|aren'?t|wo ?n'?t|never|does ?n'?t|do ?n'?t|no longer|stopped|have ?n'?t|has ?n'?t) (?:be )?(?:open(?:ing|ed)?|extend(?:ing|ed)?|come out)(?: up)?",
-        'closed (?:up|for|since)',
-        '(?:no|poor) (?:polyp )?extension',
-        'no polyps? (?:out|showing|visible|extended)',
-        '(?:close[sd]?|shut|retracted|pulled) (?:up |in |itself |back )*(?:all day|again|overnight|completely|tight\\w*|today|yesterday|after)',
-        'stopped pulsing',
-        'polyps? (?:stay|are|is|all)? ?(?:closed|shut|in)',
-      ],
-      CORAL,
-    ],
-    [['polyps? (?:stays? |staying )?(?:closed|shut)']],
-  ],
   causes: {
     settling: { name: 'a new coral settling', why: 'days to two weeks are usual', signs: ['new coral'] },
     water: {

@@ -3,20 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const polypsLeave: SymptomCard = {
   group: 'flesh',
   label: 'Polyps let go and float',
-  said: [
-    [
-      ['polyps?', 'heads?'],
-      [
-        'bail(?:ed|ing|s)?(?: ?out)?',
-        'detach\\w*',
-        'float(?:s|ing|ed)?',
-        'let(?:ting)? go',
-        '(?:fall(?:s|ing|en)?|fell|c[ao]m(?:e|es|ing)|popp?(?:ed|ing|s)?|dropp?(?:ed|ing|s)?) (?:off|out|loose)',
-        'drift\\w*',
-      ],
-    ],
-    [['bail ?out', 'bail(?:ing|ed|s) out', 'polyp bail\\w*']],
-  ],
   causes: {
     water: {
       name: 'severe stress by the water',

@@ -1,21 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { CARPET } from '../words.ts';
 
 export const redSlime: SymptomCard = {
   group: 'film',
   label: 'Red, purple or green slimy sheet that lifts off',
-  said: [
-    [
-      [
-        'cyano\\w*',
-        'red slime',
-        'slime (?:killer|algae)',
-        '(?:red|purple|maroon|green|dark)(?: \\w+){0,2} (?:slim(?:e|y)|film|sheets?|mats?|carpet|blanket|layer|velvet|goo|gunk)',
-        'slimy (?:sheets?|mats?|film|carpet|stuff)',
-      ],
-      [...CARPET, 'cyano\\w*', 'red slime', 'bubbles?', 'every ?day', 'comes? back'],
-    ],
-  ],
   causes: {
     still: { name: 'cyanobacteria where flow is weak', why: 'they settle in still corners on trapped waste' },
     zero: {

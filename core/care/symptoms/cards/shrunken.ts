@@ -1,24 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const shrunken: SymptomCard = {
   group: 'shape',
   label: 'Flesh shrunken onto the skeleton',
-  said: [
-    [
-      [
-        'shr[aiu]nk(?:en|ing|s)?',
-        'shrivel\\w*',
-        'deflat(?:ed|ing|es)',
-        'sunken',
-        'sucked in',
-        'with(?:er|ering|ered)',
-        'skinny',
-        '(?:getting|got|gets|become|became|half) (?:\\w+ )?(?:smaller|the size|its size|thin|thinner)',
-      ],
-      CORAL,
-    ],
-  ],
   causes: {
     swing: {
       name: 'a swing of salinity or alkalinity',

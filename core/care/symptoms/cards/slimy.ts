@@ -1,12 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const slimy: SymptomCard = {
   group: 'shape',
   label: 'A coral makes much slime or strings',
-  said: [
-    [['slim(?:e|ing|y)', 'mucus', 'strings?', 'stringy', 'goo(?:ey)?', 'gunk', 'film', 'snot(?:ty)?'], CORAL],
-  ],
   causes: {
     handled: { name: 'handling or a new place', why: 'slime is its first defence', signs: ['new coral'] },
     sediment: { name: 'sand or dirt on it', why: 'it cleans itself' },

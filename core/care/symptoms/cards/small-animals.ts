@@ -1,81 +1,9 @@
 import type { SymptomCard } from '../card.ts';
 
-const SMALL = String.raw`(?:white|tiny|little|small|clear|see through|jumping|weird|strange)`;
-
 /** Animals that nobody put in. Most are useful: said first, for most are killed for nothing. */
 export const smallAnimals: SymptomCard = {
   group: 'pests',
   label: 'Small bugs, shrimps or bristly worms nobody put in',
-  said: [
-    [
-      ['copepods?', 'amphipods?', 'isopods?', 'mysids?'],
-      [
-        'what',
-        'is',
-        'are',
-        'bad',
-        'harm\\w*',
-        'everywhere',
-        'all over',
-        'lots',
-        'should i',
-        'so many',
-        'found',
-        'have',
-        'see',
-        'seeing',
-        'eat\\w*',
-        'worried',
-      ],
-      [
-        'tank',
-        'glass',
-        'rocks?',
-        'sand',
-        'corals?',
-        'zoas?',
-        'night',
-        'everywhere',
-        'bad',
-        'harm\\w*',
-        'good',
-        'worried',
-        'sump',
-      ],
-    ],
-    [
-      [
-        String.raw`${SMALL} (?:\w+ ){0,2}(?:bugs?|critters?|creatures?|insects?|dots? moving|specks? moving|crawl\w*|shrimps?(?: like| looking)|worms?|thread\w*|spirals?|tubes?|snails?|star ?fish)`,
-        '(?:bugs?|critters?|specks?|dots?) (?:\\w+ ){0,2}(?:on|in|crawling|running|jumping|swimming|moving)',
-        'shrimp (?:like|looking) (?:things?|bugs?|creatures?)',
-        '(?:hitch ?hikers?|spirorbid\\w*|spaghetti worms?|feather ?dusters? (?:everywhere|on)|asterina\\w*|peanut worms?|collonista|vermetids?)',
-      ],
-      [
-        'tank',
-        'glass',
-        'rocks?',
-        'sand',
-        'sump',
-        'overflow',
-        'filter',
-        'algae',
-        'everywhere',
-        'night',
-        'pump',
-        'live rock',
-        'macro ?algae',
-        'refugium',
-      ],
-    ],
-    [
-      [
-        'bristle ?worms?',
-        'fire ?worms?',
-        '(?:worms?|caterpillar|centipede)(?: \\w+){0,3} (?:bristles?|hairs?|legs|spikes)',
-        '(?:bristly|hairy|spiky|pink|long|segmented) (?:\\w+ )?worms?',
-      ],
-    ],
-  ],
   causes: {
     pods: {
       name: 'copepods, amphipods or small shrimps',

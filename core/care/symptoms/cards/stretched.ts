@@ -1,23 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const stretched: SymptomCard = {
   group: 'shape',
   label: 'Stretched much longer than usual',
-  said: [
-    [
-      [
-        'stretch(?:ed|ing|es|y)?',
-        'elongated',
-        'long (?:necks?|stalks?|stems?)',
-        'leggy',
-        '(?:really |so |very |too |growing )+(?:tall|long)',
-        'reaching (?:up|for)',
-      ],
-      CORAL,
-    ],
-  ],
   causes: {
     dim: { name: 'reaching for light', why: 'the usual cause', signs: ['dim'] },
     hungry: { name: 'hungry', why: 'tentacles out for food', signs: ['zero'] },

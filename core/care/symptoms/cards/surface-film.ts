@@ -3,16 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const surfaceFilm: SymptomCard = {
   group: 'water',
   label: 'Foam or an oily film on the surface',
-  said: [
-    [
-      [
-        '(?:oil|oily|greas[ey]\\w*|fatty|scummy|shiny|dusty|protein|bio)(?: \\w+)? (?:film|skin|layer|scum|sheen|slick|coating|surface)',
-        '(?:film|scum|sheen|slick|skin|foam\\w*|froth\\w*|suds|bubbles|oil) (?:\\w+ )?(?:on|at|over|across) (?:the |my |top of )*(?:\\w+ )?(?:surface|top|water)',
-        'surface (?:film|scum|skin|foam|slick)',
-        '(?:surface|top|water) (?:is |looks |gets |has |got |with )*(?:oily|greasy|foamy|foaming|frothy|scummy|(?:a |an )?(?:\\w+ )?(?:film|scum|foam|sheen|slick))',
-      ],
-    ],
-  ],
   causes: {
     still: {
       name: 'proteins and fats on a still surface',

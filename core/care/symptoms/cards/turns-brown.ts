@@ -1,22 +1,8 @@
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const turnsBrown: SymptomCard = {
   group: 'colour',
   label: 'A coral turns brown',
-  said: [
-    [
-      [
-        '(?:turn(?:ed|ing|s)?|went|going|gone|getting|goes) (?:all |poo |poop |dark |dull |completely |totally |muddy )?brown',
-        'brown(?:ed|ing)(?: out)?',
-        'brown out',
-        '(?:is|are|looks?|now|became|becoming|all|so) (?:\\w+ )?brown(?! (?:\\w+ )?(?:jelly|algae|slim\\w*|snot|string\\w*|dust\\w*|film|goo|worms?|mush))',
-        'brown now',
-        'brownish',
-      ],
-      CORAL,
-    ],
-  ],
   causes: {
     dim: { name: 'too little light', why: 'it makes more of its brown algae', signs: ['dim'] },
     rich: { name: 'nitrate or phosphate high', why: 'plenty of food for the algae in it', signs: ['rich'] },

@@ -3,22 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const useChanges: SymptomCard = {
   group: 'water',
   label: 'Alkalinity use suddenly falls or rises',
-  said: [
-    [
-      ['alk(?:alinity)?', 'kh', 'dkh'],
-      [
-        '(?:keeps?|always|constantly|still) (?:on )?(?:fall|dropp|declin|sink|drain|ris|climb|go)(?:ing)? ?(?:down|up|low)?',
-        "(?:can'?t|cannot|won'?t) (?:keep|stay|hold)(?: \\w+)? (?:stable|up|steady)",
-        'swing(?:s|ing)?',
-        'all over the place',
-      ],
-    ],
-    [
-      ['alk(?:alinity)?', 'kh', 'dkh'],
-      ['consumption', 'uptake', 'usage', 'use', 'demand'],
-      ['suddenly', 'dropped', 'stopped', 'fell', 'jumped', 'doubled', 'halved', 'less', 'more'],
-    ],
-  ],
   causes: {
     stress: {
       name: 'corals that stopped growing',

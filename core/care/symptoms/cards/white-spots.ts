@@ -1,24 +1,9 @@
 import { readIn } from '../../../corals/basis-words.ts';
 import type { SymptomCard } from '../card.ts';
-import { CORAL } from '../words.ts';
 
 export const whiteSpots: SymptomCard = {
   group: 'pests',
   label: 'White spots or bites on a coral',
-  said: [
-    [
-      [
-        'bites?',
-        'bite marks?',
-        'bitten',
-        'nudibranchs?',
-        'nudis?',
-        '(?:white|little|small) (?:spots?|dots|marks)',
-        'eggs',
-      ],
-      CORAL,
-    ],
-  ],
   causes: {
     bites: { name: 'bites of a fish or crab', why: 'ragged marks by day' },
     flatworm: { name: 'flatworms that eat Acropora', why: 'round pale marks, eggs on bare skeleton' },

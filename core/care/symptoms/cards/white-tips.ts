@@ -3,7 +3,6 @@ import type { SymptomCard } from '../card.ts';
 export const whiteTips: SymptomCard = {
   group: 'colour',
   label: 'Tips white or bare, base fine',
-  said: [[['tips?'], ['white', 'bare', 'burn(?:t|ed|ing)?', 'bleached', 'pale', 'dead']]],
   causes: {
     growth: { name: 'growth', why: 'white tips with flesh on them are normal in small-polyp corals' },
     light: { name: 'light too strong', why: 'tips are nearest to the lamp', signs: ['bright'] },

@@ -5,23 +5,6 @@ import type { SymptomCard } from '../card.ts';
 export const zoanthidsShut: SymptomCard = {
   group: 'shape',
   label: 'Zoanthids closed, shrinking or with white bumps',
-  said: [
-    [
-      ['zoas?', 'zoo?[ae]nth\\w*', 'palys?', 'palythoa\\w*'],
-      [
-        'closed',
-        'shut',
-        "(?:not|wo ?n'?t|never|is ?n'?t|are ?n'?t|stopped|do ?n'?t|have ?n'?t|has ?n'?t) open(?:ing|ed)?",
-        'shrink\\w*',
-        'melt(?:ing|ed)?',
-        'bumps?',
-        'pox',
-        'white spots?',
-        'disappear\\w*',
-        'dying',
-      ],
-    ],
-  ],
   causes: {
     pest: { name: 'pests: tiny slugs, snails or spiders', why: 'look between the polyps at night' },
     algae: { name: 'algae or dirt between the polyps', why: 'it smothers them' },
