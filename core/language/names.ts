@@ -107,7 +107,8 @@ function longestAt(
       .slice(at, at + length)
       .flat()
       .join('');
-    if (length === 1 && everydayCoralWords.has(key)) continue;
+    // "Me at" is no meat coral: an everyday word, whole or in parts, needs "coral" beside it.
+    if (!isCoral && everydayCoralWords.has(key)) continue;
     if (coralKeys.has(key)) return length;
   }
   return 0;

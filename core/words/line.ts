@@ -4,8 +4,10 @@ import { Problem } from '../problem.ts';
 import type { Value } from '../water/assess.ts';
 import { isBelievable } from '../water/limits.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
+import { fold } from '../language/fold.ts';
 import { hear } from './hear.ts';
 import { is, type Mention } from './mention.ts';
+import { numbersWritten } from './time-words.ts';
 
 /** A reading out of a line, in the parameter's own unit. */
 export interface LineValue extends Value {
@@ -40,7 +42,7 @@ const SPAN = /^\s*(?:-|to\b|->|=>|→)\s*\.?\d/;
  * @throws Problem where a value must be asked; its `choices` are the whole line with the value put right.
  */
 export function readLine(text: string, field: string, units: OwnUnits = {}): Line {
-  const { text: line, mentions } = hear(spaced(text));
+  const { text: line, mentions } = hear(spaced(numbersWritten(fold(text))));
   const names = namesOn(line, mentions, (between) => GLUE.test(between));
   const isFirst = isNumbersFirst(line, mentions, names);
   const scope: Scope = { line, field, units, names, numbersFirst: isFirst };
