@@ -5,7 +5,16 @@ import type { QuantityKind } from '../core/quantity/unit.ts';
 
 /** The lists that can be offered while a member types; `suggest.ts` fills them. */
 export type SuggestionList =
-  'parameter' | 'compound' | 'unit' | 'tank' | 'zone' | 'reminder' | 'coral' | 'placed' | 'command' | 'emergency';
+  | 'parameter'
+  | 'compound'
+  | 'unit'
+  | 'tank'
+  | 'zone'
+  | 'reminder'
+  | 'coral'
+  | 'placed'
+  | 'command'
+  | 'emergency';
 
 /** Options whose value is the id of something on Discord; in the terminal the id is typed. */
 export type IdKind = 'member' | 'channel' | 'role';

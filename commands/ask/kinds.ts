@@ -3,6 +3,7 @@ import type { SlotName } from '../../core/language/slots.ts';
 import type { Row } from './row.ts';
 import { changeRows } from './rows/changes.ts';
 import { claimRows } from './rows/claim.ts';
+import { convertRows } from './rows/convert.ts';
 import { coralAboutRows } from './rows/coral-about.ts';
 import { coralGrowRows } from './rows/coral-grow.ts';
 import { coralLightRows } from './rows/coral-light.ts';
@@ -16,15 +17,18 @@ import { forecastRows } from './rows/forecast.ts';
 import { instrumentRows } from './rows/instruments.ts';
 import { keepingRows } from './rows/keeping.ts';
 import { lightRows } from './rows/light.ts';
+import { logRows } from './rows/log.ts';
 import { movedRows } from './rows/moved.ts';
 import { overdoseRows } from './rows/overdose.ts';
 import { readingRows } from './rows/readings.ts';
+import { remindRows } from './rows/remind.ts';
 import { safetyRows } from './rows/safety.ts';
 import { salinityRows } from './rows/salinity.ts';
 import { solutionRows } from './rows/solution.ts';
 import { symptomRows } from './rows/symptoms.ts';
 import { talkRows } from './rows/talk.ts';
 import { tankPlanRows } from './rows/tank-plan.ts';
+import { tankSetupRows } from './rows/tank-setup.ts';
 import { useRows } from './rows/use.ts';
 import { volumeRows } from './rows/volume.ts';
 
@@ -33,6 +37,7 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
   [
     ...changeRows,
     ...claimRows,
+    ...convertRows,
     ...coralAboutRows,
     ...coralGrowRows,
     ...coralLightRows,
@@ -46,15 +51,18 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
     ...instrumentRows,
     ...keepingRows,
     ...lightRows,
+    ...logRows,
     ...movedRows,
     ...overdoseRows,
     ...readingRows,
+    ...remindRows,
     ...safetyRows,
     ...salinityRows,
     ...solutionRows,
     ...symptomRows,
     ...talkRows,
     ...tankPlanRows,
+    ...tankSetupRows,
     ...useRows,
     ...volumeRows,
   ].map((row) => [row.kind, row]),

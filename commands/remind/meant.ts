@@ -1,6 +1,7 @@
-import type { Scanned } from '../../core/language/tokens.ts';
-import { scan } from '../../core/language/tokens.ts';
+import { met } from '../../core/language/met.ts';
+import { scan, type Scanned } from '../../core/language/tokens.ts';
 import { Problem } from '../../core/problem.ts';
+import type { Context } from '../command.ts';
 import type { Keep } from '../keep.ts';
 import type { Reminder } from '../reminder.ts';
 import { occurrenceUpTo } from './progress.ts';
@@ -19,14 +20,24 @@ function live(keep: Keep): readonly Reminder[] {
 }
 
 /**
- * The reminder "that" means: the only one there is, or the only one that came in the last day.
+ * The reminder "that" means: the one that was spoken of just before, else the only one that came in the last day, else
+ * the only one there is.
  *
  * @throws Problem where there is none, or with those it can be as choices.
  */
-export function lastReminder(keep: Keep, nowMs: number): Reminder {
+export function lastReminder(keep: Keep, { nowMs, talk }: Context): Reminder {
   const all = live(keep);
+  const spoken = talk?.before === undefined ? [] : spokenOf(keep, scan(talk.before.last));
+  if (spoken.length === 1) return onlyOf(spoken);
   const came = all.filter((one) => (occurrenceUpTo(one, nowMs) ?? -Infinity) > nowMs - DAY_MS);
   return onlyOf(came.length > 0 ? came : all);
+}
+
+/** What a message named; one that set a reminder speaks of the newest. */
+function spokenOf(keep: Keep, before: Scanned): readonly Reminder[] {
+  const found = remindersNamed(keep, before);
+  if (found.length > 0 || !met(before, 'deeds.reminds')) return found;
+  return [...live(keep)].sort((a, b) => b.id - a.id).slice(0, 1);
 }
 
 /** @throws Problem where there is none, or several: which of them? */

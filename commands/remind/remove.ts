@@ -21,7 +21,7 @@ export const removeReminderCommand = defineCommand({
   run: (input, context): Answer => {
     const keep = keepOf(context);
     const reminder =
-      input.reminder === undefined ? lastReminder(keep, context.nowMs) : ownReminder(keep, input.reminder);
+      input.reminder === undefined ? lastReminder(keep, context) : ownReminder(keep, input.reminder);
     const list = action('My reminders', 'remind list', {});
     if (input.sure === undefined) {
       return answer({

@@ -98,8 +98,8 @@ export function isBase({ words }: Stated, { start }: Amount): boolean {
 export function isOwn(words: readonly Word[], { start }: Amount): boolean {
   const lead = words.filter(({ token }) => token.end <= start).slice(-4);
   const from = lead.findLastIndex(({ token }) => token.number !== undefined || STOPS.has(token.word));
-  const near = lead.slice(from + 1).flatMap(({ classes }) => classes);
-  return near.includes('manner.ownThing') && !SOMEBODY.some((name) => near.includes(name));
+  const near = new Set(lead.slice(from + 1).flatMap(({ classes }) => classes));
+  return near.has('manner.ownThing') && !SOMEBODY.some((name) => near.has(name));
 }
 
 const STOPS: ReadonlySet<string> = new Set([',', '.', ';', '?']);

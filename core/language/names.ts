@@ -128,7 +128,8 @@ function longestAt(words: readonly Word[], at: number): number {
     if ((last?.telling?.length ?? 0) === 0 && !/^corals?$/.test(last?.word ?? '')) continue;
     if (part.some(({ telling: own }) => own === undefined)) continue;
     const key = part.flatMap(({ telling: own }) => own ?? []).join('');
-    if (length === 1 && everydayCoralWords.has(key)) continue;
+    // "Me at" is no meat coral: an everyday word, whole or in parts, needs "coral" beside it.
+    if (!/^corals?$/.test(last?.word ?? '') && everydayCoralWords.has(key)) continue;
     if (coralKeys.has(key)) return length;
   }
   return 0;

@@ -28,7 +28,7 @@ export function systemVolume(scanned: Scanned, said: readonly Said[]): SystemVol
   const unit = unitOf(scanned, said, [base, ...joined]);
   const all = [base, ...joined];
   return {
-    text: `${all.map(({ number }) => number.number).join(' + ')} ${unit}`.trim(),
+    text: all.map(({ number }) => `${number.number} ${unit}`.trim()).join(' + '),
     from: [...systems, ...joined],
   };
 }

@@ -9,6 +9,8 @@ import { clean } from '../quantity/clean.ts';
 import { oneMark } from '../quantity/marks.ts';
 import { is, mentions as numbersOf, type Mention } from './mention.ts';
 import { oneForm } from './one-form.ts';
+import { fold } from '../language/fold.ts';
+import { numbersWritten } from './time-words.ts';
 
 /** A reading out of a line, in the parameter's own unit. */
 export interface LineValue extends Value {
@@ -43,7 +45,7 @@ const SPAN = /^\s*(?:-|to\b|->|=>|→)\s*\.?\d/;
  * @throws Problem where a value must be asked; its `choices` are the whole line with the value put right.
  */
 export function readLine(text: string, field: string, units: OwnUnits = {}): Line {
-  const [marked = ''] = oneMark([clean(spaced(text)).slice(0, MAX_MESSAGE_LENGTH)]);
+  const [marked = ''] = oneMark([clean(spaced(numbersWritten(fold(text)))).slice(0, MAX_MESSAGE_LENGTH)]);
   const line = oneForm(marked);
   const mentions = numbersOf(line);
   const names = namesOn(line, mentions, (between) => GLUE.test(between));

@@ -57,7 +57,10 @@ export function readRepeats(text: string, context: RepeatContext): readonly Repe
 
 /** Pieces with one time each: a piece without one begins the next, a bare weekday or hour goes on with the last. */
 export function piecesOf(text: string, field: string): readonly string[] {
-  const cut = text.split(/[,;\n]|\.(?=\s|$)/).map((part) => part.trim().replace(/^and /i, ''));
+  const cut = text
+    .split(/[,;\n]|\.(?=\s|$)/)
+    .flatMap((part) => atAnd(part, field))
+    .map((part) => part.trim().replace(/^and /i, ''));
   const pieces: string[] = [];
   let open = '';
   for (const part of cut.filter((each) => each !== '')) {
@@ -72,6 +75,19 @@ export function piecesOf(text: string, field: string): readonly string[] {
     open = '';
   }
   return open === '' ? pieces : [...pieces, open];
+}
+
+/** "clean pumps every sunday and test ca every 2 weeks": two pieces, each with a time and words of its own. */
+function atAnd(part: string, field: string): readonly string[] {
+  for (const { index, 0: and } of part.matchAll(/ and /gi)) {
+    const sides = [part.slice(0, index), part.slice(index + and.length)];
+    const isWhole = sides.every((side) => {
+      const phrase = findPhrase(side, field);
+      return phrase !== undefined && /[a-z]{3}/i.test(side.replace(phrase.words, ''));
+    });
+    if (isWhole) return [sides[0] ?? '', ...atAnd(sides[1] ?? '', field)];
+  }
+  return [part];
 }
 
 /** Choices for one part as choices for the whole text. */

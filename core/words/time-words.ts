@@ -29,6 +29,18 @@ export function withDigits(text: string): string {
   return out + text.slice(from);
 }
 
+/** Words of a number that stand for other things just as often. */
+const NO_READING: ReadonlySet<string> = new Set(
+  'one once twice thrice double triple half quarter'.split(' '),
+);
+
+/** A line of readings with its numbers in digits. Check: "alk eight point three" -> "alk 8.3". */
+export function numbersWritten(text: string): string {
+  return numbersIn(text)
+    .filter(({ form, start, end }) => form === 'words' && !NO_READING.has(text.slice(start, end)))
+    .reduceRight((out, span) => out.slice(0, span.start) + quantityText(span) + out.slice(span.end), text);
+}
+
 function spelt(text: string, span: NumberSpan, isHalf: boolean): string | undefined {
   const isTime = span.kinds.includes('days') && span.kinds.length === 1;
   if (isTime && (isHalf || span.form === 'words')) return wholeTime(span, isHalf ? 0.5 : 0);

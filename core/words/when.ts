@@ -2,8 +2,9 @@ import { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
 import { CLOCK, DAY, noSuchDate, readClock, readDay, type CalendarDay } from '../quantity/dated.ts';
-import { hourIn, parted, partHours, type DayPart } from './day-part.ts';
-import { bareHour, withDigits, type BareHour } from './time-words.ts';
+import { parted, type DayPart } from './day-part.ts';
+import { hourSaid } from './hour-said.ts';
+import { bareHour, withDigits } from './time-words.ts';
 
 /** A moment in the past as a member said it, and how it was read where that was not said. */
 export interface When {
@@ -101,13 +102,21 @@ function dayAndClock(dayText: string, clockText: string | undefined, scope: Scop
   const { now } = scope;
   const bare = clockText === undefined ? bareHour(dayText, true) : undefined;
   const day = (bare === undefined ? dayText : dayText.replace(bare.words, '')).replace(/,$/, '').trim();
-  const { time, notes } = hourSaid(clockText, bare, day, scope);
+  const { time, notes: ofHour } = hourSaid({
+    clock: clockText === undefined ? undefined : clockTime(clockText, scope),
+    isSure: clockText !== undefined && /m$|noon/.test(clockText),
+    bare: bare?.hour,
+    isToday: day === '' || day === 'today',
+    part: scope.part,
+    words: scope.words,
+    nowHour: now.hour,
+  });
   const at = (date: Temporal.PlainDate): Temporal.ZonedDateTime =>
     date.toZonedDateTime({
       timeZone: now.timeZoneId,
       plainTime: new Temporal.PlainTime(time?.hour ?? 12, time?.minute ?? 0),
     });
-  const noon = time === undefined ? ['no hour given, taken as 12:00'] : notes;
+  const noon = time === undefined ? ['no hour given, taken as 12:00'] : ofHour;
   const today = now.toPlainDate();
   const fit = (date: Temporal.PlainDate, notes: readonly string[] = []): When =>
     time === undefined && date.equals(today)
@@ -137,34 +146,6 @@ function dayAndClock(dayText: string, clockText: string | undefined, scope: Scop
     throw inFuture(scope, [`${date.subtract({ years: 1 }).toString()} ${clockText ?? ''}`.trim()]);
   }
   return fit(date, written.year === undefined ? [`${day} read as ${date.toString()}`] : []);
-}
-
-interface HourSaid {
-  readonly time: { readonly hour: number; readonly minute: number } | undefined;
-  readonly notes: readonly string[];
-}
-
-/** The hour by the clock, bare with the part of the day, or the usual one of that part. */
-function hourSaid(
-  clock: string | undefined,
-  bare: BareHour | undefined,
-  day: string,
-  scope: Scope,
-): HourSaid {
-  const { part, words, now } = scope;
-  if (clock !== undefined) {
-    const time = clockTime(clock, scope);
-    const hour = /m$|noon/.test(clock) ? time.hour : hourIn(part, time.hour);
-    return { time: { ...time, hour }, notes: [] };
-  }
-  if (bare !== undefined) {
-    const isToday = day === '' || day === 'today';
-    const isLater = isToday && part === undefined && bare.hour < 12 && bare.hour + 12 <= now.hour;
-    const hour = isLater ? bare.hour + 12 : hourIn(part, bare.hour);
-    return { time: { hour, minute: 0 }, notes: [`${bare.hour} read as ${hour}:00`] };
-  }
-  if (part === undefined) return { time: undefined, notes: [] };
-  return { time: { hour: partHours[part], minute: 0 }, notes: [`${words} taken as ${partHours[part]}:00`] };
 }
 
 function clockTime(text: string, scope: Scope): { readonly hour: number; readonly minute: number } {

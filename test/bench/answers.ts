@@ -10,7 +10,7 @@ import type { Command } from '../../commands/command.ts';
 import { commands, findCommand } from '../../commands/index.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { optionsOf, validate } from '../../commands/options.ts';
-import { hear } from '../../core/words/hear.ts';
+import { lazyReader } from '../../bot/reader/load.ts';
 import { Problem } from '../../core/problem.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { asked } from '../corpus.ts';
@@ -110,7 +110,7 @@ function attempt(text: string): void {
 /** The questions of the tests in plain words, and the slowest of 20,000 hostile texts. */
 export function benchWords(): void {
   const questions = Object.values(asked);
-  const hearing = questions.map((text) => timed(() => hear(text), 200, 50).p50);
+  const hearing = questions.map((text) => timed(() => lazyReader.read(text), 200, 50).p50);
   const answering = questions.map((text) => timed(() => ask(text, context), 100, 30).p50);
   const slowest = hostileSample(1).map((text) => {
     const once = timed(() => attempt(text), 1, 0).most;

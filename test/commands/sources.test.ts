@@ -11,9 +11,8 @@ import { Problem } from '../../core/problem.ts';
 import { sourceLabel, type Source } from '../../core/source.ts';
 import { sources } from '../../core/sources.ts';
 import { ask } from '../ask.ts';
-import { calm } from '../cases/alarms.ts';
 import { cases } from '../cases/all.ts';
-import { seen as symptomWords } from '../cases/symptoms.ts';
+import { earlier } from '../sentences.ts';
 import { rules } from '../core/claims/rules.ts';
 import { twoPersons } from './coral/person.ts';
 
@@ -119,8 +118,7 @@ describe('whatever paper a text names is in its list of sources', () => {
   it('in every claim and every question of the corpus', () => {
     const questions = [
       ...Object.values(cases).map(({ asked: question }) => question),
-      ...calm,
-      ...Object.values(symptomWords).flat(),
+      ...earlier.map(({ text }) => text),
     ];
     const answers = questions.flatMap(answered);
     const judged = rules.map(([rule]) => claimCommand.run({ rule }, { nowMs: 0 }));

@@ -48,7 +48,8 @@ export const claimRows: readonly Row[] = [
       const rule = ruleWithin(scanned);
       const isOfCorals = scanned.names.some((name) => name.class === 'coral');
       if (rule === undefined && isOfCorals && scanned.numbers.length === 0) return undefined;
-      const text = given.length <= MAX_MESSAGE_LENGTH ? given : (rule?.text ?? given).slice(0, MAX_MESSAGE_LENGTH);
+      const text =
+        given.length <= MAX_MESSAGE_LENGTH ? given : (rule?.text ?? given).slice(0, MAX_MESSAGE_LENGTH);
       return call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
     },
   },

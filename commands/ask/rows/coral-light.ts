@@ -22,9 +22,7 @@ export const coralLightRows: readonly Row[] = [
   {
     kind: 'coral-light',
     label: 'How much light a coral wants',
-    needs: [
-      { oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => groupOf(frame) === undefined },
-    ],
+    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => groupOf(frame) === undefined }],
     uses,
     answer: (frame, context) => lightOf(frame, context) ?? cardAnswer(primer('PAR')),
   },

@@ -20,9 +20,7 @@ export const coralRecordRows: readonly Row[] = [
   {
     kind: 'coral-record',
     label: 'Keep what happens to my corals',
-    needs: [
-      { oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => shownBy(frame) === undefined },
-    ],
+    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => shownBy(frame) === undefined }],
     uses: ['corals', 'heads', 'lengths', 'moments', 'counts'],
     answer: (frame, context) => {
       const [coral, ...others] = frame.slots.corals ?? [];

@@ -34,5 +34,6 @@ export const corals = {
   birdsnest: `birdsnest birdsnests birds_nest seriatopora stylophora stylo stylos pocillopora poci pocci`,
   otherSps: `sps sps_coral small_polyp stick sticks stony stony_coral hard_coral leptoseris lepto pavona psammocora
     cyphastrea leptastrea porites hydnophora`,
+  mixedReef: `mixed_reef mixed_tank mixed_corals`,
   gorgonian: `gorgonian gorgonians gorg gorgs gorgonia sea_fan sea_fans sea_whip sea_whips`,
 } as const;

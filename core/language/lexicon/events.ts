@@ -2,7 +2,7 @@
 export const events = {
   wentUp: `went_up rose rising rises raised climbs climbing climbed increased increasing increases spiked spike spikes
     shot_up jumped_up crept_up creeping_up goes_up`,
-  wentDown: `went_down dropped dropping drops fell falling decreased decreasing sank sinking plummeted goes_down
+  wentDown: `went_down dropped dropping drops fell falls falling decreased decreasing sank sinking plummeted goes_down
     dipped_down slid`,
   swings: `swing swings swinging swung fluctuates fluctuating fluctuation fluctuations unstable bouncing_around yo_yo
     all_over_the_place`,

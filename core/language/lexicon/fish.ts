@@ -42,4 +42,5 @@ export const fish = {
     brooklynella uronema fluke flukes parasite parasites`,
   fishDisease: `popeye pop_eye dropsy fin_rot finrot lympho lymphocystis hlle swim_bladder bacterial_infection fungus
     disease diseases infection`,
+  fishOnly: `fowlr fish_only`,
 } as const;

@@ -1,3 +1,4 @@
+import { namedCoral } from '../../../core/corals/named.ts';
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { ask } from '../../ask.ts';
@@ -5,7 +6,7 @@ import { tellingName } from '../../../commands/coral/asked-kind.ts';
 import { corals } from '../../../core/corals/coral-list.ts';
 import { lightVerdict } from '../../../core/corals/light-verdict.ts';
 import { origins } from '../../../core/corals/scene.ts';
-import { coralsIn } from '../../../core/words/corals.ts';
+import { scan } from '../../../core/language/tokens.ts';
 import { run, twoPersons } from '../coral/person.ts';
 import { textOf } from '../text.ts';
 
@@ -64,7 +65,8 @@ it('plain words say for a new piece what the one verdict says', () => {
   // "Deepwater" in a name is read as where it grew.
   const asked = corals.filter((entry) => {
     if (/deep/i.test(tellingName(entry))) return false;
-    const found = coralsIn(`is 100 par too much for a ${tellingName(entry)}`);
+    const { names } = scan(`is 100 par too much for a ${tellingName(entry)}`);
+    const found = names.flatMap(({ class: kind, id }) => (kind === 'coral' ? (namedCoral(id) ?? []) : []));
     return entry.photosynthetic && found.length === 1 && found[0]?.entries.length === 1;
   });
   expect(asked.length).toBeGreaterThan(60);

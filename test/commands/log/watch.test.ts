@@ -37,9 +37,7 @@ describe('/log watch', () => {
     const { headline, facts } = run(watchCommand, {});
     expect(headline).toBe('Watched for Reef: alkalinity, temperature.');
     expect(facts.map(({ value }) => value)).toEqual(['over 9 dKH or under 7 dKH', 'over 26.7 °C']);
-    expect(run(addCommand, { readings: 'alk 6.8' }).headline).toMatch(
-      /^Alkalinity 6\.8 dKH is under 7 dKH/,
-    );
+    expect(run(addCommand, { readings: 'alk 6.8' }).headline).toMatch(/^Alkalinity 6\.8 dKH is under 7 dKH/);
     expect(run(addCommand, { readings: 'temp 27' }).headline).toMatch(/^Temperature 27 °C is over/);
   });
 

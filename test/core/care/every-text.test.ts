@@ -7,11 +7,8 @@ import { hurtCards } from '../../../core/care/hurt/cards.ts';
 import { symptomCards } from '../../../core/care/symptoms/cards.ts';
 import { urgentCards } from '../../../core/care/urgent/cards.ts';
 import { Problem } from '../../../core/problem.ts';
-import { hurriedAlarms, hurriedCalm, hurriedHurts } from '../../cases/alarms-2.ts';
-import { alarms, calm, hurtAlarms } from '../../cases/alarms.ts';
 import { cases } from '../../cases/all.ts';
-import { hurts } from '../../cases/hurts.ts';
-import { seen } from '../../cases/symptoms.ts';
+import { textsOf } from '../../sentences.ts';
 import { literalsIn } from './literals.ts';
 import { dosesWithin, medicineDoses } from './medicine.ts';
 
@@ -72,11 +69,7 @@ describe('no text of the product holds a medicine with an amount', () => {
     const sentences = [
       ...asked,
       ...Object.values({ ...cases }).map((one) => one.asked),
-      ...[alarms, hurriedAlarms, hurts, seen].flatMap((lists) => Object.values(lists).flat()),
-      ...hurtAlarms,
-      ...hurriedHurts,
-      ...calm,
-      ...hurriedCalm,
+      ...textsOf(() => true),
     ];
     expect(sentences.length).toBeGreaterThan(1400);
     expect(

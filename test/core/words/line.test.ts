@@ -27,6 +27,8 @@ describe('readLine', () => {
     ['KH: 8.2; NO3: 8', 'alkalinity 8.2, nitrate 8'],
     ['kh8.2 ca420 k400', 'alkalinity 8.2, calcium 420, potassium 400'],
     ['8.2 dkh', 'alkalinity 8.2'],
+    ['alk eight point three, calcium four twenty', 'alkalinity 8.3, calcium 420'],
+    ['sg one oh two five', 'salinity 33.188'],
     ['calcium: 420 ppm; magnesium: 1350 ppm', 'calcium 420, magnesium 1350'],
     ['ca 420 mg, mg 1350 mg', 'calcium 420, magnesium 1350'],
     ['Temp 25.4C pH 8.05 Sal 34.8', 'temperature 25.4, ph 8.05, salinity 34.8'],

@@ -1,0 +1,17 @@
+import { describe, expect, it } from 'vitest';
+import { convertRows } from '../../../../commands/ask/rows/convert.ts';
+import { kept } from './kept.ts';
+
+describe('other units in words', () => {
+  it.each([
+    // (78 - 32) x 5 / 9; 2.80385 dKH per meq/L (iupac21); US gallon 3.785412 L; inch 2.54 cm (si19).
+    ['convert 78 f to c', /^78 °F is 25\.56 °C/],
+    ['what is 3 meq in dkh', /^3 meq\/L is 8\.412 dKH/],
+    ['2.5 gallons in litres', /9\.464 L/],
+    ['20 inches in cm', /50\.8 cm/],
+    ['0.03 ppm po4 in ppb', /30 µg\/L/],
+    ['how many litres is 30x18x20 inches', /^176\.98 L/],
+    // 25/25 scale of 1.026: 34.5 ppt (fm83).
+    ['how many ppt is 1.026', /34\.5 ppt/],
+  ])('%s', (text, first) => expect(kept(convertRows).says('convert', text)?.headline).toMatch(first));
+});
