@@ -9,17 +9,17 @@ const KEPT_MS = 2 * 3_600_000;
 
 /** A talk that can be gone on with from another place too, such as the message of its answer. */
 export interface PlacedTalk extends Talk {
-  /** Whether something was put down, so that the message of its answer is worth knowing. */
-  readonly isKept: () => boolean;
   readonly alsoAt: (place: string) => void;
+  /** The same at the message or interaction that was answered, with who asked there. */
+  readonly askedAt: (askedId: string) => void;
 }
 
-/** Cases of places where a talk lasts: each one's own, by place or by the message that answered last. */
+/** Cases of places where a talk lasts: each one's own, by place or by what was asked last. */
 export interface LastingCases {
   readonly find: (personId: string, place: string) => Case | undefined;
   readonly put: (personId: string, place: string, told: Case) => void;
   readonly drop: (personId: string, place: string) => void;
-  readonly answered: (personId: string, place: string, messageId: string) => void;
+  readonly asked: (personId: string, place: string, askedId: string) => void;
 }
 
 /** Where a talk is gone on with: at the last of the places looked at, if not said, and for how long. */
@@ -35,8 +35,8 @@ export interface GoesOn {
 export interface Talks {
   /** The talk of one person at the first of these places where there is one. */
   readonly talkOf: (personId: string, places: readonly string[], goesOn?: GoesOn) => PlacedTalk;
-  /** Whom a message answered, as far as that is in memory. */
-  readonly answeredBy: (messageId: string) => string | undefined;
+  /** Who asked in a message of this id, as far as that is in memory. */
+  readonly askerOf: (askedId: string) => string | undefined;
   /** Nothing of this person is in memory any more. */
   readonly forgetTalks: (personId: string) => void;
 }
@@ -46,12 +46,12 @@ const nowhere: LastingCases = {
   find: () => undefined,
   put: () => {},
   drop: () => {},
-  answered: () => {},
+  asked: () => {},
 };
 
 export function openTalks(nowMs: () => number, lasting: LastingCases = nowhere): Talks {
   const cases = openShortMemory<Case>(nowMs, MOST_TALKS, KEPT_MS);
-  const answered = openShortMemory<string>(nowMs, MOST_TALKS, KEPT_MS);
+  const askers = openShortMemory<string>(nowMs, MOST_TALKS, KEPT_MS);
   return {
     talkOf: (personId, places, { at = places.at(-1), lasts = false } = {}) => {
       const keyOf = (place: string): string => `${personId} ${place}`;
@@ -65,9 +65,11 @@ export function openTalks(nowMs: () => number, lasting: LastingCases = nowhere):
         if (lasts) lasting.put(personId, here, after);
         else cases.put(keyOf(here), after);
       };
+      const alsoAt = (place: string): void => {
+        if (kept !== undefined) cases.put(keyOf(place), kept);
+      };
       return {
         before,
-        isKept: () => kept !== undefined,
         remember: (after) => {
           kept = after;
           if (at === undefined) return;
@@ -75,15 +77,15 @@ export function openTalks(nowMs: () => number, lasting: LastingCases = nowhere):
           else if (lasts) lasting.drop(personId, at);
           else [...places, at].map(keyOf).forEach(cases.drop);
         },
-        alsoAt: (place) => {
-          answered.put(place, personId);
-          if (kept === undefined) return;
-          cases.put(keyOf(place), kept);
-          if (lasts && at !== undefined) lasting.answered(personId, at, place);
+        alsoAt,
+        askedAt: (askedId) => {
+          askers.put(askedId, personId);
+          alsoAt(askedId);
+          if (kept !== undefined && lasts && at !== undefined) lasting.asked(personId, at, askedId);
         },
       };
     },
-    answeredBy: answered.get,
+    askerOf: askers.get,
     forgetTalks: (personId) => cases.dropWhere((key) => key.startsWith(`${personId} `)),
   };
 }

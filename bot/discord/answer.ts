@@ -69,8 +69,9 @@ function runHeld(desk: Desk, interaction: Answerable, call: Call | undefined): O
 }
 
 function askerOf(desk: Desk, interaction: Answerable): Asker {
-  const pressed = pressedOn(interaction, desk.answeredBy);
-  return { personId: interaction.user.id, server: serverOf(desk, interaction), pressed };
+  const pressed = pressedOn(interaction, desk.askerOf);
+  const { id: askedId, user } = interaction;
+  return { personId: user.id, server: serverOf(desk, interaction), askedId, pressed };
 }
 
 /** Offers complete values for the option being typed; an error offers none. */
@@ -94,7 +95,9 @@ export async function answerMessage(desk: Desk, message: Message, text: string):
   const asker = server === undefined ? { personId: author.id } : { server };
   const where = { personId: author.id, server, isOwn: false };
   const talk = talkOfMessage(desk, where, reference?.messageId);
-  const sentId = await replyToMessage(desk, message, runWords(desk, text, { ...asker, talk }).answer);
+  const { answer } = runWords(desk, text, { ...asker, talk });
+  talk.askedAt(message.id);
+  const sentId = await replyToMessage(desk, message, answer);
   if (sentId !== undefined) talk.alsoAt(sentId);
 }
 

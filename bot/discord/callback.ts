@@ -7,7 +7,6 @@ import type {
   MessageContextMenuCommandInteraction,
   ModalSubmitInteraction,
   RawFile,
-  RESTPostAPIInteractionCallbackWithResponseResult,
 } from 'discord.js';
 
 export type Answerable =
@@ -24,30 +23,25 @@ export interface Wire {
 }
 
 /**
- * Answers an interaction with its one callback; tells the id of the message that made where `tells` asks for it. Our payloads are wire JSON already, so they go straight to the REST
+ * Answers an interaction with its one callback. Our payloads are wire JSON already, so they go straight to the REST
  * client of discord.js; its message builder would only copy them, key by key.
  */
 export async function callback(
   { client, id, token }: Called,
   type: InteractionResponseType,
   { body, files }: Wire = { body: {}, files: [] },
-  { tells = false } = {},
-): Promise<string | undefined> {
+): Promise<void> {
   const route = Routes.interactionCallback(id, token);
-  const query = tells ? { query: new URLSearchParams({ with_response: 'true' }) } : {};
-  const sent = { body: { type, data: body }, files: [...files], auth: false, ...query };
-  const made = await client.rest.post(route, sent);
-  return tells ? (made as RESTPostAPIInteractionCallbackWithResponseResult).resource?.message?.id : undefined;
+  await client.rest.post(route, { body: { type, data: body }, files: [...files], auth: false });
 }
 
-/** Puts the answer where the callback said that one is coming; the id of its message. */
+/** Puts the answer where the callback said that one is coming. */
 export async function editAnswer(
   { client, applicationId, token }: Called,
   { body, files }: Wire,
-): Promise<string> {
+): Promise<void> {
   const route = Routes.webhookMessage(applicationId, token);
-  const sent = await client.rest.patch(route, { body, files: [...files], auth: false });
-  return (sent as { readonly id: string }).id;
+  await client.rest.patch(route, { body, files: [...files], auth: false });
 }
 
 /** A message that is replied to. */

@@ -43,14 +43,14 @@ export interface Outcome {
   readonly hidden: boolean;
   /** Custom id of a button that posts the answer for all to see. */
   readonly postId?: string;
-  /** Hears the id of the message that shows it. */
-  readonly answered?: (messageId: string) => void;
 }
 
 /** Who asks, and the server they ask in. */
 export interface Asker {
   readonly personId: string;
   readonly server: ServerHere | undefined;
+  /** Id of the interaction, under which its talk is found again. */
+  readonly askedId?: string;
   /** The message a button of ours stood on. */
   readonly pressed?: Pressed | undefined;
 }
@@ -65,7 +65,7 @@ export interface Asked extends Asker {
 
 /** Runs a command. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
 export function run(desk: Desk, asked: Asked): Outcome {
-  const { personId, server, pressed, command: name, values, call } = asked;
+  const { personId, server, askedId, pressed, command: name, values, call } = asked;
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
@@ -78,12 +78,12 @@ export function run(desk: Desk, asked: Asked): Outcome {
     const isOwn = isAlone || server?.isPublic() !== true;
     const talk = talkOfCall(desk, { personId, server, isOwn }, call ?? { command: name, input: {} }, pressed);
     const given = runFilled(command, filled, { ...asking, talk });
+    if (askedId !== undefined) talk.askedAt(askedId);
     const noted = isForAll ? given : withNotices(given, keep);
     const own = isAlone || noted.file !== undefined || noted !== given;
     return {
       answer: noted,
       hidden: own || server?.isPublic() === false,
-      ...(talk.isKept() ? { answered: talk.alsoAt } : {}),
     };
   });
 }

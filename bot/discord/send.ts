@@ -33,33 +33,25 @@ export async function defer(log: Logger, interaction: Answerable, hidden: boolea
 
 /** Answers an interaction: with one callback, or after a deferral where a picture or a file comes along. */
 export async function reply(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
-  const { hidden, postId, answered } = outcome;
+  const { hidden, postId } = outcome;
   const answer: Drawn = { ...outcome.answer, ...(postId === undefined ? {} : { postId }) };
   const takesTime = answer.picture !== undefined || answer.file !== undefined;
   if (!takesTime) {
-    const send = async (what: Rendered, privately = hidden): Promise<void> => {
-      const type = InteractionResponseType.ChannelMessageWithSource;
-      const wire = privately ? ephemeral(what) : what;
-      const sentId = await callback(interaction, type, wire, { tells: answered !== undefined });
-      if (sentId !== undefined) answered?.(sentId);
-    };
+    const send = (what: Rendered, privately = hidden): Promise<void> =>
+      callback(
+        interaction,
+        InteractionResponseType.ChannelMessageWithSource,
+        privately ? ephemeral(what) : what,
+      );
     await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
   } else if (await defer(desk.log, interaction, hidden)) {
-    await replyDeferred(desk, interaction, answer, answered);
+    await replyDeferred(desk, interaction, answer);
   }
 }
 
 /** Puts an answer where a deferral announced one; who sees it was settled there. */
-export async function replyDeferred(
-  desk: Desk,
-  interaction: Answerable,
-  answer: Drawn,
-  answered?: Outcome['answered'],
-): Promise<void> {
-  const send = async (what: Rendered): Promise<void> => {
-    const sentId = await editAnswer(interaction, what);
-    answered?.(sentId);
-  };
+export async function replyDeferred(desk: Desk, interaction: Answerable, answer: Drawn): Promise<void> {
+  const send = (what: Rendered): Promise<void> => editAnswer(interaction, what);
   await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
 }
 

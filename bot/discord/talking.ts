@@ -30,17 +30,13 @@ export function talkOfMessage(
 export function talkOfCall(
   talks: Pick<Talks, 'talkOf'>,
   where: Where,
-  call: Pick<Call, 'command' | 'input'> | undefined,
+  call: Pick<Call, 'command' | 'input'>,
   pressed: Pressed | undefined,
 ): PlacedTalk {
   const goesOn = goesOnIn(where);
-  const isAnew = call !== undefined && takesAnew(call);
-  const here = pressed !== undefined && isAnew ? [] : [goesOn.at];
-  return talks.talkOf(
-    where.personId,
-    [...(pressed === undefined ? [] : [pressed.messageId]), ...here],
-    goesOn,
-  );
+  const under = pressed?.askedId === undefined ? [] : [pressed.askedId];
+  const isAnew = pressed !== undefined && takesAnew(call);
+  return talks.talkOf(where.personId, isAnew ? under : [...under, goesOn.at], goesOn);
 }
 
 /** Threads and posts are about one thing: a talk lasts there. */

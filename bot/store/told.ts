@@ -23,18 +23,18 @@ const columns = 'place, at_ms AS atMs, told';
 
 export function openTold(db: Database.Database, people: People, nowMs: () => number): ToldCases {
   const find = db.prepare<[{ person: number; place: string; sinceMs: number }], Row>(`
-    SELECT ${columns} FROM told WHERE person = @person AND at_ms >= @sinceMs AND (place = @place OR answer = @place)`);
+    SELECT ${columns} FROM told WHERE person = @person AND at_ms >= @sinceMs AND (place = @place OR asked = @place)`);
   const select = db.prepare<[number, number], Row>(
     `SELECT ${columns} FROM told WHERE person = ? AND at_ms >= ? ORDER BY at_ms DESC, place`,
   );
   const insert = db.prepare<[number, string, number, string]>(`
     INSERT INTO told (person, place, at_ms, told) VALUES (?, ?, ?, ?)
-    ON CONFLICT (person, place) DO UPDATE SET at_ms = excluded.at_ms, told = excluded.told, answer = NULL`);
+    ON CONFLICT (person, place) DO UPDATE SET at_ms = excluded.at_ms, told = excluded.told, asked = NULL`);
   const trim = db.prepare<[{ person: number }]>(`
     DELETE FROM told WHERE person = @person AND place IN
       (SELECT place FROM told WHERE person = @person ORDER BY at_ms DESC, place LIMIT -1 OFFSET ${MOST_TOLD})`);
-  const answer = db.prepare<[string, number, string]>(
-    'UPDATE told SET answer = ? WHERE person = ? AND place = ?',
+  const ask = db.prepare<[string, number, string]>(
+    'UPDATE told SET asked = ? WHERE person = ? AND place = ?',
   );
   const erase = db.prepare<[number, string]>('DELETE FROM told WHERE person = ? AND place = ?');
   const eraseOver = db.prepare<[number], number>('DELETE FROM told WHERE at_ms < ? RETURNING person').pluck();
@@ -63,7 +63,7 @@ export function openTold(db: Database.Database, people: People, nowMs: () => num
     },
     put,
     drop,
-    answered: (personId, place, messageId) => void answer.run(messageId, people.keyOf(personId), place),
+    asked: (personId, place, askedId) => void ask.run(askedId, people.keyOf(personId), place),
     all: (person) => select.all(person, sinceMs()).flatMap((row) => toldOf(person, row) ?? []),
     forgetOver: db.transaction((): void => {
       for (const person of new Set(eraseOver.all(sinceMs()))) people.forgetEmpty(person);

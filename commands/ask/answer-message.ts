@@ -143,10 +143,8 @@ function withHeard(given: Given, slots: Frame['slots']): Given {
 function finished({ answer: done, frame, taken, slots }: Given, about: About, hasWritten: boolean): Answer {
   const kept = keptOf(about);
   const isTalk = frame === undefined || frame.kind === 'greeting' || frame.kind === 'off-topic';
-  const beside =
-    kept === undefined || isTalk
-      ? done
-      : withKeepOffers(withUrgent(done, slots ?? frame.slots, kept), frame, kept);
+  const urgent = kept === undefined || isTalk ? done : withUrgent(done, slots ?? frame.slots, kept);
+  const beside = kept === undefined || isTalk || hasWritten ? urgent : withKeepOffers(urgent, frame, kept);
   const next = taken.length === 0 ? beside.next : [...beside.next, notThat(taken)];
   return {
     ...beside,

@@ -3,23 +3,26 @@ import type { Answerable } from '../callback.ts';
 
 /** The message a button was pressed on, or a form opened from. */
 export interface Pressed {
-  readonly messageId: string;
+  /** The message or the interaction it answers: known before it was sent, unlike its own id. */
+  readonly askedId: string | undefined;
   /** Only the one it answers sees it. */
   readonly isPrivate: boolean;
-  /** Whom it answers, where that is known: Discord tells it of a command, we of a message. */
+  /** Whom it answers, where that is known: by Discord for a command, by us for a message. */
   readonly answers: string | undefined;
 }
 
 export function pressedOn(
   interaction: Answerable,
-  answeredBy: (messageId: string) => string | undefined,
+  askerOf: (askedId: string) => string | undefined,
 ): Pressed | undefined {
   const message = 'message' in interaction ? interaction.message : null;
   if (message === null) return undefined;
+  const { interactionMetadata: called, reference, flags } = message;
+  const askedId = called?.id ?? reference?.messageId;
   return {
-    messageId: message.id,
-    isPrivate: message.flags.has(MessageFlags.Ephemeral),
-    answers: message.interactionMetadata?.user.id ?? answeredBy(message.id),
+    askedId,
+    isPrivate: flags.has(MessageFlags.Ephemeral),
+    answers: called?.user.id ?? (askedId === undefined ? undefined : askerOf(askedId)),
   };
 }
 

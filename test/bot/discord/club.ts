@@ -32,7 +32,9 @@ export interface Club {
   readonly close: () => Promise<void>;
 }
 
-interface How extends Partial<Pick<Desk, 'commands' | 'ask' | 'toPng' | 'turnOf' | 'talkOf' | 'nowMs'>> {
+interface How extends Partial<
+  Pick<Desk, 'commands' | 'ask' | 'reader' | 'toPng' | 'turnOf' | 'talkOf' | 'nowMs'>
+> {
   readonly token?: string;
   readonly start?: boolean;
 }

@@ -145,9 +145,14 @@ describe('another member', () => {
     expect(shown.text).toContain('Tide pool');
     expect(shown.ephemeral).toBe(true);
     expect((await press('run:tank show?tank=Pantry')).text).toContain('You have no tank called Pantry');
-    const dosed = await press(`run:dose amount?of=alkalinity&now=7.2&goal=8.4&with=soda ash`);
+    const noVolume = 'run:dose amount?of=alkalinity&now=7.2&goal=8.4&with=soda ash';
+    const dosed = await press(noVolume);
     expect(dosed.text).toContain('Tide pool');
     expect(dosed.ephemeral).toBe(true);
+    const own = await standIn.component(noVolume).reply;
+    expect(own.ephemeral).toBe(false);
+    expect(own.text).toContain('per 100 L');
+    expect(own.text).not.toMatch(SECRETS);
     expect((await press('run:mydata erase?sure=yes')).text).toContain('Everything kept of you is removed.');
     expect(club.store.keepFor(second).tanks()).toEqual([]);
     expect(kept(keeper)).toBe(before);

@@ -2,14 +2,12 @@ import { PermissionFlagsBits } from 'discord.js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
-import type { Json } from '../../discord/standin/json.ts';
 import { channelIds, guildId, userIds } from '../../discord/standin/world.ts';
+import { forumId, openForum, openThread, put, threadId } from './a-thread.ts';
 import { openClub } from './club.ts';
 import type { Club } from './club.ts';
 
 const { chat, numbers } = channelIds;
-const threadId = '1100000000000000251';
-const forumId = '1100000000000000252';
 const dose = 'raise alk 7.2 to 8.4 in 75 gal with soda ash';
 const soda = /10\.2 g of sodium bicarbonate/;
 
@@ -19,46 +17,11 @@ beforeEach(async () => {
 });
 afterEach(() => club.close());
 
-/** A new channel or thread, as the gateway tells of it. */
-function put(channel: Json, event: string): void {
-  const whole = { guild_id: guildId, ...channel };
-  club.standIn.world.channels.set(String(channel['id']), whole);
-  club.standIn.gateway.dispatch(event, 1, () => whole);
-}
-
-/** A public thread, or a post where the parent is a forum. */
-function openThread(parentId: string, type = 11): void {
-  put(
-    {
-      id: threadId,
-      type,
-      parent_id: parentId,
-      name: 'pale torch',
-      owner_id: userIds.keeper,
-      message_count: 1,
-      member_count: 1,
-      rate_limit_per_user: 0,
-      thread_metadata: {
-        archived: false,
-        locked: false,
-        auto_archive_duration: 1440,
-        archive_timestamp: '2024-03-01T12:00:00.000000+00:00',
-      },
-    },
-    'THREAD_CREATE',
-  );
-}
-
-function openForum(): void {
-  const like = club.standIn.world.channels.get(numbers);
-  put({ ...like, id: forumId, name: 'help-desk', type: 15, available_tags: [] }, 'CHANNEL_CREATE');
-}
-
 const here = { channelId: threadId };
 
 describe.each([
-  ['a thread', () => openThread(numbers)],
-  ['a post of a forum', () => (openForum(), openThread(forumId))],
+  ['a thread', () => openThread(club, numbers)],
+  ['a post of a forum', () => (openForum(club), openThread(club, forumId))],
 ])('in %s', (_, open) => {
   beforeEach(() => open());
 
@@ -95,7 +58,7 @@ describe.each([
       const parent = club.standIn.world.channels.get(id);
       if (parent === undefined) continue;
       const allowed = { id: guildId, type: 0, allow: rights, deny: '0' };
-      put({ ...parent, permission_overwrites: [allowed] }, 'CHANNEL_UPDATE');
+      put(club, { ...parent, permission_overwrites: [allowed] }, 'CHANNEL_UPDATE');
     }
     const how = { userId: userIds.second, ...here };
     const told = await club.standIn.contextMenu('Work out the numbers', { message: asked.id }, how).reply;

@@ -8,6 +8,7 @@ import { ADA, BEA, newFile, NOW_MS, opened, placing, planned, profile, raw } fro
 import { version1 } from './version-1.ts';
 import { version2 } from './version-2.ts';
 import { version3 } from './version-3.ts';
+import { version4 } from './version-4.ts';
 
 /** Migrations of a bot that is to come. */
 const later = [...migrations, 'ALTER TABLE tank ADD COLUMN colour TEXT', "UPDATE tank SET colour = 'blue'"];
@@ -169,6 +170,33 @@ describe('the file of version 3', () => {
 
   it('ends with the schema of a new file', () => {
     const [upgraded, fresh] = [third(), newFile()];
+    for (const file of [upgraded, fresh]) opened(file).close();
+    expect(schemaOf(upgraded)).toEqual(schemaOf(fresh));
+  });
+});
+
+function fourth(): string {
+  const file = newFile();
+  raw(file, (db) => db.exec(version4));
+  return file;
+}
+
+describe('the file of version 4', () => {
+  it('opens with the tank that is shown, is copied first, and takes what is told in a thread', () => {
+    const file = fourth();
+    const store = opened(file);
+    expect(store.keepFor(ADA).viewers(9)).toEqual([{ helperId: BEA, untilMs: Date.UTC(2100, 0) }]);
+    expect(store.keepFor(ADA).told()).toEqual([]);
+    const copy = join(dirname(file), 'backups', 'sumpside-2026-03-14-from-version-4.sqlite');
+    raw(copy, (db) => expect(versionOf(db)).toBe(4));
+    store.lastingCases.put(ADA, 'said in 1', { moments: [], last: 'is that ok' });
+    store.close();
+    expect(raw(file, versionOf)).toBe(migrations.length);
+    expect(opened(file).lastingCases.find(ADA, 'said in 1')?.last).toBe('is that ok');
+  });
+
+  it('ends with the schema of a new file', () => {
+    const [upgraded, fresh] = [fourth(), newFile()];
     for (const file of [upgraded, fresh]) opened(file).close();
     expect(schemaOf(upgraded)).toEqual(schemaOf(fresh));
   });

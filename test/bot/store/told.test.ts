@@ -22,10 +22,10 @@ describe('what was told in a thread', () => {
     expect(cases.find(ADA, THREAD)?.last).toBe('one');
   });
 
-  it('is found by the message that answered last, and by no earlier one', () => {
+  it('is found by what was asked last, and by no earlier one', () => {
     const { lastingCases: cases } = opened();
     cases.put(ADA, THREAD, told('one'));
-    cases.answered(ADA, THREAD, 'message 1');
+    cases.asked(ADA, THREAD, 'message 1');
     expect(cases.find(ADA, 'message 1')?.last).toBe('one');
     expect(cases.find(BEA, 'message 1')).toBeUndefined();
     cases.put(ADA, THREAD, told('two'));

@@ -151,7 +151,7 @@ describe('a line that cannot be read', () => {
     {
       line: 'x'.repeat(LONGEST_LINE + 1),
       message: 'That line is too long for me to read.',
-      given: '3001 characters',
+      given: '4201 characters',
     },
     {
       line: '/'.repeat(1_000_000),
