@@ -11,6 +11,7 @@ const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly s
     layers: ['core'],
     packages: [
       'mathjs/number',
+      'zod',
       'node:module',
       'd3-contour',
       'd3-scale',

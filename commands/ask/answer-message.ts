@@ -18,6 +18,7 @@ import { heardOf } from './heard.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
 import { nextStep } from './next-step.ts';
+import { noPage } from './no-page.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
 /** How a message is to be taken where a button says so. */
@@ -107,11 +108,12 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
 
 function fromDecision(decision: Decision, frames: readonly Frame[], about: About): Given {
   if (decision.kind === 'far') return far(frames);
-  if (decision.kind === 'offer') return offering(decision.frames, undefined);
+  if (decision.kind === 'offer') return offering(decision.frames);
   const done = answered(decision.frame, about);
   if (done === undefined) {
-    const others = frames.filter((frame) => frame !== decision.frame);
-    return offering(others.slice(0, 4), decision.frame);
+    const { next } = offers(frames.filter((frame) => frame !== decision.frame).slice(0, 3));
+    const thin = { ...noPage(decision.frame.kind), next };
+    return { answer: thin, frame: decision.frame, taken: [decision.frame.kind] };
   }
   const more = decision.others.flatMap(({ kind }) => asKind(kind) ?? []);
   return { ...done, answer: { ...done.answer, next: [...done.answer.next, ...more] } };
@@ -128,9 +130,8 @@ function far(frames: readonly Frame[]): Given {
   return { answer: isBody ? hurtAnswer(undefined) : farFromAll(frames), frame: undefined, taken: [] };
 }
 
-function offering(frames: readonly Frame[], frame: Frame | undefined): Given {
-  const refused = frame === undefined ? [] : [frame.kind];
-  return { answer: offers(frames), frame, taken: [...refused, ...offered(frames)] };
+function offering(frames: readonly Frame[]): Given {
+  return { answer: offers(frames), frame: undefined, taken: offered(frames) };
 }
 
 function withHeard(given: Given, slots: Frame['slots']): Given {

@@ -29,6 +29,7 @@ import { symptomRows } from './rows/symptoms.ts';
 import { talkRows } from './rows/talk.ts';
 import { tankPlanRows } from './rows/tank-plan.ts';
 import { tankSetupRows } from './rows/tank-setup.ts';
+import { thinRows } from './rows/thin.ts';
 import { useRows } from './rows/use.ts';
 import { volumeRows } from './rows/volume.ts';
 
@@ -63,6 +64,7 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
     ...talkRows,
     ...tankPlanRows,
     ...tankSetupRows,
+    ...thinRows,
     ...useRows,
     ...volumeRows,
   ].map((row) => [row.kind, row]),

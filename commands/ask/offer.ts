@@ -37,11 +37,21 @@ export function offered(frames: readonly Frame[]): readonly Kind[] {
     .slice(0, MOST_OFFERED);
 }
 
+/** Where a person or the tank may be in danger, that is asked first. */
+const DANGER =
+  'Is somebody hurt, or is something going wrong right now? Then press the first button; else choose what you mean.';
+
+function isDanger(frame: Frame | undefined): boolean {
+  return frame?.kind === 'person-hurt' || frame?.kind === 'urgent-water';
+}
+
 /** What a message may want, the likeliest first; one line of what was heard. */
 export function offers(frames: readonly Frame[]): Answer {
   const heard = heardOf(frames[0]?.slots ?? {});
   return answer({
-    headline: 'What would you like to know? Choose below, or say it in other words.',
+    headline: isDanger(frames[0])
+      ? DANGER
+      : 'Which of these do you mean? Choose below, or say it in other words.',
     read: heard === '' ? [] : [heard],
     next: offered(frames).flatMap((kind) => asKind(kind) ?? []),
   });

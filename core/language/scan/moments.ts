@@ -15,19 +15,23 @@ const MOMENT = new RegExp(
     String.raw`\b(?:${DAY})\b(?:\s(?:morning|night|evening|afternoon))?`,
     String.raw`\b(?:last|this|next)\s(?:night|week|month|year|morning|evening|afternoon|weekend|spring|summer|autumn|fall|winter)\b`,
     String.raw`\b(?:today|yesterday|ystrday|yday|tonight|tomorrow|tmrw|noon|midnight)\b`,
-    String.raw`\b(?:${MONTH})\b`,
+    String.raw`\b(?:${MONTH}|march|may|mar)\b`,
   ].join('|'),
   'g',
 );
-/** Ordinary words that are also a day or a month. */
-const WORDS = new Set(['sat', 'sun', 'wed', 'fri', 'mons', 'suns', 'sats', 'jan', 'mar', 'dec']);
+/** Ordinary words that are also a day or a month: one beside a number or behind a word of time. */
+const WORDS = new Set(['sat', 'sun', 'mons', 'suns', 'sats', 'may', 'march', 'mar']);
+const TIME_BEFORE = /\b(?:on|since|last|this|next|every|each|by|until|till|from|in|and|to|early|late|mid)\s$/;
+const NUMBER_BEHIND = /^\s*(?:(?:it\s)?(?:was|is|at)\s)?[:=]?\s*\.?\d/;
 
 /** Times and days of a folded text. */
 export function momentsIn(text: string): readonly NumberSpan[] {
   return [...text.matchAll(MOMENT)]
     .filter(
-      ([words]) =>
-        !WORDS.has(words) || words === 'wed' || words === 'fri' || words === 'jan' || words === 'dec',
+      (match) =>
+        !WORDS.has(match[0]) ||
+        TIME_BEFORE.test(text.slice(Math.max(0, match.index - 8), match.index)) ||
+        NUMBER_BEHIND.test(text.slice(match.index + match[0].length, match.index + match[0].length + 12)),
     )
     .map((match) => ({
       start: match.index,

@@ -1,6 +1,6 @@
 /** How often, at most two words behind a number: "a day", "/d", "per week", "daily", "every 3 days", "by week". */
 const RATE =
-  /^\s*(?:[a-z]+ ){0,2}?(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)(?<count>\d+(?:\.\d+)?|two|three|four|other)?\s*(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h)\b|(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b)/;
+  /^\s*(?:of (?:[a-z]+ ){1,2}|(?:[a-z]+ ){0,2}?)(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)(?<count>\d+(?:\.\d+)?|two|three|four|other)?\s*(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h)\b|(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b)/;
 const DAYS: Readonly<Record<string, number>> = {
   d: 1,
   day: 1,
