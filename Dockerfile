@@ -17,6 +17,7 @@ COPY --from=build /app/dist dist
 COPY --from=build /app/NOTICES.txt ./
 COPY LICENSE ./
 COPY core/DATA.md core/DATA.md
+COPY core/language/model/weights.bin core/language/model/weights.bin
 RUN mkdir /data && chown node:node /data
 USER node
 VOLUME /data

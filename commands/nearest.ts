@@ -1,4 +1,4 @@
-import { editDistance } from '../core/words/edit-distance.ts';
+import { editDistance } from '../core/edit-distance.ts';
 
 const LONGEST_WORD = 32;
 

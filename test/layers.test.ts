@@ -104,7 +104,6 @@ const UNPARTED = [
   'commands/dose <-> commands/log',
   'commands/log <-> commands/tank',
   'commands/remind <-> commands/tank',
-  'core/corals <-> core/words',
   'core/schedule <-> core/words',
 ];
 

@@ -58,8 +58,8 @@ function filled(
   about: About,
 ): { readonly slots: Slots; readonly read: readonly string[] } {
   const { slots, taken } = filledFrom(frame, about.fills, uses);
-  const said = taken.map((name) => String(slots[name])).join(', ');
-  const read = taken.length === 0 ? [] : [`from what you said before: ${said}`];
+  const said = [...new Set(taken.flatMap((name) => (name === 'of' ? [] : String(slots[name]))))].join(', ');
+  const read = said === '' ? [] : [`from what you said before: ${said}`];
   const kept = keptOf(about);
   if (kept === undefined) return { slots, read };
   const whole = withKept(slots, { uses, kind: frame.kind, holdsLevels: holdsLevels(about.fills) }, kept);

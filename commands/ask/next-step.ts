@@ -62,12 +62,17 @@ function pressing(said: readonly Moment[], kinds: readonly Kind[]): readonly Mom
 /** A moment as a frame again: what it said itself, over all that is known of the member's own tank, under what was said now. */
 function frameOf(moment: Moment, { reading, rest, slots: now }: Frame, before: Case): Frame {
   const { kind, card, slots, isOthers } = moment;
+  const cards = card === undefined ? [] : [{ name: card, probability: 1 }];
   return {
     kind,
-    cards: card === undefined ? [] : [{ name: card, probability: 1 }],
+    cards,
     probability: 1,
     slots: { ...(isOthers === true ? {} : known(before)), ...slots, ...now },
     rest,
-    reading,
+    reading: {
+      ...reading,
+      kinds: [{ name: kind, probability: 1 }],
+      cards: cards.map(({ name }) => ({ name: `${kind}/${name}`, probability: 1 })),
+    },
   };
 }

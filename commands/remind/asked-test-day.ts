@@ -1,6 +1,6 @@
 import type { Weekday } from '../../core/schedule/rule.ts';
 import { sayInstant } from '../../core/schedule/say.ts';
-import { weekdayOf } from '../../core/schedule/weekday.ts';
+import { weekdayOf } from '../../core/weekday.ts';
 import { readMoment } from '../../core/words/moment.ts';
 import { localTime } from '../../core/words/when.ts';
 

@@ -3,7 +3,7 @@ import type { Found } from '../../core/care/symptoms/rank.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
-import { typed } from '../ask/call.ts';
+import { typed } from '../called.ts';
 import type { OwnContext } from '../command.ts';
 import { filledVolume } from '../fill.ts';
 import { triageCommand } from '../triage.ts';

@@ -5,7 +5,7 @@ import type { Slots } from '../../core/language/slots.ts';
 import type { Scanned } from '../../core/language/tokens.ts';
 import { raisedBy } from '../../core/dosing/raised-by.ts';
 import type { Answer } from '../answer.ts';
-import { call } from '../ask/call.ts';
+import { call } from '../called.ts';
 import type { OwnContext } from '../command.ts';
 import { cardAnswer } from '../primer/card-answer.ts';
 import { urgentCommand } from '../urgent.ts';

@@ -1,4 +1,4 @@
-import { editDistance } from '../words/edit-distance.ts';
+import { editDistance } from '../edit-distance.ts';
 import { indexedNames, properWords } from './name-index.ts';
 import { soundOf } from './name-words.ts';
 import { genusWords, unpagedGenera } from './unpaged.ts';

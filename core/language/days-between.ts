@@ -1,5 +1,5 @@
 import { readClock, readDay } from '../quantity/dated.ts';
-import { WEEKDAY, weekdayOf } from '../schedule/weekday.ts';
+import { WEEKDAY, weekdayOf } from '../weekday.ts';
 
 /** A time as it was said, on the scale it can be counted on. */
 type Point =

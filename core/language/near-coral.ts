@@ -1,5 +1,5 @@
 import { corals } from '../corals/coral-list.ts';
-import { editDistance } from '../words/edit-distance.ts';
+import { editDistance } from '../edit-distance.ts';
 import { classesOfWord } from './lexicon/classes.ts';
 
 /** Shorter words are too near to ordinary ones. */

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { inRange, Problem } from '../problem.ts';
 import type { MonthDay, Nth, Rule } from './rule.ts';
-import { WEEKDAY, WEEKDAYS, weekdayOf, weekdaysOf } from './weekday.ts';
+import { WEEKDAY, WEEKDAYS, weekdayOf, weekdaysOf } from '../weekday.ts';
 
 /** What a phrase says: the rule once the day it starts on is known. */
 export type Plan = (start: Temporal.PlainDate) => Rule;

@@ -1,5 +1,5 @@
 import type { MonthDay, Rule, Weekday } from './rule.ts';
-import { weekdayNames } from './weekday.ts';
+import { weekdayNames } from '../weekday.ts';
 
 /**
  * A repeat as an RFC 5545 recurrence rule (section 3.3.10) that yields the same occurrences from any of them on as

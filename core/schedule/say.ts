@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { localTime } from '../words/when.ts';
 import { dateAt } from './repeat.ts';
 import type { MonthDay, Rule } from './rule.ts';
-import { weekdayNames } from './weekday.ts';
+import { weekdayNames } from '../weekday.ts';
 
 /** The rule in plain words: "every 2 weeks on Saturday at 09:00", "on the last day of every month at 18:00". */
 export function sayRule(rule: Rule, anchor: string): string {

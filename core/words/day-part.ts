@@ -1,4 +1,4 @@
-import { WEEKDAY } from '../schedule/weekday.ts';
+import { WEEKDAY } from '../weekday.ts';
 
 /** A part of the day, with the hour taken where none is said. Common practice, no source. */
 export const partHours = { morning: 9, afternoon: 15, evening: 19, night: 21 } as const;

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { DAY as ANY_DAY, noSuchDate, readDay } from '../quantity/dated.ts';
-import { WEEKDAY, weekdayOf } from '../schedule/weekday.ts';
+import { WEEKDAY, weekdayOf } from '../weekday.ts';
 import { instantOf } from '../schedule/zone.ts';
 import { unreadable, type Scope } from './repeat-said.ts';
 

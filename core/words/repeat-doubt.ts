@@ -1,5 +1,5 @@
 import { Problem } from '../problem.ts';
-import { WEEKDAY } from '../schedule/weekday.ts';
+import { WEEKDAY } from '../weekday.ts';
 
 /** Words that mean two things, and what to ask back in their place. */
 const DOUBTFUL: readonly (readonly [RegExp, readonly string[]])[] = [

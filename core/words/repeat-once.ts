@@ -1,7 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { NUMBER, numberOf } from '../schedule/phrase.ts';
-import { WEEKDAY } from '../schedule/weekday.ts';
+import { WEEKDAY } from '../weekday.ts';
 import { instantOf } from '../schedule/zone.ts';
 import { dayNamed, ON_DAY } from './repeat-day.ts';
 import { take, unreadable, usual, without, type Scope } from './repeat-said.ts';

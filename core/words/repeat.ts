@@ -4,7 +4,7 @@ import { Problem } from '../problem.ts';
 import { findPhrase } from '../schedule/phrase.ts';
 import { nextAfter } from '../schedule/repeat.ts';
 import type { Rule } from '../schedule/rule.ts';
-import { WEEKDAY } from '../schedule/weekday.ts';
+import { WEEKDAY } from '../weekday.ts';
 import { ON_DAY, START, startDay } from './repeat-day.ts';
 import { hourIn, partHours, parted, type Parted } from './day-part.ts';
 import { askBack } from './repeat-doubt.ts';

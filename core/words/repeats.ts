@@ -1,6 +1,6 @@
 import { Problem } from '../problem.ts';
 import { findPhrase } from '../schedule/phrase.ts';
-import { WEEKDAY } from '../schedule/weekday.ts';
+import { WEEKDAY } from '../weekday.ts';
 import { START } from './repeat-day.ts';
 import type { RepeatContext } from './repeat-said.ts';
 import { readRepeat, type Repeat } from './repeat.ts';

@@ -1,4 +1,4 @@
-import { WEEKDAY } from '../schedule/weekday.ts';
+import { WEEKDAY } from '../weekday.ts';
 import { findParameter } from '../water/parameter.ts';
 import { readQuantity } from '../quantity/read.ts';
 import { quantityText, type NumberSpan } from '../language/scan/number-span.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { actionOf } from '../../commands/action-of.ts';
 import { answer, type Answer, type NextAction } from '../../commands/answer.ts';
-import { call } from '../../commands/ask/call.ts';
+import { call } from '../../commands/called.ts';
 import { action } from '../../commands/calls.ts';
 import { convertCommand } from '../../commands/convert.ts';
 import { answerOf } from '../../commands/defaults.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { nearest } from '../../commands/nearest.ts';
-import { editDistance } from '../../core/words/edit-distance.ts';
+import { editDistance } from '../../core/edit-distance.ts';
 
 describe('editDistance', () => {
   // Textbook examples of the Levenshtein distance (Wagner & Fischer 1974, J. ACM 21:168-173, define it; from memory).

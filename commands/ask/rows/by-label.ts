@@ -5,7 +5,7 @@ import type { OwnContext } from '../../command.ts';
 import { labelCommand } from '../../dose/label.ts';
 import type { Labelled } from '../../dose/label-advice.ts';
 import { noPeroxide } from '../../dose/no-peroxide.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 /** What is dosed by the label of a product, by the classes of its words; the particular before the general. */
 const LABELLED: readonly (readonly [Labelled, readonly Met[]])[] = [

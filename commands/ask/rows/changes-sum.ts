@@ -2,7 +2,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { sumCommand } from '../../waterchange/sum.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 /** More than so many are a routine, not a sum. */
 const MOST = 100;

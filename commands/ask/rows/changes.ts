@@ -9,7 +9,7 @@ import { dripCommand } from '../../waterchange/drip.ts';
 import { goalCommand } from '../../waterchange/goal.ts';
 import { onceCommand } from '../../waterchange/once.ts';
 import { routineCommand } from '../../waterchange/routine.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { isCounted, isSum, summed } from './changes-sum.ts';
 import { perDays } from './span-said.ts';

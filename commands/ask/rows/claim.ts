@@ -2,7 +2,7 @@ import { ruleWithin } from '../../../core/claims/judge.ts';
 import { state } from '../../../core/claims/stated.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { claimCommand } from '../../claim.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 /** What a rule is judged by: every quantity of it. */

@@ -4,7 +4,7 @@ import type { NumberSpan } from '../../../core/language/scan/number-span.ts';
 import { parameter } from '../../../core/water/parameter.ts';
 import { convertCommand } from '../../convert.ts';
 import { convertSalinityCommand } from '../../salinity/convert.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 export const convertRows: readonly Row[] = [

@@ -12,7 +12,7 @@ import { peopleLines } from '../../coral/facet-first.ts';
 import { namesAnswer } from '../../coral/names-answer.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { onlyEntry } from '../../../core/corals/named.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { coralsOf, linesFirst, noPageOf } from './coral-said.ts';
 

@@ -14,7 +14,7 @@ import { growthCommand } from '../../coral/growth.ts';
 import { spreadingAnswer } from '../../coral/spreading-answer.ts';
 import { zoanthidAnswer } from '../../coral/zoanthid-answer.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { looseOnRock } from './coral-place.ts';
 import { coralsOf, linesFirst, noPageOf, readableAs } from './coral-said.ts';

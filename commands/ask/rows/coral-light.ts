@@ -11,7 +11,7 @@ import { bandAnswer } from '../../light/band-answer.ts';
 import { luxCommand } from '../../light/lux.ts';
 import { rangeCommand } from '../../light/range.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { coralsOf, groupOf, luxOf, noPageOf, originOf, parsOf } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';

@@ -3,7 +3,7 @@ import { met } from '../../../core/language/met.ts';
 import { hazardCautions, hazardLines } from '../../coral/hazard-lines.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { rangeCommand } from '../../light/range.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { coralsOf, originOf } from './coral-said.ts';
 

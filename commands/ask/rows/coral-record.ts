@@ -11,7 +11,7 @@ import { listCoralsCommand } from '../../coral/list.ts';
 import { mapCoralsCommand } from '../../coral/map.ts';
 import { moveCoralCommand } from '../../coral/move.ts';
 import { removeCoralCommand } from '../../coral/remove.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { originOf } from './coral-said.ts';
 import { sizeSaid, spotSaid } from './spot-in.ts';

@@ -15,7 +15,7 @@ import { fullName, tellingName } from '../../coral/asked-kind.ts';
 import { withFirst } from '../../coral/facet-first.ts';
 import { noPageAnswer } from '../../coral/no-page-answer.ts';
 import type { SaidPar } from '../../coral/par-verdict.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 /** The corals that were named, each once. */
 export function coralsOf({ slots: { corals = [] } }: Frame): readonly NamedCoral[] {

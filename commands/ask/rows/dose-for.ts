@@ -5,7 +5,7 @@ import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
 import { amountCommand } from '../../dose/amount.ts';
 import { effectCommand } from '../../dose/effect.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
 import { notUsedOf } from './levels-of.ts';
 import { wantedIn, type Wanted } from './wanted.ts';

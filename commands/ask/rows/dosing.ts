@@ -3,7 +3,7 @@ import { answer } from '../../answer.ts';
 import { PH_BY_AIR } from '../../checkup/beside-numbers.ts';
 import { effectCommand } from '../../dose/effect.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { byLabel, hasLabel } from './by-label.ts';
 import { amountFor } from './dose-for.ts';

@@ -8,9 +8,9 @@ import { urgentAction } from '../../urgent/action.ts';
 import { despairAnswer } from '../../urgent/despair.ts';
 import { hurtAction, hurtAnswer, isHurt } from '../../urgent/hurt.ts';
 import { hurtOf, urgentOf } from '../../urgent/of-reading.ts';
-import { overdoseAnswer } from '../../urgent/overdose.ts';
+import { overdoseAnswer } from '../overdose-answer.ts';
 import { urgentSaid } from '../../urgent/said.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 /** People first; then what goes wrong in a tank now. */

@@ -5,7 +5,7 @@ import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { excessCommand } from '../../salinity/excess.ts';
 import { forecastCommand } from '../../salinity/forecast.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { levelsOf } from './levels-of.ts';
 import { perDays, spanSaid } from './span-said.ts';

@@ -8,7 +8,7 @@ import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { checkCommand } from '../../salinity/check.ts';
 import { kitsCommand } from '../../water/kits.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';

@@ -10,7 +10,7 @@ import { primerCommand } from '../../primer.ts';
 import { cycleAnswer } from '../../primer/cycle-answer.ts';
 import { cycleTests } from '../../primer/cycle-tests.ts';
 import { urgentAction } from '../../urgent/action.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 /** Beginning, testing, gear and going away: mostly the short cards. */

@@ -12,7 +12,7 @@ import { parToLuxAnswer } from '../../light/par-to-lux.ts';
 import { rampCommand } from '../../light/ramp.ts';
 import { rangeCommand } from '../../light/range.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { coralsOf, luxOf, originOf, parsOf, readableAs } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';

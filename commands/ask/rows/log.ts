@@ -9,7 +9,7 @@ import { logDoseCommand } from '../../log/dose.ts';
 import { showCommand } from '../../log/show.ts';
 import { trendCommand } from '../../log/trend.ts';
 import { undoCommand } from '../../log/undo.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { watchSaid } from './watch.ts';
 

@@ -1,7 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { movedCommand } from '../../water/moved.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { notUsedOf, readTwice } from './levels-of.ts';
 import { spanSaid } from './span-said.ts';

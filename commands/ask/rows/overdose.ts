@@ -6,7 +6,7 @@ import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { overdosable } from '../../urgent/input.ts';
 import { diluteCommand } from '../../water/dilute.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 type Overdosed = (typeof overdosable)[number];

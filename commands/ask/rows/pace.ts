@@ -3,7 +3,7 @@ import { met } from '../../../core/language/met.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { paceCommand } from '../../water/pace.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 /** "how fast can I raise calcium", "is 3 dKH in one day ok": how far in a day, and no goal. */
 export function asksPace({ slots, reading: { scanned } }: Frame): boolean {

@@ -9,7 +9,7 @@ import { zeroNutrients } from '../../dose/zero-nutrients.ts';
 import { cardAnswer, openCard } from '../../primer/card-answer.ts';
 import { goalCommand } from '../../waterchange/goal.ts';
 import { onceCommand } from '../../waterchange/once.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { byLabel } from './by-label.ts';
 import { amountFor } from './dose-for.ts';

@@ -18,7 +18,7 @@ import { removeReminderCommand } from '../../remind/remove.ts';
 import { resumeCommand } from '../../remind/resume.ts';
 import { named } from '../../remind/times.ts';
 import { knownZone } from '../../zone.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { watchSaid } from './watch.ts';
 

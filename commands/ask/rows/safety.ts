@@ -2,7 +2,7 @@ import { handlingAnswer } from '../../triage/handling.ts';
 import { urgentCommand } from '../../urgent.ts';
 import { medicineAnswer, mixingAnswer } from '../../triage/refused.ts';
 import { despairAnswer } from '../../urgent/despair.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 /** What can hurt a person or an animal, asked before it does. */

@@ -4,7 +4,7 @@ import { batchCommand } from '../../salinity/batch.ts';
 import { checkCommand } from '../../salinity/check.ts';
 import { convertSalinityCommand } from '../../salinity/convert.ts';
 import { mixCommand } from '../../salinity/mix.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';

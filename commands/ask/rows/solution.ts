@@ -9,7 +9,7 @@ import type { OwnContext } from '../../command.ts';
 import { limewaterCommand } from '../../dose/limewater.ts';
 import { solutionCommand } from '../../dose/solution.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
 import { stockSaid } from './stock-said.ts';

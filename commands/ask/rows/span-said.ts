@@ -2,7 +2,7 @@ import { daysAmong } from '../../../core/language/days-between.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
-import { weekdayOf } from '../../../core/schedule/weekday.ts';
+import { weekdayOf } from '../../../core/weekday.ts';
 import type { OwnContext } from '../../command.ts';
 import { knownZone } from '../../zone.ts';
 

@@ -4,7 +4,7 @@ import { met, type Met } from '../../../core/language/met.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { swapCommand } from '../../dose/swap.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 /** Two salts that do the same, and one asked for in place of the other. */
 export function isSwap({ slots: { salts = [] }, reading: { scanned } }: Frame): boolean {

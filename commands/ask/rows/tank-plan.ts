@@ -10,7 +10,7 @@ import { pairHeadline } from '../../coral/pair-headline.ts';
 import { pairFacts, pairsOf } from '../../coral/pairs-answer.ts';
 import { softBesideStony } from '../../coral/soft-beside-stony.ts';
 import { suitedCommand } from '../../coral/suited.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { isSoftBesideStony } from './coral-pair.ts';
 import { coralsOf, groupOf, parsOf } from './coral-said.ts';

@@ -3,7 +3,7 @@ import { met, type Met } from '../../../core/language/met.ts';
 import type { TankKind } from '../../../core/water/targets.ts';
 import { offerTank } from '../../tank/offer.ts';
 import { showCommand } from '../../tank/show.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
 export const tankSetupRows: readonly Row[] = [

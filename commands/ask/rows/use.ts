@@ -11,7 +11,7 @@ import { solutionCommand } from '../../dose/solution.ts';
 import { useCommand } from '../../dose/use.ts';
 import { untilCommand } from '../../water/until.ts';
 import { readPerDay } from '../../waterchange/rate.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { byLabel, hasLabel } from './by-label.ts';

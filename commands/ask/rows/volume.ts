@@ -7,7 +7,7 @@ import type { OwnContext } from '../../command.ts';
 import { convertCommand } from '../../convert.ts';
 import { netCommand } from '../../dose/net.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 

@@ -2,7 +2,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { warmCommand } from '../../water/warm.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 /** A change of water of another temperature, and nothing else that was read. */
 export function isWarmth({ slots: { levels = [], otherTemperature, other, of } }: Frame): boolean {

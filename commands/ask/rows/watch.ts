@@ -6,7 +6,7 @@ import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { watchCommand } from '../../log/watch.ts';
-import { call } from '../call.ts';
+import { call } from '../../called.ts';
 
 const TOLD: readonly Met[] = ['parts.remind', 'deeds.watches'];
 

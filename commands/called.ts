@@ -1,11 +1,11 @@
 import type { z } from 'zod';
-import { Problem } from '../../core/problem.ts';
-import { asRead } from '../../core/quantity/marks.ts';
-import { actionOf } from '../action-of.ts';
-import { answer, type Answer } from '../answer.ts';
-import type { Asking, CommandOf, OptionsSchema } from '../command.ts';
-import { answerOf, givenOf } from '../defaults.ts';
-import { nameOf } from '../named.ts';
+import { Problem } from '../core/problem.ts';
+import { asRead } from '../core/quantity/marks.ts';
+import { actionOf } from './action-of.ts';
+import { answer, type Answer } from './answer.ts';
+import type { Asking, CommandOf, OptionsSchema } from './command.ts';
+import { answerOf, givenOf } from './defaults.ts';
+import { nameOf } from './named.ts';
 
 /**
  * Runs the command a sentence asks for, with the options found in it; those that were not said are undefined. The answer

@@ -1,12 +1,12 @@
 import type { Frame } from '../../core/language/frame.ts';
 import { raisedBy } from '../../core/dosing/raised-by.ts';
 import { Problem } from '../../core/problem.ts';
-import { call } from '../ask/call.ts';
+import { call } from '../called.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { effectCommand } from '../dose/effect.ts';
 import { urgentCommand } from '../urgent.ts';
-import { urgentSaid } from './said.ts';
+import { urgentSaid } from '../urgent/said.ts';
 
 /** Too much went in: first aid, and what the amount that was said did. What has no card of its own has the two steps. */
 export function overdoseAnswer({ slots, reading }: Frame, context: OwnContext): Answer {

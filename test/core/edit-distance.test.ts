@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { editDistance } from '../../../core/words/edit-distance.ts';
+import { editDistance } from '../../core/edit-distance.ts';
 
 // "kitten" and "sitting" is the textbook example (3); a swap of neighbours counts one (Damerau 1964).
 it.each([

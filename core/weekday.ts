@@ -1,4 +1,4 @@
-import type { Weekday } from './rule.ts';
+import type { Weekday } from './schedule/rule.ts';
 
 export const weekdayNames = [
   'Monday',
