@@ -17,7 +17,7 @@ import { foreignAnswer } from './foreign.ts';
 import { heardOf } from './heard.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
-import { nextStep } from './next-step.ts';
+import { leansOn, nextStep } from './next-step.ts';
 import { noPage } from './no-page.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
@@ -63,12 +63,14 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
         : outright(likeliest, frames, about);
     return finished(given, about, hasWritten);
   } finally {
-    const { kind, slots, cards } = given?.frame ?? likeliest;
+    const { slots, cards } = given?.frame ?? likeliest;
+    const kind = given?.frame?.kind ?? 'next-step';
     const [card] = cards;
     const moment = {
       atMs: context.nowMs,
       kind,
       slots,
+      probability: (given?.frame ?? likeliest).probability,
       ...(card === undefined ? {} : { card: card.name }),
       ...(about.isOthers ? { isOthers: true as const } : {}),
     };
@@ -103,7 +105,43 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     const done = answered({ ...first, kind: stand.of, slots: stand.slots }, about);
     if (done !== undefined) return withHeard(done, stand.slots);
   }
+  if (about.before.moments.length > 0 && !isDanger && !isRefused) {
+    const done = fromCase(decision, frames, about);
+    if (done !== undefined) return done;
+  }
   return fromDecision(decision, frames, about);
+}
+
+/** Kinds less likely than this are not tried with what the case knows. */
+const TRIED = 0.2;
+/** Kinds of a sum with numbers of its own: no matter of the case alone. */
+const SUMS = /^(?:dose|change|salinity|solution|limewater|convert|volume|remind|log|coral-record|tank-setup)/;
+
+/**
+ * What a message that is unsure by itself, or that lacks something, means in its case: the likeliest kind whose answer the
+ * case makes whole, else the step the case asks for.
+ */
+function fromCase(decision: Decision, frames: readonly Frame[], about: About): Given | undefined {
+  const [likeliest] = frames;
+  const isSum = decision.kind === 'answer' && SUMS.test(decision.frame.kind);
+  if (likeliest !== undefined && !isSum && leansOn(likeliest, about.before)) {
+    const next = nextStep(likeliest, about.before, about.context);
+    if (next !== undefined)
+      return { answer: next, frame: { ...likeliest, kind: 'next-step' }, taken: [likeliest.kind] };
+  }
+  const sure = decision.kind === 'answer' ? answered(decision.frame, about) : undefined;
+  if (sure !== undefined && sure.waits === undefined) return undefined;
+  for (const frame of frames.slice(0, 3)) {
+    if (frame.probability < TRIED || frame.kind === 'next-step') continue;
+    const done = answered(frame, about);
+    if (done !== undefined && done.waits === undefined && done.isFilled === true) return done;
+  }
+  const [first] = frames;
+  if (first === undefined || first.slots.levels !== undefined) return undefined;
+  const next = nextStep(first, about.before, about.context);
+  return next === undefined
+    ? undefined
+    : { answer: next, frame: { ...first, kind: 'next-step' }, taken: [first.kind] };
 }
 
 function fromDecision(decision: Decision, frames: readonly Frame[], about: About): Given {

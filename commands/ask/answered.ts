@@ -20,6 +20,8 @@ export interface Given {
   /** What the answer rests on, with what was filled in. */
   readonly slots?: Slots;
   readonly waits?: Kind;
+  /** The case filled something in. */
+  readonly isFilled?: boolean;
 }
 
 /** The tank kept that a message is about. */
@@ -34,7 +36,7 @@ export function keptOf({ tank, context: { keep, nowMs } }: About): Kept | undefi
 export function answered(frame: Frame, about: About): Given | undefined {
   const row = rowOf(frame.kind);
   if (row === undefined) return undefined;
-  const { slots, read } = filled(frame, row.uses, about);
+  const { slots, read, isFilled } = filled(frame, row.uses, about);
   const whole = { ...frame, slots };
   const missing = (row.needs ?? []).find(
     ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
@@ -49,25 +51,27 @@ export function answered(frame: Frame, about: About): Given | undefined {
   if (done === undefined) return undefined;
   const left = notUsed(frame, row.uses);
   const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
-  return { answer: guarded(frame, { ...done, read: all }), frame, slots, taken };
+  return { answer: guarded(frame, { ...done, read: all }), frame, slots, taken, isFilled };
 }
 
 function filled(
   frame: Frame,
   uses: readonly SlotName[],
   about: About,
-): { readonly slots: Slots; readonly read: readonly string[] } {
+): { readonly slots: Slots; readonly read: readonly string[]; readonly isFilled: boolean } {
   const { slots, taken } = filledFrom(frame, about.fills, uses);
-  const said = [...new Set(taken.flatMap((name) => (name === 'of' ? [] : String(slots[name]))))].join(', ');
+  const said = heardOf(Object.fromEntries(taken.map((name) => [name, slots[name]])));
   const read = said === '' ? [] : [`from what you said before: ${said}`];
   const kept = keptOf(about);
-  if (kept === undefined) return { slots, read };
+  const isFilled = taken.length > 0;
+  if (kept === undefined) return { slots, read, isFilled };
   const whole = withKept(slots, { uses, kind: frame.kind, holdsLevels: holdsLevels(about.fills) }, kept);
   const coral = coralIn(whole.slots, uses, kept);
   const isLit = uses.includes('light') && whole.slots.light === undefined && coral?.light !== undefined;
   return {
     slots: isLit ? { ...whole.slots, light: [coral.light] } : whole.slots,
     read: [...read, ...whole.read, ...(coral === undefined ? [] : [coral.read])],
+    isFilled,
   };
 }
 

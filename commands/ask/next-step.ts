@@ -1,15 +1,18 @@
-import { known, type Case, type Moment } from '../../core/language/case.ts';
+import { known, slotsOf, type Case, type Moment } from '../../core/language/case.ts';
+import { dangerSide } from '../../core/language/danger.ts';
 import type { Frame } from '../../core/language/frame.ts';
+import { wordsBesides } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { met } from '../../core/language/met.ts';
+import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { rowOf } from './kinds.ts';
 
-/** Kinds in the order they press: a person, the water now, what ails animals, what was measured. */
+/** What presses on people and animals now. */
+const DANGERS: readonly Kind[] = ['person-hurt', 'urgent-water'];
+/** Kinds in the order they press after that: what ails animals, what was measured. */
 const PRESSING: readonly Kind[] = [
-  'person-hurt',
-  'urgent-water',
   'overdose',
   'fish-ill',
   'coral-symptom',
@@ -19,37 +22,82 @@ const PRESSING: readonly Kind[] = [
   'cycle',
 ];
 const SMALL_TALK: ReadonlySet<Kind> = new Set(['next-step', 'greeting', 'off-topic']);
+/** So sure must a danger of an earlier message have been to come before everything; own choice. */
+const SURE_DANGER = 0.85;
+/** Words a question has at most that leans on what was told. */
+const FEW_WORDS = 9;
+/** Emergencies that are over once the number is back. */
+const BY_LEVEL: Readonly<Record<string, ParameterId>> = {
+  overheating: 'temperature',
+  'cold water': 'temperature',
+  'salinity crash': 'salinity',
+  ammonia: 'ammonia',
+};
+/** What else presses is named, this many at most. */
+const MOST_THEN = 2;
 
 /**
  * "what do I do first", "is that ok", "how much then": answered from what the case holds. A person and a tank in danger
- * come first; a question for an amount or a time goes on with the sum asked last; else the most pressing of the case.
+ * come first; a question for an amount or a time goes on with the sum asked last; else the most pressing of the case. What
+ * presses next is named behind it.
  */
 export function nextStep(frame: Frame, before: Case, context: OwnContext): Answer | undefined {
-  const all = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind));
-  const last = all.at(-1);
+  const said = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind));
+  const last = said.at(-1);
   if (last === undefined) return undefined;
-  const said = last.isOthers === true ? [last] : all.filter(({ isOthers }) => isOthers !== true);
-  for (const moment of inOrder(frame, said, last)) {
+  const given = inOrder(frame, said, last, before).flatMap((moment) => {
     const done = rowOf(moment.kind)?.answer(frameOf(moment, frame, before), context);
-    if (done !== undefined) return { ...done, read: ['from what you told so far', ...done.read] };
-  }
-  return undefined;
+    return done === undefined ? [] : [{ done, presses: isPressing(moment) }];
+  });
+  const [first, ...others] = given;
+  if (first === undefined) return undefined;
+  const then = others
+    .filter(({ done, presses }) => presses && done.headline !== first.done.headline)
+    .slice(0, MOST_THEN)
+    .map(({ done }) => `Then: ${done.headline}`);
+  return {
+    ...first.done,
+    read: ['from what you told so far', ...first.done.read],
+    steps: [...first.done.steps, ...then],
+  };
 }
 
-function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment): readonly Moment[] {
-  const dangers = pressing(said, PRESSING.slice(0, 2));
-  const goesOnWithLast = met(
-    reading.scanned,
-    'manner.askMuch',
-    'manner.askWhen',
-    'manner.continuation',
-    'sums.rate',
-    'manner.agreement',
+/** Whether a short question without a number of its own leans on something that presses in its case. */
+export function leansOn({ slots, reading }: Frame, { moments }: Case): boolean {
+  const isBare = slots.levels === undefined && slots.amount === undefined;
+  return isBare && wordsBesides(reading.scanned) <= FEW_WORDS && moments.some(isPressing);
+}
+
+function isPressing({ kind, probability = 0 }: Moment): boolean {
+  if (DANGERS.includes(kind)) return probability >= SURE_DANGER;
+  return PRESSING.slice(0, 4).includes(kind);
+}
+
+function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, before: Case): readonly Moment[] {
+  const dangers = pressing(
+    said.filter((moment) => isPressing(moment) && !isBack(moment, before)),
+    DANGERS,
   );
   const rest = pressing(said, PRESSING);
-  return goesOnWithLast && !met(reading.scanned, 'times.first')
-    ? [...dangers, last, ...rest]
-    : [...dangers, ...rest, last];
+  const goesOnWithLast =
+    !met(reading.scanned, 'times.first') &&
+    met(
+      reading.scanned,
+      'manner.askMuch',
+      'manner.askWhen',
+      'manner.continuation',
+      'sums.rate',
+      'manner.agreement',
+    );
+  const all = goesOnWithLast ? [...dangers, last, ...rest] : [...dangers, ...rest, last];
+  return [...new Set(all)].filter((moment) => !DANGERS.includes(moment.kind) || dangers.includes(moment));
+}
+
+/** The number is back where it is no emergency. */
+function isBack({ card = '' }: Moment, before: Case): boolean {
+  const of = BY_LEVEL[card];
+  const now = of === undefined ? undefined : slotsOf(known(before).levels ?? [], of).now;
+  return of !== undefined && now !== undefined && dangerSide(of, now) === undefined;
 }
 
 /** The latest moment of each of these kinds, in their order. */
@@ -67,12 +115,26 @@ function frameOf(moment: Moment, { reading, rest, slots: now }: Frame, before: C
     kind,
     cards,
     probability: 1,
-    slots: { ...(isOthers === true ? {} : known(before)), ...slots, ...now },
+    slots: isOthers === true ? { ...slots, ...now } : told(before, slots, now),
     rest,
     reading: {
       ...reading,
       kinds: [{ name: kind, probability: 1 }],
       cards: cards.map(({ name }) => ({ name: `${kind}/${name}`, probability: 1 })),
     },
+  };
+}
+
+/** All that is known of the member's own tank, the levels of the parameter that is spoken of in their slots. */
+function told(before: Case, slots: Frame['slots'], now: Frame['slots']): Frame['slots'] {
+  const all = known(before);
+  const of = now.of ?? slots.of;
+  const { levels } = all;
+  return {
+    ...all,
+    ...slots,
+    ...slotsOf(levels ?? [], of),
+    ...now,
+    ...(levels === undefined ? {} : { levels }),
   };
 }

@@ -9,6 +9,8 @@ const momentSchema = z.strictObject({
   /** The house's own card that answered it, where one did. */
   card: z.string().optional(),
   slots: slotsSchema,
+  /** How sure its kind was, 0 to 1. */
+  probability: z.number().optional(),
   /** It is about somebody else's tank: nothing of it is known of the member's own. */
   isOthers: z.literal(true).optional(),
 });
@@ -78,6 +80,33 @@ export function known({ moments: all }: Case): Slots {
     ...(salts.length === 0 ? {} : { salts }),
   };
 }
+
+/** The levels of one parameter in their slots: of several in one part the last. */
+export function slotsOf(levels: readonly Level[], of: Slots['of']): Slots {
+  const mine = levels.filter((level) => level.of === of);
+  const last = (...parts: readonly Level['part'][]): Level | undefined =>
+    mine.findLast(({ part }) => parts.includes(part));
+  const rate = last('rate');
+  const texts = {
+    now: last('now')?.text,
+    was: last('was')?.text,
+    wanted: last('wanted', 'target')?.text,
+    change: last('change')?.text,
+    rate: rate?.text,
+    rateDays: rate?.everyDays,
+    other: last('other')?.text,
+    limit: last('limit')?.text,
+  };
+  return Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined));
+}
+
+/** The parameter that is asked about in a case: where something was wanted last, else what was spoken of last. */
+export function ofAsked({ moments }: Case): Slots['of'] {
+  const levels = moments.flatMap(({ slots }) => slots.levels ?? []);
+  const wanted = levels.findLast(({ part }) => part === 'wanted' || part === 'change' || part === 'target');
+  return wanted?.of ?? moments.findLast(({ slots }) => slots.of !== undefined)?.slots.of;
+}
+
 /** Of every parameter the last level in each part. */
 function latestLevels(levels: readonly Level[]): Level[] {
   const latest = new Map(levels.map((level) => [`${level.of} ${level.part}`, level]));

@@ -1,4 +1,4 @@
-import { known, over, type Case, type Moment } from './case.ts';
+import { known, ofAsked, over, slotsOf, type Case, type Moment } from './case.ts';
 import type { Frame } from './frame.ts';
 import type { Kind } from './kinds.ts';
 import { met } from './met.ts';
@@ -25,6 +25,8 @@ export type Standing =
 const FEW_WORDS = 7;
 /** As sure as this of another kind, a message is no rest of the one before. */
 const SURE = 0.75;
+/** The same where no question was open. */
+const OTHER = 0.4;
 
 /**
  * How the likeliest frame of a message stands to its case. Short messages that bring a value, a name or a correction are
@@ -40,7 +42,8 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
   const asked = before.waits ?? lastAsked(before.moments);
   if (asked !== undefined && brings && isShort) {
     const isCorrection = met(scanned, 'manner.correction');
-    const isSure = frame.probability >= SURE && frame.kind !== asked && frame.kind !== 'next-step';
+    const least = before.waits === undefined ? OTHER : SURE;
+    const isSure = frame.probability >= least && frame.kind !== asked && frame.kind !== 'next-step';
     const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
     if (fits && (isCorrection || !isSure)) {
       const base = before.moments.findLast(({ kind }) => kind === asked) ?? last;
@@ -78,34 +81,58 @@ export function wordsBesides({ tokens }: Scanned): number {
   return tokens.filter(({ mask, word }) => !mask.startsWith('#') && /\p{L}/u.test(word)).length;
 }
 
-/** Slots of a frame with what the case knows in the places the kind uses and the message left empty. */
+/**
+ * Slots of a frame with what the case knows in the places the kind uses and the message left empty. A message without a
+ * level of its own is asked of those told before; one with a level takes over what belongs to the same parameter.
+ */
 export function filledFrom(
   { slots }: Pick<Frame, 'slots'>,
   before: Case,
   uses: readonly SlotName[],
 ): { readonly slots: Slots; readonly taken: readonly SlotName[] } {
   const all = known(before);
-  const isOther = slots.of !== undefined && all.of !== undefined && slots.of !== all.of;
+  const isBare = slots.levels === undefined;
+  const of = slots.of ?? (isBare ? ofAsked(before) : undefined);
+  const { levels, ...others } = all;
+  const told: Slots = {
+    ...withoutLevels(others),
+    ...slotsOf(levels ?? [], of),
+    ...(of === undefined ? {} : { of }),
+    ...(isBare && levels !== undefined ? { levels } : {}),
+  };
   const taken = uses.filter(
-    (name) =>
-      slots[name] === undefined &&
-      all[name] !== undefined &&
-      CARRIED.has(name) &&
-      !(isOther && LEVELS.has(name)),
+    (name) => slots[name] === undefined && told[name] !== undefined && (isBare || CARRIED.has(name)),
   );
-  const filled = Object.fromEntries(taken.map((name) => [name, all[name]]));
+  const withSalts: readonly SlotName[] = taken.includes('salt') ? [...taken, 'salts'] : taken;
+  const filled = Object.fromEntries(withSalts.map((name) => [name, told[name]]));
   return { slots: { ...filled, ...slots }, taken };
 }
 
-/** What stays true from message to message. */
-const CARRIED: ReadonlySet<SlotName> = new Set([
+function withoutLevels(slots: Slots): Slots {
+  return Object.fromEntries(Object.entries(slots).filter(([name]) => !LEVELS.has(name)));
+}
+
+/** What stays true from message to message, whatever else a message brings. */
+const CARRIED: ReadonlySet<string> = new Set<SlotName>([
   'volume',
   'corals',
   'salinity',
   'temperature',
   'now',
+  'was',
   'of',
   'salt',
   'box',
 ]);
-const LEVELS: ReadonlySet<SlotName> = new Set(['now', 'salt']);
+/** What belongs to one parameter. */
+const LEVELS: ReadonlySet<string> = new Set<SlotName>([
+  'of',
+  'now',
+  'was',
+  'wanted',
+  'change',
+  'rate',
+  'rateDays',
+  'other',
+  'limit',
+]);
