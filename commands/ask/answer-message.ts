@@ -65,7 +65,7 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   } finally {
     const { slots, cards } = given?.frame ?? likeliest;
     const kind = given?.frame?.kind ?? 'next-step';
-    const [card] = cards;
+    const card = cards.find(({ probability }) => probability >= CLEAR_CARD);
     const moment = {
       atMs: context.nowMs,
       kind,
@@ -111,6 +111,9 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
   }
   return fromDecision(decision, frames, about);
 }
+
+/** From this share of its kind's cards one is kept in the case; own choice. */
+const CLEAR_CARD = 0.5;
 
 /** Kinds less likely than this are not tried with what the case knows. */
 const TRIED = 0.2;

@@ -12,6 +12,9 @@ const MOST_OFFERED = 4;
 /** From this probability on another kind is another question of the same message. */
 const ALSO = 0.15;
 
+/** From this probability a danger is the first thing offered; below it stands behind the likelier ones. Own choice. */
+const ASKED_FIRST = 0.2;
+
 /** A person comes before the water even where the water is somewhat likelier. */
 const PERSON_FIRST = 0.6;
 
@@ -38,7 +41,11 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const perhaps = frames.filter(
     ({ kind, probability }) => DANGERS.has(kind) && probability >= thresholds.maybeDanger,
   );
-  const offered = [...perhaps, ...frames.filter((frame) => !perhaps.includes(frame))].slice(0, MOST_OFFERED);
+  const others = frames.filter((frame) => !perhaps.includes(frame));
+  const isLikely = ofPerson + ofWater >= ASKED_FIRST;
+  const offered = isLikely
+    ? [...perhaps, ...others].slice(0, MOST_OFFERED)
+    : [...others.slice(0, MOST_OFFERED - perhaps.length), ...perhaps].slice(0, MOST_OFFERED);
   return { kind: 'offer', frames: offered };
 }
 

@@ -11,16 +11,6 @@ import { rowOf } from './kinds.ts';
 
 /** What presses on people and animals now. */
 const DANGERS: readonly Kind[] = ['person-hurt', 'urgent-water'];
-/** Kinds in the order they press after that: what ails animals, what was measured. */
-const PRESSING: readonly Kind[] = [
-  'overdose',
-  'fish-ill',
-  'coral-symptom',
-  'algae-pest',
-  'moved',
-  'readings-ok',
-  'cycle',
-];
 const SMALL_TALK: ReadonlySet<Kind> = new Set(['next-step', 'greeting', 'off-topic']);
 /** So sure must a danger of an earlier message have been to come before everything; own choice. */
 const SURE_DANGER = 0.85;
@@ -70,16 +60,26 @@ export function leansOn({ slots, reading }: Frame, { moments }: Case): boolean {
 
 function isPressing({ kind, probability = 0 }: Moment): boolean {
   if (DANGERS.includes(kind)) return probability >= SURE_DANGER;
-  return PRESSING.slice(0, 4).includes(kind);
+  return kind === 'overdose' || AILING.includes(kind);
 }
 
+/** Kinds of a sum that a case can go on with. */
+const SUMS = /^(?:dose|change|salinity|solution|limewater|light-hours|light-lamp)/;
+/** What ails animals: of several the one that was told most plainly. */
+const AILING: readonly Kind[] = ['fish-ill', 'coral-symptom', 'algae-pest'];
+
 function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, before: Case): readonly Moment[] {
-  const dangers = pressing(
+  const dangers = latest(
     said.filter((moment) => isPressing(moment) && !isBack(moment, before)),
     DANGERS,
   );
-  const rest = pressing(said, PRESSING);
-  const goesOnWithLast =
+  const ailing = said
+    .filter(({ kind, card }) => AILING.includes(kind) && card !== undefined)
+    .toSorted((a, b) => (b.probability ?? 0) - (a.probability ?? 0))
+    .slice(0, 1);
+  const rest = [...latest(said, ['overdose']), ...ailing, ...latest(said, ['moved', 'readings-ok', 'cycle'])];
+  const sums = said.filter(({ kind }) => SUMS.test(kind)).slice(-1);
+  const asksSum =
     !met(reading.scanned, 'times.first') &&
     met(
       reading.scanned,
@@ -89,7 +89,7 @@ function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, befo
       'sums.rate',
       'manner.agreement',
     );
-  const all = goesOnWithLast ? [...dangers, last, ...rest] : [...dangers, ...rest, last];
+  const all = asksSum ? [...dangers, ...sums, ...rest, last] : [...dangers, ...rest, ...sums, last];
   return [...new Set(all)].filter((moment) => !DANGERS.includes(moment.kind) || dangers.includes(moment));
 }
 
@@ -101,7 +101,7 @@ function isBack({ card = '' }: Moment, before: Case): boolean {
 }
 
 /** The latest moment of each of these kinds, in their order. */
-function pressing(said: readonly Moment[], kinds: readonly Kind[]): readonly Moment[] {
+function latest(said: readonly Moment[], kinds: readonly Kind[]): readonly Moment[] {
   return kinds
     .map((kind) => said.findLast((moment) => moment.kind === kind))
     .filter((one) => one !== undefined);

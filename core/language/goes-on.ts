@@ -64,7 +64,7 @@ export function lastAsked(moments: readonly Moment[]): Kind | undefined {
 /** Whether it brings something that the question uses; to an open question any level will do. */
 function fitting(slots: Slots, uses: readonly SlotName[], isOpen: boolean): boolean {
   const given = Object.keys(slots) as readonly SlotName[];
-  return given.some((name) => uses.includes(name) || name === 'of' || (isOpen && name === 'counts'));
+  return given.some((name) => uses.includes(name) || (isOpen && name === 'counts'));
 }
 
 /** A bare number in answer to a question is what was asked for, and a level of what was spoken of. */

@@ -4,7 +4,10 @@ import type { Slots } from '../../../core/language/slots.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
-import { convertCommand } from '../../convert.ts';
+import { fixed, volume } from '../../../core/quantity/format.ts';
+import { readQuantity } from '../../../core/quantity/read.ts';
+import { askedVolume } from '../../tank/asked-volume.ts';
+import { rangeFact } from '../../tank/volume-parts.ts';
 import { netCommand } from '../../dose/net.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../../called.ts';
@@ -15,9 +18,9 @@ export const volumeRows: readonly Row[] = [
   {
     kind: 'volume',
     label: 'How much water my tank holds',
-    uses: ['box', 'lengths', 'volume', 'container', 'salt', 'change'],
+    uses: ['box', 'lengths', 'volume', 'container', 'salt', 'change', 'amounts'],
     answer: ({ slots, reading: { scanned } }, context) =>
-      ofBox(met(scanned, 'looks.cube') ? cubed(slots) : slots, context) ??
+      ofBox(met(scanned, 'looks.cube') ? cubed(slots) : slots) ??
       ofGlass(slots, context) ??
       cardAnswer(primer('net volume')),
   },
@@ -35,7 +38,7 @@ function cubed(slots: Slots): Slots {
 const SIDES = 3;
 
 /** The full box, and what takes away from it. */
-function ofBox({ box, lengths = [] }: Slots, context: OwnContext): Answer | undefined {
+function ofBox({ box, lengths = [], amounts = [], container }: Slots): Answer | undefined {
   if (box === undefined) return undefined;
   const amount = withUnit(box, lengths);
   if (amount === undefined) {
@@ -44,16 +47,27 @@ function ofBox({ box, lengths = [] }: Slots, context: OwnContext): Answer | unde
     );
     return answer({ headline: 'Are the sides in cm or in inches?', read: [`a box of ${box}`], next });
   }
-  const { headline, points, steps = [], sources } = primer('net volume');
-  const given = call(convertCommand, { amount }, context);
-  return {
-    ...given,
-    read: [...given.read, ...lengths.slice(SIDES).map((text) => `not used: ${text}`)],
-    facts: [...given.facts, ...points.map(([label, value]) => ({ label, value }))],
-    steps: [headline, ...steps],
-    sources: [...new Set([...given.sources, ...sources])],
-  };
+  const { points, steps = [], sources } = primer('net volume');
+  const rock = amounts.find((text) => /(?:kg|lbs?)$/.test(text));
+  const water = askedVolume({ size: amount, rock, sump: container }, undefined);
+  return answer({
+    headline: `About ${litresAndGallons(water.netL.likely)} of water${rock === undefined ? ', less what rock and sand take' : ''}.`,
+    read: [...water.read, ...lengths.slice(SIDES).map((text) => `not used: ${text}`)],
+    facts: [rangeFact(water.netL), ...water.facts, ...points.map(([label, value]) => ({ label, value }))],
+    steps,
+    working: water.working,
+    cautions: water.cautions,
+    sources: [...new Set([...water.sources, ...sources])],
+    next: [action('Keep this tank', 'tank new', { size: amount, rock, sump: container })],
+  });
 }
+
+/** Both, since glass is sold in either. */
+function litresAndGallons(volumeL: number): string {
+  return `${volume(volumeL)} (${fixed(volumeL / LITRES_PER_US_GALLON, 0)} US gal)`;
+}
+
+const LITRES_PER_US_GALLON = readQuantity('volume', '1 us gal', { field: 'volume' }).value;
 
 /** Longer sides than this are cm: own choice, a tank of 100 inches is rare. */
 const MOST_INCHES = 96;

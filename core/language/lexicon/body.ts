@@ -21,14 +21,16 @@ export const body = {
   cough: `cough coughing coughed sneezing sneeze hoarse runny_nose`,
   breathless: `breathless short_of_breath cant_breathe wheezing wheeze wheezy tight_chest chest_tightness
     hard_to_breathe breathing_trouble asthma asthmatic inhaler`,
-  rash: `rash rashes rashy hives welt welts blister blisters blistered blistering redness bump bumps red_line
-    red_streak`,
+  rash: `rash rashes rashy hives welt welts blister blisters blistered blistering redness bump bumps red_streak`,
   swelling: `swelling swollen swole puffy_finger puffed_finger inflamed inflammation throbbing swell`,
   itching: `itching itchy itches itched scratching_my itch`,
   pain: `pain painful hurts hurt hurting ouch ow agony excruciating cramp cramps cramping`,
   weak: `weak weakness limp_arm muscle_pain muscle_ache paralyzed paralysed cant_move slurred`,
   allergy: `allergic allergy allergies anaphylaxis anaphylactic reaction_to`,
-  infected: `infected_cut pus septic sepsis oozing granuloma mycobacterium wont_heal not_healing tetanus`,
+  infected: `infected_cut pus septic sepsis oozing granuloma mycobacterium wont_heal not_healing tetanus red_line pink_line
+    red_stripe pink_stripe red_streaks line_going line_goes line_climbing line_running line_creeping line_moving
+    line_up streak streaks going_up_my_arm up_my_arm up_the_arm climbing_my_arm armpit gland glands lymph weeping
+    festering gone_hot hot_and_red red_and_hot feels_hot spreading_red red_ring`,
   bled: `bled bleed bleeding bleeds blood bloody`,
   fainted: `fainted passed_out collapsed unconscious blacked_out seizure unresponsive knocked_out`,
   slipped: `slipped slip tripped_over fell_down fell_off_ladder twisted sprained`,
