@@ -1,3 +1,4 @@
+import { lazyReader } from '../bot/reader/load.ts';
 import { describe, expect, it } from 'vitest';
 import { ask } from './ask.ts';
 import { commands } from '../commands/index.ts';
@@ -10,7 +11,7 @@ import type { Answer } from '../commands/answer.ts';
 import { textOf } from './commands/text.ts';
 import { hostileSample } from './hostile.ts';
 
-const context = { nowMs: 0 };
+const context = { reader: lazyReader, nowMs: 0 };
 const BAD_NUMBER =
   /(?<![a-z])(?:NaN|Infinity|undefined|null)(?![a-z])|(?<![\w.)\]-])-\d[\d.]* ?(?:g|kg|mg|L|mL|US gal)\b/i;
 

@@ -5,6 +5,9 @@ import type { Reader } from '../../core/language/reading.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { primer } from '../../core/care/primers/cards.ts';
+import { cardAnswer } from '../primer/card-answer.ts';
+import { primerNamed } from '../primer/named.ts';
 import { despairAnswer } from '../urgent/despair.ts';
 import { hurtAnswer } from '../urgent/hurt.ts';
 import { mayBeHurt } from '../urgent/of-reading.ts';
@@ -12,6 +15,8 @@ import { watchedKeep } from '../watched-keep.ts';
 import { aboutOf, type About } from './about.ts';
 import { answered, keptOf, type Given } from './answered.ts';
 import { byLevel } from './by-level.ts';
+import { ofClaim } from './of-claim.ts';
+import { ofMedicine } from './of-medicine.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
 import { heardOf } from './heard.ts';
@@ -64,7 +69,7 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
     return finished(given, about, hasWritten);
   } finally {
     const { slots, cards } = given?.frame ?? likeliest;
-    const kind = given?.frame?.kind ?? 'next-step';
+    const kind = keptKind(given);
     const card = cards.find(({ probability }) => probability >= CLEAR_CARD);
     const moment = {
       atMs: context.nowMs,
@@ -92,7 +97,9 @@ function watchedFor(context: OwnContext, onWrite: () => void): OwnContext {
 }
 
 function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { thresholds }: Reader): Given {
-  const decision = (isRefused ? undefined : byLevel(frames, thresholds)) ?? decide(frames, thresholds);
+  const decision =
+    (isRefused ? undefined : (byLevel(frames, thresholds) ?? ofMedicine(frames) ?? ofClaim(frames))) ??
+    decide(frames, thresholds);
   const first = decision.kind === 'answer' ? decision.frame : frames[0];
   if (first === undefined) return far(frames);
   const isDanger = first.kind === 'person-hurt' || first.kind === 'urgent-water';
@@ -110,6 +117,14 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     if (done !== undefined) return done;
   }
   return fromDecision(decision, frames, about);
+}
+
+/** From this probability on what a message was taken for is kept in the case: less is only told. Own choice. */
+const KEPT = 0.3;
+
+function keptKind(given: Given | undefined): Kind {
+  const { frame, waits } = given ?? {};
+  return frame !== undefined && (waits !== undefined || frame.probability >= KEPT) ? frame.kind : 'next-step';
 }
 
 /** From this share of its kind's cards one is kept in the case; own choice. */
@@ -148,6 +163,8 @@ function fromCase(decision: Decision, frames: readonly Frame[], about: About): G
 }
 
 function fromDecision(decision: Decision, frames: readonly Frame[], about: About): Given {
+  const card = primerOf(decision, frames);
+  if (card !== undefined) return card;
   if (decision.kind === 'far') return far(frames);
   if (decision.kind === 'offer') return offering(decision.frames);
   const done = answered(decision.frame, about);
@@ -158,6 +175,18 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
   }
   const more = decision.others.flatMap(({ kind }) => asKind(kind) ?? []);
   return { ...done, answer: { ...done.answer, next: [...done.answer.next, ...more] } };
+}
+
+/** Surer than this of a kind, a short "what is" is no question for a card. Own choice. */
+const SURE = 0.9;
+
+/** A short question what something is has its card, where nothing else is surer. */
+function primerOf(decision: Decision, [first]: readonly Frame[]): Given | undefined {
+  if (first === undefined || (decision.kind === 'answer' && decision.frame.probability >= SURE))
+    return undefined;
+  if (first.kind === 'person-hurt' || first.kind === 'urgent-water') return undefined;
+  const id = primerNamed(first.reading.scanned);
+  return id === undefined ? undefined : { answer: cardAnswer(primer(id)), frame: first, taken: [first.kind] };
 }
 
 /** The message taken as one kind, because a button said so. */

@@ -1,4 +1,5 @@
 import { known, slotsOf, type Case, type Moment } from '../../core/language/case.ts';
+import { compoundsFor } from '../../core/dosing/compound.ts';
 import { dangerSide } from '../../core/language/danger.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { wordsBesides } from '../../core/language/goes-on.ts';
@@ -33,7 +34,7 @@ const MOST_THEN = 2;
  */
 export function nextStep(frame: Frame, before: Case, context: OwnContext): Answer | undefined {
   const said = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind));
-  const last = said.at(-1);
+  const last = said.at(-1) ?? doseWanted(before)[0];
   if (last === undefined) return undefined;
   const given = inOrder(frame, said, last, before).flatMap((moment) => {
     const done = rowOf(moment.kind)?.answer(frameOf(moment, frame, before), context);
@@ -78,7 +79,7 @@ function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, befo
     .toSorted((a, b) => (b.probability ?? 0) - (a.probability ?? 0))
     .slice(0, 1);
   const rest = [...latest(said, ['overdose']), ...ailing, ...latest(said, ['moved', 'readings-ok', 'cycle'])];
-  const sums = said.filter(({ kind }) => SUMS.test(kind)).slice(-1);
+  const sums = [...said.filter(({ kind }) => SUMS.test(kind)).slice(-1), ...doseWanted(before)];
   const asksSum =
     !met(reading.scanned, 'times.first') &&
     met(
@@ -91,6 +92,13 @@ function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, befo
     );
   const all = asksSum ? [...dangers, ...sums, ...rest, last] : [...dangers, ...rest, ...sums, last];
   return [...new Set(all)].filter((moment) => !DANGERS.includes(moment.kind) || dangers.includes(moment));
+}
+
+/** A dose, where a level that salts are dosed for is wanted somewhere in the case. */
+function doseWanted(before: Case): readonly Moment[] {
+  const { levels = [] } = known(before);
+  const wanted = levels.findLast(({ part, of }) => part === 'wanted' && compoundsFor(of).length > 0);
+  return wanted === undefined ? [] : [{ atMs: 0, kind: 'dose-amount', slots: { of: wanted.of } }];
 }
 
 /** The number is back where it is no emergency. */

@@ -19,7 +19,7 @@ const BARE = /^[<~]?\s*\d[\d.,]*\s*(?:[^\d\s/,;][^\d/,;]*)?$/;
 
 export const enterCommand = defineCommand({
   path: ['remind', 'enter'],
-  summary: 'Log what you tested for a reminder: says what changed and what to do, and counts it as done',
+  summary: 'Log what you tested for a reminder; counts it as done',
   example: '/remind enter reminder:alkalinity readings:8.1',
   private: true,
   options: z.strictObject({

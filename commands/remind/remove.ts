@@ -11,7 +11,7 @@ import { named, ruleWords } from './times.ts';
 
 export const removeReminderCommand = defineCommand({
   path: ['remind', 'remove'],
-  summary: 'Remove a reminder, by itself the one that came last; asks once more first',
+  summary: 'Remove a reminder; asks once more first',
   example: '/remind remove reminder:floss',
   private: true,
   options: z.strictObject({

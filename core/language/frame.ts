@@ -1,3 +1,4 @@
+import { agreement } from './agreement.ts';
 import { fillSlots } from './fill-slots.ts';
 import { coralWordsAmongCorals } from './lexicon/everyday-coral-words.ts';
 import type { Kind } from './kinds.ts';
@@ -20,14 +21,21 @@ export interface Frame<K extends Kind = Kind> {
 export function framesOf(reading: Reading): readonly Frame[] {
   const { slots, rest } = fillSlots(reading.scanned, reading.said);
   const among = slots.corals === undefined ? everydayCorals(reading.scanned) : [];
-  return reading.kinds.map(({ name, probability }) => ({
-    kind: name,
-    cards: cardsOf(reading, name),
-    probability,
-    slots: among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
-    rest,
-    reading,
+  const weighed = reading.kinds.map(({ name, probability }) => ({
+    name,
+    weight: probability * agreement(name, slots),
   }));
+  const sum = weighed.reduce((total, { weight }) => total + weight, 0);
+  return weighed
+    .toSorted((a, b) => b.weight - a.weight)
+    .map(({ name, weight }) => ({
+      kind: name,
+      cards: cardsOf(reading, name),
+      probability: weight / sum,
+      slots: among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
+      rest,
+      reading,
+    }));
 }
 
 /** Kinds that ask of a coral. */

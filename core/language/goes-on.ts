@@ -21,6 +21,9 @@ export type Standing =
   /** "what do I do first", "is that ok": answered from the whole case. */
   | { readonly kind: 'next' };
 
+/** Kinds that write: what was done is done, and nothing goes on from it but the question it left open. */
+const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-setup', 'coral-record']);
+
 /** Words a message that is only the rest of another has at most, numbers and names not counted. */
 const FEW_WORDS = 7;
 /** As sure as this of another kind, a message is no rest of the one before. */
@@ -39,7 +42,7 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
   const words = wordsBesides(scanned);
   const isShort = words <= FEW_WORDS;
   const brings = Object.keys(frame.slots).length > 0;
-  const asked = before.waits ?? lastAsked(before.moments);
+  const asked = before.waits ?? lastAsked(before.moments.filter(({ kind }) => !ACTING.has(kind)));
   if (asked !== undefined && brings && isShort) {
     const isCorrection = met(scanned, 'manner.correction');
     const least = before.waits === undefined ? OTHER : SURE;

@@ -40,7 +40,8 @@ function notKept({ kind, slots: { levels = [] }, reading: { scanned } }: Frame, 
     .map(({ of, text }) => `${parameter(of).label} ${text}`)
     .join(' ');
   const isAsked = met(scanned, 'deeds.logs') && !met(scanned, 'manner.askHow', 'deeds.reminds');
-  const isDone = kind === 'log' || given.next.some(({ command }) => command.startsWith('remind'));
+  const isDone =
+    kind === 'log' || kind === 'cycle' || given.next.some(({ command }) => command.startsWith('remind'));
   if (!isAsked || isDone || readings === '') return given;
   return {
     ...given,

@@ -1,8 +1,14 @@
 import { findCorals } from '../../../core/corals/find.ts';
 import type { CoralEntry } from '../../../core/corals/entry.ts';
+import { namedCoral } from '../../../core/corals/named.ts';
+import type { SymptomId } from '../../../core/care/symptoms/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import type { Scanned } from '../../../core/language/tokens.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
+import { newShutAnswer } from '../../coral/new-shut-answer.ts';
+import { stretchedAnswer } from '../../coral/stretched-answer.ts';
 import { lookAnswer } from '../../triage/look.ts';
 import { symptomAction } from '../../triage/menu.ts';
 import { symptomOf, type SymptomKind } from '../../triage/of-reading.ts';
@@ -36,7 +42,19 @@ function seen(kind: SymptomKind, { slots, reading }: Frame, context: OwnContext)
     const given = tellMore(names, entries, said.water);
     return { ...given, next: [...others.map((id) => symptomAction(id, {})), ...given.next] };
   }
+  const own = ofOneCoral(first, names, reading.scanned);
+  if (own !== undefined) return own;
   return lookAnswer({ id: first, others, entries, volume: slots.volume, ...said }, context);
+}
+
+/** What is known of one coral before its card: a new one that stays shut, one that stretches. */
+function ofOneCoral(id: SymptomId, names: readonly string[], scanned: Scanned): Answer | undefined {
+  const [only, more] = names;
+  const named = only === undefined || more !== undefined ? undefined : namedCoral(only);
+  if (named === undefined) return undefined;
+  if (id === 'stretched') return stretchedAnswer(named, undefined);
+  const isNew = met(scanned, 'records.came', 'deeds.buys', 'times.newAge');
+  return id === 'polyps closed' && isNew ? newShutAnswer(named, undefined) : undefined;
 }
 
 /** Every coral that a name can mean: one that may hold a poison is not to be missed. */

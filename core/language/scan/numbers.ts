@@ -224,7 +224,7 @@ const NO_UNIT: ReadonlySet<UnitKind> = new Set([
 
 /** "1.025" is a gravity whatever stands behind it. */
 function gravityKinds(number: string, value: number): readonly UnitKind[] {
-  return /^1\.0\d{1,3}$/.test(number) && value < 1.045 && value >= 1 ? ['gravity', 'salinity'] : [];
+  return /^(?:1\.0|0?\.99)\d{1,3}$/.test(number) && value < 1.045 ? ['gravity', 'salinity'] : [];
 }
 
 /** Whether commas of this text stand before decimals: "8,3" is seen and no "8.3" that shows the other way. */

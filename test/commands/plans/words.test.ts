@@ -47,6 +47,7 @@ describe('a dose asked in plain words, as printed', () => {
           ({ headline } = ask(
             `raise ${salt.of} from ${now} ${unit} to ${goal} ${unit} in ${litres} L with ${salt.words}`,
             context,
+            { as: 'dose-amount' },
           ));
         } catch (error) {
           expect(error).toBeInstanceOf(Problem);

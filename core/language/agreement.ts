@@ -1,0 +1,28 @@
+import type { ParameterId } from '../water/parameter.ts';
+import type { Kind } from './kinds.ts';
+import type { Slots } from './slots.ts';
+
+/** What is left of a kind's probability where what was said speaks against it. */
+const AGAINST = 0.1;
+
+const OF_SALINITY: ReadonlySet<Kind> = new Set<Kind>(['salinity-adjust', 'salinity-forecast']);
+const OF_SALTS: ReadonlySet<Kind> = new Set<Kind>(['dose-amount', 'dose-daily', 'dose-use']);
+/** Nothing is dosed for these. */
+const UNDOSED: ReadonlySet<ParameterId> = new Set<ParameterId>([
+  'salinity',
+  'temperature',
+  'ph',
+  'ammonia',
+  'nitrite',
+]);
+
+/**
+ * The grammar of a kind against what a message says: a salinity is not adjusted where only other levels were told, and no
+ * salt is dosed for a level that salts do not raise. 1 where nothing speaks against it.
+ */
+export function agreement(kind: Kind, { levels = [], of }: Slots): number {
+  if (levels.length === 0) return 1;
+  if (OF_SALINITY.has(kind) && levels.every((level) => level.of !== 'salinity')) return AGAINST;
+  if (OF_SALTS.has(kind) && of !== undefined && UNDOSED.has(of)) return AGAINST;
+  return 1;
+}
