@@ -61,13 +61,13 @@ export function leansOn({ slots, reading }: Frame, { moments }: Case): boolean {
 
 function isPressing({ kind, probability = 0 }: Moment): boolean {
   if (DANGERS.includes(kind)) return probability >= SURE_DANGER;
-  return kind === 'overdose' || AILING.includes(kind);
+  return kind === 'overdose' || AILING.has(kind);
 }
 
 /** Kinds of a sum that a case can go on with. */
 const SUMS = /^(?:dose|change|salinity|solution|limewater|light-hours|light-lamp)/;
 /** What ails animals: of several the one that was told most plainly. */
-const AILING: readonly Kind[] = ['fish-ill', 'coral-symptom', 'algae-pest'];
+const AILING: ReadonlySet<Kind> = new Set<Kind>(['fish-ill', 'coral-symptom', 'algae-pest']);
 
 function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, before: Case): readonly Moment[] {
   const dangers = latest(
@@ -75,7 +75,7 @@ function inOrder({ reading }: Frame, said: readonly Moment[], last: Moment, befo
     DANGERS,
   );
   const ailing = said
-    .filter(({ kind, card }) => AILING.includes(kind) && card !== undefined)
+    .filter(({ kind, card }) => AILING.has(kind) && card !== undefined)
     .toSorted((a, b) => (b.probability ?? 0) - (a.probability ?? 0))
     .slice(0, 1);
   const rest = [...latest(said, ['overdose']), ...ailing, ...latest(said, ['moved', 'readings-ok', 'cycle'])];

@@ -4,7 +4,7 @@ import type { Slots } from '../../../core/language/slots.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
-import { fixed, volume } from '../../../core/quantity/format.ts';
+import { fixed, volume as volumeText } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import { askedVolume } from '../../tank/asked-volume.ts';
 import { rangeFact } from '../../tank/volume-parts.ts';
@@ -64,7 +64,7 @@ function ofBox({ box, lengths = [], amounts = [], container }: Slots): Answer | 
 
 /** Both, since glass is sold in either. */
 function litresAndGallons(volumeL: number): string {
-  return `${volume(volumeL)} (${fixed(volumeL / LITRES_PER_US_GALLON, 0)} US gal)`;
+  return `${volumeText(volumeL)} (${fixed(volumeL / LITRES_PER_US_GALLON, 0)} US gal)`;
 }
 
 const LITRES_PER_US_GALLON = readQuantity('volume', '1 us gal', { field: 'volume' }).value;

@@ -18,7 +18,7 @@ function isPeopleFirst(known: ReadonlySet<string>, text: string): boolean {
   const { headline, next } = told(text);
   return (
     known.has(headline) ||
-    / which is it\?$/.test(headline) ||
+    headline.endsWith(' which is it?') ||
     next[0]?.input === personAction.input ||
     next.slice(0, 2).some(({ label }) => label === 'A person or pet is hurt')
   );
