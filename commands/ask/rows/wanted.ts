@@ -20,12 +20,15 @@ export function wantedIn(slots: Slots): readonly Wanted[] {
   const ids = [...new Set([...(of === undefined ? [] : [of]), ...levels.map((level) => level.of)])];
   return ids.flatMap((id): readonly Wanted[] => {
     if (compoundsFor(id).length === 0) return [];
+    // What was filled in from the case or the log is no level of the message, and is of its main parameter.
+    const filled = id === of ? slots : {};
     const last = (...parts: readonly Level['part'][]): string | undefined =>
       levels.findLast((level) => level.of === id && parts.includes(level.part))?.text;
-    const rise = last('change');
-    const goal = last('wanted', 'target') ?? (rise === undefined ? undefined : `+${rise}`);
+    const rise = last('change') ?? filled.change;
+    const goal = last('wanted', 'target') ?? filled.wanted ?? (rise === undefined ? undefined : `+${rise}`);
     if (goal === undefined) return [];
-    return [{ of: id, now: last('now') ?? last('was'), goal, salt: saltFor(slots, id) }];
+    const now = last('now') ?? last('was') ?? filled.now ?? filled.was;
+    return [{ of: id, now, goal, salt: saltFor(slots, id) }];
   });
 }
 
