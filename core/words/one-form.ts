@@ -1,27 +1,9 @@
 import { compoundsIn } from './names.ts';
+import { withTriplets } from './triplet.ts';
 
 /** A cleaned text with the ways of writing several numbers, or a unit before its number, brought to one form. */
 export function oneForm(text: string): string {
   return withParBehind(withDoseSpans(withNutrientsAsElement(withTriplets(text))));
-}
-
-/**
- * "450/9.5/1350" and "9.5/450/1350": calcium, alkalinity and magnesium in either order, told apart by magnitude
- * (calcium 300-600 mg/L, alkalinity 4-16 dKH, magnesium 900-1700 mg/L). Rewritten as named readings.
- */
-function withTriplets(text: string): string {
-  return text.replace(
-    /(?<![\d/.])(\d{1,4}(?:[.,]\d+)?)\/(\d{1,4}(?:[.,]\d+)?)\/(\d{3,4})(?![\d/])/g,
-    (whole, a: string, b: string, c: string) => {
-      const numbers = [a, b, c].map((part) => Number(part.replace(',', '.')));
-      const pick = (low: number, high: number): number | undefined =>
-        numbers.find((n) => n >= low && n <= high);
-      const [ca, alk, mg] = [pick(300, 600), pick(4, 16), pick(900, 1700)];
-      return ca === undefined || alk === undefined || mg === undefined
-        ? whole
-        : ` calcium ${ca} alkalinity ${alk} dkh magnesium ${mg} `;
-    },
-  );
 }
 
 /**

@@ -27,6 +27,7 @@ export const coralPairRows: readonly Row[] = [
       const other = second ?? anyAnemone(frame, one) ?? (isTwice(frame) ? one : undefined);
       if (other !== undefined) return besideOf(frame, one, other);
       if (isSoftBesideStony(frame)) return softBesideStony();
+      if (isZoanthid(one) && met(frame.reading.scanned, 'hardware.blade')) return zoanthidAnswer('beside');
       return linesFirst(one, (entry) => [stingLine(entry), roomLine(entry)], context);
     },
   },

@@ -10,6 +10,7 @@ import { hurtAction, hurtAnswer, isHurt } from '../../urgent/hurt.ts';
 import { hurtOf, urgentOf } from '../../urgent/of-reading.ts';
 import { overdoseAnswer } from '../overdose-answer.ts';
 import { urgentSaid } from '../../urgent/said.ts';
+import { withWhyItMoved } from '../../urgent/why-it-moved.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 
@@ -52,7 +53,9 @@ export function firstAid(reading: Reading, context: OwnContext): Answer | undefi
 
 function cardOf(what: UrgentId, frame: Frame, context: OwnContext): Answer {
   if (what === 'overdose') return overdoseAnswer(frame, context);
-  return call(urgentCommand, { what, ...urgentSaid(what, frame.slots, frame.reading.scanned) }, context);
+  const { scanned } = frame.reading;
+  const card = call(urgentCommand, { what, ...urgentSaid(what, frame.slots, scanned) }, context);
+  return what === 'shredded anemone' ? withWhyItMoved(card, scanned) : card;
 }
 
 /** What else it may be, as buttons behind the one for people; a menu, which is full, has its likeliest first. */

@@ -13,6 +13,8 @@ import type { OwnContext } from '../../command.ts';
 import { rangeNamesOf, rangesOf } from '../../log/ranges.ts';
 import { kindWords } from '../../tank/print.ts';
 import { notUsed } from '../../urgent/not-used.ts';
+import { isYoungSaid } from './age-said.ts';
+import { levelsWritten } from './levels-of.ts';
 
 /** A bare number from here on may be a reading nobody understood; own choice, since "one" and "two" count things. */
 const LEAST_READING = 3;
@@ -26,12 +28,13 @@ const LEAST_READING = 3;
 export function judgedFrame(frame: Frame, { keep }: OwnContext): Answer | undefined {
   const { slots, reading, rest } = frame;
   const tank = keep?.tankInUse();
-  const { values, left } = readAll(slots.levels ?? [], tank?.units);
+  const levels = levelsWritten(slots, reading.scanned.text);
+  const { values, left } = readAll(levels, tank?.units);
   if (values.length === 0) return undefined;
   const texts = new Set(values.map(({ text }) => text));
   const { amounts = [], shares = [], light = [], counts = [], strength, container, otherTemperature } = slots;
   const counted = counts.filter((count) => count >= LEAST_READING).map(String);
-  const others = [...(slots.levels ?? []), ...rest].map(({ text }) => text);
+  const others = [...levels, ...rest].map(({ text }) => text);
   const unused = [
     ...new Set([
       ...others,
@@ -47,7 +50,7 @@ export function judgedFrame(frame: Frame, { keep }: OwnContext): Answer | undefi
   const aims =
     tank === undefined ? {} : { rangeOf: rangesOf(tank), rangeName: rangeNamesOf(tank), units: tank.units };
   const told = {
-    isYoung: met(reading.scanned, 'deeds.setsUp', 'events.cycles'),
+    isYoung: met(reading.scanned, 'deeds.setsUp', 'events.cycles') || isYoungSaid(reading.scanned),
     isForCorals: slots.corals !== undefined || met(reading.scanned, 'corals.anyCoral', 'deeds.buys'),
   };
   const wantsPh = slots.levels?.some(

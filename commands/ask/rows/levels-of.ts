@@ -1,5 +1,6 @@
 import type { Level, Slots } from '../../../core/language/slots.ts';
 import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import { tripletIn } from '../../../core/words/triplet.ts';
 
 /** The levels of one parameter, in the order they were said: of these parts, or of all. */
 export function levelsOf(
@@ -23,4 +24,17 @@ export function notUsedOf({ levels = [] }: Slots, used: readonly ParameterId[]):
   return levels
     .filter(({ of }) => !used.includes(of))
     .map(({ of, text }) => `not used: ${parameter(of).label} ${text}`);
+}
+
+/** The levels of a message, with those written in one: "450/9.5/1350" is calcium, alkalinity and magnesium. */
+export function levelsWritten({ levels = [] }: Slots, text: string): readonly Level[] {
+  const found = tripletIn(text);
+  if (found === undefined) return levels;
+  const inOne = (['calcium', 'alkalinity', 'magnesium'] as const).map((of): Level => {
+    const value = found[of];
+    return { of, part: 'now', text: of === 'alkalinity' ? `${value} dKH` : String(value), value };
+  });
+  const isOneOf = (level: Level): boolean =>
+    inOne.some(({ of, value }) => of === level.of && value === level.value);
+  return [...levels.filter((level) => !isOneOf(level)), ...inOne];
 }

@@ -12,6 +12,7 @@ import { parToLuxAnswer } from '../../light/par-to-lux.ts';
 import { rampCommand } from '../../light/ramp.ts';
 import { rangeCommand } from '../../light/range.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
+import { clockChangeAnswer } from '../../remind/clock-change.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { coralsOf, luxOf, originOf, parsOf, readableAs } from './coral-said.ts';
@@ -55,10 +56,12 @@ export const lightRows: readonly Row[] = [
 const DAY_HOURS = 24;
 
 function hoursOf(frame: Frame, context: OwnContext): Answer {
+  const { scanned, given } = frame.reading;
+  if (met(scanned, 'times.clockChange')) return clockChangeAnswer(given, context);
   const [first, second, third] = hoursSaid(frame);
   const reading = parsOf(frame).find(({ text, value }) => text !== String(value) || value > DAY_HOURS);
   const isChange = first !== undefined && second !== undefined && third === undefined && first !== second;
-  const isTwoChannels = met(frame.reading.scanned, 'looks.blue');
+  const isTwoChannels = met(scanned, 'looks.blue');
   if (reading !== undefined)
     return call(
       hoursCommand,

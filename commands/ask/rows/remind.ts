@@ -10,6 +10,7 @@ import type { OwnContext } from '../../command.ts';
 import type { Keep } from '../../keep.ts';
 import type { Reminder } from '../../reminder.ts';
 import { changeCommand } from '../../remind/change.ts';
+import { clockChangeAnswer } from '../../remind/clock-change.ts';
 import { remindFromWords } from '../../remind/from-words.ts';
 import { listCommand } from '../../remind/list.ts';
 import { onlyOf, remindersNamed } from '../../remind/meant.ts';
@@ -29,6 +30,7 @@ export const remindRows: readonly Row[] = [
     uses: ['moments', 'span', 'spans', 'of', 'limit', 'counts'],
     answer: (frame, context) => {
       const { scanned, given } = frame.reading;
+      if (met(scanned, 'times.clockChange')) return clockChangeAnswer(given, context);
       return (
         watchSaid(frame, context) ??
         (context.keep === undefined ? undefined : ofExisting(scanned, given, context.keep, context)) ??
@@ -40,6 +42,8 @@ export const remindRows: readonly Row[] = [
 
 /** What is done with reminders there are: ended, paused, moved, listed. */
 function ofExisting(scanned: Scanned, given: string, keep: Keep, context: OwnContext): Answer | undefined {
+  // "remind me to change 20 gal every saturday" wishes for a new one, whatever is done in it.
+  if (scanned.tokens[0]?.word === 'remind' && timeOf(given, context) !== undefined) return undefined;
   const meant = remindersNamed(keep, scanned);
   if (leads(scanned, 'deeds.cancels')) {
     return meant.length > 1

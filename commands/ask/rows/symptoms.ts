@@ -42,19 +42,24 @@ function seen(kind: SymptomKind, { slots, reading }: Frame, context: OwnContext)
     const given = tellMore(names, entries, said.water);
     return { ...given, next: [...others.map((id) => symptomAction(id, {})), ...given.next] };
   }
-  const own = ofOneCoral(first, names, reading.scanned);
+  const own = ofOneCoral(first, names, reading.scanned, said.water);
   if (own !== undefined) return own;
   return lookAnswer({ id: first, others, entries, volume: slots.volume, ...said }, context);
 }
 
 /** What is known of one coral before its card: a new one that stays shut, one that stretches. */
-function ofOneCoral(id: SymptomId, names: readonly string[], scanned: Scanned): Answer | undefined {
+function ofOneCoral(
+  id: SymptomId,
+  names: readonly string[],
+  scanned: Scanned,
+  water: Answer | undefined,
+): Answer | undefined {
   const [only, more] = names;
   const named = only === undefined || more !== undefined ? undefined : namedCoral(only);
   if (named === undefined) return undefined;
   if (id === 'stretched') return stretchedAnswer(named, undefined);
   const isNew = met(scanned, 'records.came', 'deeds.buys', 'times.newAge');
-  return id === 'polyps closed' && isNew ? newShutAnswer(named, undefined) : undefined;
+  return id === 'polyps closed' && isNew ? newShutAnswer(named, water) : undefined;
 }
 
 /** Every coral that a name can mean: one that may hold a poison is not to be missed. */

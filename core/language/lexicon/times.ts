@@ -30,5 +30,7 @@ export const times = {
   duration: `for_days for_weeks for_months for_hours all_day all_night all_week`,
   atOnce: `all_at_once at_once in_one_go in_one_shot right_now tonight tonite`,
   newAge: `new young fresh newly just_started week_old`,
+  clockChange: `clocks clock_goes clock_change clock_changes daylight_saving daylight_savings dst time_change
+    summer_time winter_time`,
   oldAge: `old mature established ancient expired out_of_date`,
 } as const;

@@ -3,6 +3,7 @@ import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
 import { cases } from '../../cases/all.ts';
 import { faults } from '../../cases/case.ts';
+import { forbidden, misread } from '../../cases/misread.ts';
 import { openClub } from './club.ts';
 import type { Club } from './club.ts';
 
@@ -21,12 +22,22 @@ function seen(text: string): string {
     .replaceAll('**', '');
 }
 
+/** Further apart than a case is kept, so that no question is read as going on from the one before. */
+const APART_MS = 3 * 3_600_000;
+
+const inTime = Object.entries(cases)
+  .map(([id, expected], at) => ({ id, expected, atMs: expected.nowMs ?? at * APART_MS }))
+  .toSorted((a, b) => a.atMs - b.atMs);
+
 describe('every question, in a message that mentions the bot', () => {
-  it.each(Object.entries(cases))('%s', async (_, expected) => {
-    now = expected.nowMs ?? 0;
+  it.each(inTime)('$id', async ({ id, expected, atMs }) => {
+    now = atMs;
     const { reply } = club.standIn.mention(expected.asked);
     const { text, pings } = await reply;
-    expect(faults(seen(text), expected), seen(text)).toEqual([]);
+    const wrong = faults(seen(text), expected);
+    if (id in misread) expect(wrong, `${id} is answered outright: take it off the list`).not.toEqual([]);
+    else expect(wrong, seen(text)).toEqual([]);
+    expect(forbidden(seen(text), expected)).toEqual([]);
     expect(pings).toEqual([]);
   });
 });

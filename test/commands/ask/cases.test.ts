@@ -1,17 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open.ts';
-import { ask } from '../../ask.ts';
+import type { Answer } from '../../../commands/answer.ts';
 import { findCommand } from '../../../commands/index.ts';
-import { asked } from '../../corpus.ts';
+import { ask } from '../../ask.ts';
 import { cases } from '../../cases/all.ts';
+import { type Case, faults } from '../../cases/case.ts';
+import { missed, misread, outright } from '../../cases/misread.ts';
 import { sums } from '../../cases/sums.ts';
+import { asked } from '../../corpus.ts';
 import { textOf } from '../text.ts';
 
-describe.each(Object.entries(cases))('%s', (_, { asked: question, nowMs = 0, values, says, never }) => {
+/** The answer to a case by somebody who keeps nothing yet; `as` where a kind was chosen. */
+function answered({ asked: question, nowMs = 0 }: Case, as?: (typeof misread)[string]): Answer {
   const keep = openStore({ file: ':memory:', nowMs: () => nowMs }).keepFor('100000000000000001');
-  const given = ask(question, { nowMs, keep, zone: 'UTC' });
+  return ask(question, { nowMs, keep, zone: 'UTC' }, as && { as });
+}
+
+function whole(given: Answer): string {
   const rows = given.table?.rows.map((row) => row.join(': ')) ?? [];
-  const text = [textOf(given), ...rows].join('\n');
+  return [textOf(given), ...rows].join('\n');
+}
+
+describe.each(outright)('%s', (_, expected) => {
+  const { values, says } = expected;
+  const text = whole(answered(expected));
 
   it.each(values)('prints $value ($at)', ({ at, value, tolerance = 0.02 }) => {
     const found = at
@@ -25,12 +37,37 @@ describe.each(Object.entries(cases))('%s', (_, { asked: question, nowMs = 0, val
   });
 
   it.each(says)('says %s', (pattern) => expect(text).toMatch(pattern));
+});
 
-  it.each(never)('never says %s', (pattern) => expect(text).not.toMatch(pattern));
+describe.each(Object.entries(cases))('%s', (_, expected) => {
+  const given = answered(expected);
+
+  it.each(expected.never)('never says %s', (pattern) => expect(whole(given)).not.toMatch(pattern));
 
   it('offers only commands there are', () => {
     for (const { command } of given.next) expect(findCommand(command.split(' ')), command).toBeDefined();
   });
+});
+
+describe('what is misread', () => {
+  it.each(missed)('%s: still not answered outright', (_, expected) => {
+    expect(faults(whole(answered(expected)), expected)).not.toEqual([]);
+  });
+
+  const offered = missed.flatMap(([id, expected]) => {
+    const as = misread[id];
+    return as === undefined ? [] : [{ id, as, expected }];
+  });
+
+  it.each(offered)('$id: the right answer is offered as $as', ({ as, expected }) => {
+    expect(answered(expected).next).toContainEqual(
+      expect.objectContaining({ command: 'ask', input: expect.objectContaining({ as }) as unknown }),
+    );
+    const chosen = whole(answered(expected, as));
+    expect(faults(chosen, expected), chosen).toEqual([]);
+  });
+
+  it('is a case', () => expect(missed.map(([id]) => id).sort()).toEqual(Object.keys(misread).sort()));
 });
 
 it('every question of the corpus has its check', () => {

@@ -1,0 +1,47 @@
+import type { Kind } from '../../core/language/kinds.ts';
+import { cases } from './all.ts';
+import { type Case, faults } from './case.ts';
+
+/**
+ * The cases that are not answered outright as expected, each with the kind whose button leads to the right answer, where
+ * it is offered. A case leaves this list when it is mended: the tests fail while an answered one stands here.
+ */
+export const misread: Readonly<Record<string, Kind | undefined>> = {
+  // Unsure whether the daily use or the dose is wanted: asks which, the dose among the buttons.
+  A01: 'dose-amount',
+  // Taken for a rule of a dose, "50 g" for 50 gallons: judges what 100 g do, not the strength of soda ash.
+  A12: undefined,
+  // Unsure; behind "nutrients" only one of two zeros is heard, so no sum of either.
+  A14: undefined,
+  // Taken for trouble or first aid; behind "mixing" and the others no dose for the tank stands.
+  A16: undefined,
+  // Unsure between limewater, a solution and an overdose: asks which, limewater among the buttons.
+  A18: 'limewater',
+  // Unsure whether it is an emergency; none of what is offered says to leave it.
+  B09: undefined,
+  // Taken for a rule of specific gravity: judges the reading of the fluid, not the tank by it.
+  B13: undefined,
+  // Unsure; "hours of light" is offered, but takes none of the four lengths of day.
+  C05: undefined,
+  // Unsure; "two tests of one water" is offered, but compares the wrong numbers.
+  G05: undefined,
+  // Unsure; peroxide is not named, so the refusal of an amount is not reached. No amount is given either.
+  G07: undefined,
+  // Unsure; none of what is offered works out both volumes.
+  G09: undefined,
+  // "ppb P" is not heard as phosphate: light, an instrument or a salinity are offered.
+  G12: undefined,
+};
+
+const entries = Object.entries(cases);
+
+/** The cases that are answered outright. */
+export const outright: readonly (readonly [string, Case])[] = entries.filter(([id]) => !(id in misread));
+
+/** The cases that are not. */
+export const missed: readonly (readonly [string, Case])[] = entries.filter(([id]) => id in misread);
+
+/** What an answer to any case says that it must not, right or misread. */
+export function forbidden(text: string, { never }: Case): readonly string[] {
+  return faults(text, { values: [], says: [], never });
+}
