@@ -1,5 +1,6 @@
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
+import { ACTING } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { Reader } from '../../core/language/reading.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
@@ -8,12 +9,14 @@ import type { OwnContext } from '../command.ts';
 import { primer } from '../../core/care/primers/cards.ts';
 import { cardAnswer } from '../primer/card-answer.ts';
 import { primerNamed } from '../primer/named.ts';
+import { unreadable } from '../help/talk.ts';
 import { despairAnswer } from '../urgent/despair.ts';
 import { hurtAnswer } from '../urgent/hurt.ts';
 import { mayBeHurt } from '../urgent/of-reading.ts';
 import { watchedKeep } from '../watched-keep.ts';
 import { aboutOf, type About } from './about.ts';
 import { answered, keptOf, type Given } from './answered.ts';
+import { besidesSize } from './besides-size.ts';
 import { byLevel } from './by-level.ts';
 import { ofClaim } from './of-claim.ts';
 import { ofMedicine } from './of-medicine.ts';
@@ -46,6 +49,8 @@ export interface Taken {
 export function answerMessage(text: string, taken: Taken, reader: Reader, context: OwnContext): Answer {
   const { tongue } = tongueOf(text);
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
+  const unread = taken.as === undefined ? unreadable(text) : undefined;
+  if (unread !== undefined) return unread;
   const reading = reader.read(text);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
@@ -53,7 +58,10 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
   const frames = framesOf(reading);
-  const left = frames.filter(({ kind }) => !refused.includes(kind));
+  const left = besidesSize(
+    frames.filter(({ kind }) => !refused.includes(kind)),
+    reader.thresholds,
+  );
   const [likeliest] = taken.as === undefined ? left : frames.filter(({ kind }) => kind === taken.as);
   if (likeliest === undefined) return farFromAll(frames);
   let hasWritten = false;
@@ -150,7 +158,7 @@ function fromCase(decision: Decision, frames: readonly Frame[], about: About): G
   const sure = decision.kind === 'answer' ? answered(decision.frame, about) : undefined;
   if (sure !== undefined && sure.waits === undefined) return undefined;
   for (const frame of frames.slice(0, 3)) {
-    if (frame.probability < TRIED || frame.kind === 'next-step') continue;
+    if (frame.probability < TRIED || frame.kind === 'next-step' || ACTING.has(frame.kind)) continue;
     const done = answered(frame, about);
     if (done !== undefined && done.waits === undefined && done.isFilled === true) return done;
   }

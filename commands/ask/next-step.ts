@@ -2,7 +2,7 @@ import { known, slotsOf, type Case, type Moment } from '../../core/language/case
 import { compoundsFor } from '../../core/dosing/compound.ts';
 import { dangerSide } from '../../core/language/danger.ts';
 import type { Frame } from '../../core/language/frame.ts';
-import { wordsBesides } from '../../core/language/goes-on.ts';
+import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { met } from '../../core/language/met.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
@@ -33,7 +33,7 @@ const MOST_THEN = 2;
  * presses next is named behind it.
  */
 export function nextStep(frame: Frame, before: Case, context: OwnContext): Answer | undefined {
-  const said = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind));
+  const said = before.moments.filter(({ kind }) => !SMALL_TALK.has(kind) && !ACTING.has(kind));
   const last = said.at(-1) ?? doseWanted(before)[0];
   if (last === undefined) return undefined;
   const given = inOrder(frame, said, last, before).flatMap((moment) => {

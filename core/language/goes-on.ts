@@ -22,7 +22,7 @@ export type Standing =
   | { readonly kind: 'next' };
 
 /** Kinds that write: what was done is done, and nothing goes on from it but the question it left open. */
-const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-setup', 'coral-record']);
+export const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-setup', 'coral-record']);
 
 /** Words a message that is only the rest of another has at most, numbers and names not counted. */
 const FEW_WORDS = 7;

@@ -1,22 +1,27 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import { parameter } from '../../../core/water/parameter.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
 import { amountCommand } from '../../dose/amount.ts';
 import { effectCommand } from '../../dose/effect.ts';
+import { noDose } from '../../dose/no-dose.ts';
 import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
 import { notUsedOf } from './levels-of.ts';
 import { wantedIn, type Wanted } from './wanted.ts';
 
 /** The dose for the first parameter that shall rise; what else was asked is said and one press away. */
-export function amountFor({ slots }: Frame, context: OwnContext): Answer | undefined {
+export function amountFor({ slots, reading }: Frame, context: OwnContext): Answer | undefined {
   const wanted = wantedIn(slots);
   const [first, ...rest] = wanted;
   if (first === undefined) return undefined;
   const { volume, salinity } = slots;
   const { of, now, goal, salt } = first;
+  // "lower alk by 2 dkh": what is wished lower is never raised.
+  if (goal.startsWith('+') && met(reading.scanned, 'manner.lower'))
+    return noDose(of, { now: undefined, goal: undefined, rise: -1, words: '', read: [] });
   const given = call(amountCommand, { of, now, goal, with: salt, volume, salinity }, context);
   const left = notUsedOf(slots, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
   return withNamed(slots, withOthers(rest, volume, { ...given, read: [...given.read, ...left] }), context);

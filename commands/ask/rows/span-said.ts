@@ -18,8 +18,10 @@ export function spanSaid(slots: Slots, context: OwnContext): string | undefined 
 
 /** A use or a fall in a time that was said, "1.2 dkh per 1 days"; undefined where either is missing. */
 export function fallRate(slots: Slots, context: OwnContext): string | undefined {
-  const { rate, rateDays, change } = slots;
+  const { of, levels = [], rate, rateDays, change } = slots;
   if (rate !== undefined && rateDays !== undefined) return perDays(rate, rateDays);
+  const timed = levels.find((level) => level.of === of && level.part === 'change');
+  if (timed?.everyDays !== undefined) return perDays(timed.text, timed.everyDays);
   const span = spanSaid(slots, context);
   if (change === undefined || span === undefined) return undefined;
   return perDays(change, readQuantity('days', span, { field: 'over', fallback: 'days' }).value);
