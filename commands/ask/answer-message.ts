@@ -77,7 +77,7 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
     return finished(given, about, hasWritten);
   } finally {
     const { slots, cards } = given?.frame ?? likeliest;
-    const kind = keptKind(given);
+    const kind = taken.as !== undefined && given !== undefined ? taken.as : keptKind(given);
     const card = cards.find(({ probability }) => probability >= CLEAR_CARD);
     const moment = {
       atMs: context.nowMs,
@@ -117,7 +117,9 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     if (next !== undefined) return { answer: next, frame: first, taken: [first.kind] };
   }
   if (stand.kind === 'rest') {
-    const done = answered({ ...first, kind: stand.of, slots: stand.slots }, about);
+    // Its own words were unlike any question: what it puts right is kept all the same.
+    const probability = Math.max(first.probability, KEPT);
+    const done = answered({ ...first, kind: stand.of, slots: stand.slots, probability }, about);
     if (done !== undefined) return withHeard(done, stand.slots);
   }
   if (about.before.moments.length > 0 && !isDanger && !isRefused) {

@@ -44,7 +44,7 @@ describe('Not that', () => {
     expect(first.headline).toContain('sodium carbonate');
     const second = press(notThat(first));
     expect(inputOf(notThat(first) ?? expect.unreachable())).toEqual({ not: 'dose-amount' });
-    expect(second.headline).toContain('What would you like to know');
+    expect(second.headline).toContain('Which of these do you mean?');
     expect(second.next.map((one) => inputOf(one)['as'] ?? 'none')).toEqual([
       'dose-effect',
       'solution',
