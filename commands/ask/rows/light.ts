@@ -34,7 +34,7 @@ export const lightRows: readonly Row[] = [
   {
     kind: 'lux',
     label: 'Lux, watts, or no meter',
-    uses: ['lux', 'light', 'corals'],
+    uses: ['lux', 'light', 'percents', 'corals'],
     answer: (frame, context) => {
       const lux = luxOf(frame);
       if (lux !== undefined) return call(luxCommand, { reading: lux, lamp: lampKind(frame) }, context);
@@ -45,7 +45,12 @@ export const lightRows: readonly Row[] = [
         ? cardAnswer(primer('PAR'))
         : call(
             rangeCommand,
-            { coral: one.name, origin: originOf(frame), lamp: lampStrength(frame) },
+            {
+              coral: one.name,
+              origin: originOf(frame),
+              setting: frame.slots.percents?.[0],
+              lamp: lampStrength(frame),
+            },
             context,
           );
     },

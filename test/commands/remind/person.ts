@@ -1,3 +1,4 @@
+import { lazyReader } from '../../../bot/reader/load.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import { readLine } from '../../../bot/terminal/read.ts';
 import type { Answer, NextAction } from '../../../commands/answer.ts';
@@ -43,7 +44,7 @@ export function club(
   const store = openStore({ file: ':memory:', nowMs: () => nowMs });
   const person = (id: string): Person => {
     const keep = store.keepFor(id);
-    const context = (): Asking => ({ nowMs, keep, ...extra });
+    const context = (): Asking => ({ nowMs, keep, reader: lazyReader, ...extra });
     return {
       keep,
       run: (line) => {
