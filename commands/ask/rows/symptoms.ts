@@ -47,7 +47,7 @@ function seen(kind: SymptomKind, { slots, reading }: Frame, context: OwnContext)
   return lookAnswer({ id: first, others, entries, volume: slots.volume, ...said }, context);
 }
 
-/** What is known of one coral before its card: a new one that stays shut, one that stretches. */
+/** What is known of one coral before its card: a new one that stays shut in water that is fine, one that stretches. */
 function ofOneCoral(
   id: SymptomId,
   names: readonly string[],
@@ -59,7 +59,8 @@ function ofOneCoral(
   if (named === undefined) return undefined;
   if (id === 'stretched') return stretchedAnswer(named, undefined);
   const isNew = met(scanned, 'records.came', 'deeds.buys', 'times.newAge');
-  return id === 'polyps closed' && isNew ? newShutAnswer(named, water) : undefined;
+  const isFine = water === undefined || water.facts.every(({ verdict }) => verdict === 'fine');
+  return id === 'polyps closed' && isNew && isFine ? newShutAnswer(named, water) : undefined;
 }
 
 /** Every coral that a name can mean: one that may hold a poison is not to be missed. */
