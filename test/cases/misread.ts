@@ -11,19 +11,19 @@ export const misread: Readonly<Record<string, Kind | undefined>> = {
   A01: 'dose-amount',
   // Taken for a rule of a dose, "50 g" for 50 gallons: judges what 100 g do, not the strength of soda ash.
   A12: undefined,
-  // Unsure; behind "nutrients" only one of two zeros is heard, so no sum of either.
+  // Unsure; behind "nutrients" the old phosphate is taken for now and the zeros for nothing, so no sum of either.
   A14: undefined,
-  // Taken for trouble or first aid; behind "mixing" and the others no dose for the tank stands.
+  // Asks whether somebody is hurt; neither the wish (9.3 again) nor a dose is heard.
   A16: undefined,
   // Unsure between limewater, a solution and an overdose: asks which, limewater among the buttons.
   A18: 'limewater',
-  // Unsure whether it is an emergency; none of what is offered says to leave it.
+  // Unsure whether it is an emergency; "raise or lower salinity" is offered, but leads with the raise and names no 4 %.
   B09: undefined,
   // Taken for a rule of specific gravity: judges the reading of the fluid, not the tank by it.
   B13: undefined,
-  // Unsure; "hours of light" is offered, but takes none of the four lengths of day.
+  // Unsure; "hours of light" is offered, but takes it for a change from 5 h to 12 h.
   C05: undefined,
-  // Unsure; "two tests of one water" is offered, but compares the wrong numbers.
+  // Unsure; "two tests of one water" is offered, but hears one number only: the card of kits.
   G05: undefined,
   // Unsure; peroxide is not named, so the refusal of an amount is not reached. No amount is given either.
   G07: undefined,
