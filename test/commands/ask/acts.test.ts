@@ -38,27 +38,29 @@ const goingOn = [
   'what about sundays',
 ] as const;
 
+function sets(line: string): void {
+  const { keep, say, rows } = talking();
+  expect(say(reminder).headline).toMatch(/^Set as reminder/);
+  const set = keep.reminders();
+  const before = rows();
+  expect(say(line).headline).not.toMatch(/^(?:Set as|That is set already)/);
+  expect(keep.reminders()).toEqual(set);
+  expect(rows()).toBe(before);
+}
+
+function brings(line: string): void {
+  const { keep, say, rows } = talking();
+  say(reminder);
+  for (const { id } of keep.reminders()) keep.removeReminder(id);
+  const before = rows();
+  say(line);
+  expect(keep.reminders()).toEqual([]);
+  expect(rows()).toBe(before);
+}
+
 describe('after a reminder was set in plain words', () => {
   /** Known miss: taken for a reminder of its own that has no task. */
   const misread = ['and every sunday'] as const;
-  const sets = (line: string): void => {
-    const { keep, say, rows } = talking();
-    expect(say(reminder).headline).toMatch(/^Set as reminder/);
-    const set = keep.reminders();
-    const before = rows();
-    expect(say(line).headline).not.toMatch(/^(?:Set as|That is set already)/);
-    expect(keep.reminders()).toEqual(set);
-    expect(rows()).toBe(before);
-  };
-  const brings = (line: string): void => {
-    const { keep, say, rows } = talking();
-    say(reminder);
-    for (const { id } of keep.reminders()) keep.removeReminder(id);
-    const before = rows();
-    say(line);
-    expect(keep.reminders()).toEqual([]);
-    expect(rows()).toBe(before);
-  };
   it.each(goingOn)('"%s" sets no other and changes none', sets);
   it.each(goingOn)('and removed, "%s" does not bring it back', brings);
   it.fails.each(misread)('"%s" sets no other and changes none', sets);

@@ -45,15 +45,13 @@ describe('what others own stays with them', () => {
     ['hammer next to torch and alk 6.5, 75 gal, raise to 8 with soda ash', /g of sodium carbonate/],
     ['xenia is taking over, raise alk 7 to 8 in 75 gal', /Which compound/],
     ['green hair algae taking over my zoas', /Pull it out by hand/],
+    ['new duncan stays shut, alk 5.1 dkh', /5\.1/],
   ])('%s', isOwn);
 
   /** Known miss: 8.0 is taken for the level wanted. */
-  it.fails('my hammer coral ate alk 8.4 to 8.0 in 2 days, 75 gal, how much does it use', () =>
-    isOwn('my hammer coral ate alk 8.4 to 8.0 in 2 days, 75 gal, how much does it use', /a day/),
-  );
-
-  it('the water beside a coral that is shut is judged with it', () =>
-    expect(headline('new duncan stays shut, alk 5.1 dkh')).toMatch(/Water: worth a look: alkalinity low\.$/));
+  it.fails.each<[string, RegExp]>([
+    ['my hammer coral ate alk 8.4 to 8.0 in 2 days, 75 gal, how much does it use', /a day/],
+  ])('%s', isOwn);
 });
 
 describe('an open name', () => {
@@ -139,6 +137,13 @@ it('answers of a coral what harms corals, not people', () => {
   expect(headline('is kenya tree toxic')).toMatch(/^Wear gloves where you have a cut/);
 });
 
+function isShown(question: string, expected: string): void {
+  const [{ keep, say }] = twoPersons();
+  say('/coral add coral:duncan at:left, back, low size:5 cm');
+  const shown = reached(question, { nowMs: NOW_MS, keep }).map((one) => one.headline);
+  expect(shown, shown[0]).toContain(expected);
+}
+
 describe('one member asks for their corals', () => {
   it.each([
     ['check my corals', 'Pantry: 1 settled.'],
@@ -146,16 +151,10 @@ describe('one member asks for their corals', () => {
   ])('%s', isShown);
 
   /** Known miss: taken for the log. */
-  it.fails('show me the map', () =>
-    isShown('show me the map', 'Pantry from above and from the front: 1 settled.'),
+  it.fails.each<[string, string]>([['show me the map', 'Pantry from above and from the front: 1 settled.']])(
+    '%s',
+    isShown,
   );
-
-  function isShown(question: string, expected: string): void {
-    const [{ keep, say }] = twoPersons();
-    say('/coral add coral:duncan at:left, back, low size:5 cm');
-    const shown = reached(question, { nowMs: NOW_MS, keep }).map((one) => one.headline);
-    expect(shown, shown[0]).toContain(expected);
-  }
 });
 
 describe('kinds of corals', () => {

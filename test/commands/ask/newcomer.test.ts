@@ -27,6 +27,10 @@ function isTold(question: string, pattern: RegExp): void {
   }
 }
 
+function isNoGreeting(question: string): void {
+  expect(told(question).headline).not.toMatch(/^(?:Hello|Welcome|You are welcome|All right|Tell me what)/);
+}
+
 describe('what newcomers type first', () => {
   const read: readonly [string, RegExp][] = [
     ['hi', /^Hello!/],
@@ -56,8 +60,6 @@ describe('what newcomers type first', () => {
   it.each(read)('%s', isTold);
   it.fails.each(misread)('%s', isTold);
 
-  const isNoGreeting = (question: string): void =>
-    expect(told(question).headline).not.toMatch(/^(?:Hello|Welcome|You are welcome|All right|Tell me what)/);
   it.each([
     'hi how much salt for 20 gallons',
     'ok so raise alk 7.2 to 8.4 in 75 gal with soda ash',

@@ -22,6 +22,15 @@ function talk(...lines: readonly string[]): string {
 
 const dose = 'raise alk 7.2 to 8.4 in 75 gal with soda ash';
 
+function comesTo(lines: readonly string[], compound: string, massG: number): void {
+  const text = talk(...lines);
+  const found = new RegExp(String.raw`([\d.]+) g of ${compound}`).exec(text)?.[1];
+  expect(found, text).toBeDefined();
+  expect(Math.abs(Number(found) / massG - 1), text).toBeLessThanOrEqual(0.02);
+}
+
+const padded = (length: number): string => `${dose} ${'.'.repeat(length)}`.slice(0, length);
+
 /** IUPAC 2021 weights: 1 dKH in 100 L = 1.890 g Na2CO3 = 2.996 g NaHCO3; 1 US gal = 3.785412 L (NIST Handbook 44). */
 describe('a question that goes on from the one before', () => {
   type Row = readonly [lines: readonly string[], compound: string, massG: number];
@@ -38,12 +47,6 @@ describe('a question that goes on from the one before', () => {
     [[dose, "it's 60 gallons", 'and with baking soda?'], 'sodium bicarbonate', 1.2 * 2.2712 * 2.996],
     [[dose, 'and to 9?'], 'sodium carbonate', 1.8 * 2.839 * 1.89],
   ];
-  const comesTo = (lines: readonly string[], compound: string, massG: number): void => {
-    const text = talk(...lines);
-    const found = new RegExp(String.raw`([\d.]+) g of ${compound}`).exec(text)?.[1];
-    expect(found, text).toBeDefined();
-    expect(Math.abs(Number(found) / massG - 1), text).toBeLessThanOrEqual(0.02);
-  };
   it.each(read)('%j: %s', comesTo);
   it.fails.each(misread)('%j: %s', comesTo);
 
@@ -104,7 +107,6 @@ describe('what is not understood', () => {
 
   it('is read to 4,000 characters, and of more the beginning', () => {
     const line = 'only the beginning of your message';
-    const padded = (length: number): string => `${dose} ${'.'.repeat(length)}`.slice(0, length);
     expect(ask(padded(4000), { nowMs: 0 }).read).not.toContain(line);
     const given = ask(padded(4001), { nowMs: 0 });
     expect(given.read[0]).toBe(line);
