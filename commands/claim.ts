@@ -9,7 +9,7 @@ import type { Answer } from './answer.ts';
 import { defineCommand, readerIn } from './command.ts';
 import { askedWater } from './dose/asked.ts';
 import { quantityOption, textOption } from './options.ts';
-import { medicineAnswer, namesMedicine } from './triage/refused.ts';
+import { medicineAnswer, namesBleach, namesMedicine } from './triage/refused.ts';
 
 export const claimCommand = defineCommand({
   path: ['claim'],
@@ -25,7 +25,7 @@ export const claimCommand = defineCommand({
   }),
   run: (input, context): Answer => {
     const scanned = scan(input.rule);
-    if (namesMedicine(scanned))
+    if (namesMedicine(scanned) || namesBleach(scanned))
       return medicineAnswer(readerIn(context).read(input.rule), { ...context, keep: undefined });
     const claim = ruleWithin(scanned)?.claim;
     return claim === undefined

@@ -16,9 +16,12 @@ const named = primers
 
 /** The card whose name stands in a short message that asks what something is, or how it goes; undefined for any other. */
 export function primerNamed(scanned: Scanned): PrimerId | undefined {
-  const isAsked = met(scanned, 'manner.askWhich', 'manner.askHow', 'manner.askWhy', 'manner.newcomer');
-  if (!isAsked || scanned.numbers.length > 0 || wordsBesides(scanned) > MOST_WORDS) return undefined;
+  if (scanned.numbers.length > 0 || wordsBesides(scanned) > MOST_WORDS) return undefined;
   const text = ` ${wordsOf(scanned.text)} `;
+  const isAsked =
+    text.includes(' tell me about ') ||
+    met(scanned, 'manner.askWhich', 'manner.askHow', 'manner.askWhy', 'manner.newcomer');
+  if (!isAsked) return undefined;
   return named.find(({ words }) => text.includes(words))?.id;
 }
 

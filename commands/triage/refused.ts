@@ -58,6 +58,11 @@ export function namesMedicine(scanned: Scanned): boolean {
   return met(scanned, ...MEDICINES);
 }
 
+/** Whether bleach is named, which no rule makes fit for a tank. */
+export function namesBleach(scanned: Scanned): boolean {
+  return met(scanned, 'poisons.bleach');
+}
+
 /** A treatment that is asked for: never an amount; what to do instead, or why not in the reef. */
 export function medicineAnswer(reading: Reading, context: OwnContext): Answer {
   const { scanned } = reading;

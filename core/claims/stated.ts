@@ -112,7 +112,9 @@ function between(words: readonly Word[], from: number, to: number): readonly Wor
 
 function amountAt(text: string, tokens: readonly Token[], token: Token, at: number): readonly Amount[] {
   const { number } = token;
-  if (number !== undefined) return number.form === 'moment' ? [] : [ofNumber(text, tokens[at + 1], number)];
+  if (number?.form === 'moment') return [];
+  if (number !== undefined)
+    return isSaidPerLitre(text, number) ? perLitre(number) : [ofNumber(text, tokens[at + 1], number)];
   return relates(token.word, 'per') || token.word === 'a' ? oneOf(text, tokens, at) : [];
 }
 
@@ -126,6 +128,18 @@ function ofNumber(text: string, next: Token | undefined, number: NumberSpan): Am
     end: number.end,
     ...(everyDays === undefined ? {} : { everyDays }),
   };
+}
+
+/** "1 g per litre" in words is a weight and what it is for; "1 g/L" is one quantity. */
+function isSaidPerLitre(text: string, { unit, start, end }: NumberSpan): boolean {
+  return unit === 'g/l' && !text.slice(start, end).includes('/');
+}
+
+function perLitre({ value, start, end }: NumberSpan): readonly Amount[] {
+  return [
+    { text: `${value} g`, value, kinds: ['mass'], start, end },
+    { text: '1 l', value: 1, kinds: ['volume'], start: end, end },
+  ];
 }
 
 /** Units a rule counts by without a number of their own. */

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../commands/answer.ts';
+import type { Talk } from '../../commands/ask/talk.ts';
 import type { Asking, Command } from '../../commands/command.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import { commands, findCommand } from '../../commands/index.ts';
 import { optionsOf } from '../../commands/options.ts';
+import type { Case } from '../../core/language/case.ts';
 import { sources } from '../../core/sources.ts';
+import { lazyReader } from '../../bot/reader/load.ts';
 import { openStore } from '../../bot/store/open.ts';
 import { typedInput } from '../../bot/discord/asked/call.ts';
 import { readLine } from '../../bot/terminal/read.ts';
@@ -133,7 +136,21 @@ const FILLED: Readonly<Record<string, string>> = {
 /** A member with the tank and the readings that the examples speak of. */
 function member(): Asking {
   const keep = openStore({ file: ':memory:', nowMs: () => NOW_MS }).keepFor('100000000000000001');
-  const context: Asking = { ...managed().context, nowMs: NOW_MS, zone: 'UTC', keep };
+  let before: Case | undefined;
+  const talk: Talk = {
+    get before() {
+      return before;
+    },
+    remember: (next) => (before = next),
+  };
+  const context: Asking = {
+    ...managed().context,
+    nowMs: NOW_MS,
+    zone: 'UTC',
+    keep,
+    reader: lazyReader,
+    talk,
+  };
   for (const line of SET_UP) exampleOf(findCommand(line.split(' ')), context);
   return context;
 }

@@ -11,7 +11,7 @@ import { shadeAnswer } from '../../coral/shade-answer.ts';
 import { softBesideStony } from '../../coral/soft-beside-stony.ts';
 import { zoanthidAnswer } from '../../coral/zoanthid-answer.ts';
 import type { Row } from '../row.ts';
-import { coralsOf, groupsOf, linesFirst, noPageOf } from './coral-said.ts';
+import { anyWithoutPage, coralsOf, groupsOf, linesFirst } from './coral-said.ts';
 
 export const coralPairRows: readonly Row[] = [
   {
@@ -20,9 +20,10 @@ export const coralPairRows: readonly Row[] = [
     needs: [{ oneOf: ['corals'], ask: 'Which two corals?', when: (frame) => !isSoftBesideStony(frame) }],
     uses: ['corals', 'lengths', 'counts'],
     answer: (frame, context) => {
+      const unknown = anyWithoutPage(frame);
+      if (unknown !== undefined) return unknown;
       const [one, second, third] = coralsOf(frame);
-      if (one === undefined)
-        return noPageOf(frame) ?? (isSoftBesideStony(frame) ? softBesideStony() : undefined);
+      if (one === undefined) return isSoftBesideStony(frame) ? softBesideStony() : undefined;
       if (second !== undefined && third !== undefined) return pairsAnswer(coralsOf(frame));
       const other = second ?? anyAnemone(frame, one) ?? (isTwice(frame) ? one : undefined);
       if (other !== undefined) return besideOf(frame, one, other);

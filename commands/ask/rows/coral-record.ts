@@ -46,12 +46,21 @@ function shownBy({ slots, reading: { scanned } }: Frame) {
 function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
   const { scanned } = frame.reading;
   if (
-    met(scanned, 'lives.dies', 'looks.dead', 'deeds.sells', 'deeds.gives', 'deeds.discards', 'deeds.unlists')
+    met(
+      scanned,
+      'records.gone',
+      'lives.dies',
+      'looks.dead',
+      'deeds.sells',
+      'deeds.gives',
+      'deeds.discards',
+      'deeds.unlists',
+    )
   )
     return isPart(frame) ? partGone(coral) : call(removeCoralCommand, { coral }, context);
   const at = spotSaid(frame);
   const size = sizeSaid(frame);
-  if (met(scanned, 'deeds.moves'))
+  if (met(scanned, 'records.moved', 'deeds.moves'))
     return at.missing.length === 0 || size !== undefined
       ? call(moveCoralCommand, { coral, at: at.missing.length === 0 ? at.text : undefined, size }, context)
       : whereNow(coral, at.missing);

@@ -27,10 +27,16 @@ export function coralsOf({ slots: { corals = [] } }: Frame): readonly NamedCoral
 
 /** What is said of a real genus that has no page, where no other coral is named. */
 export function noPageOf(frame: Frame): Answer | undefined {
-  if (coralsOf(frame).length > 0) return undefined;
-  const [name] = frame.slots.corals ?? [];
-  const found = name === undefined ? undefined : findCorals(name);
-  return name === undefined || found?.kind !== 'no page' ? undefined : noPageAnswer(name, found);
+  return coralsOf(frame).length > 0 ? undefined : anyWithoutPage(frame);
+}
+
+/** The same whatever else is named: of a pair both must be known. */
+export function anyWithoutPage({ slots: { corals = [] } }: Frame): Answer | undefined {
+  for (const name of corals) {
+    const found = findCorals(name);
+    if (found.kind === 'no page') return noPageAnswer(name, found);
+  }
+  return undefined;
 }
 
 const groups: readonly (readonly [CoralGroup, readonly Met[]])[] = [
@@ -84,8 +90,9 @@ export function readableAs(kind: QuantityKind, text: string): number | undefined
   }
 }
 
-/** Where a piece grew, as members say it. */
-export function originOf({ reading: { scanned } }: Frame): Origin | undefined {
+/** Where a piece grew, as members say it; a name tells nothing of it ("sea plume"). */
+export function originOf({ reading: { scanned: whole } }: Frame): Origin | undefined {
+  const scanned = { ...whole, tokens: whole.tokens.filter(({ name }) => name?.class !== 'coral') };
   if (met(scanned, 'places.seaFarm')) return 'maricultured';
   if (met(scanned, 'places.deepWater')) return 'deep';
   if (met(scanned, 'places.captive')) return 'tank-grown';

@@ -49,10 +49,14 @@ function ofBox({ box, lengths = [], amounts = [], container }: Slots): Answer | 
   }
   const { points, steps = [], sources } = primer('net volume');
   const rock = amounts.find((text) => /(?:kg|lbs?)$/.test(text));
-  const water = askedVolume({ size: amount, rock, sump: container }, undefined);
+  const water = askedVolume({ size: amount, measured: 'inside', rock, sump: container }, undefined);
   return answer({
     headline: `About ${litresAndGallons(water.netL.likely)} of water${rock === undefined ? ', less what rock and sand take' : ''}.`,
-    read: [...water.read, ...lengths.slice(SIDES).map((text) => `not used: ${text}`)],
+    read: [
+      'whether inside or outside the glass is not said: taken as inside',
+      ...water.read,
+      ...lengths.slice(SIDES).map((text) => `not used: ${text}`),
+    ],
     facts: [rangeFact(water.netL), ...water.facts, ...points.map(([label, value]) => ({ label, value }))],
     steps,
     working: water.working,

@@ -206,7 +206,7 @@ function single(words: Words, at: number): Spoken | undefined {
   const word = words[at] ?? '';
   const value = PARTS[word] ?? COUNTS[word];
   if (value === undefined || word === 'third') return undefined;
-  return said(value, word === 'half' && words[at + 1] === 'a' ? 2 : 1);
+  return said(value, word === 'half' && /^an?$/.test(words[at + 1] ?? '') ? 2 : 1);
 }
 
 function said(value: number, words: number): Spoken {

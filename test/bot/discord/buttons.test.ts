@@ -40,7 +40,7 @@ describe('a button under an answer to plain words', () => {
     const first = await club.standIn.mention(question).reply;
     await club.standIn.mention(later).reply;
     const pressed = await press(NOT, first);
-    expect(pressed.text).toContain('What would you like to know');
+    expect(pressed.text).toContain('Which of these do you mean?');
     expect(pressed.text).toContain('75 gal');
     expect(pressed.text).not.toContain('90');
     const effect = await press(AS, pressed);

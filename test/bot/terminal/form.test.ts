@@ -1,5 +1,6 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
+import { LONGEST_LINE } from '../../../bot/terminal/read.ts';
 import { openRoom } from '../../../bot/terminal/room.ts';
 import { replyTo, type Desk, type Reply } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
@@ -51,7 +52,7 @@ describe('a form in the room', () => {
   it.each([
     [['often'], 'times is not a number I can use.'],
     [['2', 'glad'], 'mood takes one of a few values.'],
-    [['x'.repeat(3001)], 'too long for me to read'],
+    [['x'.repeat(LONGEST_LINE + 1)], 'too long for me to read'],
   ])('asks again after %j', async (values, sentence) => {
     const desk = formDesk();
     const refused = await after(desk, 'x', '1', 'kh 8', ...values);

@@ -3,10 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { replyTo, type Reply, type Standing } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
 import { ask } from '../../ask.ts';
-import { doseCommands } from '../../../commands/dose.ts';
-import { mydataCommands } from '../../../commands/mydata.ts';
-import { remindCommands } from '../../../commands/remind.ts';
-import { tankCommands } from '../../../commands/tank.ts';
+import { commands } from '../../../commands/index.ts';
 import { sampleDesk } from './sample.ts';
 import { pretended } from '../../action.ts';
 
@@ -71,7 +68,6 @@ describe('a number', () => {
 
 describe('a tank that is kept', () => {
   it('fills in what is left out, in commands and in words, and is removed by a number', async () => {
-    const commands = [...doseCommands, ...tankCommands, ...remindCommands, ...mydataCommands];
     const desk = { ...sampleDesk(), commands, ask };
     const reply = (line: string, before: Standing = { offers: [] }) => replyTo(line, before, desk, style);
     const dose = '/dose amount of:alkalinity now:7.2 goal:8.4 with:soda ash';

@@ -1,5 +1,6 @@
 import { PassThrough, Writable } from 'node:stream';
 import { describe, expect, it } from 'vitest';
+import { LONGEST_LINE } from '../../../bot/terminal/read.ts';
 import { openRoom } from '../../../bot/terminal/room.ts';
 import { sampleDesk } from './sample.ts';
 
@@ -76,17 +77,18 @@ describe('a piped room', () => {
   });
 
   it('refuses a line of a megabyte and takes the next', async () => {
-    const { text } = await piped(
-      'x'.repeat(500_000),
-      'y'.repeat(500_000),
-      '\n',
-      `${'z '.repeat(2000)}\n`,
-      '/tide\n',
-    );
+    const { text } = await piped('x'.repeat(500_000), 'y'.repeat(500_000), '\n', '/tide\n');
     expect(text).toContain('1000000 characters');
-    expect(text).toContain('4000 characters');
+    expect(text).toContain(`at most ${LONGEST_LINE} characters`);
     expect(text).toContain('It is 1234 ms.');
     expect(text.length).toBeLessThan(2000);
+  });
+
+  it('reads a line as long as a message of Discord', async () => {
+    const { text } = await piped(`${'z '.repeat(2000)}\n`, '/tide\n');
+    expect(text.split('Heard:')).toHaveLength(2);
+    expect(text).not.toContain('too long');
+    expect(text).toContain('It is 1234 ms.');
   });
 
   it('shows hostile bytes as signs', async () => {

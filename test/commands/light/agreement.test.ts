@@ -73,7 +73,11 @@ it('plain words say for a new piece what the one verdict says', () => {
   fc.assert(
     fc.property(fc.constantFrom(...asked), fc.integer({ min: 5, max: 600 }), (entry, ppfd) => {
       const said = lightVerdict(entry, 'unknown', 'new', ppfd);
-      const given = ask(`is ${ppfd} par too much for a ${tellingName(entry)}?`, { nowMs: 0 });
+      const given = ask(
+        `is ${ppfd} par too much for a ${tellingName(entry)}?`,
+        { nowMs: 0 },
+        { as: 'par-ok' },
+      );
       expect(given.headline).toMatch(new RegExp(`^${said.headline.replaceAll(/[()]/g, '\\$&')}`));
       expect(given.steps[0]).toBe(said.advice);
     }),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { loadReader } from '../../../../bot/reader/load.ts';
+import { lazyReader, loadReader } from '../../../../bot/reader/load.ts';
 import { claimRows } from '../../../../commands/ask/rows/claim.ts';
 import { framesOf } from '../../../../core/language/frame.ts';
 import { textOf } from '../../text.ts';
@@ -7,7 +7,9 @@ import { textOf } from '../../text.ts';
 const asked = (text: string) => {
   const frame = framesOf(loadReader().read(text)).find(({ kind }) => kind === 'claim');
   const row = claimRows.find(({ kind }) => kind === 'claim');
-  return frame === undefined ? undefined : row?.answer(frame, { nowMs: 0, keep: undefined });
+  return frame === undefined
+    ? undefined
+    : row?.answer(frame, { nowMs: 0, keep: undefined, reader: lazyReader });
 };
 
 /** Figures as in test/core/claims/rules.ts: weights IUPAC 2021, EOS-80, mass balance; "practice" is common practice, no source. */

@@ -42,7 +42,9 @@ describe('readings kept in words', () => {
     says('log', 'log alk 8.3');
     wait(7);
     says('log', 'log alk 7.9');
-    expect(says('log', 'show me my alk')?.headline).toMatch(/the last 2 entries of alkalinity.*7\.9 dKH/);
+    expect(says('log', 'my alk log')?.headline).toMatch(/the last 2 entries of alkalinity.*7\.9 dKH/);
+    // 8.3 to 7.9 dKH within 7 days: 0.4 / 7 = 0.057 a day.
+    expect(says('log', 'show me my alk')?.headline).toMatch(/^Alkalinity is falling by 0\.06 dKH a day/);
     expect(says('log', 'how has my alk changed this month')?.headline).toMatch(/alkalinity/i);
     expect(says('log', 'undo that')?.headline).toMatch(/^Taken back .* alkalinity 7\.9 dKH/);
   });

@@ -53,7 +53,7 @@ describe('something looks wrong', () => {
   test('where several are about as likely they are offered', () => {
     const given = answered(symptomRows, 'coral-symptom', 'my acros have white tips since the new lamp');
     const labels = given?.next.map(({ label }) => label) ?? [];
-    expect(labels).toContain(symptomCard('white tips').label);
-    expect(labels).toContain(symptomCard('pale on top').label);
+    expect(given?.read).toContain(`seen: ${symptomCard('white tips').label}`);
+    expect(labels).toContain(`Or rather: ${symptomCard('pale on top').label}`);
   });
 });
