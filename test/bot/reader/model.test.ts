@@ -46,7 +46,8 @@ describe('the sentences', () => {
 
   it('hold no measuring batch whose first figure is not written down', () => {
     const unmeasured = batches.filter(
-      ({ name, head }) => name.startsWith('v') && (head.measured === undefined || !report.includes(`## ${name},`)),
+      ({ name, head }) =>
+        name.startsWith('v') && (head.measured === undefined || !report.includes(`## ${name},`)),
     );
     expect(unmeasured.map(({ name }) => name)).toEqual([]);
   });
