@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { lazyReader } from '../../../bot/reader/load.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Store } from '../../../bot/store/open.ts';
 import { readCallId } from '../../../bot/discord/asked/call.ts';
@@ -62,7 +63,7 @@ function expected(command: Command, input: Record<string, unknown>): { answer: A
   const keep = beside.keepFor(userIds.keeper);
   const { hidden } = withDefaults(command, input, { ...managed().context, keep });
   try {
-    const found = runWithDefaults(command, input, { nowMs, keep });
+    const found = runWithDefaults(command, input, { nowMs, keep, reader: lazyReader });
     return { answer: found, hidden: hidden || found.file !== undefined };
   } catch (error) {
     if (error instanceof Problem) return { answer: answer({ headline: error.message }), hidden: true };
