@@ -1,9 +1,12 @@
 import { z } from 'zod';
 import { primer, primers } from '../core/care/primers/cards.ts';
 import { primerIds } from '../core/care/primers/primer.ts';
+import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { answer, type Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 import { cardAnswer, openCard } from './primer/card-answer.ts';
+import { subjectAnswer } from './primer/subject-answer.ts';
+import { subjectTitled } from './primer/titled.ts';
 
 /** Where somebody new begins. */
 const FIRST = ['cycle', 'first corals', 'acclimation', 'salinity', 'water changes', 'palytoxin'] as const;
@@ -14,8 +17,16 @@ export const primerCommand = defineCommand({
   example: '/primer card:water changes',
   options: z.strictObject({
     card: z.enum(primerIds).describe('Which card; leave it out for the list').optional(),
+    about: z
+      .string()
+      .max(MAX_MESSAGE_LENGTH)
+      .describe('A particular question by its title or in a few words: "two tangs"')
+      .optional(),
   }),
-  run: ({ card }): Answer => (card === undefined ? list() : cardAnswer(primer(card))),
+  run: ({ card, about }): Answer => {
+    if (about !== undefined) return subjectAnswer(subjectTitled(about));
+    return card === undefined ? list() : cardAnswer(primer(card));
+  },
 });
 
 function list(): Answer {

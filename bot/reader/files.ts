@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readBatch, type Batch } from '../../core/language/labelled.ts';
+import { cardTexts } from './card-texts.ts';
 
 /** The project's own folder, whether this runs as source or as build. */
 export const home = homeOf(dirname(fileURLToPath(import.meta.url)));
@@ -32,7 +33,7 @@ export function readSentences(): readonly NamedBatch[] {
   }));
 }
 
-/** SHA-256 over all training sentences: what the weights carry, so that both can be seen to belong together. */
+/** SHA-256 over all training sentences and the words of the cards: what the weights carry, so that both can be seen to belong together. */
 export function sentencesHash(): string {
   const hash = createHash('sha256');
   for (const name of sentenceFiles())
@@ -40,7 +41,7 @@ export function sentencesHash(): string {
       .update(name)
       .update('\0')
       .update(readFileSync(join(sentencesDir, name)));
-  return hash.digest('hex');
+  return hash.update(JSON.stringify(cardTexts)).digest('hex');
 }
 
 function sentenceFiles(): readonly string[] {

@@ -1,7 +1,7 @@
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
-import { ACTING } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
+import { likelyIn } from '../../core/language/moment-of.ts';
 import type { Reader } from '../../core/language/reading.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Answer } from '../answer.ts';
@@ -22,10 +22,9 @@ import { ofClaim } from './of-claim.ts';
 import { ofMedicine } from './of-medicine.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
-import { heardOf } from './heard.ts';
+import { fromCase, KEPT, nextOf, restOf } from './in-case.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
-import { leansOn, nextStep } from './next-step.ts';
 import { noPage } from './no-page.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
@@ -76,19 +75,16 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
         : outright(likeliest, frames, about);
     return finished(given, about, hasWritten);
   } finally {
-    const { slots, cards } = given?.frame ?? likeliest;
     const kind = taken.as !== undefined && given !== undefined ? taken.as : keptKind(given);
-    const card = cards.find(({ probability }) => probability >= CLEAR_CARD);
     const moment = {
       atMs: context.nowMs,
       kind,
-      slots,
-      probability: (given?.frame ?? likeliest).probability,
-      ...(card === undefined ? {} : { card: card.name }),
+      slots: (given?.frame ?? likeliest).slots,
+      ...likelyIn(taken.as === undefined ? left : [likeliest]),
       ...(about.isOthers ? { isOthers: true as const } : {}),
     };
     const isDone = hasWritten && given !== undefined;
-    const { waits } = given ?? {};
+    const waits = given?.waits ?? (kind === 'told' ? told.waits : undefined);
     const tank = tankName(about, context);
     context.talk?.remember(withMoment(about.before, moment, isDone ? '' : text, { waits, refused, tank }));
   }
@@ -112,64 +108,17 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
   if (first === undefined) return far(frames);
   const isDanger = first.kind === 'person-hurt' || first.kind === 'urgent-water';
   const stand = isDanger || isRefused ? ({ kind: 'new' } as const) : about.stand;
-  if (stand.kind === 'next') {
-    const next = nextStep(first, about.before, about.context);
-    if (next !== undefined) return { answer: next, frame: first, taken: [first.kind] };
-  }
-  if (stand.kind === 'rest') {
-    // Its own words were unlike any question: what it puts right is kept all the same.
-    const probability = Math.max(first.probability, KEPT);
-    const done = answered({ ...first, kind: stand.of, slots: stand.slots, probability }, about);
-    if (done !== undefined) return withHeard(done, stand.slots);
-  }
-  if (about.before.moments.length > 0 && !isDanger && !isRefused) {
-    const done = fromCase(decision, frames, about);
-    if (done !== undefined) return done;
-  }
+  const done =
+    (stand.kind === 'next' ? nextOf(first, about) : undefined) ??
+    restOf(first, stand, about) ??
+    (isDanger || isRefused ? undefined : fromCase(decision, frames, about));
+  if (done !== undefined) return done;
   return fromDecision(decision, frames, about);
 }
-
-/** From this probability on what a message was taken for is kept in the case: less is only told. Own choice. */
-const KEPT = 0.3;
 
 function keptKind(given: Given | undefined): Kind {
   const { frame, waits } = given ?? {};
   return frame !== undefined && (waits !== undefined || frame.probability >= KEPT) ? frame.kind : 'next-step';
-}
-
-/** From this share of its kind's cards one is kept in the case; own choice. */
-const CLEAR_CARD = 0.5;
-
-/** Kinds less likely than this are not tried with what the case knows. */
-const TRIED = 0.2;
-/** Kinds of a sum with numbers of its own: no matter of the case alone. */
-const SUMS = /^(?:dose|change|salinity|solution|limewater|convert|volume|remind|log|coral-record|tank-setup)/;
-
-/**
- * What a message that is unsure by itself, or that lacks something, means in its case: the likeliest kind whose answer the
- * case makes whole, else the step the case asks for.
- */
-function fromCase(decision: Decision, frames: readonly Frame[], about: About): Given | undefined {
-  const [likeliest] = frames;
-  const isSum = decision.kind === 'answer' && SUMS.test(decision.frame.kind);
-  if (likeliest !== undefined && !isSum && leansOn(likeliest, about.before)) {
-    const next = nextStep(likeliest, about.before, about.context);
-    if (next !== undefined)
-      return { answer: next, frame: { ...likeliest, kind: 'next-step' }, taken: [likeliest.kind] };
-  }
-  const sure = decision.kind === 'answer' ? answered(decision.frame, about) : undefined;
-  if (sure !== undefined && sure.waits === undefined) return undefined;
-  for (const frame of frames.slice(0, 3)) {
-    if (frame.probability < TRIED || frame.kind === 'next-step' || ACTING.has(frame.kind)) continue;
-    const done = answered(frame, about);
-    if (done !== undefined && done.waits === undefined && done.isFilled === true) return done;
-  }
-  const [first] = frames;
-  if (first === undefined || first.slots.levels !== undefined) return undefined;
-  const next = nextStep(first, about.before, about.context);
-  return next === undefined
-    ? undefined
-    : { answer: next, frame: { ...first, kind: 'next-step' }, taken: [first.kind] };
 }
 
 function fromDecision(decision: Decision, frames: readonly Frame[], about: About): Given {
@@ -212,12 +161,6 @@ function far(frames: readonly Frame[]): Given {
 
 function offering(frames: readonly Frame[]): Given {
   return { answer: offers(frames), frame: undefined, taken: offered(frames) };
-}
-
-function withHeard(given: Given, slots: Frame['slots']): Given {
-  const { answer: done } = given;
-  const read = [`with what you said before: ${heardOf(slots)}`, ...done.read];
-  return { ...given, answer: { ...done, read } };
 }
 
 /** The answer with what is beside it: what the log holds that cannot wait, what can be kept, the way out. */

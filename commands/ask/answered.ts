@@ -9,6 +9,7 @@ import { heardOf, notUsed } from './heard.ts';
 import { keptCoral } from './kept-coral.ts';
 import { withKept, type Kept } from './kept-slots.ts';
 import { rowOf } from './kinds.ts';
+import { isUnclear, nearest, particularOf, perhapsOf } from './particular.ts';
 import { guarded } from './rows/guarded.ts';
 
 /** An answer and what it leaves behind: what it was taken for, and the kind whose question stays open. */
@@ -38,6 +39,11 @@ export function answered(frame: Frame, about: About): Given | undefined {
   if (row === undefined) return undefined;
   const { slots, read, isFilled } = filled(frame, row.uses, about);
   const whole = { ...frame, slots };
+  const particular = row.computes?.(whole) === true ? undefined : particularOf(whole);
+  if (particular !== undefined) {
+    const told = { ...particular, read: [...read, ...particular.read] };
+    return { answer: guarded(frame, told), frame, slots, taken: [frame.kind], isFilled };
+  }
   const missing = (row.needs ?? []).find(
     ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
   );
@@ -47,11 +53,16 @@ export function answered(frame: Frame, about: About): Given | undefined {
     const asked = answer({ headline: missing.ask, read: heard === '' ? [] : [heard] });
     return { answer: asked, frame, slots, taken, waits: frame.kind };
   }
-  const done = row.answer(whole, about.context);
-  if (done === undefined) return undefined;
-  const left = notUsed(frame, row.uses);
+  const perhaps = perhapsOf(whole);
+  const isOfCoral = row.uses.includes('corals') && slots.corals !== undefined;
+  const isWhich = row.computes?.(whole) !== true && !isOfCoral && isUnclear(whole);
+  const done = isWhich ? undefined : row.answer(whole, about.context);
+  if (done === undefined)
+    return perhaps.length === 0 ? undefined : { answer: nearest(perhaps), frame, slots, taken };
+  const left = row.keepsAll === true ? [] : notUsed(frame, row.uses);
   const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
-  return { answer: guarded(frame, { ...done, read: all }), frame, slots, taken, isFilled };
+  const next = [...perhaps.slice(0, 2), ...done.next];
+  return { answer: guarded(frame, { ...done, read: all, next }), frame, slots, taken, isFilled };
 }
 
 function filled(

@@ -30,6 +30,7 @@ import { talkRows } from './rows/talk.ts';
 import { tankPlanRows } from './rows/tank-plan.ts';
 import { tankSetupRows } from './rows/tank-setup.ts';
 import { thinRows } from './rows/thin.ts';
+import { toldRows } from './rows/told.ts';
 import { useRows } from './rows/use.ts';
 import { volumeRows } from './rows/volume.ts';
 
@@ -65,6 +66,7 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
     ...tankPlanRows,
     ...tankSetupRows,
     ...thinRows,
+    ...toldRows,
     ...useRows,
     ...volumeRows,
   ].map((row) => [row.kind, row]),

@@ -33,7 +33,7 @@ export function takesAnew({ command, input }: AnyCall): boolean {
 export function offered(frames: readonly Frame[]): readonly Kind[] {
   return frames
     .map(({ kind }) => kind)
-    .filter((kind) => rowOf(kind) !== undefined)
+    .filter((kind) => rowOf(kind) !== undefined && kind !== 'told')
     .slice(0, MOST_OFFERED);
 }
 

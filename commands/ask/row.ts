@@ -21,6 +21,10 @@ export interface Row<K extends Kind = Kind> {
   readonly needs?: readonly Need[];
   /** Slots that its answer uses: what else was said is named as not used. */
   readonly uses: readonly SlotName[];
+  /** All that is said is kept for the case: nothing of it is called unused. */
+  readonly keepsAll?: true;
+  /** Whether a sum or a table answers a message better than a card on a particular question; never where left out. */
+  readonly computes?: (frame: Frame) => boolean;
   /** Answers, or undefined where the frame holds nothing it could answer. @throws Problem as its command does. */
   readonly answer: (frame: Frame, context: OwnContext) => Answer | undefined;
 }

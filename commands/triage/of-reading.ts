@@ -1,7 +1,6 @@
 import { symptomWays } from '../../core/care/house-cards/symptom.ts';
 import { meantCards, type Meant } from '../../core/care/meant-cards.ts';
 import { symptomIds, type SymptomId } from '../../core/care/symptoms/cards.ts';
-import { cardsOf } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { Reading } from '../../core/language/reading.ts';
 
@@ -23,7 +22,7 @@ const byDanger: readonly SymptomId[] = [
 
 /** What a message says is seen, as a sign of one kind: of the likeliest of them where none is given. */
 export function symptomOf(reading: Reading, kind: SymptomKind = likeliest(reading)): Meant<SymptomId> {
-  return meantCards(cardsOf(reading, kind), symptomWays, reading.scanned, byDanger);
+  return meantCards(reading.cards(kind), symptomWays, reading.scanned, byDanger);
 }
 
 function likeliest({ kinds }: Reading): SymptomKind {

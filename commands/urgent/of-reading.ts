@@ -5,7 +5,6 @@ import { hurtIds, type HurtGroupId, type HurtId } from '../../core/care/hurt/car
 import { fits, meantCards, type Meant } from '../../core/care/meant-cards.ts';
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { dangersIn } from '../../core/language/danger.ts';
-import { cardsOf } from '../../core/language/frame.ts';
 import { met, type Met } from '../../core/language/met.ts';
 import type { Reading } from '../../core/language/reading.ts';
 
@@ -43,7 +42,7 @@ const BY_LEVEL: ReadonlySet<UrgentId> = new Set([
  * another level; animals that gasp do so of something, and its card is better where it is no matter of hours.
  */
 export function urgentOf(reading: Reading): Meant<UrgentId> {
-  const named = meantCards(cardsOf(reading, 'urgent-water'), urgentWays, reading.scanned, byDanger);
+  const named = meantCards(reading.cards('urgent-water'), urgentWays, reading.scanned, byDanger);
   const [measured, ...more] = [...new Set(dangersIn(reading).map(({ card }) => card))];
   if (measured === undefined) return named;
   const isEvent = named.first !== undefined && !BY_LEVEL.has(named.first);
@@ -60,7 +59,7 @@ const SURE = 0.6;
 /** How somebody was hurt; undefined as the first where the message does not say. */
 export function hurtOf(reading: Reading): Meant<HurtId | HurtGroupId> {
   const { scanned } = reading;
-  const named = meantCards(cardsOf(reading, 'person-hurt'), hurtWays, scanned, hurtIds);
+  const named = meantCards(reading.cards('person-hurt'), hurtWays, scanned, hurtIds);
   const sure = named.share < SURE ? sureHurts.find((way) => fits(way, scanned))?.card : undefined;
   if (sure === undefined) return named;
   const others = [named.first, ...named.others].filter((id) => id !== undefined && id !== sure);

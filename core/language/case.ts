@@ -6,11 +6,13 @@ import { slotsSchema, type Level, type Slots } from './slots.ts';
 const momentSchema = z.strictObject({
   atMs: z.number(),
   kind: z.enum(kinds),
-  /** The house's own card that answered it, where one did. */
-  card: z.string().optional(),
   slots: slotsSchema,
-  /** How sure its kind was, 0 to 1. */
-  probability: z.number().optional(),
+  /** What else it may have been, with its kind, likeliest first. */
+  likely: z.array(z.strictObject({ kind: z.enum(kinds), probability: z.number() })).optional(),
+  /** Cards below those kinds, each with the probability that it is of that kind and that card. */
+  cards: z
+    .array(z.strictObject({ kind: z.enum(kinds), name: z.string(), probability: z.number() }))
+    .optional(),
   /** It is about somebody else's tank: nothing of it is known of the member's own. */
   isOthers: z.literal(true).optional(),
 });

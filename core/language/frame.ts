@@ -5,6 +5,7 @@ import type { Kind } from './kinds.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
 import type { Slots } from './slots.ts';
+import { withoutTakenBack } from './taken-back.ts';
 
 /** A message as one of the things it may want: what it says of that, and what of it was not used. */
 export interface Frame<K extends Kind = Kind> {
@@ -19,7 +20,8 @@ export interface Frame<K extends Kind = Kind> {
 
 /** The frames a reading allows, likeliest first. */
 export function framesOf(reading: Reading): readonly Frame[] {
-  const { slots, rest } = fillSlots(reading.scanned, reading.said);
+  const said = withoutTakenBack(reading.scanned, reading.said);
+  const { slots, rest } = fillSlots(reading.scanned, said);
   const among = slots.corals === undefined ? everydayCorals(reading.scanned) : [];
   const weighed = reading.kinds.map(({ name, probability }) => ({
     name,
@@ -30,7 +32,9 @@ export function framesOf(reading: Reading): readonly Frame[] {
     .toSorted((a, b) => b.weight - a.weight)
     .map(({ name, weight }) => ({
       kind: name,
-      cards: cardsOf(reading, name),
+      get cards() {
+        return reading.cards(name);
+      },
       probability: weight / sum,
       slots: among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
       rest,
@@ -60,14 +64,4 @@ const ofCorals: ReadonlySet<Kind> = new Set<Kind>([
 function everydayCorals({ tokens }: Reading['scanned']): string[] {
   const words = tokens.flatMap(({ word, number }) => (number === undefined ? [word] : []));
   return words.filter((word) => coralWordsAmongCorals.has(word.replace(/s$/, '')));
-}
-
-/** The cards below one kind, each with its probability among them. */
-export function cardsOf({ cards }: Pick<Reading, 'cards'>, kind: Kind): Frame['cards'] {
-  const own = cards.filter(({ name }) => name.startsWith(`${kind}/`));
-  const sum = own.reduce((total, { probability }) => total + probability, 0);
-  return own.map(({ name, probability }) => ({
-    name: name.slice(kind.length + 1),
-    probability: sum === 0 ? 0 : probability / sum,
-  }));
 }

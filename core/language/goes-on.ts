@@ -1,6 +1,6 @@
 import { known, ofAsked, over, slotsOf, type Case, type Moment } from './case.ts';
 import type { Frame } from './frame.ts';
-import type { Kind } from './kinds.ts';
+import { asksNothing, type Kind } from './kinds.ts';
 import { met } from './met.ts';
 import type { SlotName, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
@@ -14,7 +14,6 @@ export type Standing =
       readonly kind: 'rest';
       readonly of: Kind;
       readonly slots: Slots;
-      readonly card?: string;
       /** The question before it was about somebody else's tank. */
       readonly isOthers: boolean;
     }
@@ -26,6 +25,9 @@ export const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-s
 
 /** Words a message that is only the rest of another has at most, numbers and names not counted. */
 const FEW_WORDS = 7;
+/** Questions that a value more or another goes on with; trouble and talk do not hang on one. */
+const GOES_ON =
+  /^(?:dose|change|salinity|solution|limewater|volume|convert|light|lux|par|pair|coral|tank|remind|flow|feed|growth)/;
 /** As sure as this of another kind, a message is no rest of the one before. */
 const SURE = 0.75;
 /** The same where no question was open. */
@@ -46,13 +48,14 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
   if (asked !== undefined && brings && isShort) {
     const isCorrection = met(scanned, 'manner.correction');
     const least = before.waits === undefined ? OTHER : SURE;
-    const isSure = frame.probability >= least && frame.kind !== asked && frame.kind !== 'next-step';
+    const isSure = frame.probability >= least && frame.kind !== asked && !asksNothing.has(frame.kind);
     const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
-    if (fits && (isCorrection || !isSure)) {
+    const mayGoOn = isCorrection || before.waits !== undefined || GOES_ON.test(asked);
+    if (fits && mayGoOn && (isCorrection || !isSure)) {
       const base = before.moments.findLast(({ kind }) => kind === asked) ?? last;
       const slots = over(base.slots, settled(frame, base.slots, before.waits));
-      const { card, isOthers = false } = base;
-      return { kind: 'rest', of: asked, slots, isOthers, ...(card === undefined ? {} : { card }) };
+      const { isOthers = false } = base;
+      return { kind: 'rest', of: asked, slots, isOthers };
     }
   }
   return frame.kind === 'next-step' ? { kind: 'next' } : { kind: 'new' };
@@ -60,8 +63,7 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
 
 /** The last thing that was really asked: small talk and "what next" leave it standing. */
 export function lastAsked(moments: readonly Moment[]): Kind | undefined {
-  return moments.findLast(({ kind }) => kind !== 'next-step' && kind !== 'greeting' && kind !== 'off-topic')
-    ?.kind;
+  return moments.findLast(({ kind }) => !asksNothing.has(kind))?.kind;
 }
 
 /** Whether it brings something that the question uses; to an open question any level will do. */

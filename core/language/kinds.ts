@@ -65,8 +65,12 @@ export const kindMeanings = {
   mixing: 'may these two be added together or at the same time',
   euthanasia: "ending an animal's suffering",
   'next-step': 'what do I do first / now / next, is that ok, should I (belongs to the case so far)',
+  told: 'tells of the tank, of what was done or is at hand; asks nothing, nothing looks wrong',
 } as const;
 
 export type Kind = keyof typeof kindMeanings;
 
 export const kinds = Object.keys(kindMeanings) as [Kind, ...Kind[]];
+
+/** Kinds that ask nothing that could be gone on with: what is asked stands before them. */
+export const asksNothing: ReadonlySet<Kind> = new Set<Kind>(['next-step', 'greeting', 'off-topic', 'told']);

@@ -75,7 +75,7 @@ export function measured(
       kindInThree: share(all, ({ line, reading }) =>
         reading.kinds.slice(0, 3).some(({ name }) => isRight(line, name)),
       ),
-      card: share(carded, ({ line, reading }) => firstCard(reading, line) === line.card),
+      card: share(carded, ({ line, reading }) => reading.cards(line.kind)[0]?.name === line.card),
       part: share(marks, ({ mark, found }) => hasPart(mark, found)),
       partAndOf: share(marks, ({ mark, found }) => isRightNumber(mark, found)),
       taken: share(
@@ -106,10 +106,6 @@ function missOf(line: Line, reading: Reading): Miss[] {
   if (numbers.length === 0 && first !== undefined && isRight(line, first.name)) return [];
   const read = reading.kinds.slice(0, 3).map(({ name, probability }) => `${name} ${probability.toFixed(2)}`);
   return [{ text: line.text, kind: line.kind, read, numbers }];
-}
-
-function firstCard({ cards }: Reading, { kind }: Line): string | undefined {
-  return cards.find(({ name }) => name.startsWith(`${kind}/`))?.name.slice(kind.length + 1);
 }
 
 function saidAt(said: readonly Said[], { start, end }: Mark): Said | undefined {

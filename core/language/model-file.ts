@@ -1,12 +1,13 @@
 import { z } from 'zod';
 import type { Packed } from './learn/packed.ts';
 
-/** What a reader has learnt: three linear models, and which sentences they were made from. */
+/** What a reader has learnt: its linear models, and which sentences they were made from. */
 export interface Model {
   /** SHA-256 of the sentences, as `npm run train` computes it. */
   readonly sentences: string;
   readonly kinds: Packed;
-  readonly cards: Packed;
+  /** For each kind with cards below it: which. */
+  readonly cards: Readonly<Record<string, Packed>>;
   readonly parts: Packed;
   readonly ofs: Packed;
   readonly thresholds: Thresholds;
@@ -31,33 +32,31 @@ const headSchema = z.strictObject({
   sentences: z.string(),
   thresholds: thresholdsSchema,
   kinds: packedHead,
-  cards: packedHead,
   parts: packedHead,
   ofs: packedHead,
+  cards: z.record(z.string(), packedHead),
 });
-const NAMES = ['kinds', 'cards', 'parts', 'ofs'] as const;
+type PackedHead = z.infer<typeof packedHead>;
 
-/** The model as bytes: length of the head, the head as JSON, then hashes, scales and weights of each part. */
-export function modelBytes(model: Model): Uint8Array {
-  const head = new TextEncoder().encode(
-    JSON.stringify({
-      sentences: model.sentences,
-      thresholds: model.thresholds,
-      ...Object.fromEntries(
-        NAMES.map((name) => {
-          const { labels, hashes, temperature } = model[name];
-          return [name, { labels, rows: hashes.length, temperature }];
-        }),
-      ),
-    }),
-  );
-  const parts = NAMES.flatMap((name) => {
-    const { hashes, scales, weights } = model[name];
-    return [bytesOf(hashes), bytesOf(scales), bytesOf(weights)];
-  });
-  const all = [bytesOf(Uint32Array.of(head.length)), head, ...parts];
-  const whole = new Uint8Array(all.reduce((sum, part) => sum + part.length, 0));
-  all.reduce((at, part) => (whole.set(part, at), at + part.length), 0);
+/** The model as bytes: length of the head, the head as JSON, then hashes, scales and weights of each linear model. */
+export function modelBytes({ sentences, thresholds, kinds, parts, ofs, cards }: Model): Uint8Array {
+  const head: z.infer<typeof headSchema> = {
+    sentences,
+    thresholds,
+    kinds: headOf(kinds),
+    parts: headOf(parts),
+    ofs: headOf(ofs),
+    cards: Object.fromEntries(Object.entries(cards).map(([kind, packed]) => [kind, headOf(packed)])),
+  };
+  const text = new TextEncoder().encode(JSON.stringify(head));
+  const all = [kinds, parts, ofs, ...Object.values(cards)].flatMap(({ hashes, scales, weights }) => [
+    bytesOf(hashes),
+    bytesOf(scales),
+    bytesOf(weights),
+  ]);
+  const pieces = [bytesOf(Uint32Array.of(text.length)), text, ...all];
+  const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  pieces.reduce((at, piece) => (whole.set(piece, at), at + piece.length), 0);
   return whole;
 }
 
@@ -71,17 +70,22 @@ export function modelIn(bytes: Uint8Array): Model {
     at += length;
     return part;
   };
-  const [length = 0] = new Uint32Array(take(4).buffer);
-  const head = headSchema.parse(JSON.parse(new TextDecoder().decode(take(length))));
-  const packed = NAMES.map((name): [string, Packed] => {
-    const { labels, rows, temperature } = head[name];
+  const packed = ({ labels, rows, temperature }: PackedHead): Packed => {
     const hashes = new Uint32Array(take(rows * 4).buffer);
     const scales = new Float32Array(take(rows * 4).buffer);
     const weights = new Int8Array(take(rows * labels.length).buffer);
-    return [name, { labels, hashes, scales, weights, temperature }];
-  });
-  const of = Object.fromEntries(packed) as Record<(typeof NAMES)[number], Packed>;
-  return { sentences: head.sentences, thresholds: head.thresholds, ...of };
+    return { labels, hashes, scales, weights, temperature };
+  };
+  const [length = 0] = new Uint32Array(take(4).buffer);
+  const head = headSchema.parse(JSON.parse(new TextDecoder().decode(take(length))));
+  const { sentences, thresholds } = head;
+  const [kinds, parts, ofs] = [packed(head.kinds), packed(head.parts), packed(head.ofs)];
+  const cards = Object.fromEntries(Object.entries(head.cards).map(([kind, one]) => [kind, packed(one)]));
+  return { sentences, thresholds, kinds, parts, ofs, cards };
+}
+
+function headOf({ labels, hashes, temperature }: Packed): PackedHead {
+  return { labels: [...labels], rows: hashes.length, temperature };
 }
 
 function bytesOf(array: Uint32Array | Float32Array | Int8Array | Uint8Array): Uint8Array {

@@ -16,7 +16,7 @@ const SAME_WATER = 0.1;
 
 /** Whether a message is about the tank of somebody else ("my friend's tank"). */
 export function isSomebodyElses({ reading }: Pick<Frame, 'reading'>): boolean {
-  return met(reading.scanned, 'manner.otherPerson');
+  return met(reading.scanned, 'manner.othersTank');
 }
 
 /**

@@ -1,5 +1,5 @@
 import { featuresOf } from './learn/features.ts';
-import { probabilities } from './learn/packed.ts';
+import { probabilities, type Packed } from './learn/packed.ts';
 import { vectorOf, vocabularyIn } from './learn/vocabulary.ts';
 import type { Kind } from './kinds.ts';
 import { kinds as allKinds } from './kinds.ts';
@@ -19,8 +19,8 @@ export interface Reading {
   readonly scanned: Scanned;
   readonly said: readonly Said[];
   readonly kinds: readonly Likely<Kind>[];
-  /** `kind/card`, each with its probability among the cards of all kinds. */
-  readonly cards: readonly Likely[];
+  /** The cards below a kind, each with its probability among them, likeliest first; none where it has no cards. */
+  readonly cards: (kind: Kind) => readonly Likely[];
 }
 
 export interface Reader {
@@ -33,11 +33,8 @@ export interface Reader {
 /** A reader from the bytes that `npm run train` wrote. Takes some 100 ms; reading is pure. */
 export function openReader(bytes: Uint8Array): Reader {
   const model = modelIn(bytes);
-  const learnt = (name: 'kinds' | 'cards' | 'parts' | 'ofs'): Learnt => ({
-    packed: model[name],
-    vocabulary: vocabularyIn(model[name].hashes),
-  });
-  const [kinds, cards, parts, ofs] = [learnt('kinds'), learnt('cards'), learnt('parts'), learnt('ofs')];
+  const [kinds, parts, ofs] = [learnt(model.kinds), learnt(model.parts), learnt(model.ofs)];
+  const cards = new Map(Object.entries(model.cards).map(([kind, packed]) => [kind, learnt(packed)]));
   return {
     thresholds: model.thresholds,
     sentences: model.sentences,
@@ -52,10 +49,17 @@ export function openReader(bytes: Uint8Array): Reader {
           const kind = allKinds.find((each) => each === name);
           return kind === undefined ? [] : [{ name: kind, probability }];
         }),
-        cards: ranked(cards, groups),
+        cards: (kind) => {
+          const below = cards.get(kind);
+          return below === undefined ? [] : ranked(below, groups);
+        },
       };
     },
   };
+}
+
+function learnt(packed: Packed): Learnt {
+  return { packed, vocabulary: vocabularyIn(packed.hashes) };
 }
 
 function ranked({ packed, vocabulary }: Learnt, groups: ReturnType<typeof featuresOf>): readonly Likely[] {

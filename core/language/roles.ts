@@ -16,24 +16,30 @@ export interface Learnt {
 /** Numbers of one message whose part is asked for; in a longer list the others play none. */
 const MOST_NUMBERS = 40;
 
+/** How often the parts are gone over again once all are known. */
+const ROUNDS = 2;
+
 /**
- * The part of every number of a message, from the first to the last: each is told the parts before it. What a unit rules
- * out is never chosen ("75 gal" is no level).
+ * The part of every number of a message, from the first to the last: each is told the parts before it, then all are gone
+ * over again with the parts on both sides. What a unit rules out is never chosen ("75 gal" is no level).
  */
 export function rolesIn(scanned: Scanned, parts: Learnt, ofs: Learnt): readonly Said[] {
-  const said: Said[] = [];
-  scanned.tokens.forEach(({ number }, at) => {
-    if (number === undefined) return;
-    if (said.length >= MOST_NUMBERS) {
-      said.push(saidAs('none', 'nothing', number, 1));
-      return;
-    }
-    const groups = roleFeatures({ scanned, at, before: said.map(({ part }) => part) });
+  const numbers = scanned.tokens.flatMap(({ number }, at) => (number === undefined ? [] : [{ number, at }]));
+  const asked = numbers.slice(0, MOST_NUMBERS);
+  const found: PartName[] = [];
+  const groupsOf = (n: number, at: number, isFirst: boolean): readonly FeatureGroup[] =>
+    roleFeatures({ scanned, at, before: found.slice(0, n), after: isFirst ? undefined : found.slice(n + 1) });
+  for (let round = 0; round <= ROUNDS; round++)
+    asked.forEach(({ number, at }, n) => {
+      [found[n]] = likeliest<PartName>(parts, groupsOf(n, at, round === 0), partNames, partsAllowed(number));
+    });
+  const said = asked.map(({ number, at }, n): Said => {
+    const groups = groupsOf(n, at, false);
     const [part, probability] = likeliest<PartName>(parts, groups, partNames, partsAllowed(number));
     const [of] = likeliest<OfName>(ofs, withPart(groups, part), ofNames, ofsAllowed(number, part));
-    said.push(saidAs(part, of, number, probability));
+    return saidAs(part, of, number, probability);
   });
-  return said;
+  return [...said, ...numbers.slice(MOST_NUMBERS).map(({ number }) => saidAs('none', 'nothing', number, 1))];
 }
 
 /** What a number is of hangs on its part. */

@@ -25,6 +25,8 @@ export const coralGrowRows: readonly Row[] = [
     label: 'How a coral grows and spreads',
     needs: [{ oneOf: ['corals'], ask: 'Which coral is it?' }],
     uses: ['corals', 'lengths', 'heads', 'counts', 'span'],
+    computes: ({ slots: { corals, lengths, heads } }) =>
+      corals !== undefined && (lengths !== undefined || heads !== undefined),
     answer: (frame, context) =>
       isToBeStopped(frame) ? spreadingAnswer() : (growthOf(frame, context) ?? noPageOf(frame)),
   },
@@ -32,20 +34,21 @@ export const coralGrowRows: readonly Row[] = [
     kind: 'feed',
     label: 'Feeding a coral',
     uses: ['corals', 'amount', 'volume'],
+    computes: (frame) => frame.slots.amount !== undefined && foodOf(frame) !== undefined,
     answer: (frame, context) => addedBy(frame, context) ?? fed(frame, context),
   },
   {
     kind: 'fragging',
     label: 'Cutting and mounting a coral',
     uses: ['corals'],
-    answer: (frame) => {
-      const isZoanthid = coralsOf(frame).some(({ entries }) =>
-        entries.some(({ group }) => group === 'zoanthid'),
-      );
-      return isZoanthid ? zoanthidAnswer('cut') : looseOnRock(frame);
-    },
+    computes: isZoanthid,
+    answer: (frame) => (isZoanthid(frame) ? zoanthidAnswer('cut') : looseOnRock(frame)),
   },
 ];
+
+function isZoanthid(frame: Frame): boolean {
+  return coralsOf(frame).some(({ entries }) => entries.some(({ group }) => group === 'zoanthid'));
+}
 
 /** Something that wins by growing over its neighbours, and is to be held back. */
 function isToBeStopped(frame: Frame): boolean {

@@ -19,12 +19,14 @@ export const keepingRows: readonly Row[] = [
     kind: 'cycle',
     label: 'How far a new tank is',
     uses: ['levels', 'of', 'now', 'was', 'moments', 'spans'],
+    computes: hasTests,
     answer: (frame, context) => cycle(frame) ?? card('cycle', context),
   },
   {
     kind: 'first-stock',
     label: 'First corals, snails and fish',
     uses: ['levels', 'of', 'now', 'was', 'corals'],
+    computes: hasTests,
     answer: (frame, context) => {
       const isCoral = met(frame.reading.scanned, 'corals.anyCoral', 'corals.softCoral', '#coral');
       return cycle(frame) ?? (isCoral ? card('first corals', context) : firstAnimals());
@@ -86,6 +88,10 @@ const ALGAE: readonly Met[] = [
   'looks.brown',
   'looks.hairy',
 ];
+
+function hasTests({ slots }: Frame): boolean {
+  return cycleTests(slots).length > 0;
+}
 
 function cycle({ slots, reading: { scanned } }: Frame): Answer | undefined {
   const [first, ...more] = cycleTests(slots);

@@ -49,6 +49,7 @@ export const readingRows: readonly Row[] = [
       'everyDays',
       'amount',
     ],
+    computes: ({ slots: { levels } }) => levels !== undefined,
     answer: (frame, context) => {
       if (frame.slots.of !== undefined && asksPace(frame)) return paceSaid(frame, context);
       const sum = towards(frame, context);

@@ -1,22 +1,21 @@
 import { answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { personAction } from '../../urgent/hurt.ts';
-import { noPage } from '../no-page.ts';
 import type { Row } from '../row.ts';
 
-/** Kinds that are understood and have no page yet, and a step whose case is not known. */
+/** Kinds that only cards on particular questions answer, and a step whose case is not known. */
 export const thinRows: readonly Row[] = [
   {
     kind: 'fish-together',
     label: 'Which fish go together',
     uses: [],
-    answer: () => noPage('fish-together'),
+    answer: () => undefined,
   },
   {
     kind: 'compat-animals',
     label: 'Whether it bothers corals',
     uses: ['corals'],
-    answer: () => noPage('compat-animals'),
+    answer: () => undefined,
   },
   {
     kind: 'next-step',

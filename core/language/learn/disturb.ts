@@ -51,8 +51,8 @@ function mistyped(word: string, random: () => number): string {
   return word.slice(0, at) + (beside[Math.floor(random() * beside.length)] ?? here) + word.slice(at + 1);
 }
 
-/** The last sentences of a story, where the question stands; undefined where there is only one. */
-export function endOf(text: string): string | undefined {
-  const parts = text.split(/(?<=[.!?])\s+/).filter((part) => part.trim() !== '');
-  return parts.length < 3 ? undefined : parts.slice(-2).join(' ');
+/** A copy of a message with a share of its words left out: what is wanted hangs on no single word. */
+export function sparse(text: string, share: number, random: () => number): string {
+  const kept = text.split(/\s+/).filter(() => random() >= share);
+  return kept.length === 0 ? text : kept.join(' ');
 }

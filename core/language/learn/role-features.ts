@@ -5,20 +5,26 @@ import { hash, type FeatureGroup } from './features.ts';
 /** Marks that end a clause. */
 const ENDS = new Set(['.', ',', ';', '?', '!', '(', ')']);
 const NEAR = 4;
+const FEW_BETWEEN = 5;
 const AROUND_WEIGHT = 0.5;
 const WHOLE_WEIGHT = 0.25;
 
-/** What is known of a number's place when its part is asked for: the parts of the numbers before it are known already. */
+/** What is known of a number's place when its part is asked for. */
 export interface RoleContext {
   readonly scanned: Scanned;
   /** Index of the number's token. */
   readonly at: number;
-  /** Parts (and what they are of) given to the numbers before it, in order. */
+  /** Parts of the numbers before it, in order. */
   readonly before: readonly string[];
+  /** Parts of the numbers after it, in order; undefined where they are not known yet. */
+  readonly after?: readonly string[] | undefined;
 }
 
-/** Features of one number: its unit and size, the words around it, the names near it, its place among the others. */
-export function roleFeatures({ scanned, at, before }: RoleContext): readonly FeatureGroup[] {
+/**
+ * Features of one number: its unit and size, the words around it, the names near it, its place among the others and the
+ * parts these play.
+ */
+export function roleFeatures({ scanned, at, before, after }: RoleContext): readonly FeatureGroup[] {
   const { tokens } = scanned;
   const token = tokens[at];
   const number = token?.number;
@@ -89,6 +95,8 @@ export function roleFeatures({ scanned, at, before }: RoleContext): readonly Fea
     add(`pu ${other.kinds.join('|')} ${other.value < number.value ? 'less' : 'more'} ${unit}`);
   if (next !== undefined)
     add(`xu ${next.kinds.join('|')} ${next.value < number.value ? 'less' : 'more'} ${unit}`);
+  betweenNumbers(tokens, at, unit).forEach(add);
+  amongParts(unit, before, after).forEach(add);
   for (const { mask: word } of tokens) {
     whole.add(`b ${word}`);
     for (const name of classesOfWord(word)) whole.add(`B ${name}`);
@@ -97,6 +105,41 @@ export function roleFeatures({ scanned, at, before }: RoleContext): readonly Fea
     { ids: [...found].map(hash), weight: 1 },
     { ids: [...around].map(hash), weight: AROUND_WEIGHT },
     { ids: [...whole].map(hash), weight: WHOLE_WEIGHT },
+  ];
+}
+
+/** The words between the number and its neighbours, and the units of these. */
+function betweenNumbers(tokens: readonly Token[], at: number, unit: string): readonly string[] {
+  const walk = (step: -1 | 1): readonly [string, string] => {
+    const words: string[] = [];
+    let n = at + step;
+    while (tokens[n] !== undefined && tokens[n]?.number === undefined && words.length < FEW_BETWEEN) {
+      words.push(tokens[n]?.mask ?? '');
+      n += step;
+    }
+    return [words.join(' '), tokens[n]?.number?.kinds.join('|') ?? '-'];
+  };
+  const [left, unitLeft] = walk(-1);
+  const [right, unitRight] = walk(1);
+  return [`bl ${left}`, `br ${right}`, `buu ${unitLeft} ${unit} ${unitRight}`];
+}
+
+/** The parts that the numbers before play, and those behind where they are known. */
+function amongParts(
+  unit: string,
+  before: readonly string[],
+  after: readonly string[] | undefined,
+): readonly string[] {
+  const ids = [...new Set(before)].flatMap((part) => [`pb ${part}`, `pbu ${part} ${unit}`]);
+  if (after === undefined) return ids;
+  const [next = '>', then = '>'] = after;
+  return [
+    ...ids,
+    `q1 ${next}`,
+    `q1u ${next} ${unit}`,
+    `q2 ${next} ${then}`,
+    `pq ${before.at(-1) ?? '<'} ${next} ${unit}`,
+    ...[...new Set(after)].flatMap((part) => [`qb ${part}`, `qbu ${part} ${unit}`]),
   ];
 }
 

@@ -64,6 +64,9 @@ export const manner = {
     a_guy_i_know this_guy clients_tank asking_for_a_friend friends_tank buddys_tank mates_tank neighbours_tank
     my_neighbors neighbors_tank brothers_tank sisters_tank dads_tank moms_tank mums_tank his_tank her_tank
     their_tank`,
+  othersTank: `my_friends a_friends a_customer customers_tank someone somebody my_neighbours a_guy_i_know this_guy
+    clients_tank asking_for_a_friend friends_tank buddys_tank mates_tank neighbours_tank my_neighbors neighbors_tank
+    brothers_tank sisters_tank dads_tank moms_tank mums_tank his_tank her_tank their_tank`,
   newSubject: `another_tank other_tank my_other_tank different_tank second_tank my_second_tank new_question
     another_question different_question separate_question different_subject new_subject different_topic new_topic
     change_of_subject unrelated`,

@@ -1,0 +1,24 @@
+import { answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
+import { heardOf } from '../heard.ts';
+import type { Row } from '../row.ts';
+
+/** What only tells is noted for the question it belongs to. */
+export const toldRows: readonly Row[] = [
+  {
+    kind: 'told',
+    label: 'I only tell of my tank',
+    uses: [],
+    keepsAll: true,
+    answer: ({ slots }) => {
+      const heard = heardOf(slots);
+      return answer({
+        headline:
+          heard === ''
+            ? 'I keep that in mind. Tell me more, or ask what you want to know.'
+            : `I keep in mind: ${heard}. Tell me more, or ask what you want to know.`,
+        next: [action('Something looks wrong', 'triage', {}), action('What I can do', 'help', {})],
+      });
+    },
+  },
+];

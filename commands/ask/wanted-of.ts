@@ -1,0 +1,88 @@
+import { compoundsFor } from '../../core/dosing/compound.ts';
+import { known, type Case, type Moment } from '../../core/language/case.ts';
+import { toldOf } from '../../core/language/evidence.ts';
+import type { Frame } from '../../core/language/frame.ts';
+import { ACTING } from '../../core/language/goes-on.ts';
+import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
+import { met } from '../../core/language/met.ts';
+
+/** From this probability a kind is a main reading of a message. */
+export const MAIN = 0.5;
+
+/** Kinds of a sum that a case can go on with. */
+const SUMS = /^(?:dose|change|salinity|solution|limewater|light-hours|light-lamp)/;
+/** What is asked first where nothing says what is asked. */
+const PRESSING = /^(?:overdose|fish-ill|coral-symptom|algae-pest)$/;
+/** What is said in passing beside most questions. */
+const GENERAL = /^(?:readings-ok|moved|log|test-kit|claim|holiday|equipment|handling)$/;
+
+/** Weights of a kind in a short question: own choices, fitted on stories of nine to twelve messages. */
+const OWN = 1.3;
+const TOLD = 0.8;
+const SAME = 0.5;
+const ASKED_SUM = 0.9;
+const PRESSES = 0.5;
+const IN_PASSING = 0.5;
+const LEAST = 0.25;
+/** A level that is wanted somewhere speaks of a dose as plainly as this. */
+const WANTED = 0.6;
+
+/** What a short question can mean in its case: the kinds it and the case speak of, the plainest first. */
+export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): readonly Kind[] {
+  const asksSum = isSumAsked(frame);
+  const wantsDose = isDoseWanted(before);
+  return kinds
+    .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind))
+    .map((kind) => {
+      const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
+      const plain = OWN * ownShare(frame, kind) + TOLD * told + (isOfSame(frame, said, kind) ? SAME : 0);
+      if (plain < LEAST) return { kind, weight: 0 };
+      if (SUMS.test(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
+      if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
+      return { kind, weight: GENERAL.test(kind) ? plain * IN_PASSING : plain };
+    })
+    .filter(({ weight }) => weight > 0)
+    .toSorted((a, b) => b.weight - a.weight)
+    .map(({ kind }) => kind);
+}
+
+/** The kind was told of the same parameter or coral that is named now ("back to the mag"). */
+function isOfSame({ slots: { of, corals = [] } }: Frame, said: readonly Moment[], kind: Kind): boolean {
+  const own = said.filter((moment) => moment.kind === kind).map(({ slots }) => slots);
+  return own.some(
+    (slots) =>
+      (of !== undefined && slots.of === of) || corals.some((coral) => (slots.corals ?? []).includes(coral)),
+  );
+}
+
+/** What the message itself speaks of, small talk and "what next" left aside. */
+function ownShare({ reading }: Frame, kind: Kind): number {
+  const others = reading.kinds.filter(({ name }) => !asksNothing.has(name));
+  const sum = others.reduce((total, { probability }) => total + probability, 0);
+  const own = others.find(({ name }) => name === kind)?.probability ?? 0;
+  return sum < OWN_LEAST ? 0 : own / Math.max(sum, OWN_FAINT);
+}
+
+/** Below this everything but "what next" is noise; below the next it counts in part. Own choices. */
+const OWN_LEAST = 0.02;
+const OWN_FAINT = 0.25;
+
+function isSumAsked({ reading }: Frame): boolean {
+  return (
+    !met(reading.scanned, 'times.first') &&
+    met(
+      reading.scanned,
+      'manner.askMuch',
+      'manner.askWhen',
+      'manner.continuation',
+      'sums.rate',
+      'manner.agreement',
+    )
+  );
+}
+
+/** A level that salts are dosed for is wanted somewhere in the case. */
+function isDoseWanted(before: Case): boolean {
+  const { levels = [] } = known(before);
+  return levels.some(({ part, of }) => part === 'wanted' && compoundsFor(of).length > 0);
+}

@@ -1,0 +1,47 @@
+import { known, slotsOf, type Case, type Moment } from './case.ts';
+import { cardTold } from './evidence.ts';
+import type { Frame } from './frame.ts';
+import type { Kind } from './kinds.ts';
+import { likelyIn } from './moment-of.ts';
+import type { Slots } from './slots.ts';
+
+/** A message taken as a kind its case speaks of: the card below it is the one that the whole case tells of. */
+export function retold(frame: Frame, kind: Kind, slots: Slots, moments: readonly Moment[]): Frame {
+  const { reading } = frame;
+  const now: Moment = { atMs: 0, kind: frame.kind, slots: frame.slots, ...likelyIn([frame]) };
+  const name = cardTold([...moments, now], kind);
+  const cards = name === undefined ? reading.cards(kind) : [{ name, probability: 1 }];
+  return {
+    kind,
+    cards,
+    probability: 1,
+    slots,
+    rest: frame.rest,
+    reading: {
+      ...reading,
+      kinds: [{ name: kind, probability: 1 }],
+      cards: (below) => (below === kind ? cards : reading.cards(below)),
+    },
+  };
+}
+
+/** All that is known of the member's own tank under what is said now: the levels of the parameter spoken of in their slots. */
+export function toldSlots(before: Case, earlier: Slots, now: Slots): Slots {
+  const all = known(before);
+  const of = now.of ?? earlier.of;
+  const { levels } = all;
+  return {
+    ...all,
+    ...earlier,
+    ...withLatest(all, earlier),
+    ...slotsOf(levels ?? [], of),
+    ...now,
+    ...(levels === undefined ? {} : { levels }),
+  };
+}
+
+/** What was put right after a question was asked: the water it is about, and the salt. */
+function withLatest(all: Slots, { salt }: Slots): Slots {
+  const { volume } = all;
+  return { ...(volume === undefined ? {} : { volume }), ...(salt === undefined ? {} : { salt }) };
+}

@@ -1,0 +1,35 @@
+import type { Said } from './said.ts';
+import type { Scanned } from './tokens.ts';
+
+/** Words before a number that take it back: "30 gal, not 50", "forget the 1180". They are grammar: nothing is learnt of them. */
+const BACK = new Set(['not', "isn't", 'isnt', 'forget', 'ignore', 'scrap', 'never']);
+/** Words that may stand between. */
+const BETWEEN = new Set(['the', 'that', 'a', 'it', 'my', 'about', 'really', 'was', 'about', 'at', 'on']);
+const MOST_BETWEEN = 2;
+
+/**
+ * The numbers of a message without those it takes back, where another number of the same part stands beside them: of "its
+ * 30 gal not 50" the 30 is left. A number that is alone stays: "not 8" says something of eight.
+ */
+export function withoutTakenBack({ tokens }: Scanned, said: readonly Said[]): readonly Said[] {
+  return said.filter((one) => {
+    const at = tokens.findIndex(({ number }) => number === one.number);
+    return !isTakenBack(at) || !said.some((other) => other !== one && isSameThing(one, other));
+  });
+
+  function isTakenBack(at: number): boolean {
+    for (let n = at - 1; n >= 0 && n >= at - 1 - MOST_BETWEEN; n--) {
+      const word = tokens[n]?.word.toLowerCase() ?? '';
+      if (BACK.has(word)) return true;
+      if (!BETWEEN.has(word)) return false;
+    }
+    return false;
+  }
+}
+
+/** Of the same part, or one of them of none that is known. */
+function isSameThing(one: Said, other: Said): boolean {
+  const bare = one.number.kinds.length === 0 || other.number.kinds.length === 0;
+  const isSameKind = bare || one.number.kinds.some((kind) => other.number.kinds.includes(kind));
+  return isSameKind && (one.part === other.part || one.part === 'none' || one.part === 'was');
+}
