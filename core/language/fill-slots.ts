@@ -7,7 +7,10 @@ import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
-import { systemVolume } from './system-volume.ts';
+import { bottleSaid } from './bottle-said.ts';
+import { saltsSaid } from './salt-said.ts';
+import { strengthText } from './strength-said.ts';
+import { systemVolume, withUnit } from './system-volume.ts';
 
 /** What of a message fills slots, and the numbers no slot took. */
 export interface Filled {
@@ -19,19 +22,20 @@ export interface Filled {
 const LEVEL_PARTS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
-export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
-  const used = new Set<Said>();
+export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
+  const bottle = bottleSaid(scanned, all);
+  const said = all.filter((one) => bottle?.from.includes(one) !== true);
+  const used = new Set<Said>(bottle?.from);
   const take = (one: Said | undefined): string | undefined => {
     if (one !== undefined) used.add(one);
     return one?.text;
   };
-  const all = (test: (one: Said) => boolean): readonly string[] | undefined => {
+  const listed = (test: (one: Said) => boolean): readonly string[] | undefined => {
     const found = said.filter(test);
     found.forEach((one) => used.add(one));
     return found.length === 0 ? undefined : found.map(({ text }) => text);
   };
   const named = parametersNamed(scanned);
-  const salts = namesOf(scanned, 'salt');
   const levels = said.flatMap((one): Level[] => {
     const part = LEVEL_PARTS.find((name) => name === one.part);
     const of = parameterOf(one.of);
@@ -49,7 +53,10 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
       },
     ];
   });
-  const of = mainParameter(levels, named, salts);
+  const ofBottle = bottle === undefined ? [] : [bottle.bottle.of];
+  const salted = namesOf(scanned, 'salt');
+  const of = mainParameter(levels, [...ofBottle, ...named], salted);
+  const salts = [...saltsSaid(scanned, of)];
   const mine = levels.filter((level) => level.of === of);
   const last = (...parts: readonly Level['part'][]): Level | undefined =>
     mine.findLast(({ part }) => parts.includes(part));
@@ -64,6 +71,10 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const amounts = said.filter(
     (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
+  const strengths = said.filter(({ part }) => part === 'strength');
+  const containers = said.filter(({ part }) => part === 'part');
+  const litresOf = (one: Said | undefined): string | undefined =>
+    take(one) === undefined || one === undefined ? undefined : withUnit(scanned, said, one);
   const shares = said.filter((one) => one.part === 'changed' && isShare(one));
   const changed = said.find(
     (one) => one.part === 'changed' && !isShare(one) && one.number.kinds.includes('volume'),
@@ -89,28 +100,29 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     other: last('other')?.text,
     limit: last('limit')?.text,
     volume: volume?.text,
-    container: take(said.find(({ part }) => part === 'part')),
+    container: litresOf(containers[0]),
     salt: salts[0],
     salts: salts.length === 0 ? undefined : salts,
     amount: take(amounts[0]),
     amounts: amounts.length === 0 ? undefined : amounts.map((one) => take(one) ?? ''),
     amountDays: amounts.find(({ number }) => number.everyDays !== undefined)?.number.everyDays,
-    strength: take(said.find(({ part }) => part === 'strength')),
+    strength: take(strengths[0]) === undefined ? undefined : strengthText(strengths),
+    bottle: bottle?.bottle,
     share: take(shares[0]),
     shares: shares.length === 0 ? undefined : shares.map((one) => take(one) ?? ''),
-    changed: take(changed),
+    changed: litresOf(changed),
     everyDays: [...shares, changed].find((one) => one?.number.everyDays !== undefined)?.number.everyDays,
     waterRate: take(waterRate),
     waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
     spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
-    hours: all(
+    hours: listed(
       ({ part, number }) =>
         part === 'setting' && (number.kinds.includes('days') || number.kinds.length === 0),
     ),
-    percents: all(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
-    light: all((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
-    lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
+    percents: listed(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
+    light: listed((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
+    lux: listed((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
     heads: heads?.text,
@@ -127,6 +139,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     ),
     moments: listOr(said.filter(({ part }) => part === 'moment').map(({ text }) => text)),
   };
+  if (strengths.length > 1 && slots.strength !== strengths[0]?.text)
+    strengths.forEach((one) => used.add(one));
   return {
     slots: withoutUndefined(slots),
     rest: said.filter((one) => !used.has(one) && one.part !== 'none' && one.part !== 'moment'),

@@ -33,6 +33,12 @@ export function systemVolume(scanned: Scanned, said: readonly Said[]): SystemVol
   };
 }
 
+/** A volume as text: one without a unit takes that of another volume of the message. */
+export function withUnit(scanned: Scanned, said: readonly Said[], one: Said): string {
+  const { number, unit, kinds } = one.number;
+  return unit !== '' || kinds.length > 0 ? one.text : `${number} ${unitOf(scanned, said, [one])}`.trim();
+}
+
 /** Millilitres, spoons and cups measure a dose, not a tank. */
 const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz)/;
 

@@ -14,11 +14,14 @@ import { readPerDay } from '../../waterchange/rate.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
+import { addedOfBottle, ofBottle } from './bottle-dose.ts';
+import { besidesDose } from './beside-dose.ts';
 import { byLabel, hasLabel } from './by-label.ts';
 import { levelsOf, readTwice } from './levels-of.ts';
 import { withRemarks } from './said-remarks.ts';
 import { fallRate, perDays, spanSaid } from './span-said.ts';
-import { addedSaid, stockSaid } from './stock-said.ts';
+import { eachStock } from './each-salt.ts';
+import { addedADay, oftenSaid, stockSaid } from './stock-said.ts';
 import { saltFor } from './wanted.ts';
 
 const READINGS: readonly SlotName[] = [
@@ -39,7 +42,11 @@ const ADDED: readonly SlotName[] = [
   'amount',
   'amountDays',
   'strength',
+  'bottle',
   'container',
+  'changed',
+  'share',
+  'other',
 ];
 
 export const useRows: readonly Row[] = [
@@ -83,18 +90,28 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
       field: 'over',
       hint: 'For example 3 days.',
     });
-  const often = amountDays === 1 ? ' a day' : '';
-  const added = addedSaid(frame.slots);
+  const often = amountDays === undefined ? '' : ` ${oftenSaid(amountDays)}`;
+  const { bottle } = frame.slots;
+  const byBottle = bottle?.of === of ? addedOfBottle(frame.slots, context) : undefined;
+  const byWeight = byBottle === undefined ? addedADay(frame.slots) : undefined;
+  const added = byBottle ?? byWeight;
+  const changed = frame.slots.changed ?? frame.slots.share;
+  const mix = frame.slots.other;
   const input = {
     of,
     before: twice.was,
     now: twice.now,
     over,
     volume,
-    ...(added === undefined ? {} : { amount: `${added}${often}`, with: salt }),
+    ...(changed === undefined || mix === undefined ? {} : { changed, new: mix }),
+    ...(added === undefined ? {} : { amount: added, with: byWeight === undefined ? undefined : salt }),
   };
   const one = withRemarks(frame, call(useCommand, input, context));
-  const given = { ...one, facts: [...one.facts, ...alsoUsed(frame, of, over, context)] };
+  const given = withChange(
+    { ...one, facts: [...one.facts, ...alsoUsed(frame, of, over, context)] },
+    changed,
+    mix,
+  );
   if (amount === undefined || added !== undefined) return given;
   return {
     ...given,
@@ -103,6 +120,17 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
       `not used: ${amount}${often}, since its salt or strength was not said; what it raises comes on top`,
       ...given.read,
     ],
+  };
+}
+
+/** A change of water whose new water was not said is named before the use that leaves it out. */
+function withChange(given: Answer, changed: string | undefined, mix: string | undefined): Answer {
+  if (changed === undefined || mix !== undefined) return given;
+  const headline = `Without the water change of ${changed}: ${given.headline}`;
+  return {
+    ...given,
+    headline,
+    steps: ['Say what the new water reads, and the change is counted in.', ...given.steps],
   };
 }
 
@@ -127,8 +155,12 @@ function daily(frame: Frame, context: OwnContext): Answer | undefined {
   const end = limit ?? wanted;
   if (now !== undefined && end !== undefined && Number.parseFloat(end) < Number.parseFloat(now))
     return call(untilCommand, { of, now, use, goal: end }, context);
-  const given = ofStock(frame, of, use, context) ?? replaced(frame, of, use, context);
-  return withRemarks(frame, { ...given, facts: [...given.facts, ...besides(frame, of, context)] });
+  const given =
+    (frame.slots.bottle?.of === of ? ofBottle(frame.slots, { use }, context) : undefined) ??
+    ofStock(frame, of, use, context) ??
+    replaced(frame, of, use, context);
+  const all = { ...given, facts: [...given.facts, ...besides(frame, of, context)] };
+  return withRemarks(frame, besidesDose(frame, of, all));
 }
 
 function replaced({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer {
@@ -150,10 +182,10 @@ function besides(frame: Frame, of: ParameterId, context: OwnContext): readonly F
 
 /** Where the strength of the stock was said: the millilitres of it each day. */
 function ofStock({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer | undefined {
-  const stock = stockSaid(slots);
-  if (stock === undefined) return undefined;
   const perDay = inOwnUnit(of, readPerDay(of, use, 'use').perDay);
   const goal = `+${Number(perDay.toPrecision(4))} ${parameter(of).unit}`;
+  const stock = stockSaid(slots);
+  if (stock === undefined) return eachStock(slots, { of, goal, tank: slots.volume });
   const given = call(solutionCommand, { ...stock, goal, tank: slots.volume }, context);
   return { ...given, headline: `Each day: ${given.headline}`, steps: [HOLDS_ONLY, ...given.steps] };
 }

@@ -1,7 +1,7 @@
 import { fold } from '../fold.ts';
 import { momentsIn } from './moments.ts';
 import type { NumberSpan } from './number-span.ts';
-import { rateAt } from './rate.ts';
+import { rateAt, rateBefore } from './rate.ts';
 import { beginsNumber, spoken } from './spoken.ts';
 import { unitAt, type UnitKind } from './units.ts';
 
@@ -195,7 +195,8 @@ function built(
 ): NumberSpan {
   const unit = unitAt(text, end) ?? (text.slice(end, end + 3) === 'ish' ? unitAt(text, end + 3) : undefined);
   const wholeEnd = unit?.end ?? end;
-  const everyDays = rateAt(text, wholeEnd);
+  const isTime = unit?.kinds.includes('days') === true;
+  const everyDays = rateAt(text, wholeEnd) ?? (isTime ? undefined : rateBefore(text, start));
   const about = ABOUT.test(text.slice(Math.max(0, start - 16), start)) || text.startsWith('ish', end);
   return {
     start,

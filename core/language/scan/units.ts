@@ -2,7 +2,17 @@ import { definitionOf, type QuantityKind } from '../../quantity/unit.ts';
 
 /** What a number's unit lets it be. Most are kinds of quantity; the others only tell what part the number plays. */
 export type UnitKind =
-  QuantityKind | 'gravity' | 'watts' | 'kelvin' | 'money' | 'heads' | 'times' | 'scoops' | 'flow' | 'others';
+  | QuantityKind
+  | 'gravity'
+  | 'molar'
+  | 'watts'
+  | 'kelvin'
+  | 'money'
+  | 'heads'
+  | 'times'
+  | 'scoops'
+  | 'flow'
+  | 'others';
 
 /** A unit as it may be written: what it lets its number be, and how it is written for `readQuantity`. */
 export interface UnitWord {
@@ -100,6 +110,7 @@ const ALSO: Readonly<Record<string, string>> = {
 /** Units that are no quantity a command reads, but tell what a number counts. */
 const OTHERS: Readonly<Record<Exclude<UnitKind, QuantityKind>, string>> = {
   gravity: 'sg',
+  molar: 'molar mol/l',
   watts: 'w watt watts wt',
   kelvin: 'kelvin k°',
   money: 'bucks dollars dollar euro euros pounds quid $ € £ usd eur',
@@ -165,8 +176,21 @@ const SIDE_BEFORE = /^\s*\d/;
 /** Units that may be a word of the sentence, and what then follows them. */
 const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE, x: SIDE_BEFORE };
 
+/** How full a spoon or a cup is: "one flat teaspoon", "a whole cup". */
+const FULL =
+  /[ -]{1,2}(?:flat|level|levelled|leveled|heaped|heaping|rounded|whole|full|big|small|good)(?=[ -])/y;
+const OF_SPOONS = /^(?:tsp|tbsp|tea|table|(?:us )?cup|spoon|scoop|cap)/;
+
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
+  FULL.lastIndex = at;
+  if (!FULL.test(text)) return unitHere(text, at);
+  const behind = unitHere(text, FULL.lastIndex);
+  const name = behind === undefined ? '' : text.slice(FULL.lastIndex, behind.end).trim();
+  return OF_SPOONS.test(name) ? behind : undefined;
+}
+
+function unitHere(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
   UNIT.lastIndex = at;
   const name = UNIT.exec(text)?.groups?.['unit'];
   if (name === undefined || WORD_BEFORE[name]?.test(text.slice(UNIT.lastIndex)) === true) return undefined;
