@@ -73,7 +73,7 @@ function labelOf(input: Input): Label {
   const per = readQuantity('volume', input.per, { field: 'per' });
   const raises = readQuantity(kind, input.raises, { field: 'raises', fallback: unit });
   const water = askedWater(input.volume);
-  const words = `the label as ${volume(dose.value)} raises ${volume(per.value)} by ${shown(id, raises.value)}`;
+  const words = `its strength as ${volume(dose.value)} raises ${volume(per.value)} by ${shown(id, raises.value)}`;
   return {
     id,
     strength: { doseL: dose.value, perL: per.value, raises: raises.value },
@@ -103,7 +103,7 @@ function raised(label: Label, input: Input, goal: string): Answer {
   const litres = bottleFor(strength, change.rise, water.volumeL);
   const { words, days } = millilitresByDay(id, change.rise, litres);
   return answer({
-    headline: `${words} of it ${water.where}: ${parameter(id).label} ${change.words}, if the bottle is as strong as its label says.`,
+    headline: `${words} of it ${water.where}: ${parameter(id).label} ${change.words}, if it is as strong as said.`,
     read,
     steps: [
       days > 1
@@ -124,8 +124,8 @@ function replaced({ id, strength, water, read }: Label, use: string): Answer {
   const isMuch = most !== undefined && inOwnUnit(id, perDay) > most;
   const daily = millilitres(bottleFor(strength, perDay, water.volumeL));
   return answer({
-    facts: [{ label: 'the bottle', value: `${daily} ${water.where}` }],
-    headline: `${daily} of it a day ${water.where} replaces ${shown(id, perDay)} of ${parameter(id).label} a day, if the bottle is as strong as its label says.`,
+    facts: [{ label: 'of it', value: `${daily} ${water.where}` }],
+    headline: `${daily} of it a day ${water.where} replaces ${shown(id, perDay)} of ${parameter(id).label} a day, if it is as strong as said.`,
     read: [...read, ...notes],
     steps: [
       HOLDS_ONLY,
@@ -145,7 +145,7 @@ function effect({ id, strength, water, read }: Label, amount: string): Answer {
   possible(id, 'amount', inOwnUnit(id, rise));
   const { days } = millilitresByDay(id, rise, value);
   return answer({
-    headline: `${volume(value)} of it raises ${parameter(id).label} by ${shown(id, rise)} ${water.where}, if the bottle is as strong as its label says.`,
+    headline: `${volume(value)} of it raises ${parameter(id).label} by ${shown(id, rise)} ${water.where}, if it is as strong as said.`,
     read: [...read, ...notes],
     steps: [
       days > 1

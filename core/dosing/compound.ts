@@ -335,6 +335,13 @@ export function findCompound(text: string): Compound | readonly Compound[] | und
   return found?.length === 1 ? found[0] : found;
 }
 
+/** Every form a name may mean; none for a word that names no compound. */
+export function formsOf(text: string): readonly Compound[] {
+  const found = findCompound(text);
+  if (found === undefined) return [];
+  return 'name' in found ? [found] : found;
+}
+
 /** How a loose word was read, as a clause; undefined where nothing had to be interpreted. */
 export function compoundNote(text: string, compound: Compound): string | undefined {
   const loose = compound.loose ?? {};

@@ -7,9 +7,12 @@ import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
+import { boxOf } from './box-said.ts';
+import { momentBeside } from './moment-beside.ts';
 import { bottleSaid } from './bottle-said.ts';
 import { saltsSaid } from './salt-said.ts';
 import { strengthText } from './strength-said.ts';
+import { phosphorusText } from './phosphorus-said.ts';
 import { systemVolume, withUnit } from './system-volume.ts';
 
 /** What of a message fills slots, and the numbers no slot took. */
@@ -46,7 +49,7 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
       {
         of,
         part: part === 'rate' && everyDays === undefined ? 'change' : part,
-        text: levelText(one.number, of),
+        text: levelText(one.number, of, scanned.text),
         value: one.number.value,
         ...(everyDays === undefined ? {} : { everyDays }),
         ...momentBeside(one, said),
@@ -72,7 +75,7 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
   const strengths = said.filter(({ part }) => part === 'strength');
-  const containers = said.filter(({ part }) => part === 'part');
+  const container = said.find(({ part }) => part === 'part');
   const litresOf = (one: Said | undefined): string | undefined =>
     take(one) === undefined || one === undefined ? undefined : withUnit(scanned, said, one);
   const shares = said.filter((one) => one.part === 'changed' && isShare(one));
@@ -100,7 +103,7 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     other: last('other')?.text,
     limit: last('limit')?.text,
     volume: volume?.text,
-    container: litresOf(containers[0]),
+    container: litresOf(container),
     salt: salts[0],
     salts: salts.length === 0 ? undefined : salts,
     amount: take(amounts[0]),
@@ -148,21 +151,13 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
 }
 
 /** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches. */
-export function levelText({ number, unit, kinds }: NumberSpan, of: ParameterId): string {
+export function levelText(span: NumberSpan, of: ParameterId, text: string): string {
+  const { number, unit, kinds } = span;
+  const phosphorus = of === 'phosphate' ? phosphorusText(text, span) : undefined;
+  if (phosphorus !== undefined) return phosphorus;
   const isBare = unit === '' || unit === of || kinds.includes('length');
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
-}
-
-/** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm"; each with its own unit where they differ: then a bare one is none. */
-function boxOf(lengths: readonly Said[]): string | undefined {
-  const sides = lengths.slice(0, 3).map(({ number }) => number);
-  if (sides.length < 3) return undefined;
-  const units = new Set(sides.map(({ unit }) => unit).filter((unit) => unit !== ''));
-  const [unit = ''] = units;
-  if (units.size < 2) return `${sides.map(({ number }) => number).join(' x ')} ${unit}`.trim();
-  if (sides.some(({ unit: own }) => own === '')) return undefined;
-  return sides.map((side) => `${side.number} ${side.unit}`).join(' x ');
 }
 
 /** The parameter a message is about: what should change, else what was named first, else what its salt raises. */
@@ -194,18 +189,6 @@ function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] 
 
 export function parameterOf(of: OfName): ParameterId | undefined {
   return findParameter(of);
-}
-
-/** The day or time said closest to a number, if one was said. */
-function momentBeside({ number }: Said, said: readonly Said[]): { moment?: string } {
-  const near = said
-    .filter(({ part }) => part === 'moment')
-    .map((one) => ({
-      text: one.text,
-      far: Math.min(Math.abs(one.number.start - number.end), Math.abs(number.start - one.number.end)),
-    }))
-    .sort((a, b) => a.far - b.far)[0];
-  return near === undefined || near.far > 12 ? {} : { moment: near.text };
 }
 
 function listOr<T>(list: readonly T[]): T[] | undefined {

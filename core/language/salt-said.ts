@@ -1,4 +1,4 @@
-import { compoundsFor, findCompound, type Compound } from '../dosing/compound.ts';
+import { compoundsFor, findCompound, formsOf } from '../dosing/compound.ts';
 import type { ParameterId } from '../water/parameter.ts';
 import type { Scanned } from './tokens.ts';
 
@@ -36,8 +36,7 @@ export function saltsSaid({ names, tokens }: Scanned, of: ParameterId | undefine
 }
 
 function formed(word: string, forms: readonly string[]): string {
-  const found = findCompound(word);
-  const all: readonly Compound[] = found === undefined ? [] : 'name' in found ? [found] : found;
+  const all = formsOf(word);
   const fitting = all.filter(({ name }) => forms.some((form) => name.endsWith(form)));
   const [only, more] = fitting;
   return all.length > 1 && only !== undefined && more === undefined ? only.name : word;

@@ -39,6 +39,9 @@ export function withUnit(scanned: Scanned, said: readonly Said[], one: Said): st
   return unit !== '' || kinds.length > 0 ? one.text : `${number} ${unitOf(scanned, said, [one])}`.trim();
 }
 
+/** "my tank is in gallons (34)", "litres: 300": the unit stands before its number. */
+const UNIT_BEFORE = /\b(gal(?:lon)?s?|lit(?:er|re)s?)\s*[(:=]\s*$/;
+
 /** Millilitres, spoons and cups measure a dose, not a tank. */
 const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz)/;
 
@@ -56,8 +59,15 @@ function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
 function unitOf({ text }: Scanned, said: readonly Said[], all: readonly Said[]): string {
   const own = all.find(({ number }) => number.unit !== '')?.number;
   const other = said.find(
-    ({ number }) => number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit),
+    ({ part, number }) =>
+      number.kinds.includes('volume') &&
+      !DOSE_UNIT.test(number.unit) &&
+      !number.kinds.includes('mass') &&
+      part !== 'strength',
   )?.number;
+  const [one] = all;
+  const before = one === undefined ? undefined : UNIT_BEFORE.exec(text.slice(0, one.number.start))?.[1];
+  if (own === undefined && before !== undefined) return before.startsWith('g') ? 'gal' : 'l';
   const found = own ?? other;
   if (found === undefined) return '';
   const behind = text.slice(found.end, found.end + 24);

@@ -1,4 +1,5 @@
 import { fold } from '../fold.ts';
+import { asImperial, isImperial } from './imperial.ts';
 import { momentsIn } from './moments.ts';
 import type { NumberSpan } from './number-span.ts';
 import { rateAt, rateBefore } from './rate.ts';
@@ -28,7 +29,8 @@ export function numbersIn(given: string): readonly NumberSpan[] {
     !taken.some((other) => span.start < other.end && other.start < span.end);
   for (const span of [...ofSigns(text), ...ofDigits(text, isCommaDecimal)]) if (free(span)) taken.push(span);
   for (const span of ofWords(text)) if (free(span)) taken.push(span);
-  return taken.sort((a, b) => a.start - b.start);
+  const spans = taken.sort((a, b) => a.start - b.start);
+  return isImperial(text) ? spans.map(asImperial) : spans;
 }
 
 function ofDigits(text: string, isCommaDecimal: boolean): NumberSpan[] {

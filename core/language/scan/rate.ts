@@ -8,7 +8,7 @@ const RATE = new RegExp(
 );
 /** The same in the words before a number, where no other number stands between: "each week I lose 3.5 L". */
 const BEFORE = new RegExp(
-  String.raw`(?:^|[.,;:!?(\n])[^.,;:!?(\n\d]*?\b${TIMES}(?:(?:per|each|every)\s+${COUNTED}${UNIT}|${ADVERB})(?!\s+(?:ago|back|old|later|until|till|for|since|from))[^.,;:!?(\n\d]{0,28}$`,
+  String.raw`(?:^|[.,;:!?(\n])[^.,;:!?(\n\d]*?\b${TIMES}(?:(?:per|each|every|(?<=(?:times|x|once|twice|thrice)\s)an?)\s+${COUNTED}${UNIT}|${ADVERB})(?!\s+(?:ago|back|old|later|until|till|for|since|from))[^.,;:!?(\n\d]{0,28}$`,
 );
 const DAYS: Readonly<Record<string, number>> = {
   d: 1,
