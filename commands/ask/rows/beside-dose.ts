@@ -1,7 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
-import type { Answer } from '../../answer.ts';
+import type { Answer, Fact } from '../../answer.ts';
 import { oftenSaid } from './stock-said.ts';
 
 /**
@@ -9,25 +9,31 @@ import { oftenSaid } from './stock-said.ts';
  * much by. Nothing is said where nothing is dosed yet.
  */
 export function besidesDose({ slots, reading: { scanned } }: Frame, of: ParameterId, given: Answer): Answer {
-  const { amount, amountDays } = slots;
+  const { amount, amountDays, amounts = [] } = slots;
   const isRise = met(scanned, 'events.wentUp') && !met(scanned, 'events.wentDown');
   const dosed =
-    amount === undefined
+    amount === undefined || amounts.length > 1
       ? 'you dose'
       : `${amount}${amountDays === undefined ? '' : ` ${oftenSaid(amountDays)}`}`;
   const [first] = given.facts;
   if (isRise) {
-    const worth =
-      first === undefined ? given.headline : `${first.value} of ${first.label.replace(/ a day$/, '')}`;
+    const worth = first === undefined ? given.headline : perDay(first);
     return {
       ...given,
-      headline: `${parameter(of).label} rises, so dose less: what ${dosed} is too much by is worth ${worth} a day.`,
+      headline: `Dose less, for ${parameter(of).label} rises: what ${dosed} is too much by is worth ${worth}.`,
       steps: [
         'Lower the dose by about that, test at the same hour after two or three days, and lower it again if it still rises.',
         'Look for another source as well: water changes, top-off, limewater.',
       ],
     };
   }
-  if (amount === undefined) return given;
+  if (amount === undefined || given.headline.endsWith('?')) return given;
   return { ...given, headline: `On top of the ${dosed} you dose now: ${given.headline}` };
+}
+
+/** "7 mL in 100 L" of a bottle as "7 mL a day in 100 L", "0.44 g per 100 L" of a salt with its name. */
+function perDay({ label, value }: Fact): string {
+  const [, salt] = /^(.*) a day$/.exec(label) ?? [];
+  const named = salt === undefined ? '' : ` of ${salt}`;
+  return value.replace(/^([\d.]+ \S+)/, (amount) => `${amount}${named} a day`);
 }

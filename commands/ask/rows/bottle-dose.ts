@@ -2,9 +2,11 @@ import { riseOfBottle } from '../../../core/dosing/bottle.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
-import { parameter } from '../../../core/water/parameter.ts';
-import type { Answer } from '../../answer.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import { answer, type Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
+import { inOwnUnit } from '../../dose/asked.ts';
+import { readPerDay } from '../../waterchange/rate.ts';
 import { bottleCommand } from '../../dose/bottle.ts';
 import { call } from '../../called.ts';
 import { systemSaid } from './water-said.ts';
@@ -31,13 +33,35 @@ export function ofBottle(slots: Slots, asked: Asked, context: OwnContext): Answe
 export function addedOfBottle(slots: Slots, context: OwnContext): string | undefined {
   const { bottle, amount, amountDays } = slots;
   const system = systemSaid(slots, context);
-  const per = bottle?.per ?? system;
-  if (bottle === undefined || amount === undefined || per === undefined || system === undefined)
-    return undefined;
-  const litres = (text: string): number => readQuantity('volume', text, { field: 'amount' }).value;
+  if (bottle === undefined || amount === undefined) return undefined;
+  // Without a water of its own it was said of the system, however large that is.
+  const per = bottle.per ?? system ?? '100 L';
   const { kind, unit } = parameter(bottle.of);
   const raises = readQuantity(kind, bottle.raises, { field: 'raises', fallback: unit });
   const strength = { doseL: litres(bottle.dose), perL: litres(per), raises: raises.written };
-  const rise = riseOfBottle(strength, litres(amount), litres(system)) / (amountDays ?? 1);
+  const rise =
+    riseOfBottle(strength, litres(amount), litres(bottle.per === undefined ? per : (system ?? per))) /
+    (amountDays ?? 1);
   return `${significant(rise, 4)} ${raises.unit === '' ? unit : raises.unit}${amountDays === undefined ? '' : ' a day'}`;
+}
+
+function litres(text: string): number {
+  return readQuantity('volume', text, { field: 'amount' }).value;
+}
+
+/** What a tank uses that falls although such a bottle is dosed: the fall and what the bottle adds. */
+export function heldUp(slots: Slots, of: ParameterId, fall: string, context: OwnContext): Answer | undefined {
+  const added = slots.amountDays === undefined ? undefined : addedOfBottle(slots, context);
+  if (added === undefined || slots.bottle?.of !== of) return undefined;
+  const [perDay, adds] = [fall, added].map((text) => inOwnUnit(of, readPerDay(of, text, 'use').perDay));
+  const { unit, label } = parameter(of);
+  const use = significant((perDay ?? 0) + (adds ?? 0), 3);
+  return answer({
+    headline: `The tank uses about ${use} ${unit} of ${label} a day: ${significant(adds ?? 0, 3)} that the dose brings, and ${significant(perDay ?? 0, 3)} that it still falls.`,
+    read: [
+      `${slots.amount ?? ''} a day dosed, of a solution of which ${slots.bottle.dose} raises it by ${slots.bottle.raises}`,
+    ],
+    steps: ['Test at the same hour after two or three days of a new dose, with the same kit.'],
+    sources: ['practice'],
+  });
 }

@@ -1,4 +1,4 @@
-import { compoundMolarMass, findCompound } from '../../../core/dosing/compound.ts';
+import { compoundMolarMass, formsOf } from '../../../core/dosing/compound.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
@@ -76,8 +76,7 @@ function strengthGL(text: string, salt: string): number | undefined {
 
 /** Check: 1 mol/L of NaHCO3 -> 84.01 g/L (iupac21). */
 function molarGL(molar: number, salt: string): number | undefined {
-  const found = findCompound(salt);
-  const [form, more] = found === undefined ? [] : 'name' in found ? [found] : found;
+  const [form, more] = formsOf(salt);
   return form === undefined || more !== undefined ? undefined : molar * compoundMolarMass(form);
 }
 

@@ -5,23 +5,20 @@ import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import { Problem } from '../../../core/problem.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
-import { inOwnUnit } from '../../dose/asked.ts';
-import { dailyCommand, HOLDS_ONLY } from '../../dose/daily.ts';
-import { solutionCommand } from '../../dose/solution.ts';
+import { dailyCommand } from '../../dose/daily.ts';
 import { useCommand } from '../../dose/use.ts';
 import { untilCommand } from '../../water/until.ts';
-import { readPerDay } from '../../waterchange/rate.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
-import { addedOfBottle, ofBottle } from './bottle-dose.ts';
+import { addedOfBottle, heldUp, ofBottle } from './bottle-dose.ts';
 import { besidesDose } from './beside-dose.ts';
 import { byLabel, hasLabel } from './by-label.ts';
 import { levelsOf, readTwice } from './levels-of.ts';
 import { withRemarks } from './said-remarks.ts';
 import { fallRate, perDays, spanSaid } from './span-said.ts';
-import { eachStock } from './each-salt.ts';
-import { addedADay, oftenSaid, stockSaid } from './stock-said.ts';
+import { ofStock } from './daily-stock.ts';
+import { addedADay, oftenSaid } from './stock-said.ts';
 import { saltFor } from './wanted.ts';
 
 const READINGS: readonly SlotName[] = [
@@ -152,12 +149,14 @@ function daily(frame: Frame, context: OwnContext): Answer | undefined {
   const { of, now, limit, wanted, change } = frame.slots;
   const use = fallRate(frame.slots, context) ?? (frame.kind === 'dose-daily' ? change : undefined);
   if (of === undefined || use === undefined || compoundsFor(of).length === 0) return undefined;
+  const bottled = frame.kind === 'dose-use' ? heldUp(frame.slots, of, use, context) : undefined;
+  if (bottled !== undefined) return bottled;
   const end = limit ?? wanted;
   if (now !== undefined && end !== undefined && Number.parseFloat(end) < Number.parseFloat(now))
     return call(untilCommand, { of, now, use, goal: end }, context);
   const given =
     (frame.slots.bottle?.of === of ? ofBottle(frame.slots, { use }, context) : undefined) ??
-    ofStock(frame, of, use, context) ??
+    ofStock(frame.slots, { of, use }, context) ??
     replaced(frame, of, use, context);
   const all = { ...given, facts: [...given.facts, ...besides(frame, of, context)] };
   return withRemarks(frame, besidesDose(frame, of, all));
@@ -178,14 +177,4 @@ function besides(frame: Frame, of: ParameterId, context: OwnContext): readonly F
     const given = attempt(() => replaced(frame, level.of, use, context));
     return [{ label: parameter(level.of).label, value: given?.headline ?? `not used: ${level.text}` }];
   });
-}
-
-/** Where the strength of the stock was said: the millilitres of it each day. */
-function ofStock({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer | undefined {
-  const perDay = inOwnUnit(of, readPerDay(of, use, 'use').perDay);
-  const goal = `+${Number(perDay.toPrecision(4))} ${parameter(of).unit}`;
-  const stock = stockSaid(slots);
-  if (stock === undefined) return eachStock(slots, { of, goal, tank: slots.volume });
-  const given = call(solutionCommand, { ...stock, goal, tank: slots.volume }, context);
-  return { ...given, headline: `Each day: ${given.headline}`, steps: [HOLDS_ONLY, ...given.steps] };
 }

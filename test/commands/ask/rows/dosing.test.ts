@@ -18,6 +18,11 @@ describe('how much to dose', () => {
     expect(number(amount(text).headline, 'g of') / grams).toBeCloseTo(1, 1);
   });
 
+  it('of a bottle by its own words: 2 dKH in 128 L, where 1 mL lifts 50 L by 0.1, are 51.2 mL', () => {
+    const given = amount('my bottle: 1 ml raises 50 l by 0.1 dkh. alk 7 now, want 9, 128 L, how much');
+    expect(number(given.headline, 'mL in all')).toBeCloseTo((2 / 0.1) * (128 / 50), 1);
+  });
+
   it('names what else shall rise, one press away, and what raises it', () => {
     const given = amount('ca 390 should be 420, alk 7.5 should be 8.5, 200 litres');
     expect(textOf(given) + given.next.map(({ label }) => label).join()).toMatch(/calcium|alkalinity/);
@@ -60,6 +65,16 @@ describe('what an amount does', () => {
     ['30 g of baking soda in 250 L does what', 'dKH', 30 / 2.996 / 2.5],
   ])('%s', (text, unit, rise) => {
     expect(number(effect(text).headline, unit)).toBeCloseTo(rise, 1);
+  });
+
+  it('of a bottle by its own words: 20 mL, where 1 mL lifts 100 L by 0.05 dKH, lift 200 L by 0.5', () => {
+    const given = effect('put 20 ml in 200 l, 1 ml raises 100 l by 0.05 dkh, what did it do');
+    expect(number(given.headline, 'dKH')).toBeCloseTo(0.5, 9);
+  });
+
+  it('takes a form that stands apart from its name: CaCl2·2H2O', () => {
+    const given = effect('what does 30 g of calcium chloride do in 200 l, dihydrate i think');
+    expect(number(given.headline, 'mg/L')).toBeCloseTo((30 * 272.6) / 200, 0);
   });
 
   it('shows what was read beside it', () => {

@@ -36,6 +36,29 @@ describe('salinity', () => {
     expect(number(given.headline, 'g of salt')).toBeCloseTo(200, 0);
   });
 
+  it('of a litre, or by the label of the mix', () => {
+    expect(salinity('salinity-mix', 'grams per litre for 1.025').headline).toContain('for 1 L at 33.2 ppt');
+    expect(salinity('salinity-mix', 'how much salt for 60 L, label says 38 g per litre').headline).toContain(
+      '2.28 kg',
+    );
+  });
+
+  it('side by side', () => {
+    const given = salinity('salinity-convert', '1.0264 and 36 ppt are they the same');
+    expect(given.headline).toMatch(/1\.0264 SG is 35 ppt.* 36 ppt is 1\.0271 SG/);
+  });
+
+  // 35 x e^(-30 / 300) = 31.67; 35 + 35 x 10 / 200 = 36.75.
+  it('falls by skimmate, and rises by salt water in the top-off', () => {
+    const text = 'skimmer pulls 1 L a day of skimmate, 300 L, ato with ro, 35 ppt, after 30 days?';
+    expect(number(salinity('salinity-forecast', text).headline, 'ppt')).toBeCloseTo(31.7, 1);
+    const salt = 'topped off 10 L with salt water by mistake in 200 L tank at 35 ppt';
+    expect(number(salinity('salinity-forecast', salt).headline.split('about')[1] ?? '', 'ppt')).toBeCloseTo(
+      36.8,
+      1,
+    );
+  });
+
   it('after evaporation: the salt stays', () => {
     const text = 'away 6 days with no ato, 100 L tank loses 1 L a day, 35 ppt now';
     expect(number(salinity('salinity-forecast', text).headline, 'ppt')).toBeCloseTo(35 / 0.94, 0);
@@ -64,6 +87,24 @@ describe('instruments', () => {
     expect(kits.headline).toContain('10.1 dKH');
     expect(kits.headline).toContain('Dose nothing');
     expect(textOf(salinity('kits-disagree', 'shop nitrate 10 mine 40 who lies'))).toContain('NO3-N');
+  });
+
+  it('of three, by the lowest and the highest', () => {
+    const given = salinity('kits-disagree', 'three kits say nitrate 5, 10 and 20');
+    expect(given.headline).toContain('5 mg/L; 20 mg/L');
+    expect(given.read[0]).toContain('between them: 10');
+  });
+
+  it('in fresh water', () => {
+    expect(salinity('instrument', 'refractometer shows 1.003 in RO water').headline).toMatch(
+      /^It reads 0\.003 too high on fresh/,
+    );
+  });
+
+  it('that names its standard: 37 on the 35 fluid is 2 too high, and no reading of the tank', () => {
+    expect(salinity('instrument', 'my refractometer reads 37 on the 35 calibration fluid').headline).toMatch(
+      /^It reads 2 ppt too high on the 35 ppt standard/,
+    );
   });
 
   it('without a number: the card of the instrument', () => {
