@@ -63,6 +63,7 @@ export const compounds: readonly Compound[] = [
     loose: {
       'baked baking soda': 'read as fully baked; half-baked powder is weaker by the gram',
       'baked soda': 'read as fully baked baking soda; half-baked powder is weaker by the gram',
+      ash: 'read as soda ash',
       'baked bicarb': 'read as fully baked; half-baked powder is weaker by the gram',
     },
     atoms: { Na: 2, C: 1, O: 3 },

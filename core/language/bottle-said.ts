@@ -27,7 +27,7 @@ export function bottleSaid(scanned: Scanned, said: readonly Said[]): BottleSaid 
     if (of === undefined) continue;
     const behind = scanned.text.slice(rise.number.end, rise.number.end + 12);
     const dose = nearest(
-      said.filter((one) => isDrawn(one) && goesWith(scanned, one, rise)),
+      said.filter((one) => isDrawn(one) && !isPowder(scanned, one) && goesWith(scanned, one, rise)),
       rise,
     );
     if (dose === undefined && !PER_ML.test(behind)) continue;
@@ -58,6 +58,11 @@ function isDrawn({ part, number }: Said): boolean {
     /^(?:ml|mil|cc|tsp|tbsp)/.test(number.unit) &&
     (part === 'strength' || part === 'amount' || part === 'none')
   );
+}
+
+/** A spoon of a salt that was named is a powder, and no bottle. */
+function isPowder({ names }: Scanned, { number }: Said): boolean {
+  return /^(?:tsp|tbsp)/.test(number.unit) && names.some((name) => name.class === 'salt');
 }
 
 /** Whether a dose and a rise are of one sentence about the bottle. */

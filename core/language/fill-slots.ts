@@ -75,7 +75,9 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
   const strengths = said.filter(({ part }) => part === 'strength');
-  const container = said.find(({ part }) => part === 'part');
+  const parts = said.filter(({ part }) => part === 'part');
+  // "half of the 80 litres": the volume, and not the half.
+  const container = parts.find(({ number }) => number.kinds.includes('volume')) ?? parts[0];
   const litresOf = (one: Said | undefined): string | undefined =>
     take(one) === undefined || one === undefined ? undefined : withUnit(scanned, said, one);
   const shares = said.filter((one) => one.part === 'changed' && isShare(one));

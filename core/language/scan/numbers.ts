@@ -195,7 +195,11 @@ function built(
   value: number,
   form: NumberSpan['form'],
 ): NumberSpan {
-  const unit = unitAt(text, end) ?? (text.slice(end, end + 3) === 'ish' ? unitAt(text, end + 3) : undefined);
+  const found = unitAt(text, end) ?? (text.slice(end, end + 3) === 'ish' ? unitAt(text, end + 3) : undefined);
+  // "5 gal 1.026 cups?" asks for the cups.
+  const isGravity =
+    gravityKinds(number, value).length > 0 && /^(?:cup|tsp|tbsp|gal)/.test(found?.symbol ?? '');
+  const unit = isGravity ? undefined : found;
   const wholeEnd = unit?.end ?? end;
   const isTime = unit?.kinds.includes('days') === true;
   const everyDays = rateAt(text, wholeEnd) ?? (isTime ? undefined : rateBefore(text, start));

@@ -182,15 +182,23 @@ const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNE
 /** How full a spoon or a cup is: "one flat teaspoon", "a whole cup". */
 const FULL =
   /[ -]{1,2}(?:flat|level|levelled|leveled|heaped|heaping|rounded|whole|full|big|small|good)(?=[ -])/y;
+/** Which litres of a system are counted: "780 wet litres", "60 actual gallons". */
+const NET = /[ -](?:net|wet|actual|real|true|total|system)(?=[ -])/y;
+const OF_WATER = /^(?:gal|lit|imp|us gal|l$)/;
 const OF_SPOONS = /^(?:tsp|tbsp|tea|table|(?:us )?cup|spoon|scoop|cap)/;
 
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
-  FULL.lastIndex = at;
-  if (!FULL.test(text)) return unitHere(text, at);
-  const behind = unitHere(text, FULL.lastIndex);
-  const name = behind === undefined ? '' : text.slice(FULL.lastIndex, behind.end).trim();
-  return OF_SPOONS.test(name) ? behind : undefined;
+  return unitHere(text, at) ?? behind(text, at, FULL, OF_SPOONS) ?? behind(text, at, NET, OF_WATER);
+}
+
+/** A unit one word further on, where that word may stand before such a unit. */
+function behind(text: string, at: number, word: RegExp, units: RegExp): ReturnType<typeof unitHere> {
+  word.lastIndex = at;
+  if (!word.test(text)) return undefined;
+  const from = word.lastIndex;
+  const unit = unitHere(text, from);
+  return unit !== undefined && units.test(text.slice(from, unit.end).trim()) ? unit : undefined;
 }
 
 function unitHere(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {

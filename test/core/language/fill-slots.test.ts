@@ -43,6 +43,7 @@ describe('a salt', () => {
   ])('%s', (text, salts) => expect(saltsSaid(scan(text), 'calcium')).toEqual(salts));
 });
 
+const withSump = (text: string) => slotsOf(text, ['system', 'nothing'], ['part', 'sump']).volume;
 const SIDE = ['length', 'nothing'] as const;
 const sides = (text: string) => boxOf(saidOf(text, SIDE, SIDE, SIDE).said);
 
@@ -57,6 +58,16 @@ describe('other quantities', () => {
     expect(slotsOf('litres: 300', ['system', 'nothing']).volume).toBe('300 l');
     const ounces = slotsOf('75 tank, 5 oz soda', ['system', 'nothing'], ['amount', 'substance']);
     expect(ounces.volume).toBe('75');
+  });
+
+  it('a sump beside a tank has its own unit, and half of one is no litre', () => {
+    expect(withSump('75 gal and a 60 l sump')).toBe('75 gal + 60 l');
+    expect(withSump('240 l and a sump half full')).toBe('240 l');
+  });
+
+  it('a vessel is the volume, and not the half of it', () => {
+    const slots = slotsOf('half of the 80 litres', ['part', 'container'], ['part', 'container']);
+    expect(slots.container).toBe('80 litres');
   });
 
   it('a level of phosphorus keeps that it is', () => {

@@ -32,6 +32,8 @@ describe('numbers of a message', () => {
     ['half a gallon', ['0.5 gallon']],
     ['evaporates a gallon a day', ['1 gallon']],
     ['one flat teaspoon', ['1 teaspoon']],
+    ['780 wet litres and 60 actual gallons', ['780 litres', '60 gallons']],
+    ['5 gal 1.026 cups?', ['5 gal', '1.026']],
     ['20 gallons and 2 pints, imperial both', ['20 imp gal', '2 imp pt']],
     ['20 gallons, uk or us?', ['20 gallons']],
     ['25 °C or 77f', ['25 °c', '77 f']],
