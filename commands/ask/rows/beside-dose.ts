@@ -9,7 +9,7 @@ import { oftenSaid } from './stock-said.ts';
  * much by. Nothing is said where nothing is dosed yet.
  */
 export function besidesDose({ slots, reading: { scanned } }: Frame, of: ParameterId, given: Answer): Answer {
-  const { amount, amountDays, amounts = [] } = slots;
+  const { amount, amountDays, amounts = [], container } = slots;
   const isRise = met(scanned, 'events.wentUp') && !met(scanned, 'events.wentDown');
   const dosed =
     amount === undefined || amounts.length > 1
@@ -27,7 +27,9 @@ export function besidesDose({ slots, reading: { scanned } }: Frame, of: Paramete
       ],
     };
   }
-  if (amount === undefined || given.headline.endsWith('?')) return given;
+  // A powder weighed into a bottle is no dose.
+  const isStock = amountDays === undefined && (container !== undefined || given.facts[0]?.label === 'of it');
+  if (amount === undefined || isStock || given.headline.endsWith('?')) return given;
   return { ...given, headline: `On top of the ${dosed} you dose now: ${given.headline}` };
 }
 

@@ -1,3 +1,4 @@
+import { compoundsFor, type Compound } from '../../../core/dosing/compound.ts';
 import { riseOfBottle } from '../../../core/dosing/bottle.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
@@ -47,6 +48,21 @@ export function addedOfBottle(slots: Slots, context: OwnContext): string | undef
 
 function litres(text: string): number {
   return readQuantity('volume', text, { field: 'amount' }).value;
+}
+
+/** What to weigh in for such a bottle, of each powder that raises it and dissolves so far. */
+export function eachPowder(slots: Slots, vessel: string, context: OwnContext): Answer | undefined {
+  const forms = slots.bottle === undefined ? [] : compoundsFor(slots.bottle.of).filter(isUsual);
+  const done = forms.flatMap(({ name }) => ofBottle(slots, { with: name, bottle: vessel }, context) ?? []);
+  const [first] = done;
+  return first === undefined
+    ? undefined
+    : { ...first, headline: `It depends on the powder. ${done.map(({ headline }) => headline).join(' ')}` };
+}
+
+/** What a bottle may hold where its powder was not said: no lime, no crystals that nobody sells for it. */
+export function isUsual({ hazard, water }: Compound): boolean {
+  return hazard !== 'lime' && water <= 2;
 }
 
 /** What a tank uses that falls although such a bottle is dosed: the fall and what the bottle adds. */

@@ -1,4 +1,4 @@
-import { compoundsFor, formsOf, type Compound } from '../../../core/dosing/compound.ts';
+import { compoundsFor, formsOf } from '../../../core/dosing/compound.ts';
 import { suppliedPerMl } from '../../../core/dosing/solution.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
@@ -9,6 +9,7 @@ import type { OwnContext } from '../../command.ts';
 import { bottleCommand } from '../../dose/bottle.ts';
 import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
+import { isUsual } from './bottle-dose.ts';
 import { saltFor } from './wanted.ts';
 import { stockSaid } from './stock-said.ts';
 
@@ -23,6 +24,9 @@ export function ofStock(slots: Slots, asked: Use, context: OwnContext): Answer |
   const salt = saltFor(slots, asked.of);
   if (salt === undefined && (slots.salt !== undefined || slots.strength === undefined)) return undefined;
   const forms = salt === undefined ? compoundsFor(asked.of).filter(isUsual) : formsOf(salt);
+  // Without a unit that is asked first, and once for all of them.
+  if (slots.volume !== undefined && forms.length > 1)
+    readQuantity('volume', slots.volume, { field: 'volume' });
   const done = forms.flatMap((form) => {
     const stock = stockSaid({ ...slots, salt: salt ?? form.name });
     if (stock === undefined) return [];
@@ -47,9 +51,4 @@ export function ofStock(slots: Slots, asked: Use, context: OwnContext): Answer |
   if (more.length === 0) return first.given;
   const headline = `It depends on the powder. ${done.map(({ name, given }) => `As ${name}: ${given.headline}`).join(' ')}`;
   return { ...first.given, headline };
-}
-
-/** What a bottle may hold where its powder was not said: no lime, no crystals that nobody sells for it. */
-function isUsual({ hazard, water }: Compound): boolean {
-  return hazard !== 'lime' && water <= 2;
 }

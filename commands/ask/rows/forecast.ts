@@ -51,10 +51,13 @@ function evaporated(frame: Frame, context: OwnContext): Answer | undefined {
   const mix = levelsOf(slots, 'salinity', 'other').at(-1)?.text;
   const isSalt = mix !== undefined || isSaltWater(frame);
   // An amount alone is what went in: it replaced what evaporated only where salt water did.
-  const gone = goneADay(slots) ?? (isSalt ? (slots.amount ?? container) : undefined);
+  const steady = goneADay(slots);
+  const gone = steady ?? (isSalt || isEvaporation(frame) ? (slots.amount ?? container) : undefined);
   if (gone === undefined) return undefined;
   const now = said ?? USUAL;
-  const days = spanSaid(slots, context);
+  const span = spanSaid(slots, context);
+  const isOnce = steady === undefined && span === undefined;
+  const days = isOnce ? '1 day' : span;
   const given = isSkimmed(frame)
     ? call(lostCommand, { now, volume, out: gone, days }, context)
     : call(
@@ -62,7 +65,21 @@ function evaporated(frame: Frame, context: OwnContext): Answer | undefined {
         { now, volume, evaporation: gone, days, 'top-off': mix ?? (isSalt ? now : undefined) },
         context,
       );
-  return said === undefined ? { ...given, read: [`no reading given, so ${USUAL}`, ...given.read] } : given;
+  const read = said === undefined ? [`no reading given, so ${USUAL}`, ...given.read] : given.read;
+  return isOnce ? { ...atOnce(given), read } : { ...given, read };
+}
+
+/** What happened once has no days, and does not go on. */
+function atOnce(given: Answer): Answer {
+  const headline = given.headline
+    .replace(/After 1 days?(?: with)?/, 'With')
+    .replace('With it reads', 'It reads');
+  return { ...given, headline, facts: [] };
+}
+
+/** Water that went into the air, told as such. */
+function isEvaporation({ reading: { scanned } }: Frame): boolean {
+  return met(scanned, 'deeds.evaporates');
 }
 
 /** Where a tank is taken to be that nobody read: the salinity of sea water. */

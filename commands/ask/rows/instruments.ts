@@ -21,7 +21,7 @@ export const instrumentRows: readonly Row[] = [
     answer: (frame, context) =>
       known(frame, context) ??
       checked(frame, context) ??
-      (readsTank(frame) ? compared(frame, context) : undefined) ??
+      (readsTank(frame) && !isOfBuffers(frame) ? compared(frame, context) : undefined) ??
       cardFor(frame),
   },
   {
@@ -38,6 +38,11 @@ function readsTank({ slots: { levels = [] } }: Frame): boolean {
   return levels.some(({ part }) => part === 'now' || part === 'was');
 }
 
+/** A pH probe read in its buffers as well: those are no readings of the tank. */
+function isOfBuffers({ slots: { levels = [] } }: Frame): boolean {
+  return levels.filter(({ of, part }) => of === 'ph' && part === 'other').length > 1;
+}
+
 /** The salinity of a 35 ppt standard, and how near a reading of it must be to be its name and not its reading. */
 const STANDARD_PPT = 35;
 const NEAR_PPT = 0.05;
@@ -52,13 +57,15 @@ function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
     return shown === undefined ? undefined : onStandard(shown, context);
   }
   const others = levelsOf(slots, 'salinity', 'other');
-  const tank = levelsOf(slots, 'salinity', 'now', 'was').at(-1)?.text;
+  // Of several it is not said which one was the tank's.
+  const [read, again] = levelsOf(slots, 'salinity', 'now', 'was');
+  const tank = again === undefined ? read?.text : undefined;
   const fresh = others.findLast(({ value }) => isFresh(value));
   if (fresh !== undefined && met(scanned, 'substances.roWater')) {
     const scale = fresh.value >= 1 && fresh.value < 1.01 ? fresh.text : ppt(fresh.text);
     return attempt(() => call(checkCommand, { fresh: scale, reading: tank }, context));
   }
-  if (tank !== undefined || others.length === 0 || others.length > 2) return undefined;
+  if (read !== undefined || others.length === 0 || others.length > 2) return undefined;
   if (!met(scanned, 'hardware.calibration', 'parts.fresh')) return undefined;
   const shown = others.find((level) => !isName(level)) ?? others[0];
   return shown === undefined ? undefined : onStandard(shown, context);
@@ -88,7 +95,9 @@ function checked({ slots, reading: { scanned } }: Frame, context: OwnContext): A
   const reading = said.find(({ part }) => part === 'now' || part === 'was')?.text;
   const others = said.filter(({ part }) => part === 'other');
   const isNamed = said.length > 2 || others.length > 1;
-  const standard = others.find((level) => !isNamed || !isName(level));
+  const isLabel = (level: Level): boolean =>
+    (isNamed && isName(level)) || (others.length > 1 && isStandardGravity(level));
+  const standard = others.find((level) => !isLabel(level));
   const isOnStandard =
     standard !== undefined && met(scanned, 'hardware.calibration', 'parts.fresh', 'sums.recipe');
   if (reading === undefined) return undefined;
@@ -103,6 +112,11 @@ function checked({ slots, reading: { scanned } }: Frame, context: OwnContext): A
 function isName({ text }: Level): boolean {
   const read = attempt(() => readSalinity(text, { field: 'standard' }));
   return read?.scale !== 'SG' && Math.abs((read?.practicalSalinity ?? 0) - STANDARD_PPT) < NEAR_PPT;
+}
+
+/** "1.026 on the label, reads 1.023": the gravity that a 35 ppt standard is sold as, 1.0264 rounded or not. */
+function isStandardGravity({ value }: Level): boolean {
+  return value > 1.0259 && value < 1.0266;
 }
 
 /** Two readings of one parameter, by two kits or instruments. */

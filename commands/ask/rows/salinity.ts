@@ -54,8 +54,18 @@ export const salinityRows: readonly Row[] = [
         levelsOf(slots, 'salinity', ...parts).at(-1)?.text;
       const now = last('now') ?? last('was');
       const goal = last('wanted', 'target') ?? last('limit');
-      const input = { now, goal, volume: slots.volume, fresh: last('other') };
-      return now === undefined && goal === undefined ? undefined : call(adjustCommand, input, context);
+      if (now === undefined && goal === undefined) return undefined;
+      const input = { now, goal, volume: slots.volume };
+      const fresh = last('other');
+      if (fresh === undefined) return call(adjustCommand, input, context);
+      const given = attempt(() => call(adjustCommand, { ...input, fresh }, context));
+      if (given !== undefined) return given;
+      // Another tank's, or too weak to raise this one with.
+      const without = call(adjustCommand, input, context);
+      return {
+        ...without,
+        read: [...without.read, `not used: ${fresh}, since water of it would not bring the tank there`],
+      };
     },
   },
   {
@@ -66,7 +76,9 @@ export const salinityRows: readonly Row[] = [
         oneOf: ['container', 'volume'],
         ask: 'How much salt water do you mix?',
         when: ({ slots }) =>
-          batchIn(slots) === undefined && levelsOf(slots, 'salinity', 'wanted', 'target').length === 0,
+          batchIn(slots) === undefined &&
+          labelIn(slots) === undefined &&
+          levelsOf(slots, 'salinity', 'wanted', 'target').length === 0,
       },
     ],
     uses: [
@@ -83,8 +95,8 @@ export const salinityRows: readonly Row[] = [
     ],
     answer: ({ slots }, context) => {
       const goal = levelsOf(slots, 'salinity', 'wanted', 'target').at(-1)?.text;
-      // "grams per litre for 1.025": a litre of it.
-      const volume = batchIn(slots) ?? (goal === undefined ? undefined : '1 L');
+      // "grams per litre for 1.025", "36 g per litre gave 32": a litre of it.
+      const volume = batchIn(slots) ?? ((goal ?? labelIn(slots)) === undefined ? undefined : '1 L');
       if (volume === undefined) return undefined;
       const reads = levelsOf(slots, 'salinity', 'other', 'now').at(-1)?.text;
       return reads === undefined

@@ -13,7 +13,7 @@ import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
 import { attempt } from './attempt.ts';
-import { ofBottle } from './bottle-dose.ts';
+import { eachPowder, ofBottle } from './bottle-dose.ts';
 import { isMass, stockSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
@@ -51,7 +51,10 @@ export const solutionRows: readonly Row[] = [
       const { change, wanted, now, volume } = frame.slots;
       const { salt } = frame.slots;
       const vessel = vesselIn(frame);
-      const labelled = ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
+      const labelled =
+        salt === undefined && vessel !== undefined && powderIn(frame) === undefined
+          ? eachPowder(frame.slots, vessel, context)
+          : ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
       if (labelled !== undefined) return labelled;
       const stock = stockSaid({ ...frame.slots, container: vessel });
       if (stock === undefined)
@@ -110,8 +113,15 @@ function topOff({ slots }: Frame, context: OwnContext): Answer | undefined {
   const daily = amountDays === undefined ? undefined : amount;
   const evaporates = slots.waterRate ?? daily;
   if (evaporates === undefined) return undefined;
-  if (volume === undefined && context.keep?.tankInUse() === undefined)
-    throw new Problem('How much water is in the system?', { field: 'volume' });
+  const isNoTank = volume === undefined && context.keep?.tankInUse() === undefined;
+  // "3 g per litre, or is 2 g all that dissolves": that needs no tank.
+  if (isNoTank && slots.strength !== undefined && slots.levels === undefined)
+    return call(
+      limewaterCommand,
+      { amount: eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1) },
+      context,
+    );
+  if (isNoTank) throw new Problem('How much water is in the system?', { field: 'volume' });
   const topOffADay = eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1);
   const used = of === 'alkalinity' ? (rate ?? change) : undefined;
   const goal = used === undefined ? undefined : levelADay(used, rateDays);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dosingRows } from '../../../../commands/ask/rows/dosing.ts';
+import { overdoseRows } from '../../../../commands/ask/rows/overdose.ts';
 import { answered, asked, number, textOf } from './asked-row.ts';
 
 /**
@@ -94,6 +95,17 @@ describe('what an amount does', () => {
     expect(number(textOf(given).split('raises alkalinity by')[1] ?? '', 'dKH')).toBeCloseTo(
       100 / 1.89 / 3,
       0,
+    );
+  });
+
+  it('is raised where it only fell: no alarm for what nobody put in', () => {
+    const text = 'alk dropped to 6, want 8, sodium bicarbonate, 100 L';
+    expect(number(answered(overdoseRows, 'overdose', text).headline, 'g of') / (2 * 2.996)).toBeCloseTo(1, 1);
+    expect(() => answered(overdoseRows, 'overdose', 'alk dropped to 6, sodium bicarbonate')).toThrow(
+      'what should it be',
+    );
+    expect(answered(overdoseRows, 'overdose', 'dumped in too much soda ash, alk 14').headline).toMatch(
+      /^Stop/,
     );
   });
 

@@ -43,6 +43,30 @@ describe('salinity', () => {
     );
   });
 
+  // 36 g in a litre read 32: 3 g more, 1 g per litre for each ppt (as above).
+  it('of a litre that came out weak by its label', () => {
+    const given = salinity(
+      'salinity-mix',
+      'mixed salt at 36 g per litre and the new batch reads 32, how come',
+    );
+    expect(given.headline).toContain('add about 3 g of salt mix');
+  });
+
+  it('raises with no water that is too weak for it', () => {
+    const text = 'raise 30.2 ppt to 35 in 240 L with a fresh batch at 34';
+    const given = salinity('salinity-adjust', text);
+    expect(given.headline).toContain('salt water mixed to 40 ppt');
+    expect(given.read).toContain('not used: 34, since water of it would not bring the tank there');
+  });
+
+  // 35 x 266 / 252 = 36.94; the water that went weighs less than sea water, so 36.9.
+  it('once, without days', () => {
+    const text = '14 l gone by evaporation, 35 before, 266 l, what does it read';
+    expect(salinity('salinity-forecast', text).headline).toMatch(
+      /^With nothing added it reads about 36\.9 ppt/,
+    );
+  });
+
   it('side by side', () => {
     const given = salinity('salinity-convert', '1.0264 and 36 ppt are they the same');
     expect(given.headline).toMatch(/1\.0264 SG is 35 ppt.* 36 ppt is 1\.0271 SG/);
@@ -99,6 +123,17 @@ describe('instruments', () => {
     expect(salinity('instrument', 'refractometer shows 1.003 in RO water').headline).toMatch(
       /^It reads 0\.003 too high on fresh/,
     );
+  });
+
+  it('takes buffers of pH for no readings of the tank', () => {
+    const text = 'ph probe shows 7.01 in the 7 buffer and 9.8 in the 10 buffer, tank 8.35, trust it?';
+    expect(salinity('instrument', text).headline).not.toContain('apart');
+  });
+
+  // 1.0264 / 1.023 on the standard: 3.4 of 23 too low, 1.024 is then about 36.5 ppt (EOS-80, straight line).
+  it('knows the gravity on the label of a standard', () => {
+    const text = 'swing arm says 1.024 in my tank, the 1.026 standard reads 1.023 in the same swing arm';
+    expect(salinity('instrument', text).headline).toMatch(/36\.\d ppt/);
   });
 
   it('that names its standard: 37 on the 35 fluid is 2 too high, and no reading of the tank', () => {

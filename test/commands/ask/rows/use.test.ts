@@ -74,6 +74,24 @@ describe('the dose of each day', () => {
     );
   });
 
+  it('asks once for the unit of the tank, whichever powder it is', () => {
+    const text = 'uses 1.1 dkh a day, alk mix is 84 g/L, tank of 780, how many ml';
+    expect(() => daily(text)).toThrow('in which unit');
+  });
+
+  // 0.1 dKH in 50 L is 1.783 mmol/L... 0.945 g Na2CO3 per 10 L and dKH: 0.0945 g in 1 mL, 189 g in 2 L; of NaHCO3 150 g/L.
+  it('of a bottle to be made: each powder that can be', () => {
+    const text = 'i want a 2 l jug of stock where 1 ml raises 50 l by 0.1 dkh, how many g';
+    const { headline } = answered(solutionRows, 'solution', text);
+    expect(headline).toMatch(/sodium bicarbonate cannot be that strong.* 189 g of sodium carbonate/);
+  });
+
+  it('takes a powder weighed into the stock for no dose', () => {
+    const text = 'mix is 1 kilo of ash in 10 l, tank pulls 1.1 dkh a day, 780 wet litres, how many ml';
+    expect(number(daily(text).headline, 'mL')).toBeCloseTo((1.1 * 7.8 * 1.89) / 0.1, 0);
+    expect(daily(text).headline).not.toContain('On top of');
+  });
+
   it('in millilitres where the strength was said', () => {
     const given = daily('Eats 0.7 dkh a day, 140 L, soda ash 106 g/L. How many ml?');
     expect(number(given.headline, 'mL')).toBeCloseTo((0.7 * 1.4 * 1.89) / 0.106, 0);
@@ -119,6 +137,12 @@ describe('limewater', () => {
   it('in a vessel', () => {
     const given = answered(solutionRows, 'limewater', 'how much lime goes in a 20 L bucket of kalkwasser');
     expect(number(given.headline, 'to')).toBeCloseTo(0.0203 * 74.09 * 20, -1);
+  });
+
+  it('without a tank: what dissolves in what evaporates', () => {
+    const text = 'kalk 3 g per l, evaporation 9 l a day, or is less all that dissolves';
+    const given = answered(solutionRows, 'limewater', text);
+    expect(number(given.headline, 'to')).toBeCloseTo(0.0203 * 74.09 * 9, 0);
   });
 
   it('without a number: its card, with the care it takes', () => {
