@@ -46,7 +46,7 @@ function daysOf(groups: Readonly<Record<string, string | undefined>> | undefined
   if (groups === undefined) return undefined;
   const { count, unit, adverb, times } = groups;
   const word = (adverb ?? unit ?? '').replace(/(?<=[a-z]{3})s$/, '');
-  const days = /^(?:mon|tue|wed|thu|fri|sat|sun)/.test(word) ? 7 : DAYS[word];
+  const days = DAYS[word] ?? (/^(?:mon|tue|wed|thu|fri|sat|sun)/.test(word) ? 7 : undefined);
   const every = count === undefined ? 1 : (COUNT[count] ?? Number(count));
   return days === undefined ? undefined : (days * every) / timesOf(times);
 }

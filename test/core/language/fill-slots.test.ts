@@ -84,6 +84,8 @@ describe('other quantities', () => {
   it('a box is three sides of one unit', () => {
     expect(sides('60 x 40 x 45 cm')).toBe('60 x 40 x 45 cm');
     expect(sides('4 ft x 18 in x 20 in')).toBe('4 ft x 18 in x 20 in');
+    expect(sides('4ft 18 18')).toBe('4 ft x 18 in x 18 in');
+    expect(sides('4 x 2 x 2 ft')).toBe('4 x 2 x 2 ft');
     expect(sides('4 ft x 18 x 20 in')).toBeUndefined();
   });
 });

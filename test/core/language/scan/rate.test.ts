@@ -13,6 +13,8 @@ describe('how often', () => {
     [' twice a week', 3.5],
     [' 3 times daily', 1 / 3],
     [' once a week', 7],
+    ['/month', 30.4375],
+    [' each monday', 7],
     [' every other day', 2],
     [' and nothing else', undefined],
   ])('%s', (text, days) => expect(rateAt(text, 0)).toBe(days));
