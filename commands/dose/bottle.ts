@@ -23,9 +23,10 @@ import {
 } from './asked.ts';
 import { BOTTLE_CAUTIONS, millilitres, millilitresByDay } from './bottle-words.ts';
 import { askedChange, believable, withinKit } from './change.ts';
-import { HOLDS_ONLY } from './daily.ts';
+import { HOLDS_ONLY, retest } from './daily.ts';
 import { noDose, retestFirst, sameToTheKit } from './no-dose.ts';
 import { stockOf } from './stock.ts';
+import { moreThanAnyTank } from './use-answer.ts';
 
 const options = z.strictObject({
   of: textOption('What the bottle raises', { suggest: 'parameter' }),
@@ -120,6 +121,8 @@ function raised(label: Label, input: Input, goal: string): Answer {
 
 function replaced({ id, strength, water, read }: Label, use: string): Answer {
   const { perDay, notes } = readPerDay(id, use, 'use');
+  if (moreThanAnyTank(id, inOwnUnit(id, perDay)))
+    return retest(`${shown(id, perDay)} of ${parameter(id).label} a day`, [...read, ...notes]);
   const most = limitsOf(id).pace?.up;
   const isMuch = most !== undefined && inOwnUnit(id, perDay) > most;
   const daily = millilitres(bottleFor(strength, perDay, water.volumeL));

@@ -16,8 +16,10 @@ export function besidesDose({ slots, reading: { scanned } }: Frame, of: Paramete
       ? 'you dose'
       : `${amount}${amountDays === undefined ? '' : ` ${oftenSaid(amountDays)}`}`;
   const [first] = given.facts;
+  // A question, or a use that no tank has: nothing was worked out.
+  if (first === undefined) return given;
   if (isRise) {
-    const worth = first === undefined ? given.headline : perDay(first);
+    const worth = perDay(first);
     return {
       ...given,
       headline: `Dose less, for ${parameter(of).label} rises: what ${dosed} is too much by is worth ${worth}.`,
@@ -28,8 +30,8 @@ export function besidesDose({ slots, reading: { scanned } }: Frame, of: Paramete
     };
   }
   // A powder weighed into a bottle is no dose.
-  const isStock = amountDays === undefined && (container !== undefined || given.facts[0]?.label === 'of it');
-  if (amount === undefined || isStock || given.headline.endsWith('?')) return given;
+  const isStock = amountDays === undefined && (container !== undefined || first.label === 'of it');
+  if (amount === undefined || isStock) return given;
   return { ...given, headline: `On top of the ${dosed} you dose now: ${given.headline}` };
 }
 

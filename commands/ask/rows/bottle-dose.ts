@@ -8,6 +8,8 @@ import { answer, type Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { inOwnUnit } from '../../dose/asked.ts';
 import { readPerDay } from '../../waterchange/rate.ts';
+import { retest } from '../../dose/daily.ts';
+import { moreThanAnyTank } from '../../dose/use-answer.ts';
 import { bottleCommand } from '../../dose/bottle.ts';
 import { call } from '../../called.ts';
 import { systemSaid } from './water-said.ts';
@@ -71,7 +73,9 @@ export function heldUp(slots: Slots, of: ParameterId, fall: string, context: Own
   if (added === undefined || slots.bottle?.of !== of) return undefined;
   const [perDay, adds] = [fall, added].map((text) => inOwnUnit(of, readPerDay(of, text, 'use').perDay));
   const { unit, label } = parameter(of);
-  const use = significant((perDay ?? 0) + (adds ?? 0), 3);
+  const all = (perDay ?? 0) + (adds ?? 0);
+  const use = significant(all, 3);
+  if (moreThanAnyTank(of, all)) return retest(`${use} ${unit} of ${label} a day`, []);
   return answer({
     headline: `The tank uses about ${use} ${unit} of ${label} a day: ${significant(adds ?? 0, 3)} that the dose brings, and ${significant(perDay ?? 0, 3)} that it still falls.`,
     read: [

@@ -8,6 +8,7 @@ describe('/dose bottle', () => {
   it.each([
     [{ use: '0.8 dKH a day', volume: '250 L' }, /^4 mL of it a day in 250 L replaces 0\.8 dKH/],
     [{ use: '5.6 dKH a week', volume: '250 L' }, /^4 mL of it a day/],
+    [{ use: '13.8 dKH a day' }, /^Retest first: 13\.8 dKH of alkalinity a day is more than any tank uses/],
     [{ goal: '8.5', now: '8', volume: '300 L' }, /^3 mL of it in 300 L/],
     // 2 dKH at 1 dKH a day (common practice).
     [{ goal: '9', now: '7', volume: '100 L' }, /^4 mL in all, 2 mL a day for 2 days/],
