@@ -23,9 +23,19 @@ export function call<S extends OptionsSchema>(
     const result = answerOf(command, found, asking);
     return { ...result, read: [`your question as ${typed(command, found)}`, ...result.read] };
   } catch (error) {
-    if (error instanceof Problem && error.choices.length > 0) return question(error, command, found);
-    throw error;
+    if (!(error instanceof Problem) || error.choices.length === 0) throw error;
+    const only = onlyReading(error);
+    if (only === undefined) return question(error, command, found);
+    const done = call(command, { ...found, [error.field]: only }, asking);
+    return { ...done, read: [...done.read, `read ${String(error.given)} as ${only}`] };
   }
+}
+
+/** A number that can only be one thing: "52" of a probe is 52 mS/cm. */
+function onlyReading({ choices: [only, more], given = '' }: Problem): string | undefined {
+  return more === undefined && given !== '' && only?.startsWith(`${given.trim()} `) === true
+    ? only
+    : undefined;
 }
 
 /** The command line that asks the same. */

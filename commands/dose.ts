@@ -1,4 +1,5 @@
 import { amountCommand } from './dose/amount.ts';
+import { bottleCommand } from './dose/bottle.ts';
 import { dailyCommand } from './dose/daily.ts';
 import { effectCommand } from './dose/effect.ts';
 import { labelCommand } from './dose/label.ts';
@@ -15,6 +16,7 @@ export const doseCommands = [
   useCommand,
   dailyCommand,
   solutionCommand,
+  bottleCommand,
   limewaterCommand,
   swapCommand,
   netCommand,

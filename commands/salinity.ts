@@ -5,6 +5,7 @@ import { compareSalinityCommand } from './salinity/compare.ts';
 import { convertSalinityCommand } from './salinity/convert.ts';
 import { excessCommand } from './salinity/excess.ts';
 import { forecastCommand } from './salinity/forecast.ts';
+import { lostCommand } from './salinity/lost.ts';
 import { mixCommand } from './salinity/mix.ts';
 
 export const salinityCommands = [
@@ -15,5 +16,6 @@ export const salinityCommands = [
   checkCommand,
   compareSalinityCommand,
   forecastCommand,
+  lostCommand,
   excessCommand,
 ] as const;

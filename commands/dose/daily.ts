@@ -63,7 +63,8 @@ function ofSalt(id: ParameterId, all: readonly Fact[], salt: string | undefined)
   return named.length > 0 ? named : all;
 }
 
-function retest(asked: string, read: readonly string[]): Answer {
+/** No dose from a use that no tank has; `asked` is "13.8 dKH of alkalinity a day". */
+export function retest(asked: string, read: readonly string[]): Answer {
   return answer({
     headline: `Retest first: ${asked} is more than any tank uses, so no dose is worked out from it.`,
     read,

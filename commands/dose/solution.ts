@@ -12,6 +12,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, askedParameter, askedPurity, oneForm, shown } from './asked.ts';
 import { askedChange, withinKit } from './change.ts';
 import { doseOfStock, stockOf } from './stock.ts';
+import { strongest } from './strongest.ts';
 import { tankDose, type StockRise } from './tank-dose.ts';
 import { supplyLine } from './working.ts';
 
@@ -21,7 +22,10 @@ export const solutionCommand = defineCommand({
   example: '/dose solution with:sodium bicarbonate amount:80 g volume:1 L goal:+0.5 dKH',
   options: z.strictObject({
     with: textOption('The salt, e.g. baking soda, potassium nitrate', { suggest: 'compound' }),
-    amount: quantityOption('mass', 'Powder weighed in, e.g. 80 g'),
+    amount: quantityOption(
+      'mass',
+      'Powder weighed in, e.g. 80 g; the most that keeps dissolved if left out',
+    ).optional(),
     volume: quantityOption('volume', 'Finished volume after filling up, e.g. 1 L'),
     of: textOption('What it is dosed for, if there is a choice', { suggest: 'parameter' }).optional(),
     goal: textOption('What a dose should reach, e.g. +0.5 dKH, or 8.4 dKH with now').optional(),
@@ -37,8 +41,9 @@ export const solutionCommand = defineCommand({
     const compound = oneForm(asked, input.with);
     const id = input.of === undefined ? compound.raises[0] : askedParameter(input.of);
     if (id === undefined) throw new Error(`${compound.name} is dosed for nothing`);
-    const grams = readQuantity('mass', input.amount, { field: 'amount' });
     const final = readQuantity('volume', input.volume, { field: 'volume' });
+    if (input.amount === undefined) return strongest(compound, id, final.value, [read, ...final.notes]);
+    const grams = readQuantity('mass', input.amount, { field: 'amount' });
     const purity = askedPurity(input.purity);
     const { gL, tooMuch, limit, source } = stockOf(compound, grams.value, final.value);
     const perMl = suppliedPerMl(compound, id, gL, purity.share);

@@ -14,6 +14,7 @@ import { filledVolume } from '../fill.ts';
 import { loggedUse } from '../log/logged-use.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
+import { askedSwap } from './swapped.ts';
 import { askedAdded } from './added.ts';
 import { askedParameter, askedWater, asWritten, inOwnUnit } from './asked.ts';
 import { believable, plausible } from './change.ts';
@@ -35,6 +36,8 @@ export const useCommand = defineCommand({
       'Added in all that time or "a day": 20 g (say with what), or a rise: 1.2 dKH',
     ).optional(),
     with: textOption('The salt that was added', { suggest: 'compound' }).optional(),
+    changed: textOption('Water changed between them, in all: 10 gal or 10 %').optional(),
+    new: textOption('What the new water reads, e.g. 9 dKH').optional(),
     volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
   }),
   run: (input, context): Answer => {
@@ -65,6 +68,8 @@ interface UseInput {
   readonly amount?: string | undefined;
   readonly with?: string | undefined;
   readonly volume?: string | undefined;
+  readonly changed?: string | undefined;
+  readonly new?: string | undefined;
 }
 
 type TypedInput = UseInput & { readonly before: string; readonly now: string };
@@ -83,12 +88,14 @@ function fromTyped(id: ParameterId, input: TypedInput, { nowMs }: Context): Answ
   const water = askedWater(input.volume);
   const added = askedAdded(id, input, water, over.value);
   const own = (value: number): number => inOwnUnit(id, value);
+  const swapped = askedSwap(id, input, (before.value + now.value) / 2);
   const days = inRange('over', over.value, 0.02, 400, 'days');
   const pair = { before: own(before.value), now: own(now.value) };
   const read = [
     `${parameter(id).label} ${asWritten(id, before)}, then ${asWritten(id, now)}, ${significant(over.value, 3)} days apart`,
     ...new Set([...before.notes, ...now.notes, ...over.notes]),
     added.read,
+    ...swapped.read,
     ...water.read,
   ];
   const doubted = [before, now].find(({ value }) => !believable(id, value));
@@ -98,7 +105,7 @@ function fromTyped(id: ParameterId, input: TypedInput, { nowMs }: Context): Answ
       { atMs: 0, value: pair.before },
       { atMs: days * MS_PER_DAY, value: pair.now },
     ],
-    additions: [{ atMs: 0, rise: own(added.rise) }],
+    additions: [{ atMs: 0, rise: own(added.rise) + own(swapped.rise) }],
     resolution: kitResolution,
   };
   const use = useOf(typed, 0);
@@ -114,7 +121,7 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
   const keep = keepOf(context);
   const tank = askedTank(keep);
   const filled = filledVolume(tank);
-  const extra = (['over', 'amount', 'with', 'volume'] as const).find(
+  const extra = (['over', 'amount', 'with', 'changed', 'new', 'volume'] as const).find(
     (name) => input[name] !== undefined && !(name === 'volume' && input[name] === filled),
   );
   if (extra !== undefined) {

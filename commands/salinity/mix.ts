@@ -7,8 +7,8 @@ import {
   mixRange,
   salinityOfBaggedMix,
 } from '../../core/change/salt.ts';
-import { inRange, Problem } from '../../core/problem.ts';
-import { fixed, mass, span } from '../../core/quantity/format.ts';
+import { inRange } from '../../core/problem.ts';
+import { fixed, mass, span, volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { definitionOf } from '../../core/quantity/unit.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
@@ -28,6 +28,7 @@ export const mixCommand = defineCommand({
   options: z.strictObject({
     volume: quantityOption('volume', 'Volume of the batch, e.g. 30 gal'),
     goal: textOption('Salinity you want; 35 ppt if left out').optional(),
+    label: quantityOption('concentration', 'Grams of this mix in a litre at 35 ppt, by its label').optional(),
     amount: textOption('Salt mix you meant to use, to check it: 4 kg or 15 cups').optional(),
     sure: sureOption(),
   }),
@@ -44,9 +45,11 @@ export const mixCommand = defineCommand({
     const dry = drySaltGPerL(s);
     const planned =
       input.amount === undefined ? undefined : plannedSalt(input.amount, batch, bagged.low * batch);
+    const labelled = input.label === undefined ? undefined : byLabel(input.label, s, batch);
     const whole = (gPerL: number): string => mass(gPerL * batch);
+    const isAsked = input.amount !== undefined && input.goal === undefined;
     return answer({
-      headline: `${stillUnusual({ id: 'salinity', goal: s })}Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${planned?.sentence ?? ''}`,
+      headline: `${stillUnusual({ id: 'salinity', goal: s })}${labelled ?? ''}${isAsked ? `${planned?.sentence.trim() ?? ''} ` : ''}Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${isAsked ? '' : (planned?.sentence ?? '')}`,
       read: [
         `finished batch ${water.part(1)}`,
         ...water.read.slice(1),
@@ -99,6 +102,37 @@ function perPpt(s: number): number {
   return drySaltToAddG(densityKgM3(s - 1, 25) / 1000, s - 1, s);
 }
 
+/** Grams in a litre that somebody may mean to mix; more or less is what is in store. Own choice. */
+const MOST_GL = 45;
+const LEAST_GL = 2;
+
+/** The label of the mix comes before any usual figure; it is for 35 ppt, and other goals take in proportion. */
+function byLabel(text: string, s: number, batchL: number): string {
+  const gL = inRange(
+    'label',
+    readQuantity('concentration', text, { field: 'label' }).value / 1000,
+    20,
+    60,
+    'g/L',
+  );
+  const part = s / seawaterPpt;
+  const scaled = Math.abs(part - 1) < 1e-6 ? '' : ` at 35 ppt, so ${fixed(gL * part, 1)} for this`;
+  return `By its label (${fixed(gL, 1)} g per litre${scaled}): ${mass(gL * part * batchL)}. Else: `;
+}
+
+/** A bag, or what is left of one: how many batches it makes, or how many of it the batch takes. */
+function inStore(grams: number, neededG: number, batchL: number): Planned {
+  const times = grams / neededG;
+  const value =
+    times >= 1
+      ? `enough for ${fixed(Math.floor(times * 10 + 1e-9) / 10, 1)} such batches`
+      : `the batch takes ${fixed(Math.ceil(1 / times - 1e-9), 0)} of it; one makes ${volume(batchL * times)}`;
+  return {
+    sentence: ` ${mass(grams)} is ${times >= 1 ? value : `too little: ${value}`}.`,
+    facts: [{ label: mass(grams), value }],
+  };
+}
+
 interface Planned {
   readonly sentence: string;
   readonly facts: readonly Fact[];
@@ -122,13 +156,7 @@ function plannedSalt(text: string, batchL: number, neededG: number): Planned {
     };
   }
   const grams = readQuantity('mass', text, { field: 'amount' }).value;
-  if (grams / batchL > 45 || grams / batchL < 2) {
-    throw new Problem('That is no amount of salt mix for this batch.', {
-      field: 'amount',
-      given: text,
-      limit: `${mass(2 * batchL)} to ${mass(45 * batchL)}`,
-    });
-  }
+  if (grams / batchL > MOST_GL || grams / batchL < LEAST_GL) return inStore(grams, neededG, batchL);
   const { low, high } = salinityOfBaggedMix(grams / batchL);
   const value = span(ppt(low), ppt(high));
   return {

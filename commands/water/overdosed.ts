@@ -48,8 +48,8 @@ function withEffect(card: Answer, done: Answer | undefined, left: readonly strin
   if (done === undefined) return { ...card, read: [...left, ...card.read] };
   return {
     ...card,
+    headline: `${card.headline} ${done.headline}`,
     read: [...left, ...done.read, ...card.read],
-    facts: [{ label: 'what went in', value: done.headline }, ...card.facts],
     working: [...done.working, ...card.working],
     sources: [...new Set([...card.sources, ...done.sources])],
   };

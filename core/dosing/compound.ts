@@ -63,6 +63,7 @@ export const compounds: readonly Compound[] = [
     loose: {
       'baked baking soda': 'read as fully baked; half-baked powder is weaker by the gram',
       'baked soda': 'read as fully baked baking soda; half-baked powder is weaker by the gram',
+      ash: 'read as soda ash',
       'baked bicarb': 'read as fully baked; half-baked powder is weaker by the gram',
     },
     atoms: { Na: 2, C: 1, O: 3 },
@@ -333,6 +334,13 @@ export function findCompound(text: string): Compound | readonly Compound[] | und
   const wanted = spelling(text);
   const found = byWord.get(wanted) ?? byWord.get(spelling(wanted.replace(FILLER, ' ')));
   return found?.length === 1 ? found[0] : found;
+}
+
+/** Every form a name may mean; none for a word that names no compound. */
+export function formsOf(text: string): readonly Compound[] {
+  const found = findCompound(text);
+  if (found === undefined) return [];
+  return 'name' in found ? [found] : found;
 }
 
 /** How a loose word was read, as a clause; undefined where nothing had to be interpreted. */

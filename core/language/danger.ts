@@ -35,7 +35,7 @@ export function dangersIn(reading: Pick<Reading, 'scanned' | 'said' | 'kinds'>):
     const said = stateOf(reading, of);
     if (said === undefined || isElsewhere(reading, of) || isUnreal(reading, said)) return [];
     if (of === 'temperature' && !isWarmth(reading, said)) return [];
-    const text = levelText(said.number, of);
+    const text = levelText(said.number, of, '');
     const side = dangerSide(of, text) ?? (of === 'temperature' ? strained(reading, text) : undefined);
     const card = side === undefined ? undefined : levelCard(of, side);
     return side === undefined || card === undefined ? [] : [{ card, of, side, text }];

@@ -7,7 +7,13 @@ import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
-import { systemVolume } from './system-volume.ts';
+import { boxOf } from './box-said.ts';
+import { momentBeside } from './moment-beside.ts';
+import { bottleSaid } from './bottle-said.ts';
+import { saltsSaid } from './salt-said.ts';
+import { strengthText } from './strength-said.ts';
+import { phosphorusText } from './phosphorus-said.ts';
+import { systemVolume, withUnit } from './system-volume.ts';
 
 /** What of a message fills slots, and the numbers no slot took. */
 export interface Filled {
@@ -19,19 +25,20 @@ export interface Filled {
 const LEVEL_PARTS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
-export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
-  const used = new Set<Said>();
+export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
+  const bottle = bottleSaid(scanned, all);
+  const said = all.filter((one) => bottle?.from.includes(one) !== true);
+  const used = new Set<Said>(bottle?.from);
   const take = (one: Said | undefined): string | undefined => {
     if (one !== undefined) used.add(one);
     return one?.text;
   };
-  const all = (test: (one: Said) => boolean): readonly string[] | undefined => {
+  const listed = (test: (one: Said) => boolean): readonly string[] | undefined => {
     const found = said.filter(test);
     found.forEach((one) => used.add(one));
     return found.length === 0 ? undefined : found.map(({ text }) => text);
   };
   const named = parametersNamed(scanned);
-  const salts = namesOf(scanned, 'salt');
   const levels = said.flatMap((one): Level[] => {
     const part = LEVEL_PARTS.find((name) => name === one.part);
     const of = parameterOf(one.of);
@@ -42,14 +49,17 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
       {
         of,
         part: part === 'rate' && everyDays === undefined ? 'change' : part,
-        text: levelText(one.number, of),
+        text: levelText(one.number, of, scanned.text),
         value: one.number.value,
         ...(everyDays === undefined ? {} : { everyDays }),
         ...momentBeside(one, said),
       },
     ];
   });
-  const of = mainParameter(levels, named, salts);
+  const ofBottle = bottle === undefined ? [] : [bottle.bottle.of];
+  const salted = namesOf(scanned, 'salt');
+  const of = mainParameter(levels, [...ofBottle, ...named], salted);
+  const salts = [...saltsSaid(scanned, of)];
   const mine = levels.filter((level) => level.of === of);
   const last = (...parts: readonly Level['part'][]): Level | undefined =>
     mine.findLast(({ part }) => parts.includes(part));
@@ -64,6 +74,12 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const amounts = said.filter(
     (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
+  const strengths = said.filter(({ part }) => part === 'strength');
+  const parts = said.filter(({ part }) => part === 'part');
+  // "half of the 80 litres": the volume, and not the half.
+  const container = parts.find(({ number }) => number.kinds.includes('volume')) ?? parts[0];
+  const litresOf = (one: Said | undefined): string | undefined =>
+    take(one) === undefined || one === undefined ? undefined : withUnit(scanned, said, one);
   const shares = said.filter((one) => one.part === 'changed' && isShare(one));
   const changed = said.find(
     (one) => one.part === 'changed' && !isShare(one) && one.number.kinds.includes('volume'),
@@ -89,28 +105,29 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     other: last('other')?.text,
     limit: last('limit')?.text,
     volume: volume?.text,
-    container: take(said.find(({ part }) => part === 'part')),
+    container: litresOf(container),
     salt: salts[0],
     salts: salts.length === 0 ? undefined : salts,
     amount: take(amounts[0]),
     amounts: amounts.length === 0 ? undefined : amounts.map((one) => take(one) ?? ''),
     amountDays: amounts.find(({ number }) => number.everyDays !== undefined)?.number.everyDays,
-    strength: take(said.find(({ part }) => part === 'strength')),
+    strength: take(strengths[0]) === undefined ? undefined : strengthText(strengths),
+    bottle: bottle?.bottle,
     share: take(shares[0]),
     shares: shares.length === 0 ? undefined : shares.map((one) => take(one) ?? ''),
-    changed: take(changed),
+    changed: litresOf(changed),
     everyDays: [...shares, changed].find((one) => one?.number.everyDays !== undefined)?.number.everyDays,
     waterRate: take(waterRate),
     waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
     spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
-    hours: all(
+    hours: listed(
       ({ part, number }) =>
         part === 'setting' && (number.kinds.includes('days') || number.kinds.length === 0),
     ),
-    percents: all(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
-    light: all((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
-    lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
+    percents: listed(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
+    light: listed((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
+    lux: listed((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
     heads: heads?.text,
@@ -127,6 +144,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     ),
     moments: listOr(said.filter(({ part }) => part === 'moment').map(({ text }) => text)),
   };
+  if (strengths.length > 1 && slots.strength !== strengths[0]?.text)
+    strengths.forEach((one) => used.add(one));
   return {
     slots: withoutUndefined(slots),
     rest: said.filter((one) => !used.has(one) && one.part !== 'none' && one.part !== 'moment'),
@@ -134,21 +153,13 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
 }
 
 /** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches. */
-export function levelText({ number, unit, kinds }: NumberSpan, of: ParameterId): string {
+export function levelText(span: NumberSpan, of: ParameterId, text: string): string {
+  const { number, unit, kinds } = span;
+  const phosphorus = of === 'phosphate' ? phosphorusText(text, span) : undefined;
+  if (phosphorus !== undefined) return phosphorus;
   const isBare = unit === '' || unit === of || kinds.includes('length');
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
-}
-
-/** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm"; each with its own unit where they differ: then a bare one is none. */
-function boxOf(lengths: readonly Said[]): string | undefined {
-  const sides = lengths.slice(0, 3).map(({ number }) => number);
-  if (sides.length < 3) return undefined;
-  const units = new Set(sides.map(({ unit }) => unit).filter((unit) => unit !== ''));
-  const [unit = ''] = units;
-  if (units.size < 2) return `${sides.map(({ number }) => number).join(' x ')} ${unit}`.trim();
-  if (sides.some(({ unit: own }) => own === '')) return undefined;
-  return sides.map((side) => `${side.number} ${side.unit}`).join(' x ');
 }
 
 /** The parameter a message is about: what should change, else what was named first, else what its salt raises. */
@@ -180,18 +191,6 @@ function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] 
 
 export function parameterOf(of: OfName): ParameterId | undefined {
   return findParameter(of);
-}
-
-/** The day or time said closest to a number, if one was said. */
-function momentBeside({ number }: Said, said: readonly Said[]): { moment?: string } {
-  const near = said
-    .filter(({ part }) => part === 'moment')
-    .map((one) => ({
-      text: one.text,
-      far: Math.min(Math.abs(one.number.start - number.end), Math.abs(number.start - one.number.end)),
-    }))
-    .sort((a, b) => a.far - b.far)[0];
-  return near === undefined || near.far > 12 ? {} : { moment: near.text };
 }
 
 function listOr<T>(list: readonly T[]): T[] | undefined {

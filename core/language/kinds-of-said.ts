@@ -1,4 +1,5 @@
 import type { Said } from './said.ts';
+import type { NumberSpan } from './scan/number-span.ts';
 
 export function isShare({ number }: Said): boolean {
   return number.kinds.includes('share');
@@ -16,3 +17,10 @@ export function isDose({ of, number }: Said): boolean {
 }
 
 const NOT_DOSED: ReadonlySet<string> = new Set(['nothing', 'water', 'share', 'container', 'sump', 'display']);
+
+const LEVEL_UNITS: ReadonlySet<string> = new Set(['alkalinity', 'concentration', 'nitrate', 'phosphate']);
+
+/** A number that can be a level of what is dosed: without a unit, or with one of a parameter. "80 g/L" is none. */
+export function isLevelUnit({ kinds, unit }: NumberSpan): boolean {
+  return kinds.length === 0 || (kinds.some((kind) => LEVEL_UNITS.has(kind)) && !unit.startsWith('g/'));
+}

@@ -23,6 +23,7 @@ const BY_KIND: Readonly<Record<string, readonly PartName[]>> = {
   length: ['length', 'system', 'part', 'none', 'change', 'rate', 'now', 'was'],
   light: ['light', 'now', 'was', 'wanted', 'limit', 'target', 'change', 'none'],
   illuminance: ['light', 'none'],
+  molar: ['strength', 'none'],
   share: ['changed', 'setting', 'strength', 'none', 'amount', 'change', 'rate', 'part'],
   watts: ['setting', 'light', 'none'],
   kelvin: ['setting', 'light', 'none'],

@@ -4,6 +4,8 @@ const relations = {
   per: 'per each every / for in into to of',
   /** Both sides are said to be the same. */
   is: 'is are = equals equal means makes make gives reads weighs weigh replaces as',
+  /** What a dose does to a level. */
+  raises: 'raises raise raised lifts lift lifted gives gave ups bumps bumped is = equals',
   /** A rate: what is behind it is how often. */
   rate: 'in per each every a / within',
   by: 'by',

@@ -16,6 +16,15 @@ const levelSchema = z.strictObject({
 });
 export type Level = z.infer<typeof levelSchema>;
 
+/** What a bottle says of itself: so much of it raises so much water by so much; `per` is left out for the system. */
+const bottleSchema = z.strictObject({
+  of: levelSchema.shape.of,
+  dose: quantity,
+  per: quantity.optional(),
+  raises: quantity,
+});
+export type Bottle = z.infer<typeof bottleSchema>;
+
 /**
  * All a message can say that a command asks for. Every slot is left out where nothing was said of it; nothing is made up.
  */
@@ -48,6 +57,7 @@ export const slotsSchema = z.object({
   amounts: z.array(quantity).optional(),
   amountDays: z.number().optional(),
   strength: quantity.optional(),
+  bottle: bottleSchema.optional(),
   /** Water changed: a share, or a volume, and how often. */
   share: quantity.optional(),
   shares: z.array(quantity).optional(),

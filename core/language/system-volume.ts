@@ -24,17 +24,35 @@ export function systemVolume(scanned: Scanned, said: readonly Said[]): SystemVol
   );
   const base = systems.at(-1) ?? parts[0];
   if (base === undefined) return undefined;
-  const joined = parts.filter((one) => one !== base && isJoined(scanned, base, one));
+  const joined = parts.filter((one) => one !== base && !isHalf(one) && isJoined(scanned, base, one));
   const unit = unitOf(scanned, said, [base, ...joined]);
   const all = [base, ...joined];
+  const first = all.find(({ number }) => number.unit !== '')?.number.unit;
+  const isOwn = (own: string): boolean => own !== '' && own !== first;
   return {
-    text: all.map(({ number }) => `${number.number} ${unit}`.trim()).join(' + '),
+    text: all
+      .map(({ number }) => `${number.number} ${isOwn(number.unit) ? number.unit : unit}`.trim())
+      .join(' + '),
     from: [...systems, ...joined],
   };
 }
 
+/** "a sump that runs half full": no half of a litre. */
+function isHalf({ number: { unit, value } }: Said): boolean {
+  return unit === '' && value < 1;
+}
+
+/** A volume as text: one without a unit takes that of another volume of the message. */
+export function withUnit(scanned: Scanned, said: readonly Said[], one: Said): string {
+  const { number, unit, kinds } = one.number;
+  return unit !== '' || kinds.length > 0 ? one.text : `${number} ${unitOf(scanned, said, [one])}`.trim();
+}
+
+/** "my tank is in gallons (34)", "litres: 300": the unit stands before its number. */
+const UNIT_BEFORE = /\b(gal(?:lon)?s?|lit(?:er|re)s?)\s*[(:=]\s*$/;
+
 /** Millilitres, spoons and cups measure a dose, not a tank. */
-const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz)/;
+const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz|oz|ounce)/;
 
 function isVolume({ kinds, unit }: Said['number']): boolean {
   return kinds.length === 0 || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
@@ -50,8 +68,12 @@ function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
 function unitOf({ text }: Scanned, said: readonly Said[], all: readonly Said[]): string {
   const own = all.find(({ number }) => number.unit !== '')?.number;
   const other = said.find(
-    ({ number }) => number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit),
+    ({ part, number }) =>
+      number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit) && part !== 'strength',
   )?.number;
+  const [one] = all;
+  const before = one === undefined ? undefined : UNIT_BEFORE.exec(text.slice(0, one.number.start))?.[1];
+  if (own === undefined && before !== undefined) return before.startsWith('g') ? 'gal' : 'l';
   const found = own ?? other;
   if (found === undefined) return '';
   const behind = text.slice(found.end, found.end + 24);

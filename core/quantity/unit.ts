@@ -126,6 +126,22 @@ export const quantities = {
         note: 'read fluid ounces as US ones (29.6 mL)',
       },
       {
+        symbol: 'imp fl oz',
+        names: ['imp fl oz', 'uk fl oz', 'imperial fluid ounce', 'imperial fluid ounces'],
+        factor: UK_GALLON_L / 160,
+      },
+      {
+        symbol: 'US pt',
+        names: ['pint', 'pints', 'us pint', 'us pints'],
+        factor: US_GALLON_L / 8,
+        note: 'read pints as US pints (473 mL)',
+      },
+      {
+        symbol: 'imp pt',
+        names: ['imp pt', 'imp pint', 'imp pints', 'imperial pint', 'imperial pints', 'uk pint', 'uk pints'],
+        factor: UK_GALLON_L / 8,
+      },
+      {
         symbol: 'tsp',
         names: ['tsp', 'tsps', 'teaspoon', 'teaspoons'],
         factor: 0.005,

@@ -93,7 +93,23 @@ describe('mixing: 15 cups in 30 US gal', () => {
 
   it('checks a mass: 3.5 kg in 100 L is 31.4 to 34 ppt (35 x 35/39 and 35 x 35/36)', () => {
     expect(ask('mix', { volume: '100 L', amount: '3.5 kg' }).headline).toMatch(/31\.4 ppt to 34 ppt/);
-    expect(() => ask('mix', { volume: '100 L', amount: '35 kg' })).toThrow(Problem);
+  });
+
+  it('tells a bag by the batches it makes: 100 L take 3.6 kg, so 35 kg are 9.7 of them, and 150 g make 4.17 L', () => {
+    expect(ask('mix', { volume: '100 L', amount: '35 kg' }).headline).toMatch(
+      /^35 kg is enough for 9\.7 such batches\. Weigh in 3\.6 kg/,
+    );
+    expect(ask('mix', { volume: '100 L', amount: '150 g' }).headline).toMatch(
+      /^150 g is too little: the batch takes 24 of it; one makes 4\.17 L/,
+    );
+  });
+
+  it('puts the label of the mix first: 38 g per litre at 35 ppt are 2.28 kg for 60 L, 2.15 kg at 33 (x 33/35)', () => {
+    expect(ask('mix', { volume: '60 L', label: '38 g/L' }).headline).toMatch(
+      /^By its label \(38 g per litre\): 2\.28 kg\./,
+    );
+    expect(ask('mix', { volume: '60 L', label: '38 g/L', goal: '33 ppt' }).headline).toContain('2.15 kg');
+    expect(() => ask('mix', { volume: '60 L', label: '380 g/L' })).toThrow(Problem);
   });
 });
 

@@ -1,14 +1,18 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { raisedBy } from '../../../core/dosing/raised-by.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter } from '../../../core/water/parameter.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
 import { amountCommand } from '../../dose/amount.ts';
+import { solutionCommand } from '../../dose/solution.ts';
 import { effectCommand } from '../../dose/effect.ts';
 import { noDose } from '../../dose/no-dose.ts';
 import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
+import { ofBottle } from './bottle-dose.ts';
+import { stockSaid } from './stock-said.ts';
 import { notUsedOf } from './levels-of.ts';
 import { wantedIn, type Wanted } from './wanted.ts';
 
@@ -22,9 +26,23 @@ export function amountFor({ slots, reading }: Frame, context: OwnContext): Answe
   // "lower alk by 2 dkh": what is wished lower is never raised.
   if (goal.startsWith('+') && met(reading.scanned, 'manner.lower'))
     return noDose(of, { now: undefined, goal: undefined, rise: -1, words: '', read: [] });
-  const given = call(amountCommand, { of, now, goal, with: salt, volume, salinity }, context);
+  const given =
+    (slots.bottle?.of === of ? ofBottle(slots, { goal, now }, context) : undefined) ??
+    ofStock(slots, { of, goal, now }, context) ??
+    call(amountCommand, { of, now, goal, with: salt, volume, salinity }, context);
   const left = notUsedOf(slots, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
   return withNamed(slots, withOthers(rest, volume, { ...given, read: [...given.read, ...left] }), context);
+}
+
+/** Where the strength of a solution was said: its millilitres. */
+function ofStock(
+  slots: Frame['slots'],
+  { of, goal, now }: Pick<Wanted, 'of' | 'goal' | 'now'>,
+  context: OwnContext,
+): Answer | undefined {
+  const stock = slots.strength === undefined ? undefined : stockSaid(slots);
+  if (stock === undefined || !raisedBy(stock.with).includes(of)) return undefined;
+  return call(solutionCommand, { ...stock, of, goal, now, tank: slots.volume }, context);
 }
 
 /** Each dose is an answer of its own. */

@@ -1,3 +1,4 @@
+import type { Frame } from '../../../core/language/frame.ts';
 import { raisedBy } from '../../../core/dosing/raised-by.ts';
 import { answer } from '../../answer.ts';
 import { PH_BY_AIR } from '../../checkup/beside-numbers.ts';
@@ -6,6 +7,8 @@ import { adjustCommand } from '../../salinity/adjust.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { byLabel, hasLabel } from './by-label.ts';
+import { ofBottle } from './bottle-dose.ts';
+import { eachSalt } from './each-salt.ts';
 import { amountFor } from './dose-for.ts';
 import { isMishap, overdosed } from './overdose.ts';
 import { asksPace, paceSaid } from './pace.ts';
@@ -26,10 +29,25 @@ export const dosingRows: readonly Row[] = [
       {
         oneOf: ['wanted', 'change'],
         ask: 'What does it read now, and what should it be?',
-        when: (frame) => !hasLabel(frame) && !asksPace(frame),
+        when: (frame) => isOpen(frame) && frame.slots.now === undefined,
       },
+      { oneOf: ['wanted', 'change'], ask: 'And what should it be?', when: isOpen },
     ],
-    uses: ['of', 'levels', 'now', 'was', 'wanted', 'change', 'salt', 'volume', 'salinity', 'amount'],
+    uses: [
+      'of',
+      'levels',
+      'now',
+      'was',
+      'wanted',
+      'change',
+      'salt',
+      'volume',
+      'salinity',
+      'amount',
+      'strength',
+      'bottle',
+      'container',
+    ],
     answer: (frame, context) => {
       const labelled = byLabel(frame, context);
       if (labelled !== undefined) return labelled;
@@ -47,23 +65,25 @@ export const dosingRows: readonly Row[] = [
     label: 'What an amount does',
     needs: [
       {
-        oneOf: ['salt'],
+        oneOf: ['salt', 'bottle'],
         ask: 'Which powder or solution is it, by its chemical name?',
-        when: (frame) => !hasLabel(frame) && !isMishap(frame),
+        when: (frame) => isUnknown(frame) && eachSalt(frame) === undefined,
       },
       {
-        oneOf: ['amount', 'strength'],
+        oneOf: ['amount', 'strength', 'bottle'],
         ask: 'How much of it: grams, teaspoons or millilitres?',
-        when: (frame) => !hasLabel(frame) && !isMishap(frame),
+        when: isUnknown,
       },
     ],
-    uses: ['salt', 'salts', 'amount', 'strength', 'container', 'volume', 'of', 'now', 'was'],
+    uses: ['salt', 'salts', 'amount', 'strength', 'bottle', 'container', 'volume', 'of', 'now', 'was'],
     answer: (frame, context) => {
       if (isMishap(frame)) return overdosed(frame, context);
       if (isSwap(frame)) return swapped(frame, context);
       const { salt, of, amount, volume, now, was } = frame.slots;
-      const labelled = byLabel(frame, context);
-      if (labelled !== undefined || salt === undefined || amount === undefined) return labelled;
+      const labelled = byLabel(frame, context) ?? ofBottle(frame.slots, { amount }, context);
+      if (labelled !== undefined) return labelled;
+      if (salt === undefined) return eachSalt(frame);
+      if (amount === undefined) return undefined;
       const looked = of !== undefined && raisedBy(salt).includes(of) ? of : undefined;
       const strength = strengthSaid(frame.slots);
       const input = { with: salt, amount, strength, volume, of: looked };
@@ -74,3 +94,12 @@ export const dosingRows: readonly Row[] = [
     },
   },
 ];
+
+/** Whether a goal is needed: no label, no pace and no salinity says what to do. */
+function isOpen(frame: Frame): boolean {
+  return !hasLabel(frame) && !asksPace(frame);
+}
+
+function isUnknown(frame: Frame): boolean {
+  return !hasLabel(frame) && !isMishap(frame);
+}

@@ -1,9 +1,12 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import type { Slots } from '../../../core/language/slots.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { excessCommand } from '../../salinity/excess.ts';
+import { lostCommand } from '../../salinity/lost.ts';
 import { forecastCommand } from '../../salinity/forecast.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
@@ -16,7 +19,7 @@ export const forecastRows: readonly Row[] = [
     label: 'Salinity after evaporation or time away',
     needs: [
       {
-        oneOf: ['waterRate', 'amount'],
+        oneOf: ['waterRate', 'amount', 'container'],
         ask: 'How much water evaporates or goes in, and in what time?',
         when: ({ slots }) => slots.span !== undefined && levelsOf(slots, 'salinity').length < 2,
       },
@@ -29,6 +32,8 @@ export const forecastRows: readonly Row[] = [
       'waterRate',
       'waterRateDays',
       'amount',
+      'amountDays',
+      'container',
       'span',
       'spans',
       'volume',
@@ -38,17 +43,66 @@ export const forecastRows: readonly Row[] = [
   },
 ];
 
-/** After days without a top-off, or with salt water in it. */
-function evaporated({ slots }: Frame, context: OwnContext): Answer | undefined {
-  const { waterRate, waterRateDays = 1, amount, volume } = slots;
-  const now = levelsOf(slots, 'salinity', 'now', 'was').at(-1)?.text;
-  const topOff = levelsOf(slots, 'salinity', 'other').at(-1)?.text;
+/** After days without a top-off, with salt water in it, or with tank water going out as skimmate. */
+function evaporated(frame: Frame, context: OwnContext): Answer | undefined {
+  const { slots } = frame;
+  const { volume, container } = slots;
+  const said = levelsOf(slots, 'salinity', 'now', 'was').at(-1)?.text;
+  const mix = levelsOf(slots, 'salinity', 'other').at(-1)?.text;
+  const isSalt = mix !== undefined || isSaltWater(frame);
   // An amount alone is what went in: it replaced what evaporated only where salt water did.
-  const replaced = topOff === undefined ? undefined : amount;
-  const evaporation = waterRate === undefined ? replaced : perDays(waterRate, waterRateDays);
-  if (evaporation === undefined) return undefined;
-  const input = { now, volume, evaporation, days: spanSaid(slots, context), 'top-off': topOff };
-  return call(forecastCommand, input, context);
+  const steady = goneADay(slots);
+  const gone = steady ?? (isSalt || isEvaporation(frame) ? (slots.amount ?? container) : undefined);
+  if (gone === undefined) return undefined;
+  const now = said ?? USUAL;
+  const span = spanSaid(slots, context);
+  const isOnce = steady === undefined && span === undefined;
+  const days = isOnce ? '1 day' : span;
+  const given = isSkimmed(frame)
+    ? call(lostCommand, { now, volume, out: gone, days }, context)
+    : call(
+        forecastCommand,
+        { now, volume, evaporation: gone, days, 'top-off': mix ?? (isSalt ? now : undefined) },
+        context,
+      );
+  const read = said === undefined ? [`no reading given, so ${USUAL}`, ...given.read] : given.read;
+  return isOnce ? { ...atOnce(given), read } : { ...given, read };
+}
+
+/** What happened once has no days, and does not go on. */
+function atOnce(given: Answer): Answer {
+  const headline = given.headline
+    .replace(/After 1 days?(?: with)?/, 'With')
+    .replace('With it reads', 'It reads');
+  return { ...given, headline, facts: [] };
+}
+
+/** Water that went into the air, told as such. */
+function isEvaporation({ reading: { scanned } }: Frame): boolean {
+  return met(scanned, 'deeds.evaporates');
+}
+
+/** Where a tank is taken to be that nobody read: the salinity of sea water. */
+const USUAL = '35 ppt';
+
+/** Water that goes or comes in a time that was said: "2 l per 1 days"; ounces of water are fluid ones. */
+function goneADay({ waterRate, waterRateDays = 1, amount, amountDays }: Slots): string | undefined {
+  if (waterRate !== undefined) return perDays(fluid(waterRate), waterRateDays);
+  return amount === undefined || amountDays === undefined ? undefined : perDays(fluid(amount), amountDays);
+}
+
+function fluid(text: string): string {
+  return text.replace(/ (?:oz|ounces?)$/, ' fl oz');
+}
+
+/** Salt water went where fresh water goes. */
+function isSaltWater({ slots: { amount }, reading: { scanned } }: Frame): boolean {
+  return amount !== undefined && met(scanned, 'substances.saltMix') && !met(scanned, 'substances.roWater');
+}
+
+/** What goes out is tank water, as foam: its salt goes with it. */
+function isSkimmed({ reading: { scanned } }: Frame): boolean {
+  return met(scanned, 'gear.skimmer') && !met(scanned, 'deeds.evaporates');
 }
 
 /** Fresh water that ran in: it reads less than it did, and no salt water was lost. */

@@ -19,7 +19,10 @@ export const instrumentRows: readonly Row[] = [
     label: 'Can this instrument be believed',
     uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
     answer: (frame, context) =>
-      checked(frame, context) ?? (readsTank(frame) ? compared(frame, context) : undefined) ?? cardFor(frame),
+      known(frame, context) ??
+      checked(frame, context) ??
+      (readsTank(frame) && !isOfBuffers(frame) ? compared(frame, context) : undefined) ??
+      cardFor(frame),
   },
   {
     kind: 'kits-disagree',
@@ -35,9 +38,56 @@ function readsTank({ slots: { levels = [] } }: Frame): boolean {
   return levels.some(({ part }) => part === 'now' || part === 'was');
 }
 
+/** A pH probe read in its buffers as well: those are no readings of the tank. */
+function isOfBuffers({ slots: { levels = [] } }: Frame): boolean {
+  return levels.filter(({ of, part }) => of === 'ph' && part === 'other').length > 1;
+}
+
 /** The salinity of a 35 ppt standard, and how near a reading of it must be to be its name and not its reading. */
 const STANDARD_PPT = 35;
 const NEAR_PPT = 0.05;
+
+/** What it shows in water that is known: fresh, or a standard without a reading of the tank. */
+function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
+  const all = levelsOf(slots, 'salinity', 'other', 'now', 'was');
+  const [name, more] = all.filter((level) => isName(level) && NAMED.test(scanned.text));
+  // "it reads 37 on the 35 fluid": the other number is what it shows there, and none of the tank.
+  if (name !== undefined && more === undefined && all.length === 2) {
+    const shown = all.find((level) => level !== name);
+    return shown === undefined ? undefined : onStandard(shown, context);
+  }
+  const others = levelsOf(slots, 'salinity', 'other');
+  // Of several it is not said which one was the tank's.
+  const [read, again] = levelsOf(slots, 'salinity', 'now', 'was');
+  const tank = again === undefined ? read?.text : undefined;
+  const fresh = others.findLast(({ value }) => isFresh(value));
+  if (fresh !== undefined && met(scanned, 'substances.roWater')) {
+    const scale = fresh.value >= 1 && fresh.value < 1.01 ? fresh.text : ppt(fresh.text);
+    return attempt(() => call(checkCommand, { fresh: scale, reading: tank }, context));
+  }
+  if (read !== undefined || others.length === 0 || others.length > 2) return undefined;
+  if (!met(scanned, 'hardware.calibration', 'parts.fresh')) return undefined;
+  const shown = others.find((level) => !isName(level)) ?? others[0];
+  return shown === undefined ? undefined : onStandard(shown, context);
+}
+
+/** A 35 that says which standard it is: "the 35 ppt calibration fluid". */
+const NAMED =
+  /\b35(?:\.0)?\s?(?:ppt|psu|pss)?\s(?:[a-z]+\s)?(?:standard|fluid|solution|reference|calibration)/;
+
+function onStandard({ text }: Level, context: OwnContext): Answer | undefined {
+  return attempt(() => call(checkCommand, { standard: ppt(text) }, context));
+}
+
+/** Near nothing on its scale: 1.003 or 2 ppt, but neither 1.023 nor 0.9. */
+function isFresh(value: number): boolean {
+  return value > 0.99 && value < 1.2 ? value < 1.006 : value <= 5;
+}
+
+/** A bare number of a refractometer in ppt; a conductivity is told by its size. */
+function ppt(text: string): string {
+  return /^\d{1,2}(?:\.\d+)?$/.test(text) && Number(text) < 45 && Number(text) !== 1 ? `${text} ppt` : text;
+}
 
 /** A reading of the tank beside one of the standard, or a conductivity at a temperature. */
 function checked({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
@@ -45,7 +95,9 @@ function checked({ slots, reading: { scanned } }: Frame, context: OwnContext): A
   const reading = said.find(({ part }) => part === 'now' || part === 'was')?.text;
   const others = said.filter(({ part }) => part === 'other');
   const isNamed = said.length > 2 || others.length > 1;
-  const standard = others.find((level) => !isNamed || !isName(level));
+  const isLabel = (level: Level): boolean =>
+    (isNamed && isName(level)) || (others.length > 1 && isStandardGravity(level));
+  const standard = others.find((level) => !isLabel(level));
   const isOnStandard =
     standard !== undefined && met(scanned, 'hardware.calibration', 'parts.fresh', 'sums.recipe');
   if (reading === undefined) return undefined;
@@ -62,14 +114,31 @@ function isName({ text }: Level): boolean {
   return read?.scale !== 'SG' && Math.abs((read?.practicalSalinity ?? 0) - STANDARD_PPT) < NEAR_PPT;
 }
 
+/** "1.026 on the label, reads 1.023": the gravity that a 35 ppt standard is sold as, 1.0264 rounded or not. */
+function isStandardGravity({ value }: Level): boolean {
+  return value > 1.0259 && value < 1.0266;
+}
+
 /** Two readings of one parameter, by two kits or instruments. */
 function compared({ slots }: Frame, context: OwnContext): Answer | undefined {
   const { levels = [], of } = slots;
   const read = levels.filter(({ part }) => part === 'now' || part === 'was' || part === 'other');
   const about = read.find((level) => level.of === of) ?? read[0];
-  const [first, second, more] = read.filter((level) => level.of === about?.of);
-  if (first === undefined || second === undefined || more !== undefined) return undefined;
-  return call(kitsCommand, { of: first.of, first: first.text, second: second.text }, context);
+  const mine = read.filter((level) => level.of === about?.of).toSorted((a, b) => sizeOf(a) - sizeOf(b));
+  const [first, last] = [mine[0], mine.at(-1)];
+  if (first === undefined || last === undefined || mine.length < 2) return undefined;
+  const [one, other] =
+    mine.length === 2 ? (read.filter((level) => mine.includes(level)) as [Level, Level]) : [first, last];
+  const given = call(kitsCommand, { of: one.of, first: readable(one), second: readable(other) }, context);
+  if (mine.length === 2) return given;
+  const between = mine.slice(1, -1).map(({ text }) => text);
+  return {
+    ...given,
+    read: [
+      `the lowest and the highest of ${mine.length}; between them: ${between.join(', ')}`,
+      ...given.read,
+    ],
+  };
 }
 
 /** The card of the instrument where there is no sum to make. */
@@ -77,4 +146,14 @@ function cardFor({ slots: { of }, reading: { scanned } }: Frame): Answer {
   if (of === 'ph' || met(scanned, 'hardware.phMeter')) return cardAnswer(primer('pH'));
   if (of === 'salinity' || met(scanned, 'hardware.salinityMeter')) return cardAnswer(primer('salinity'));
   return cardAnswer(primer('test kits'));
+}
+
+/** How salty or how much, whatever the scale it was written on. */
+function sizeOf(level: Level): number {
+  if (level.of !== 'salinity') return level.value;
+  return attempt(() => readSalinity(readable(level), { field: 'first' }).practicalSalinity) ?? level.value;
+}
+
+function readable({ of, text }: Level): string {
+  return of === 'salinity' ? ppt(text) : text;
 }

@@ -1,3 +1,5 @@
+import type { Slots } from '../../../core/language/slots.ts';
+import { readQuantity } from '../../../core/quantity/read.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
 import { batchCommand } from '../../salinity/batch.ts';
@@ -5,7 +7,9 @@ import { checkCommand } from '../../salinity/check.ts';
 import { convertSalinityCommand } from '../../salinity/convert.ts';
 import { mixCommand } from '../../salinity/mix.ts';
 import { call } from '../../called.ts';
+import type { Answer } from '../../answer.ts';
 import type { Row } from '../row.ts';
+import { isMass } from './stock-said.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';
 import { asksPace, paceSaid } from './pace.ts';
@@ -17,12 +21,19 @@ export const salinityRows: readonly Row[] = [
     needs: [{ oneOf: ['levels'], ask: 'What does the instrument read?' }],
     uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
     answer: ({ slots }, context) => {
-      const [level] = levelsOf(slots, 'salinity');
-      if (level === undefined) return undefined;
       const temperature = slots.otherTemperature ?? slots.temperature;
-      return isConductivity(level.text)
-        ? call(checkCommand, { reading: level.text, temperature }, context)
-        : call(convertSalinityCommand, { reading: level.text, temperature }, context);
+      const convert = (reading: string): Answer =>
+        isConductivity(reading)
+          ? call(checkCommand, { reading, temperature }, context)
+          : call(convertSalinityCommand, { reading, temperature }, context);
+      const [level, ...others] = levelsOf(slots, 'salinity');
+      if (level === undefined) return undefined;
+      const given = convert(level.text);
+      // "1.0266 and 36, are they the same": the other one beside it.
+      const more = others.flatMap(
+        ({ text }) => attempt(() => convert(/^\d\d(?:\.\d+)?$/.test(text) ? `${text} ppt` : text)) ?? [],
+      );
+      return { ...given, headline: [given, ...more].map(({ headline }) => headline).join(' ') };
     },
   },
   {
@@ -43,26 +54,83 @@ export const salinityRows: readonly Row[] = [
         levelsOf(slots, 'salinity', ...parts).at(-1)?.text;
       const now = last('now') ?? last('was');
       const goal = last('wanted', 'target') ?? last('limit');
-      const input = { now, goal, volume: slots.volume, fresh: last('other') };
-      return now === undefined && goal === undefined ? undefined : call(adjustCommand, input, context);
+      if (now === undefined && goal === undefined) return undefined;
+      const input = { now, goal, volume: slots.volume };
+      const fresh = last('other');
+      if (fresh === undefined) return call(adjustCommand, input, context);
+      const given = attempt(() => call(adjustCommand, { ...input, fresh }, context));
+      if (given !== undefined) return given;
+      // Another tank's, or too weak to raise this one with.
+      const without = call(adjustCommand, input, context);
+      return {
+        ...without,
+        read: [...without.read, `not used: ${fresh}, since water of it would not bring the tank there`],
+      };
     },
   },
   {
     kind: 'salinity-mix',
     label: 'Salt for a batch of new water',
-    needs: [{ oneOf: ['container', 'volume'], ask: 'How much salt water do you mix?' }],
-    uses: ['container', 'volume', 'levels', 'now', 'other', 'wanted', 'amount', 'salt'],
+    needs: [
+      {
+        oneOf: ['container', 'volume'],
+        ask: 'How much salt water do you mix?',
+        when: ({ slots }) =>
+          batchIn(slots) === undefined &&
+          labelIn(slots) === undefined &&
+          levelsOf(slots, 'salinity', 'wanted', 'target').length === 0,
+      },
+    ],
+    uses: [
+      'container',
+      'volume',
+      'levels',
+      'now',
+      'other',
+      'wanted',
+      'amount',
+      'amounts',
+      'salt',
+      'strength',
+    ],
     answer: ({ slots }, context) => {
-      const volume = slots.container ?? slots.volume;
-      if (volume === undefined) return undefined;
       const goal = levelsOf(slots, 'salinity', 'wanted', 'target').at(-1)?.text;
+      // "grams per litre for 1.025", "36 g per litre gave 32": a litre of it.
+      const volume = batchIn(slots) ?? ((goal ?? labelIn(slots)) === undefined ? undefined : '1 L');
+      if (volume === undefined) return undefined;
       const reads = levelsOf(slots, 'salinity', 'other', 'now').at(-1)?.text;
       return reads === undefined
-        ? call(mixCommand, { volume, goal, amount: slots.amount }, context)
+        ? call(
+            mixCommand,
+            { volume, goal, label: labelIn(slots), amount: (slots.amounts ?? []).find(isSalt) },
+            context,
+          )
         : call(batchCommand, { volume, now: reads, goal }, context);
     },
   },
 ];
+
+/** The batch: a vessel, the system, or a volume that was taken for an amount. */
+function batchIn({ container, volume, amounts = [] }: Slots): string | undefined {
+  return (
+    container ??
+    volume ??
+    amounts.find(
+      (text) =>
+        !isSalt(text) && attempt(() => readQuantity('volume', text, { field: 'volume' })) !== undefined,
+    )
+  );
+}
+
+/** Grams in a litre by the label of the mix. */
+function labelIn({ strength }: Slots): string | undefined {
+  return strength !== undefined && strength.endsWith('g/l') ? strength : undefined;
+}
+
+/** Salt is weighed, or measured in cups. */
+function isSalt(text: string): boolean {
+  return isMass(text) || /\bcups?\b/.test(text);
+}
 
 function isConductivity(text: string): boolean {
   return attempt(() => readSalinity(text, { field: 'reading' }))?.scale === 'mS/cm';

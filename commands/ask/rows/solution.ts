@@ -12,7 +12,9 @@ import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
-import { stockSaid } from './stock-said.ts';
+import { attempt } from './attempt.ts';
+import { eachPowder, ofBottle } from './bottle-dose.ts';
+import { isMass, stockSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
 export const solutionRows: readonly Row[] = [
@@ -20,12 +22,15 @@ export const solutionRows: readonly Row[] = [
     kind: 'solution',
     label: 'Strength of a solution',
     needs: [
-      { oneOf: ['salt'], ask: 'Which powder is it, by its chemical name?' },
-      { oneOf: ['amount', 'strength'], ask: 'How much powder, in grams?' },
       {
-        oneOf: ['container', 'strength'],
+        oneOf: ['salt'],
+        ask: 'Which powder is it, by its chemical name?',
+        when: ({ slots }) => slots.bottle === undefined,
+      },
+      {
+        oneOf: ['container', 'strength', 'bottle'],
         ask: 'In how much water, filled up?',
-        when: (frame) => !isSwap(frame),
+        when: (frame) => !isSwap(frame) && powderIn(frame) !== undefined && vesselIn(frame) === undefined,
       },
     ],
     uses: [
@@ -34,6 +39,7 @@ export const solutionRows: readonly Row[] = [
       'amount',
       'amounts',
       'strength',
+      'bottle',
       'container',
       'change',
       'wanted',
@@ -43,15 +49,24 @@ export const solutionRows: readonly Row[] = [
     answer: (frame, context) => {
       if (isSwap(frame)) return swapped(frame, context);
       const { change, wanted, now, volume } = frame.slots;
-      const stock = stockSaid(frame.slots);
+      const { salt } = frame.slots;
+      const vessel = vesselIn(frame);
+      const labelled =
+        salt === undefined && vessel !== undefined && powderIn(frame) === undefined
+          ? eachPowder(frame.slots, vessel, context)
+          : ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
+      if (labelled !== undefined) return labelled;
+      const stock = stockSaid({ ...frame.slots, container: vessel });
+      if (stock === undefined)
+        return salt === undefined
+          ? undefined
+          : call(solutionCommand, { with: salt, volume: vessel ?? '1 L' }, context);
       const goal = change === undefined ? wanted : `+${change}`;
-      return stock === undefined
-        ? undefined
-        : call(
-            solutionCommand,
-            { ...stock, goal, now: goal === undefined ? undefined : now, tank: volume },
-            context,
-          );
+      return call(
+        solutionCommand,
+        { ...stock, goal, now: goal === undefined ? undefined : now, tank: volume },
+        context,
+      );
     },
   },
   {
@@ -78,16 +93,38 @@ export const solutionRows: readonly Row[] = [
   },
 ];
 
+/** The vessel a solution is made in: said as such, or a volume that nothing else explains ("a 4 litre jug"). */
+function vesselIn({ slots: { container, amounts = [] } }: Frame): string | undefined {
+  return container ?? amounts.find((text) => !isMass(text) && isLitres(text));
+}
+
+/** What was weighed in, or how strong it is: without either the question is what dissolves. */
+function powderIn({ slots: { amounts = [], strength } }: Frame): string | undefined {
+  return strength ?? amounts.find(isMass);
+}
+
+function isLitres(text: string): boolean {
+  return attempt(() => readQuantity('volume', text, { field: 'volume' }).value >= 0.1) === true;
+}
+
 /** Limewater in what evaporates each day, against a use where one was said. */
 function topOff({ slots }: Frame, context: OwnContext): Answer | undefined {
   const { amount, amountDays, rate, rateDays = 1, change, of, volume } = slots;
   const daily = amountDays === undefined ? undefined : amount;
   const evaporates = slots.waterRate ?? daily;
   if (evaporates === undefined) return undefined;
-  if (volume === undefined && context.keep?.tankInUse() === undefined)
-    throw new Problem('How much water is in the system?', { field: 'volume' });
+  const isNoTank = volume === undefined && context.keep?.tankInUse() === undefined;
+  // "3 g per litre, or is 2 g all that dissolves": that needs no tank.
+  if (isNoTank && slots.strength !== undefined && slots.levels === undefined)
+    return call(
+      limewaterCommand,
+      { amount: eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1) },
+      context,
+    );
+  if (isNoTank) throw new Problem('How much water is in the system?', { field: 'volume' });
   const topOffADay = eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1);
-  const goal = of === 'alkalinity' && rateDays === 1 ? (rate ?? change) : undefined;
+  const used = of === 'alkalinity' ? (rate ?? change) : undefined;
+  const goal = used === undefined ? undefined : levelADay(used, rateDays);
   if (goal === undefined && volume === undefined) return undefined;
   return call(limewaterCommand, { amount: topOffADay, goal, volume }, context);
 }
@@ -97,6 +134,13 @@ function batch({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
   const { container, volume } = slots;
   const vessel = container ?? (met(scanned, 'parts.vessel') ? volume : undefined);
   return vessel === undefined ? undefined : call(limewaterCommand, { amount: vessel }, context);
+}
+
+/** "5.6 dKH" a week as "0.8 dKH". */
+function levelADay(level: string, days: number): string {
+  if (days === 1) return level;
+  const { written, unit } = readQuantity('alkalinity', level, { field: 'goal', fallback: 'dKH' });
+  return `${significant(written / days, 4)} ${unit === '' ? 'dKH' : unit}`;
 }
 
 /** "14 L" a week as "2 L". */

@@ -1,3 +1,4 @@
+import { compoundMolarMass, formsOf } from '../../../core/dosing/compound.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
@@ -13,7 +14,7 @@ export interface StockSaid {
 /** By its strength ("84 g/L"), or by the powder weighed in and the bottle; undefined where one is missing. */
 export function stockSaid({ salt, strength, amounts = [], container }: Slots): StockSaid | undefined {
   if (salt === undefined) return undefined;
-  const gL = strength === undefined ? undefined : strengthGL(strength);
+  const gL = strength === undefined ? undefined : strengthGL(strength, salt);
   if (gL !== undefined) return { with: salt, amount: `${significant(gL, 4)} g`, volume: '1 L' };
   const powder = [strength, ...amounts].find((text) => text !== undefined && isMass(text));
   return powder === undefined || container === undefined
@@ -34,8 +35,27 @@ function gramsPerLitre({ amount, volume }: StockSaid): number {
   return grams / readQuantity('volume', volume, { field: 'volume' }).value;
 }
 
+/** "a day", "every 7 days". */
+export function oftenSaid(days: number): string {
+  return days === 1
+    ? 'a day'
+    : days < 1
+      ? `${significant(1 / days, 3)} times a day`
+      : `every ${significant(days, 3)} days`;
+}
+
+/** What was put in of a salt each day, or in all where no time was said: "10 g a day". */
+export function addedADay(slots: Slots): string | undefined {
+  const added = addedSaid(slots);
+  const { amountDays } = slots;
+  if (added === undefined || amountDays === undefined) return added;
+  if (amountDays === 1) return `${added} a day`;
+  const grams = readQuantity('mass', added, { field: 'amount' }).value;
+  return `${significant(grams / amountDays, 4)} g a day`;
+}
+
 /** What was put in of a salt, as grams where it was a solution of a known strength; undefined where nobody can tell. */
-export function addedSaid(slots: Slots): string | undefined {
+function addedSaid(slots: Slots): string | undefined {
   const { salt, amount } = slots;
   if (salt === undefined || amount === undefined) return undefined;
   if (isMass(amount)) return amount;
@@ -46,11 +66,20 @@ export function addedSaid(slots: Slots): string | undefined {
     : `${significant(gramsPerLitre(stock) * litres, 4)} g`;
 }
 
-/** Grams in a litre; undefined for a text that is no concentration. */
-function strengthGL(text: string): number | undefined {
+/** Grams in a litre, also of a strength in mol/L; undefined for a text that is no concentration, or has no unit. */
+function strengthGL(text: string, salt: string): number | undefined {
+  const molar = /^([\d.]+) molar$/.exec(text)?.[1];
+  if (molar !== undefined) return molarGL(Number(molar), salt);
+  if (!/[a-z]/i.test(text)) return undefined;
   return attempt(() => readQuantity('concentration', text, { field: 'strength' }).value / 1000);
 }
 
-function isMass(text: string): boolean {
+/** Check: 1 mol/L of NaHCO3 -> 84.01 g/L (iupac21). */
+function molarGL(molar: number, salt: string): number | undefined {
+  const [form, more] = formsOf(salt);
+  return form === undefined || more !== undefined ? undefined : molar * compoundMolarMass(form);
+}
+
+export function isMass(text: string): boolean {
   return attempt(() => readQuantity('mass', text, { field: 'amount' })) !== undefined;
 }

@@ -5,20 +5,20 @@ import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import { Problem } from '../../../core/problem.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
-import { inOwnUnit } from '../../dose/asked.ts';
-import { dailyCommand, HOLDS_ONLY } from '../../dose/daily.ts';
-import { solutionCommand } from '../../dose/solution.ts';
+import { dailyCommand } from '../../dose/daily.ts';
 import { useCommand } from '../../dose/use.ts';
 import { untilCommand } from '../../water/until.ts';
-import { readPerDay } from '../../waterchange/rate.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
+import { addedOfBottle, heldUp, ofBottle } from './bottle-dose.ts';
+import { besidesDose } from './beside-dose.ts';
 import { byLabel, hasLabel } from './by-label.ts';
 import { levelsOf, readTwice } from './levels-of.ts';
 import { withRemarks } from './said-remarks.ts';
 import { fallRate, perDays, spanSaid } from './span-said.ts';
-import { addedSaid, stockSaid } from './stock-said.ts';
+import { ofStock } from './daily-stock.ts';
+import { addedADay, oftenSaid } from './stock-said.ts';
 import { saltFor } from './wanted.ts';
 
 const READINGS: readonly SlotName[] = [
@@ -39,7 +39,11 @@ const ADDED: readonly SlotName[] = [
   'amount',
   'amountDays',
   'strength',
+  'bottle',
   'container',
+  'changed',
+  'share',
+  'other',
 ];
 
 export const useRows: readonly Row[] = [
@@ -83,18 +87,28 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
       field: 'over',
       hint: 'For example 3 days.',
     });
-  const often = amountDays === 1 ? ' a day' : '';
-  const added = addedSaid(frame.slots);
+  const often = amountDays === undefined ? '' : ` ${oftenSaid(amountDays)}`;
+  const { bottle } = frame.slots;
+  const byBottle = bottle?.of === of ? addedOfBottle(frame.slots, context) : undefined;
+  const byWeight = byBottle === undefined ? addedADay(frame.slots) : undefined;
+  const added = byBottle ?? byWeight;
+  const changed = frame.slots.changed ?? frame.slots.share;
+  const mix = frame.slots.other;
   const input = {
     of,
     before: twice.was,
     now: twice.now,
     over,
     volume,
-    ...(added === undefined ? {} : { amount: `${added}${often}`, with: salt }),
+    ...(changed === undefined || mix === undefined ? {} : { changed, new: mix }),
+    ...(added === undefined ? {} : { amount: added, with: byWeight === undefined ? undefined : salt }),
   };
   const one = withRemarks(frame, call(useCommand, input, context));
-  const given = { ...one, facts: [...one.facts, ...alsoUsed(frame, of, over, context)] };
+  const given = withChange(
+    { ...one, facts: [...one.facts, ...alsoUsed(frame, of, over, context)] },
+    changed,
+    mix,
+  );
   if (amount === undefined || added !== undefined) return given;
   return {
     ...given,
@@ -103,6 +117,17 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
       `not used: ${amount}${often}, since its salt or strength was not said; what it raises comes on top`,
       ...given.read,
     ],
+  };
+}
+
+/** A change of water whose new water was not said is named before the use that leaves it out. */
+function withChange(given: Answer, changed: string | undefined, mix: string | undefined): Answer {
+  if (changed === undefined || mix !== undefined) return given;
+  const headline = `Without the water change of ${changed}: ${given.headline}`;
+  return {
+    ...given,
+    headline,
+    steps: ['Say what the new water reads, and the change is counted in.', ...given.steps],
   };
 }
 
@@ -124,11 +149,17 @@ function daily(frame: Frame, context: OwnContext): Answer | undefined {
   const { of, now, limit, wanted, change } = frame.slots;
   const use = fallRate(frame.slots, context) ?? (frame.kind === 'dose-daily' ? change : undefined);
   if (of === undefined || use === undefined || compoundsFor(of).length === 0) return undefined;
+  const bottled = frame.kind === 'dose-use' ? heldUp(frame.slots, of, use, context) : undefined;
+  if (bottled !== undefined) return bottled;
   const end = limit ?? wanted;
   if (now !== undefined && end !== undefined && Number.parseFloat(end) < Number.parseFloat(now))
     return call(untilCommand, { of, now, use, goal: end }, context);
-  const given = ofStock(frame, of, use, context) ?? replaced(frame, of, use, context);
-  return withRemarks(frame, { ...given, facts: [...given.facts, ...besides(frame, of, context)] });
+  const given =
+    (frame.slots.bottle?.of === of ? ofBottle(frame.slots, { use }, context) : undefined) ??
+    ofStock(frame.slots, { of, use }, context) ??
+    replaced(frame, of, use, context);
+  const all = { ...given, facts: [...given.facts, ...besides(frame, of, context)] };
+  return withRemarks(frame, besidesDose(frame, of, all));
 }
 
 function replaced({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer {
@@ -146,14 +177,4 @@ function besides(frame: Frame, of: ParameterId, context: OwnContext): readonly F
     const given = attempt(() => replaced(frame, level.of, use, context));
     return [{ label: parameter(level.of).label, value: given?.headline ?? `not used: ${level.text}` }];
   });
-}
-
-/** Where the strength of the stock was said: the millilitres of it each day. */
-function ofStock({ slots }: Frame, of: ParameterId, use: string, context: OwnContext): Answer | undefined {
-  const stock = stockSaid(slots);
-  if (stock === undefined) return undefined;
-  const perDay = inOwnUnit(of, readPerDay(of, use, 'use').perDay);
-  const goal = `+${Number(perDay.toPrecision(4))} ${parameter(of).unit}`;
-  const given = call(solutionCommand, { ...stock, goal, tank: slots.volume }, context);
-  return { ...given, headline: `Each day: ${given.headline}`, steps: [HOLDS_ONLY, ...given.steps] };
 }

@@ -25,6 +25,7 @@ export const deeds = {
   changesWater: `water_change waterchange water_changes wc wcs pwc big_water_change changed_water auto_water_change
     awc`,
   topsOff: `top_off topped_off topoff topping_off top_up topped_up evaporation evaporated evaporates`,
+  evaporates: `evaporation evaporated evaporates evaporating evaporate evap evaps`,
   mixesSalt: `mix_salt mixing mixed new_saltwater fresh_mix`,
   cleans: `clean cleaned cleaning wiped wiping wash washed washing vacuumed`,
   scrapes: `scrape scraped scraping scrub scrubbed scrubbing`,

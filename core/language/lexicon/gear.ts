@@ -8,7 +8,7 @@ export const gear = {
     propeller_pump`,
   pumpPart: `impeller impellers impellor shaft propeller volute rotor bearing`,
   airPump: `airpump air_pump airstone air_stone bubbler airline aerator air_line`,
-  skimmer: `skimmer skimmers skimer skimmr foam_fractionator collection_cup skimmate`,
+  skimmer: `skimmer skimmers skimer skimmr foam_fractionator collection_cup skimmate wet_skim skimming skimmed`,
   topOff: `ato top_off_unit autotopoff auto_top_off auto_topoff topoff_unit top_up_unit top_off_pump ato_reservoir`,
   floatSwitch: `float floats float_valve floatswitch optical_sensor level_sensor`,
   doser: `doser dosers dosing_pump dosing_pumps dozer_pump peristaltic dosing_head dosing_tube dosing_line`,

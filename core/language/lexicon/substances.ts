@@ -29,7 +29,7 @@ export const substances = {
   greens: `nori nory seaweed_sheet lettuce spirulina veggie_clip`,
   coralFood: `coral_food powdered_food phyto phytoplankton rotifers rotifer marine_snow liquid_food target_food`,
   food: `food foods fud foood meal meals leftovers`,
-  roWater: `rodi ro_di ro_water r_o reverse_osmosis purified distilled deionised deionized fresh_water freshwater`,
+  roWater: `rodi ro_di ro_water r_o reverse_osmosis purified distilled deionised deionized plain_water fresh_water freshwater`,
   tapWater: `tap tapwater faucet well_water municipal_water city_water mains_water`,
   rainWater: `rain rainwater pond_water river_water`,
   bottledWater: `bottled_water mineral_water spring_water softened_water water_softener`,

@@ -6,7 +6,7 @@ const MOMENT = new RegExp(
   [
     String.raw`\b\d{1,2}(?::\d{2})?\s?(?:am|pm|a\.m\.?|p\.m\.?|o'?clock)(?![a-z])`,
     String.raw`(?<![\d:])\d{1,2}:\d{2}(?![\d:])`,
-    String.raw`\b(?:${MONTH})\s\d{1,2}(?:st|nd|rd|th)?\b(?!\s?%)`,
+    String.raw`\b(?:${MONTH})\s(?:0?[1-9]|[12]\d|3[01])(?:st|nd|rd|th)?\b(?![.,]\d|\s?%)`,
     String.raw`\b\d{1,2}(?:st|nd|rd|th)?(?: of)? (?:${MONTH}|mar|march|may)\b(?:\s\d{1,2}:\d{2})?`,
     String.raw`\b(?:the )?\d{1,2}(?:st|nd|rd|th)\b`,
     String.raw`\b\d{1,2}h(?:\d{2})?\b(?= |,|$)(?<=(?:at|since|from|until|till|by|around)\s\d{1,2}h(?:\d{2})?)`,

@@ -1,7 +1,8 @@
 import { fold } from '../fold.ts';
+import { asImperial, isImperial } from './imperial.ts';
 import { momentsIn } from './moments.ts';
 import type { NumberSpan } from './number-span.ts';
-import { rateAt } from './rate.ts';
+import { rateAt, rateBefore } from './rate.ts';
 import { beginsNumber, spoken } from './spoken.ts';
 import { unitAt, type UnitKind } from './units.ts';
 
@@ -28,7 +29,8 @@ export function numbersIn(given: string): readonly NumberSpan[] {
     !taken.some((other) => span.start < other.end && other.start < span.end);
   for (const span of [...ofSigns(text), ...ofDigits(text, isCommaDecimal)]) if (free(span)) taken.push(span);
   for (const span of ofWords(text)) if (free(span)) taken.push(span);
-  return taken.sort((a, b) => a.start - b.start);
+  const spans = taken.sort((a, b) => a.start - b.start);
+  return isImperial(text) ? spans.map(asImperial) : spans;
 }
 
 function ofDigits(text: string, isCommaDecimal: boolean): NumberSpan[] {
@@ -193,9 +195,14 @@ function built(
   value: number,
   form: NumberSpan['form'],
 ): NumberSpan {
-  const unit = unitAt(text, end) ?? (text.slice(end, end + 3) === 'ish' ? unitAt(text, end + 3) : undefined);
+  const found = unitAt(text, end) ?? (text.slice(end, end + 3) === 'ish' ? unitAt(text, end + 3) : undefined);
+  // "5 gal 1.026 cups?" asks for the cups.
+  const isGravity =
+    gravityKinds(number, value).length > 0 && /^(?:cup|tsp|tbsp|gal)/.test(found?.symbol ?? '');
+  const unit = isGravity ? undefined : found;
   const wholeEnd = unit?.end ?? end;
-  const everyDays = rateAt(text, wholeEnd);
+  const isTime = unit?.kinds.includes('days') === true;
+  const everyDays = rateAt(text, wholeEnd) ?? (isTime ? undefined : rateBefore(text, start));
   const about = ABOUT.test(text.slice(Math.max(0, start - 16), start)) || text.startsWith('ish', end);
   return {
     start,

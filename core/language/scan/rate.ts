@@ -1,6 +1,15 @@
-/** How often, at most two words behind a number: "a day", "/d", "per week", "daily", "every 3 days", "by week". */
-const RATE =
-  /^\s*(?:of (?:[a-z]+ ){1,2}|(?:[a-z]+ ){0,2}?)(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)(?<count>\d+(?:\.\d+)?|two|three|four|other|second|third)?\s*(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h|(?:mon|tues?|wednes|thurs?|fri|satur|sun)(?:days?)?)\b|(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b)/;
+const UNIT = String.raw`(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h|(?:mon|tues?|wednes|thurs?|fri|satur|sun)(?:days?)?)\b`;
+const ADVERB = String.raw`(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b`;
+const COUNTED = String.raw`(?<count>\d+(?:\.\d+)?|two|three|four|other|second|third)?\s*`;
+const TIMES = String.raw`(?:(?<times>once|twice|thrice|(?:two|three|four|five|six|\d{1,2})\s?(?:times|x))\s+)?`;
+/** How often, at most two words behind a number: "a day", "/d", "per week", "twice daily", "every 3 days", "by week". */
+const RATE = new RegExp(
+  String.raw`^\s*(?:of (?:[a-z]+ ){1,2}?|(?:[a-z]+ ){0,2}?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|${ADVERB})`,
+);
+/** The same in the words before a number, where no other number stands between: "each week I lose 3.5 L". */
+const BEFORE = new RegExp(
+  String.raw`(?:^|[.,;:!?(\n])[^.,;:!?(\n\d]*?\b${TIMES}(?:(?:per|each|every|(?<=(?:times|x|once|twice|thrice)\s)an?)\s+${COUNTED}${UNIT}|${ADVERB})(?!\s+(?:ago|back|old|later|until|till|for|since|from))[^.,;:!?(\n\d]{0,28}$`,
+);
 const DAYS: Readonly<Record<string, number>> = {
   d: 1,
   day: 1,
@@ -23,13 +32,38 @@ const DAYS: Readonly<Record<string, number>> = {
 };
 const COUNT: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, other: 2, second: 2, third: 3 };
 
-/** Days between two times, said right behind a place of a folded text; undefined where none are. Check: "2 days" -> 2. */
+/** Days between two times, said right behind a place of a folded text; undefined where none are. Check: "every 2 days" -> 2, "twice a week" -> 3.5. */
 export function rateAt(text: string, at: number): number | undefined {
-  const groups = RATE.exec(text.slice(at, at + 48))?.groups;
+  return daysOf(RATE.exec(text.slice(at, at + 48))?.groups);
+}
+
+/** Days between two times, said before a number. Check: "each week I lose " before 3.5 -> 7. */
+export function rateBefore(text: string, start: number): number | undefined {
+  return daysOf(BEFORE.exec(text.slice(Math.max(0, start - 60), start))?.groups);
+}
+
+function daysOf(groups: Readonly<Record<string, string | undefined>> | undefined): number | undefined {
   if (groups === undefined) return undefined;
-  const { count, unit, adverb } = groups;
+  const { count, unit, adverb, times } = groups;
   const word = (adverb ?? unit ?? '').replace(/(?<=[a-z]{3})s$/, '');
-  const days = /^(?:mon|tue|wed|thu|fri|sat|sun)/.test(word) ? 7 : DAYS[word];
-  const times = count === undefined ? 1 : (COUNT[count] ?? Number(count));
-  return days === undefined ? undefined : days * times;
+  const days = DAYS[word] ?? (/^(?:mon|tue|wed|thu|fri|sat|sun)/.test(word) ? 7 : undefined);
+  const every = count === undefined ? 1 : (COUNT[count] ?? Number(count));
+  return days === undefined ? undefined : (days * every) / timesOf(times);
+}
+
+const TIMES_SAID: Readonly<Record<string, number>> = {
+  once: 1,
+  twice: 2,
+  thrice: 3,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
+
+/** "twice" 2, "3 times" 3, "3x" 3; 1 where nothing was said. */
+function timesOf(said: string | undefined): number {
+  const word = said?.replace(/\s?(?:times|x)$/, '') ?? 'once';
+  return TIMES_SAID[word] ?? Math.max(1, Number(word));
 }

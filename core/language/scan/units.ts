@@ -2,7 +2,17 @@ import { definitionOf, type QuantityKind } from '../../quantity/unit.ts';
 
 /** What a number's unit lets it be. Most are kinds of quantity; the others only tell what part the number plays. */
 export type UnitKind =
-  QuantityKind | 'gravity' | 'watts' | 'kelvin' | 'money' | 'heads' | 'times' | 'scoops' | 'flow' | 'others';
+  | QuantityKind
+  | 'gravity'
+  | 'molar'
+  | 'watts'
+  | 'kelvin'
+  | 'money'
+  | 'heads'
+  | 'times'
+  | 'scoops'
+  | 'flow'
+  | 'others';
 
 /** A unit as it may be written: what it lets its number be, and how it is written for `readQuantity`. */
 export interface UnitWord {
@@ -42,6 +52,9 @@ const ALSO: Readonly<Record<string, string>> = {
   litters: 'l',
   litter: 'l',
   liters: 'l',
+  litro: 'l',
+  litros: 'l',
+  litri: 'l',
   gals: 'gal',
   galon: 'gal',
   galons: 'gal',
@@ -100,6 +113,7 @@ const ALSO: Readonly<Record<string, string>> = {
 /** Units that are no quantity a command reads, but tell what a number counts. */
 const OTHERS: Readonly<Record<Exclude<UnitKind, QuantityKind>, string>> = {
   gravity: 'sg',
+  molar: 'molar mol/l',
   watts: 'w watt watts wt',
   kelvin: 'kelvin k°',
   money: 'bucks dollars dollar euro euros pounds quid $ € £ usd eur',
@@ -165,8 +179,29 @@ const SIDE_BEFORE = /^\s*\d/;
 /** Units that may be a word of the sentence, and what then follows them. */
 const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE, x: SIDE_BEFORE };
 
+/** How full a spoon or a cup is: "one flat teaspoon", "a whole cup". */
+const FULL =
+  /[ -]{1,2}(?:flat|level|levelled|leveled|heaped|heaping|rounded|whole|full|big|small|good)(?=[ -])/y;
+/** Which litres of a system are counted: "780 wet litres", "60 actual gallons". */
+const NET = /[ -](?:net|wet|actual|real|true|total|system)(?=[ -])/y;
+const OF_WATER = /^(?:gal|lit|imp|us gal|l$)/;
+const OF_SPOONS = /^(?:tsp|tbsp|tea|table|(?:us )?cup|spoon|scoop|cap)/;
+
 /** The unit right behind a place in a folded text, and where it ends. */
 export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
+  return unitHere(text, at) ?? behind(text, at, FULL, OF_SPOONS) ?? behind(text, at, NET, OF_WATER);
+}
+
+/** A unit one word further on, where that word may stand before such a unit. */
+function behind(text: string, at: number, word: RegExp, units: RegExp): ReturnType<typeof unitHere> {
+  word.lastIndex = at;
+  if (!word.test(text)) return undefined;
+  const from = word.lastIndex;
+  const unit = unitHere(text, from);
+  return unit !== undefined && units.test(text.slice(from, unit.end).trim()) ? unit : undefined;
+}
+
+function unitHere(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
   UNIT.lastIndex = at;
   const name = UNIT.exec(text)?.groups?.['unit'];
   if (name === undefined || WORD_BEFORE[name]?.test(text.slice(UNIT.lastIndex)) === true) return undefined;

@@ -23,7 +23,7 @@ const talks: readonly Talk[] = readFileSync('test/cases/talks.jsonl', 'utf8')
 
 /** Those whose last question is not answered as it should be yet: none is added, and one that is mended leaves the list. */
 const MISSED: ReadonlySet<string> = new Set(
-  'T01 T03 T04 T05 T06 T08 T11 T12 T13 T14 T16 T17 T19 T21 T28 T31 T33 T38 T39 T40 T42 T45 T47 T49 T50'.split(
+  'T01 T03 T04 T05 T06 T08 T11 T12 T14 T16 T17 T19 T21 T28 T31 T33 T38 T39 T40 T42 T45 T47 T49 T50'.split(
     ' ',
   ),
 );

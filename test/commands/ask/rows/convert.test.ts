@@ -10,6 +10,13 @@ describe('other units in words', () => {
     ['2.5 gallons in litres', /9\.464 L/],
     ['20 inches in cm', /50\.8 cm/],
     ['0.03 ppm po4 in ppb', /30 µg\/L/],
+    ['78.6 f and 26 c, which is hotter', /25\.89 °C\. 26 °C is 78\.8 °F/],
+    ['gallons to litres for 37', /^37 US gal is 140\.1 L/],
+    // 178 / 50.04 x 2.80385; 42 x 94.97 / 30.974 (iupac21); imperial gallon 4.54609 L (si19).
+    ['alk 178 in dkh', /9\.97\d? dKH/],
+    ['phosphorus 42 ppb in phosphate', /0\.129 mg\/L phosphate/],
+    ['20 imperial gallons in litres', /90\.92 L/],
+    ['2 pints in ml', /946\.4 mL/],
     ['how many litres is 30x18x20 inches', /^176\.98 L/],
     // 25/25 scale of 1.026: 34.5 ppt (fm83).
     ['how many ppt is 1.026', /34\.5 ppt/],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dosingRows } from '../../../../commands/ask/rows/dosing.ts';
+import { overdoseRows } from '../../../../commands/ask/rows/overdose.ts';
 import { answered, asked, number, textOf } from './asked-row.ts';
 
 /**
@@ -16,6 +17,11 @@ describe('how much to dose', () => {
     ['Magnesium is 1250 and I want 1350, 100 litres, epsom salt', 10 / 0.09861],
   ])('%s', (text, grams) => {
     expect(number(amount(text).headline, 'g of') / grams).toBeCloseTo(1, 1);
+  });
+
+  it('of a bottle by its own words: 2 dKH in 128 L, where 1 mL lifts 50 L by 0.1, are 51.2 mL', () => {
+    const given = amount('my bottle: 1 ml raises 50 l by 0.1 dkh. alk 7 now, want 9, 128 L, how much');
+    expect(number(given.headline, 'mL in all')).toBeCloseTo((2 / 0.1) * (128 / 50), 1);
   });
 
   it('names what else shall rise, one press away, and what raises it', () => {
@@ -62,6 +68,16 @@ describe('what an amount does', () => {
     expect(number(effect(text).headline, unit)).toBeCloseTo(rise, 1);
   });
 
+  it('of a bottle by its own words: 20 mL, where 1 mL lifts 100 L by 0.05 dKH, lift 200 L by 0.5', () => {
+    const given = effect('put 20 ml in 200 l, 1 ml raises 100 l by 0.05 dkh, what did it do');
+    expect(number(given.headline, 'dKH')).toBeCloseTo(0.5, 9);
+  });
+
+  it('takes a form that stands apart from its name: CaCl2·2H2O', () => {
+    const given = effect('what does 30 g of calcium chloride do in 200 l, dihydrate i think');
+    expect(number(given.headline, 'mg/L')).toBeCloseTo((30 * 272.6) / 200, 0);
+  });
+
   it('shows what was read beside it', () => {
     const given = effect('i added 20 g of soda ash to 150 gal and it went from 7.4 to 8.1');
     expect(textOf(given)).toContain('You read: 7.4, then 8.1');
@@ -79,6 +95,17 @@ describe('what an amount does', () => {
     expect(number(textOf(given).split('raises alkalinity by')[1] ?? '', 'dKH')).toBeCloseTo(
       100 / 1.89 / 3,
       0,
+    );
+  });
+
+  it('is raised where it only fell: no alarm for what nobody put in', () => {
+    const text = 'alk dropped to 6, want 8, sodium bicarbonate, 100 L';
+    expect(number(answered(overdoseRows, 'overdose', text).headline, 'g of') / (2 * 2.996)).toBeCloseTo(1, 1);
+    expect(() => answered(overdoseRows, 'overdose', 'alk dropped to 6, sodium bicarbonate')).toThrow(
+      'what should it be',
+    );
+    expect(answered(overdoseRows, 'overdose', 'dumped in too much soda ash, alk 14').headline).toMatch(
+      /^Stop/,
     );
   });
 

@@ -25,6 +25,13 @@ describe('what a tank uses a day', () => {
     );
   });
 
+  // 10 g every other day are 5 g, 5 / 1.890 dKH in 100 L.
+  it('by what went in every other day', () => {
+    const text =
+      'i dose 10 g soda ash every other day and alk went 8 to 8 in 4 days, 100 L, what does it use';
+    expect(number(use(text).headline, 'dKH')).toBeCloseTo(5 / 1.89, 1);
+  });
+
   it('asks for the time between', () => {
     expect(asked(useRows, 'dose-use', 'alk went from 9 to 7.5, what does the tank use')).toContain(
       'How much time',
@@ -48,6 +55,43 @@ describe('the dose of each day', () => {
     expect(number(given.headline, 'g of')).toBeCloseTo(1.2 * 1.89, 1);
   });
 
+  it.each([
+    ['tank drops 5.6 dkh a week, 100 L, how much soda ash', 0.8 * 1.89],
+    ['it loses 1.4 dkh every other day, 100 L, how much soda ash daily', 0.7 * 1.89],
+  ])('counts by the time that was said: %s', (text, grams) => {
+    expect(number(daily(text).headline, 'g of')).toBeCloseTo(grams, 1);
+  });
+
+  it('of a bottle that says what it raises: 0.8 / 0.5 x 2.5 mL', () => {
+    const given = daily('tank uses 0.8 dkh a day, 250 L, 1 ml per 100 L raises 0.5 dkh, how many ml a day');
+    expect(number(given.headline, 'mL')).toBeCloseTo(4, 9);
+  });
+
+  it('is less where the level rises: 0.3 dKH are 0.567 g of soda ash, 7 mL of 80 g/L', () => {
+    const text = 'alkalinity rises 0.3 dkh a day and i dose 20 ml a day, 100 L, soda ash 80 g/L';
+    expect(daily(text).headline).toBe(
+      'Dose less, for alkalinity rises: what 20 ml a day is too much by is worth 7 mL a day in 100 L.',
+    );
+  });
+
+  it('asks once for the unit of the tank, whichever powder it is', () => {
+    const text = 'uses 1.1 dkh a day, alk mix is 84 g/L, tank of 780, how many ml';
+    expect(() => daily(text)).toThrow('in which unit');
+  });
+
+  // 0.1 dKH in 50 L is 1.783 mmol/L... 0.945 g Na2CO3 per 10 L and dKH: 0.0945 g in 1 mL, 189 g in 2 L; of NaHCO3 150 g/L.
+  it('of a bottle to be made: each powder that can be', () => {
+    const text = 'i want a 2 l jug of stock where 1 ml raises 50 l by 0.1 dkh, how many g';
+    const { headline } = answered(solutionRows, 'solution', text);
+    expect(headline).toMatch(/sodium bicarbonate cannot be that strong.* 189 g of sodium carbonate/);
+  });
+
+  it('takes a powder weighed into the stock for no dose', () => {
+    const text = 'mix is 1 kilo of ash in 10 l, tank pulls 1.1 dkh a day, 780 wet litres, how many ml';
+    expect(number(daily(text).headline, 'mL')).toBeCloseTo((1.1 * 7.8 * 1.89) / 0.1, 0);
+    expect(daily(text).headline).not.toContain('On top of');
+  });
+
   it('in millilitres where the strength was said', () => {
     const given = daily('Eats 0.7 dkh a day, 140 L, soda ash 106 g/L. How many ml?');
     expect(number(given.headline, 'mL')).toBeCloseTo((0.7 * 1.4 * 1.89) / 0.106, 0);
@@ -69,8 +113,14 @@ describe('a stock solution', () => {
     expect(number(answered(solutionRows, 'solution', text).headline, 'meq')).toBeCloseTo(meqPerMl, 2);
   });
 
+  // 21.5 g in 100 g of water at 20 °C (handbook, from memory): 1000 x 21.5 / 121.5 = 177 g per litre.
+  it('without a weight: how much dissolves', () => {
+    const given = answered(solutionRows, 'solution', 'how much soda ash in a stock bottle');
+    expect(given.headline).toMatch(/^At most about 176 g .*from memory/);
+  });
+
   it('asks for the powder', () => {
-    expect(asked(solutionRows, 'solution', 'how much soda ash in a stock bottle')).toContain('grams');
+    expect(asked(solutionRows, 'solution', 'how strong is my stock bottle')).toContain('Which powder');
   });
 });
 
@@ -87,6 +137,12 @@ describe('limewater', () => {
   it('in a vessel', () => {
     const given = answered(solutionRows, 'limewater', 'how much lime goes in a 20 L bucket of kalkwasser');
     expect(number(given.headline, 'to')).toBeCloseTo(0.0203 * 74.09 * 20, -1);
+  });
+
+  it('without a tank: what dissolves in what evaporates', () => {
+    const text = 'kalk 3 g per l, evaporation 9 l a day, or is less all that dissolves';
+    const given = answered(solutionRows, 'limewater', text);
+    expect(number(given.headline, 'to')).toBeCloseTo(0.0203 * 74.09 * 9, 0);
   });
 
   it('without a number: its card, with the care it takes', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rateAt } from '../../../../core/language/scan/rate.ts';
+import { rateAt, rateBefore } from '../../../../core/language/scan/rate.ts';
 
 describe('how often', () => {
   it.each<readonly [string, number | undefined]>([
@@ -10,6 +10,22 @@ describe('how often', () => {
     [' every third day', 3],
     [' of soda ash a day', 1],
     [' fortnightly', 14],
+    [' twice a week', 3.5],
+    [' 3 times daily', 1 / 3],
+    [' once a week', 7],
+    ['/month', 30.4375],
+    [' each monday', 7],
+    [' every other day', 2],
     [' and nothing else', undefined],
   ])('%s', (text, days) => expect(rateAt(text, 0)).toBe(days));
+});
+
+describe('how often, said before the number', () => {
+  it.each<readonly [string, number | undefined]>([
+    ['each week i lose ', 7],
+    ['every 3 days it falls by ', 3],
+    ['twice a week i put in ', 3.5],
+    ['a week ago it read ', undefined],
+    ['each week i test. it read ', undefined],
+  ])('%s', (text, days) => expect(rateBefore(text, text.length)).toBe(days));
 });

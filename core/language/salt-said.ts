@@ -1,0 +1,43 @@
+import { compoundsFor, findCompound, formsOf } from '../dosing/compound.ts';
+import type { ParameterId } from '../water/parameter.ts';
+import type { Scanned } from './tokens.ts';
+
+/** Words that tell the forms and salts of one element apart, each as it stands in a chemical name. */
+const FORMS = ['anhydrous', 'dihydrate', 'hexahydrate', 'heptahydrate', 'decahydrate'] as const;
+const ACIDS: Readonly<Record<string, string>> = {
+  chloride: 'chloride',
+  sulfate: 'sulfate',
+  sulphate: 'sulfate',
+  iodide: 'iodide',
+  bromide: 'bromide',
+};
+
+/**
+ * The salts a message names, in order. A form said apart from the name belongs to it ("calcium chloride ... dihydrate"),
+ * and "the chloride" of a parameter that has only one is that one.
+ */
+export function saltsSaid({ names, tokens }: Scanned, of: ParameterId | undefined): readonly string[] {
+  const named = [...new Set(names.flatMap((name) => (name.class === 'salt' ? [name.id] : [])))];
+  const words = new Set(tokens.map(({ word }) => word));
+  const forms = FORMS.filter((form) => words.has(form));
+  if (named.length > 0) return named.map((word) => formed(word, forms));
+  const acids = Object.entries(ACIDS).flatMap(([word, acid]) => (words.has(word) ? [acid] : []));
+  if (of === undefined || (forms.length === 0 && acids.length === 0)) return [];
+  const fitting = compoundsFor(of).filter(
+    ({ name }) => acids.every((acid) => name.includes(acid)) && forms.every((form) => name.endsWith(form)),
+  );
+  const [only, more] = fitting;
+  if (only === undefined) return [];
+  if (more === undefined) return [only.name];
+  // "the chloride" of calcium: which of its forms is asked back.
+  const [acid] = acids;
+  const shared = acid === undefined ? '' : `${of} ${acid}`;
+  return findCompound(shared) === undefined ? [] : [shared];
+}
+
+function formed(word: string, forms: readonly string[]): string {
+  const all = formsOf(word);
+  const fitting = all.filter(({ name }) => forms.some((form) => name.endsWith(form)));
+  const [only, more] = fitting;
+  return all.length > 1 && only !== undefined && more === undefined ? only.name : word;
+}
