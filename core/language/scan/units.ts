@@ -147,7 +147,7 @@ const NAMES = [...table.keys()]
   .map((name) => name.replace(/[.*+?^${}()|[\]\\/"'$]/g, '\\$&').replace(/ /g, String.raw`\s+`));
 /** "a cup coral" is no cup. */
 const UNIT = new RegExp(
-  String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ]|\/(?!\s*(?:d|day|w|wk|week|month|h|hr|hour)\b))(?<!cups?(?=\s+corals?\b))`,
+  String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ]|\/(?!\s*(?:d|day|night|w|wk|week|mo|month|min|minute|h|hr|hour)\b))(?<!cups?(?=\s+corals?\b))`,
   'y',
 );
 
