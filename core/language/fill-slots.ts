@@ -1,7 +1,9 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
+import { boxOf } from './box-of.ts';
+import { changedWater } from './changed-water.ts';
 import { headsOf } from './heads.ts';
-import { isDose, isShare, isWater } from './kinds-of-said.ts';
+import { isDose, isWater } from './kinds-of-said.ts';
 import type { OfName } from './parts.ts';
 import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
@@ -64,10 +66,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   const amounts = said.filter(
     (one) => one.part === 'amount' || (one.part === 'rate' && (one.of === 'substance' || isDose(one))),
   );
-  const shares = said.filter((one) => one.part === 'changed' && isShare(one));
-  const changed = said.find(
-    (one) => one.part === 'changed' && !isShare(one) && one.number.kinds.includes('volume'),
-  );
+  const { shares, volumes, everyDays, from } = changedWater(scanned, said, volume?.text);
+  from.forEach((one) => used.add(one));
   const spans = said.filter((one) => one.part === 'span');
   const lengths = said.filter(
     ({ part, number }) =>
@@ -96,10 +96,11 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     amounts: amounts.length === 0 ? undefined : amounts.map((one) => take(one) ?? ''),
     amountDays: amounts.find(({ number }) => number.everyDays !== undefined)?.number.everyDays,
     strength: take(said.find(({ part }) => part === 'strength')),
-    share: take(shares[0]),
-    shares: shares.length === 0 ? undefined : shares.map((one) => take(one) ?? ''),
-    changed: take(changed),
-    everyDays: [...shares, changed].find((one) => one?.number.everyDays !== undefined)?.number.everyDays,
+    share: shares[0],
+    shares: listOr(shares),
+    changed: volumes[0],
+    batches: listOr(volumes),
+    everyDays,
     waterRate: take(waterRate),
     waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
@@ -121,7 +122,10 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     counts: listOr(
       said
         .filter(
-          ({ part, number: { kinds } }) => part === 'none' && (kinds.length === 0 || kinds.includes('times')),
+          (one) =>
+            one.part === 'none' &&
+            !used.has(one) &&
+            (one.number.kinds.length === 0 || one.number.kinds.includes('times')),
         )
         .map(({ number }) => number.value),
     ),
@@ -138,17 +142,6 @@ export function levelText({ number, unit, kinds }: NumberSpan, of: ParameterId):
   const isBare = unit === '' || unit === of || kinds.includes('length');
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
-}
-
-/** Three sides that follow each other: "120x50x50", "60 by 40 by 45 cm"; each with its own unit where they differ: then a bare one is none. */
-function boxOf(lengths: readonly Said[]): string | undefined {
-  const sides = lengths.slice(0, 3).map(({ number }) => number);
-  if (sides.length < 3) return undefined;
-  const units = new Set(sides.map(({ unit }) => unit).filter((unit) => unit !== ''));
-  const [unit = ''] = units;
-  if (units.size < 2) return `${sides.map(({ number }) => number).join(' x ')} ${unit}`.trim();
-  if (sides.some(({ unit: own }) => own === '')) return undefined;
-  return sides.map((side) => `${side.number} ${side.unit}`).join(' x ');
 }
 
 /** The parameter a message is about: what should change, else what was named first, else what its salt raises. */
