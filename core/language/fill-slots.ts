@@ -137,9 +137,9 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   };
 }
 
-/** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches. */
+/** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches, "2 wk 9" no weeks. */
 export function levelText({ number, unit, kinds }: NumberSpan, of: ParameterId): string {
-  const isBare = unit === '' || unit === of || kinds.includes('length');
+  const isBare = unit === '' || unit === of || kinds.includes('length') || kinds.includes('days');
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
 }

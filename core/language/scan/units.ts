@@ -81,6 +81,11 @@ const ALSO: Readonly<Record<string, string>> = {
   'milligrams per liter': 'mg/l',
   'mg l': 'mg/l',
   ...Object.fromEntries(
+    ['µg', 'ug', 'mcg', 'microgram', 'micrograms', 'micrograms per litre', 'micrograms per liter'].map(
+      (name) => [name, 'ug/l'],
+    ),
+  ),
+  ...Object.fromEntries(
     ['g', 'grams', 'gram', 'gr'].flatMap((gram) =>
       ['per', 'by', 'a', 'on the', 'to the', 'in a'].flatMap((per) =>
         ['l', 'liter', 'litre'].map((litre) => [`${gram} ${per} ${litre}`, 'g/l']),
