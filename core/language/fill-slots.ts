@@ -4,7 +4,9 @@ import { boxOf } from './box-of.ts';
 import { changedWater } from './changed-water.ts';
 import { headsOf } from './heads.ts';
 import { isDose, isWater } from './kinds-of-said.ts';
+import { momentBeside } from './moment-beside.ts';
 import type { OfName } from './parts.ts';
+import { percentSaid } from './lamp-setting.ts';
 import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
@@ -77,6 +79,8 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
   );
   const other = (id: ParameterId): string | undefined =>
     levels.findLast((level) => level.of === id && (level.part === 'now' || level.part === 'was'))?.text;
+  const percents = said.filter((one) => percentSaid(one, said) !== undefined);
+  percents.forEach((one) => used.add(one));
   const slots = {
     of,
     levels: levels.length === 0 ? undefined : levels,
@@ -105,12 +109,14 @@ export function fillSlots(scanned: Scanned, said: readonly Said[]): Filled {
     waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
     spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
+    percents: listOr(percents.flatMap((one) => percentSaid(one, said) ?? [])),
     hours: all(
-      ({ part, number }) =>
-        part === 'setting' && (number.kinds.includes('days') || number.kinds.length === 0),
+      (one) =>
+        one.part === 'setting' &&
+        !percents.includes(one) &&
+        (one.number.kinds.includes('days') || one.number.kinds.length === 0),
     ),
-    percents: all(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
-    light: all((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
+    light: all((one) => isLight(one) && !percents.includes(one) && !one.number.kinds.includes('illuminance')),
     lux: all((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
@@ -173,18 +179,6 @@ function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] 
 
 export function parameterOf(of: OfName): ParameterId | undefined {
   return findParameter(of);
-}
-
-/** The day or time said closest to a number, if one was said. */
-function momentBeside({ number }: Said, said: readonly Said[]): { moment?: string } {
-  const near = said
-    .filter(({ part }) => part === 'moment')
-    .map((one) => ({
-      text: one.text,
-      far: Math.min(Math.abs(one.number.start - number.end), Math.abs(number.start - one.number.end)),
-    }))
-    .sort((a, b) => a.far - b.far)[0];
-  return near === undefined || near.far > 12 ? {} : { moment: near.text };
 }
 
 function listOr<T>(list: readonly T[]): T[] | undefined {
