@@ -36,8 +36,9 @@ export function systemVolume(scanned: Scanned, said: readonly Said[]): SystemVol
 /** Millilitres, spoons and cups measure a dose, not a tank. */
 const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz)/;
 
+/** A bare number is one, also before a word that is no unit of its own: "a 10 cube". */
 function isVolume({ kinds, unit }: Said['number']): boolean {
-  return kinds.length === 0 || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
+  return kinds.every((kind) => kind === 'scoops') || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
 }
 
 function isJoined({ text }: Scanned, base: Said, part: Said): boolean {

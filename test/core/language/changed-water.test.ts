@@ -21,6 +21,11 @@ describe('water that is changed', () => {
     ['[5](changed water) gone, holds [80](display) plus [12](sump)', { changed: '5' }],
   ])('%s', (marked, slots) => expect(slotsOf(marked)).toMatchObject(slots));
 
+  it('a tank that is a cube is no food', () =>
+    expect(slotsOf('sold the [40](system), now a [10](system) cube, change [2](changed water)')?.volume).toBe(
+      '10',
+    ));
+
   it.each<readonly [string, number]>([
     ['[10 l](changed water) twice a week', 3.5],
     ['[10 l](changed water) each month', 30.4375],
