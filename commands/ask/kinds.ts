@@ -21,6 +21,7 @@ import { logRows } from './rows/log.ts';
 import { movedRows } from './rows/moved.ts';
 import { overdoseRows } from './rows/overdose.ts';
 import { readingRows } from './rows/readings.ts';
+import { routineRows } from './rows/changes-routine.ts';
 import { remindRows } from './rows/remind.ts';
 import { safetyRows } from './rows/safety.ts';
 import { salinityRows } from './rows/salinity.ts';
@@ -58,6 +59,7 @@ const rows: ReadonlyMap<Kind, Row> = new Map(
     ...overdoseRows,
     ...readingRows,
     ...remindRows,
+    ...routineRows,
     ...safetyRows,
     ...salinityRows,
     ...solutionRows,

@@ -10,6 +10,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { readWater } from '../waterchange/pour.ts';
 import { lower } from './lower.ts';
+import { oneChange } from './one-change.ts';
 import { readPace } from './pace.ts';
 import { both, readPairOf, remarkOn, understood } from './print.ts';
 import { raise } from './raise.ts';
@@ -27,6 +28,8 @@ export const adjustCommand = defineCommand({
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     pace: textOption('Most a day, e.g. 0.0005 or 1 ppt').optional(),
     fresh: textOption('Salinity of the water you swap in; fresh water for lowering').optional(),
+    share: quantityOption('share', 'Or what one change of this share does, e.g. 20 %').optional(),
+    amount: quantityOption('volume', 'Or what one change of this volume does, e.g. 40 L').optional(),
     sure: sureOption(),
   }),
   run: (input): Answer => {
@@ -42,6 +45,10 @@ export const adjustCommand = defineCommand({
         field: 'now',
         hint: 'For example now:1.030 or now:39 ppt.',
       });
+    }
+    if (input.share !== undefined || input.amount !== undefined) {
+      if (input.goal === undefined) return oneChange({ ...input, now: input.now });
+      throw new Problem('Give a goal, or the size of one change, not both.', { field: 'goal' });
     }
     const { now, goal } = readPairOf(input.now, input.goal);
     inRange('now', now.practicalSalinity, mixRange.min, mixRange.max, 'ppt');

@@ -3,6 +3,7 @@ import { readLogged } from '../../core/log/value.ts';
 import { significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { judge } from '../../core/water/assess.ts';
+import { limitsOf } from '../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { isUsedUp, whatMoves } from '../../core/water/what-moves.ts';
 import { answer, type Answer } from '../answer.ts';
@@ -99,8 +100,17 @@ function perDay({ id, by, days }: Moved): Answer['facts'] {
   if (by === undefined || days === undefined || by === 0) return [];
   const value = `${amount(by / days, parameter(id).unit)} a day`;
   return by < 0 && isUsedUp(id)
-    ? [{ label: 'the tank’s use, if nothing was dosed', value }]
-    : [{ label: 'pace', value }];
+    ? [{ label: 'the tank’s use, if nothing was dosed', value, ...fast(id, by / days) }]
+    : [{ label: 'pace', value, ...fast(id, by / days) }];
+}
+
+/** Told where it is more than a level is usually moved in a day. */
+function fast(id: ParameterId, byADay: number): { readonly verdict?: string } {
+  const { pace } = limitsOf(id);
+  if (pace === undefined) return {};
+  const most = byADay > 0 ? pace.up : pace.down;
+  if (Math.abs(byADay) <= most * 1.001) return {};
+  return { verdict: `fast: the usual limit is ${amount(most, parameter(id).unit)} a day, common practice` };
 }
 
 function amount(by: number, unit: string): string {

@@ -15,6 +15,9 @@ import { readLevels, type Levels } from './level.ts';
 import { percent, readWater, shareOf, type Water } from './pour.ts';
 import { days, readEvery } from './rate.ts';
 
+/** From here on a batch of that share is all of the water. */
+const MOST_BATCH = 0.99;
+
 export const dripCommand = defineCommand({
   path: ['waterchange', 'drip'],
   summary: 'Water exchanged continuously, against the same volume in one change',
@@ -36,11 +39,6 @@ export const dripCommand = defineCommand({
     const fraction = shareOf(input, water);
     if (fraction === undefined)
       throw new Problem('How much is passed through?', { field: 'share', hint: 'For example share 30 %.' });
-    if (fraction > 0.99)
-      throw new Problem('A batch of the whole volume has no equal.', {
-        field: 'share',
-        limit: '0.1 to 99 %',
-      });
     if ((input.of === undefined) !== (input.now === undefined)) {
       throw new Problem('To follow a reading I need what it is and its value.', {
         field: input.of === undefined ? 'of' : 'now',
@@ -52,7 +50,29 @@ export const dripCommand = defineCommand({
   },
 });
 
+/** A batch of all the water is none: what runs through takes out its share, and no batch is compared with it. */
+function withoutBatch(fraction: number, water: Water, overDays: number, levels: Levels | undefined): Answer {
+  const gone = percent(fractionOfContinuous(fraction));
+  return answer({
+    headline: `${passed(fraction)} (${water.part(fraction)}) passed through bit by bit takes out ${gone} of the old water: some of the new goes with the old.`,
+    read: [
+      `${water.part(fraction)} over ${days(overDays)}, in and out at the same rate`,
+      ...water.read,
+      ...(levels?.read ?? []),
+    ],
+    facts: levels === undefined ? [] : levelFacts(levels, fraction).slice(1),
+    steps: [matchWater],
+    working: [`1 - e^-${fixed(fraction, 3)} = ${gone}`],
+    cautions: [TWO_PUMPS, ...(levels?.doubts ?? [])],
+    sources: ['mixing', 'practice'],
+  });
+}
+
+const TWO_PUMPS =
+  'Two pumps unattended can overflow or empty a tank: use a level switch, a finite reservoir and a drip loop on every mains cable.';
+
 function drip(fraction: number, water: Water, overDays: number, levels: Levels | undefined): Answer {
+  if (fraction > MOST_BATCH) return withoutBatch(fraction, water, overDays, levels);
   const gone = fractionOfContinuous(fraction);
   const equal = continuousEqualToBatch(fraction);
   const inThree = 1 - (1 - fraction / 3) ** 3;
@@ -85,10 +105,7 @@ function drip(fraction: number, water: Water, overDays: number, levels: Levels |
       `continuous: 1 - e^-${fixed(fraction, 3)} = ${percent(gone)}`,
       `equal volume: -ln(1 - ${fixed(fraction, 3)}) = ${fixed(equal, 4)} of the system`,
     ],
-    cautions: [
-      'Two pumps unattended can overflow or empty a tank: use a level switch, a finite reservoir and a drip loop on every mains cable.',
-      ...(levels?.doubts ?? []),
-    ],
+    cautions: [TWO_PUMPS, ...(levels?.doubts ?? [])],
     sources: ['mixing', 'practice'],
   });
 }

@@ -9,6 +9,7 @@ import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts';
+import { sizeOf } from './goal-size.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { plannedOf, readLevels, type Levels } from './level.ts';
 import { percent, readShare, readWater, type Water } from './pour.ts';
@@ -22,7 +23,8 @@ export const goalCommand = defineCommand({
     of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'parameter' }),
     now: textOption('Reading now, e.g. 80 ppm'),
     goal: textOption('Level you want, e.g. 10 ppm'),
-    share: quantityOption('share', 'Share of the water in each change, e.g. 20 %'),
+    share: quantityOption('share', 'Share of the water in each change, e.g. 20 %').optional(),
+    times: z.int().min(1).max(100).describe('Or how many changes it should take').optional(),
     every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
@@ -33,10 +35,11 @@ export const goalCommand = defineCommand({
     const levels = readLevels(input);
     const everyDays = readEvery(input.every);
     const rise = input.rise === undefined ? 0 : readRise(levels.id, input.rise, everyDays);
+    const aim = { ...levels, goal: levels.goal ?? 0 };
     const plan = {
-      levels: { ...levels, goal: levels.goal ?? 0 },
+      levels: aim,
       water: readWater(input.volume),
-      fraction: readShare(input.share),
+      fraction: input.share === undefined ? sizeOf(aim, input.times) : readShare(input.share),
       everyDays,
       rise,
     };
@@ -44,7 +47,7 @@ export const goalCommand = defineCommand({
       throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
     }
     const again: PlannedLevel['again'] = (label, changed) =>
-      action(label, 'waterchange goal', { ...input, ...changed });
+      action(label, 'waterchange goal', { ...input, times: input.times?.toString(), ...changed });
     const asked = askFirst({ ...plannedOf(levels, plan.levels.goal), sure: input.sure, again });
     return asked ?? reach(plan);
   },

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { afterChanges } from '../../core/change/exchange.ts';
 import { Problem } from '../../core/problem.ts';
-import { fromTo } from '../../core/quantity/format.ts';
+import { counted, fromTo } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -19,7 +19,10 @@ import {
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { plannedOf, readLevels, type Levels } from './level.ts';
 import { forGoal, neededFor } from './once-goal.ts';
-import { percent, readWater, shareOf, type Water } from './pour.ts';
+import { bucketFacts, percent, readWater, shareOf, type Water } from './pour.ts';
+
+/** More changes than this are a routine. */
+const MOST_TIMES = 100;
 
 export const onceCommand = defineCommand({
   path: ['waterchange', 'once'],
@@ -33,6 +36,8 @@ export const onceCommand = defineCommand({
     amount: quantityOption('volume', 'Or how much you change, e.g. 40 L').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
+    times: z.int().min(1).max(MOST_TIMES).describe('So many of them, one after the other').optional(),
+    bucket: quantityOption('volume', 'A bucket to count it in, e.g. 12 L').optional(),
     sure: sureOption(),
   }),
   run: (input): Answer => {
@@ -50,8 +55,8 @@ export const onceCommand = defineCommand({
       });
     }
     const again: PlannedLevel['again'] = (label, changed) =>
-      action(label, 'waterchange once', { ...input, ...changed });
-    const end = levels.goal ?? afterChanges({ ...levels, fraction: fraction ?? 0 });
+      action(label, 'waterchange once', { ...input, times: input.times?.toString(), ...changed });
+    const end = levels.goal ?? afterChanges({ ...levels, fraction: fraction ?? 0 }, input.times);
     const asked = askFirst({
       ...plannedOf(levels, end),
       sure: input.sure,
@@ -59,21 +64,29 @@ export const onceCommand = defineCommand({
       hasGoal: input.goal !== undefined,
     });
     if (asked !== undefined) return asked;
-    return toGoal === undefined
-      ? forShare(levels, water, fraction ?? 0)
-      : forGoal(levels, water, toGoal, fraction);
+    const buckets = bucketFacts(input.bucket, water, toGoal?.fraction ?? fraction ?? 0);
+    const given =
+      toGoal === undefined
+        ? forShare(levels, water, fraction ?? 0, input.times)
+        : forGoal(levels, water, toGoal, fraction);
+    return { ...given, facts: [...buckets, ...given.facts] };
   },
 });
 
-function forShare(levels: Levels, water: Water, fraction: number): Answer {
+function forShare(levels: Levels, water: Water, fraction: number, times = 1): Answer {
   const { now, fresh, show, about } = levels;
-  const after = afterChanges({ now, fresh, fraction });
+  const after = afterChanges({ now, fresh, fraction }, times);
   const large = fraction > mostAtOnce;
+  const isStill = show(now) === show(after);
+  const what =
+    times === 1
+      ? `A ${percent(fraction)} change (${water.part(fraction)}) ${isStill ? 'leaves' : 'takes'}`
+      : `${counted(times, 'change')} of ${percent(fraction)} (${water.part(fraction)} each) ${isStill ? 'leave' : 'take'}`;
   return answer({
     headline:
-      `A ${percent(fraction)} change (${water.part(fraction)}) ${show(now) === show(after) ? 'leaves' : 'takes'} ${about.label} ${fromTo(show(now), show(after))}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
+      `${what} ${about.label} ${fromTo(show(now), show(after))}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
     read: [...levels.read, ...water.read],
-    facts: [1, 2, 3].map((n) => afterSome(levels, water, fraction, n)),
+    facts: [...new Set([1, 2, 3, times])].map((n) => afterSome(levels, water, fraction, n)),
     steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],
     working: [afterWorking(levels, fraction)],
     cautions: [...levels.doubts, ...(large ? [tooMuch(levels)] : []), ...tooFast(levels, after), netVolume],

@@ -2,10 +2,13 @@ import { Problem } from '../../core/problem.ts';
 import { fixed, significant, volume } from '../../core/quantity/format.ts';
 import { decimalsOf, roundedDown, threeFigures } from '../../core/quantity/portion.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import type { Fact } from '../answer.ts';
 
 /** The system's water, or 100 L where the member gave none. */
 export interface Water {
   readonly volumeL: number;
+  /** No volume was given: amounts are for each 100 L. */
+  readonly isPer100: boolean;
   readonly read: readonly string[];
   /** Prints a fraction of it in litres and as written. */
   readonly part: (fraction: number) => string;
@@ -43,7 +46,7 @@ function waterOf(volumeL: number, written: number, unit: string, per: string): O
     if (isMetric && total < 1) return `${fixed(total * 1000, Math.max(0, digits - 3))} mL${per}`;
     return `${fixed(total, digits)} ${symbol}${litres(total)}${per}`;
   };
-  return { volumeL, part, poured, sum };
+  return { volumeL, isPer100: per !== '', part, poured, sum };
 }
 
 /** A share for people: 0.132 -> "13.2 %". */
@@ -85,4 +88,13 @@ export function shareOf(
     given: input.amount,
     limit: `at most ${volume(water.volumeL)}`,
   });
+}
+
+/** A share counted in buckets of one size: 25 % of 180 L by 12 L -> 3.75; none where no bucket was named. */
+export function bucketFacts(bucket: string | undefined, water: Water, fraction: number): readonly Fact[] {
+  if (bucket === undefined) return [];
+  const { value, notes } = readQuantity('volume', bucket, { field: 'bucket' });
+  const perHundred = water.isPer100 ? ' for each 100 L of water' : '';
+  const count = significant((water.volumeL * fraction) / value, 3);
+  return [{ label: `in buckets of ${volume(value)}`, value: [`${count}${perHundred}`, ...notes].join(', ') }];
 }

@@ -10,6 +10,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { mixedParameter, readLevel, readLevels, shownAs, waste } from './level.ts';
 import { percent, readShare, readWater, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
+import { toHold } from './routine-hold.ts';
 
 export const routineCommand = defineCommand({
   path: ['waterchange', 'routine'],
@@ -18,7 +19,7 @@ export const routineCommand = defineCommand({
   options: z.strictObject({
     of: textOption('What builds up: nitrate or phosphate', { suggest: 'parameter' }),
     rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; a week if no time is named'),
-    share: quantityOption('share', 'Share of the water in each change, e.g. 15 %'),
+    share: quantityOption('share', 'Share of the water in each change, e.g. 15 %').optional(),
     every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
     goal: textOption('Highest level you accept, just before a change').optional(),
     now: textOption('Reading now, to see the course from here').optional(),
@@ -31,16 +32,21 @@ export const routineCommand = defineCommand({
     const fresh = input.fresh === undefined ? 0 : readLevel(id, input.fresh, 'fresh');
     const levels =
       input.now === undefined ? undefined : readLevels({ of: input.of, now: input.now, fresh: input.fresh });
+    const rise = readRise(id, input.rise, everyDays);
+    const water = readWater(input.volume);
+    const goal = input.goal === undefined ? undefined : readLevel(id, input.goal, 'goal');
+    if (input.share === undefined)
+      return toHold({ id, fresh, rise, everyDays, goal, water, freshGiven: input.fresh !== undefined });
     return routine({
       id,
       fresh,
       freshGiven: input.fresh !== undefined,
-      rise: readRise(id, input.rise, everyDays),
+      rise,
       fraction: readShare(input.share),
       everyDays,
-      goal: input.goal === undefined ? undefined : readLevel(id, input.goal, 'goal'),
+      goal,
       now: levels?.now,
-      water: readWater(input.volume),
+      water,
       doubts: levels?.doubts ?? [],
     });
   },

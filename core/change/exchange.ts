@@ -62,6 +62,18 @@ export function fractionForGoal({ now, goal, fresh }: Aim): number | undefined {
   return fraction > 0 && fraction <= 1 ? fraction : undefined;
 }
 
+/**
+ * Share of each of `changes` equal changes that together reach the goal: 1 - ((ct - cs)/(c0 - cs))^(1/n). Source: mass
+ * balance [mixing]. `changes` 1 to 100. Check: 80 to 10 by three, new water 0 -> 0.5.
+ *
+ * @returns undefined when no change can do it, or all the water would have to go.
+ */
+export function fractionForChanges(aim: Aim, changes: number): number | undefined {
+  const alone = fractionForGoal(aim);
+  if (alone === undefined || alone <= 0 || alone >= 1) return undefined;
+  return 1 - (1 - alone) ** (1 / inRange('changes', changes, 1, 100, ''));
+}
+
 /** How many changes: the real number of the formula, and the whole number that gets there. */
 export interface Changes {
   readonly exact: number;

@@ -1,8 +1,10 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
+import { changedWater } from './changed-water.ts';
 import { headsOf } from './heads.ts';
-import { isDose, isShare, isWater } from './kinds-of-said.ts';
+import { isDose, isWater } from './kinds-of-said.ts';
 import type { OfName } from './parts.ts';
+import { percentSaid } from './lamp-setting.ts';
 import { isLight, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
@@ -80,10 +82,8 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
   const container = parts.find(({ number }) => number.kinds.includes('volume')) ?? parts[0];
   const litresOf = (one: Said | undefined): string | undefined =>
     take(one) === undefined || one === undefined ? undefined : withUnit(scanned, said, one);
-  const shares = said.filter((one) => one.part === 'changed' && isShare(one));
-  const changed = said.find(
-    (one) => one.part === 'changed' && !isShare(one) && one.number.kinds.includes('volume'),
-  );
+  const { shares, volumes, everyDays, from } = changedWater(scanned, said, volume?.text);
+  from.forEach((one) => used.add(one));
   const spans = said.filter((one) => one.part === 'span');
   const lengths = said.filter(
     ({ part, number }) =>
@@ -93,6 +93,8 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
   );
   const other = (id: ParameterId): string | undefined =>
     levels.findLast((level) => level.of === id && (level.part === 'now' || level.part === 'was'))?.text;
+  const percents = said.filter((one) => percentSaid(one, said) !== undefined);
+  percents.forEach((one) => used.add(one));
   const slots = {
     of,
     levels: levels.length === 0 ? undefined : levels,
@@ -113,20 +115,25 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     amountDays: amounts.find(({ number }) => number.everyDays !== undefined)?.number.everyDays,
     strength: take(strengths[0]) === undefined ? undefined : strengthText(strengths),
     bottle: bottle?.bottle,
-    share: take(shares[0]),
-    shares: shares.length === 0 ? undefined : shares.map((one) => take(one) ?? ''),
-    changed: litresOf(changed),
-    everyDays: [...shares, changed].find((one) => one?.number.everyDays !== undefined)?.number.everyDays,
+    share: shares[0],
+    shares: listOr(shares),
+    changed: volumes[0],
+    batches: listOr(volumes),
+    everyDays,
     waterRate: take(waterRate),
     waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
     spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
+    percents: listOr(percents.flatMap((one) => percentSaid(one, said) ?? [])),
     hours: listed(
-      ({ part, number }) =>
-        part === 'setting' && (number.kinds.includes('days') || number.kinds.length === 0),
+      (one) =>
+        one.part === 'setting' &&
+        !percents.includes(one) &&
+        (one.number.kinds.includes('days') || one.number.kinds.length === 0),
     ),
-    percents: listed(({ part, number }) => part === 'setting' && number.kinds.includes('share')),
-    light: listed((one) => isLight(one) && !one.number.kinds.includes('illuminance')),
+    light: listed(
+      (one) => isLight(one) && !percents.includes(one) && !one.number.kinds.includes('illuminance'),
+    ),
     lux: listed((one) => isLight(one) && one.number.kinds.includes('illuminance')),
     lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
     box: boxOf(lengths),
@@ -138,7 +145,10 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     counts: listOr(
       said
         .filter(
-          ({ part, number: { kinds } }) => part === 'none' && (kinds.length === 0 || kinds.includes('times')),
+          (one) =>
+            one.part === 'none' &&
+            !used.has(one) &&
+            (one.number.kinds.length === 0 || one.number.kinds.includes('times')),
         )
         .map(({ number }) => number.value),
     ),
@@ -152,12 +162,12 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
   };
 }
 
-/** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches. */
+/** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches, "2 wk 9" no weeks. */
 export function levelText(span: NumberSpan, of: ParameterId, text: string): string {
   const { number, unit, kinds } = span;
   const phosphorus = of === 'phosphate' ? phosphorusText(text, span) : undefined;
   if (phosphorus !== undefined) return phosphorus;
-  const isBare = unit === '' || unit === of || kinds.includes('length');
+  const isBare = unit === '' || unit === of || kinds.includes('length') || kinds.includes('days');
   const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
   return isBare || isName ? number : `${number} ${unit}`;
 }

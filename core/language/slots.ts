@@ -62,6 +62,8 @@ export const slotsSchema = z.object({
   share: quantity.optional(),
   shares: z.array(quantity).optional(),
   changed: quantity.optional(),
+  /** Every volume of a change, in order. */
+  batches: z.array(quantity).optional(),
   everyDays: z.number().optional(),
   /** Water that comes or goes by itself or bit by bit, as a volume or a share: evaporation, top-off, a slow change. */
   waterRate: quantity.optional(),

@@ -54,8 +54,9 @@ const UNIT_BEFORE = /\b(gal(?:lon)?s?|lit(?:er|re)s?)\s*[(:=]\s*$/;
 /** Millilitres, spoons and cups measure a dose, not a tank. */
 const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz|oz|ounce)/;
 
+/** A bare number is one, also before a word that is no unit of its own: "a 10 cube". */
 function isVolume({ kinds, unit }: Said['number']): boolean {
-  return kinds.length === 0 || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
+  return kinds.every((kind) => kind === 'scoops') || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
 }
 
 function isJoined({ text }: Scanned, base: Said, part: Said): boolean {

@@ -33,6 +33,11 @@ export function summed(
   return call(sumCommand, { share, times, single, volume }, context);
 }
 
+/** How many changes of one size. */
+export function timesSaid({ slots: { counts = [] } }: Frame): number | undefined {
+  return countOf(counts);
+}
+
 function countOf(counts: readonly number[]): number | undefined {
   return counts.find((count) => Number.isInteger(count) && count > 1 && count <= MOST);
 }

@@ -77,6 +77,16 @@ export function luxOf({ kind, slots: { lux = [], light = [], counts = [] } }: Fr
   return lux[0] ?? (found === undefined ? undefined : `${found} lux`);
 }
 
+/** Every reading of a meter in lux, each once, in order; a bare one beside others is lux as they are. */
+export function allLuxOf(frame: Frame): readonly string[] {
+  const first = luxOf(frame);
+  if (first === undefined) return [];
+  const bare = frame.reading.said
+    .filter(({ part, number }) => part === 'light' && number.kinds.length === 0 && number.value > LEAST_LUX)
+    .map(({ text }) => `${text} lux`);
+  return [...new Set([first, ...(frame.slots.lux ?? []), ...bare])];
+}
+
 /** A bare number below this, beside the word lux, counts something else. */
 const LEAST_LUX = 200;
 

@@ -11,11 +11,12 @@ import { luxCommand } from '../../light/lux.ts';
 import { parToLuxAnswer } from '../../light/par-to-lux.ts';
 import { rampCommand } from '../../light/ramp.ts';
 import { rangeCommand } from '../../light/range.ts';
+import { percent } from '../../waterchange/pour.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { clockChangeAnswer } from '../../remind/clock-change.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
-import { coralsOf, luxOf, originOf, parsOf, readableAs } from './coral-said.ts';
+import { allLuxOf, coralsOf, originOf, parsOf, readableAs } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';
 
 export const lightRows: readonly Row[] = [
@@ -36,8 +37,11 @@ export const lightRows: readonly Row[] = [
     label: 'Lux, watts, or no meter',
     uses: ['lux', 'light', 'percents', 'corals'],
     answer: (frame, context) => {
-      const lux = luxOf(frame);
-      if (lux !== undefined) return call(luxCommand, { reading: lux, lamp: lampKind(frame) }, context);
+      const [lux, ...others] = allLuxOf(frame);
+      if (lux !== undefined) {
+        const given = call(luxCommand, { reading: lux, lamp: lampKind(frame) }, context);
+        return { ...given, facts: [...besides(lux, others), ...given.facts] };
+      }
       const [reading] = parsOf(frame);
       if (reading !== undefined) return parToLuxAnswer(reading);
       const [one] = coralsOf(frame);
@@ -56,6 +60,16 @@ export const lightRows: readonly Row[] = [
     },
   },
 ];
+
+/** Other readings of the same meter: what lux can tell is the part of the first, under one lamp. */
+function besides(first: string, others: readonly string[]): Answer['facts'] {
+  const base = readableAs('illuminance', first);
+  return others.flatMap((text) => {
+    const value = readableAs('illuminance', text);
+    if (value === undefined || base === undefined) return [];
+    return [{ label: text, value: `${percent(value / base)} of the light at ${first}, under the same lamp` }];
+  });
+}
 
 /** The longest day there is, h. */
 const DAY_HOURS = 24;

@@ -4,7 +4,7 @@ import { movedCommand } from '../../water/moved.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { notUsedOf, readTwice } from './levels-of.ts';
-import { spanSaid } from './span-said.ts';
+import { moveTime } from './move-time.ts';
 
 export const movedRows: readonly Row[] = [
   {
@@ -16,7 +16,7 @@ export const movedRows: readonly Row[] = [
       const { of } = frame.slots;
       const { was, now } = readTwice(frame.slots) ?? frame.slots;
       if (of === undefined) return undefined;
-      const over = spanSaid(frame.slots, context);
+      const over = moveTime(frame, context);
       const given = call(movedCommand, { of, was, now, way: wayOf(frame), over }, context);
       return { ...given, read: [...given.read, ...notUsedOf(frame.slots, [of])] };
     },

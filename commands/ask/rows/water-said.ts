@@ -17,6 +17,30 @@ export interface ShareSaid {
   readonly share: string;
   /** How often, where that was said. */
   readonly every: string | undefined;
+  /** The system's water, where its unit is known. */
+  readonly volume: string | undefined;
+}
+
+/** What one change takes, as the commands are given it. */
+export interface PouredSaid {
+  readonly share?: string | undefined;
+  readonly amount?: string | undefined;
+  readonly volume?: string | undefined;
+}
+
+/** A share, or a volume out of the system's; two bare numbers are a share, whatever their unit. */
+export function pouredSaid({ share, changed, waterRate, volume: system }: Slots): PouredSaid {
+  const amount = share ?? changed ?? waterRate;
+  if (amount === undefined || isShare(amount)) return { share: amount, volume: system };
+  const [part, whole] = [Number(amount), bareSum(system)];
+  return part > 0 && part < whole
+    ? { share: `${significant((100 * part) / whole, 4)} %` }
+    : { amount, volume: system };
+}
+
+/** "80 + 12", both without a unit: 92; NaN where one has a unit. */
+function bareSum(text: string | undefined): number {
+  return (text ?? 'none').split(' + ').reduce((sum, each) => sum + Number(each), 0);
 }
 
 /**
@@ -25,12 +49,19 @@ export interface ShareSaid {
  * @throws Problem where a volume was named and the system's is not known.
  */
 export function shareSaid(slots: Slots, context: OwnContext): ShareSaid | undefined {
-  const { share, changed, everyDays, waterRate, waterRateDays } = slots;
-  const amount = share ?? changed ?? waterRate;
-  if (amount === undefined) return undefined;
-  const days = everyDays ?? (amount === waterRate ? waterRateDays : undefined);
+  const { changed, share, everyDays, waterRate, waterRateDays } = slots;
+  const poured = pouredSaid({ ...slots, share: smallest(slots) ?? share });
+  if (poured.share === undefined && poured.amount === undefined) return undefined;
+  const isRate = share === undefined && changed === undefined && waterRate !== undefined;
+  const days = everyDays ?? (isRate ? waterRateDays : undefined);
   const every = days === undefined ? undefined : `${significant(days, 4)} days`;
-  return { share: isShare(amount) ? amount : outOf(amount, systemSaid(slots, context)), every };
+  const system = poured.volume ?? (slots.volume === undefined ? systemSaid(slots, context) : undefined);
+  return { share: poured.share ?? outOf(poured.amount ?? '', system), every, volume: system };
+}
+
+/** Of several shares the smallest is the one that is done again and again. */
+function smallest({ shares = [] }: Slots): string | undefined {
+  return shares.toSorted((a, b) => Number.parseFloat(a) - Number.parseFloat(b))[0];
 }
 
 function isShare(text: string): boolean {

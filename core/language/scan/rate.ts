@@ -1,21 +1,25 @@
-const UNIT = String.raw`(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h|(?:mon|tues?|wednes|thurs?|fri|satur|sun)(?:days?)?)\b`;
+const UNIT = String.raw`(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h|min|minutes?|fortnight|evening|(?:mon|tues?|wednes|thurs?|fri|satur|sun)(?:days?)?)\b`;
 const ADVERB = String.raw`(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b`;
 const COUNTED = String.raw`(?<count>\d+(?:\.\d+)?|two|three|four|other|second|third)?\s*`;
 const TIMES = String.raw`(?:(?<times>once|twice|thrice|(?:two|three|four|five|six|\d{1,2})\s?(?:times|x))\s+)?`;
 /** How often, at most two words behind a number: "a day", "/d", "per week", "twice daily", "every 3 days", "by week". */
 const RATE = new RegExp(
-  String.raw`^\s*(?:of (?:[a-z]+ ){1,2}?|(?:[a-z]+ ){0,2}?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|${ADVERB})`,
+  String.raw`^\s*(?:of (?:[a-z]+ ){1,2}?|(?:[a-z]+\d? ){0,2}?(?:[a-z]+\d?(?=\/))?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|${ADVERB})`,
 );
 /** The same in the words before a number, where no other number stands between: "each week I lose 3.5 L". */
 const BEFORE = new RegExp(
   String.raw`(?:^|[.,;:!?(\n])[^.,;:!?(\n\d]*?\b${TIMES}(?:(?:per|each|every|(?<=(?:times|x|once|twice|thrice)\s)an?)\s+${COUNTED}${UNIT}|${ADVERB})(?!\s+(?:ago|back|old|later|until|till|for|since|from))[^.,;:!?(\n\d]{0,28}$`,
 );
 const DAYS: Readonly<Record<string, number>> = {
+  min: 1 / 1440,
+  minute: 1 / 1440,
   d: 1,
   day: 1,
   night: 1,
+  evening: 1,
   morning: 1,
   week: 7,
+  fortnight: 14,
   wk: 7,
   month: 30.4375,
   mo: 30.4375,

@@ -58,6 +58,8 @@ const MISHEARD = tableOf({
   ate: 8,
 });
 const PARTS = tableOf({ half: 0.5, quarter: 0.25, third: 1 / 3 });
+/** Only behind an article: "the fifth" is one of a row. */
+const SMALL_PARTS = tableOf({ fourth: 0.25, fifth: 0.2, eighth: 0.125, tenth: 0.1 });
 const COUNTS = tableOf({ once: 1, twice: 2, thrice: 3, double: 2, triple: 3 });
 
 type Words = readonly string[];
@@ -198,7 +200,7 @@ function article(words: Words, at: number): Spoken | undefined {
     const behind = whole(words, at + 1);
     return behind === undefined ? undefined : { ...behind, words: behind.words + 1 };
   }
-  const part = PARTS[next];
+  const part = PARTS[next] ?? SMALL_PARTS[next];
   return part === undefined ? undefined : said(part, 2);
 }
 

@@ -94,6 +94,11 @@ const ALSO: Readonly<Record<string, string>> = {
   'milligrams per liter': 'mg/l',
   'mg l': 'mg/l',
   ...Object.fromEntries(
+    ['µg', 'ug', 'mcg', 'microgram', 'micrograms', 'micrograms per litre', 'micrograms per liter'].map(
+      (name) => [name, 'ug/l'],
+    ),
+  ),
+  ...Object.fromEntries(
     ['g', 'grams', 'gram', 'gr'].flatMap((gram) =>
       ['per', 'by', 'a', 'on the', 'to the', 'in a'].flatMap((per) =>
         ['l', 'liter', 'litre'].map((litre) => [`${gram} ${per} ${litre}`, 'g/l']),
@@ -161,7 +166,7 @@ const NAMES = [...table.keys()]
   .map((name) => name.replace(/[.*+?^${}()|[\]\\/"'$]/g, '\\$&').replace(/ /g, String.raw`\s+`));
 /** "a cup coral" is no cup. */
 const UNIT = new RegExp(
-  String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ]|\/(?!\s*(?:d|day|w|wk|week|month|h|hr|hour)\b))(?<!cups?(?=\s+corals?\b))`,
+  String.raw`[ -]{0,2}(?<unit>${NAMES.join('|')})(?![a-z0-9µ]|\/(?!\s*(?:d|day|night|w|wk|week|mo|month|min|minute|h|hr|hour)\b))(?<!cups?(?=\s+corals?\b))`,
   'y',
 );
 

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { changeRows } from '../../../../commands/ask/rows/changes.ts';
+import { changeRows as onceRows } from '../../../../commands/ask/rows/changes.ts';
+import { routineRows } from '../../../../commands/ask/rows/changes-routine.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
 import { answered, asked, number, textOf } from './asked-row.ts';
 
+const changeRows = [...onceRows, ...routineRows];
 const change = (kind: Kind, text: string) => answered(changeRows, kind, text);
 
 /** Ideal mixing: what is left after n changes of a share f is (1 - f)^n. */

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { lightRows } from '../../../../commands/ask/rows/light.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
+import type { Answer } from '../../../../commands/answer.ts';
+import { ask } from '../../../../commands/ask.ts';
+import { plain, scriptedReader } from '../../../scripted-reader.ts';
 import { rowAnswer } from './asked.ts';
 
 const asked: readonly (readonly [Kind, string, RegExp])[] = [
@@ -27,6 +30,34 @@ const asked: readonly (readonly [Kind, string, RegExp])[] = [
   ['lux', '200 par in lux?', /^200 par cannot be turned into one lux value/],
   ['lux', 'i have no meter, 90 watt lamp, enough for corals?', /^PAR counts the light a coral can use/],
 ];
+
+/** Numbers marked as a reader finds them. */
+function marked(kind: Kind, text: string): Answer {
+  const reader = scriptedReader([{ marked: text, kinds: [[kind, 0.95]] }]);
+  return ask(plain(text), { nowMs: 0, keep: undefined, reader });
+}
+
+describe('what was said beside the first number', () => {
+  it('a bare setting beside one in per cent is no PAR', () => {
+    const text =
+      'from [8 h](setting light) to [10 h](setting light), peak [72](setting light) to [61 %](setting light)';
+    // 8 / 10 = 80 %.
+    expect(marked('light-hours', text).headline).toMatch(/^Dim to about 80 % of the PAR you have now/);
+  });
+
+  it('a colour of the lamp is no second reading in lux', () => {
+    const text = '[20000](light) lux under a [14k](setting light) halide';
+    expect(marked('lux', text).facts.map(({ label }) => label)).not.toContain('14000 lux');
+  });
+
+  it('other readings of one lux meter, as parts of the first', () => {
+    const text = 'phone says [20000](light) lux on top, [5000](light) lux on the sand';
+    expect(marked('lux', text).facts).toContainEqual({
+      label: '5000 lux',
+      value: '25 % of the light at 20000 lux, under the same lamp',
+    });
+  });
+});
 
 describe('lamps and light', () => {
   it.each(asked)('%s: %s', (kind, text, pattern) =>

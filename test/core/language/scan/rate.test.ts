@@ -16,6 +16,13 @@ describe('how often', () => {
     ['/month', 30.4375],
     [' each monday', 7],
     [' every other day', 2],
+    [' a month', 30.4375],
+    [' each month', 30.4375],
+    [' every fortnight', 14],
+    [' 3x a week', 7 / 3],
+    [' three times per day', 1 / 3],
+    ['/min', 1 / 1440],
+    [' no3/mo', 30.4375],
     [' and nothing else', undefined],
   ])('%s', (text, days) => expect(rateAt(text, 0)).toBe(days));
 });

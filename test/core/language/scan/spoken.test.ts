@@ -14,6 +14,8 @@ describe('a number in words', () => {
     ['point oh five', 0.05, 3],
     ['ten twenty five', 1.025, 3],
     ['a dozen', 12, 2],
+    ['a fifth', 0.2, 2],
+    ['a tenth', 0.1, 2],
     ['twice', 2, 1],
   ])('%s', (text, value, words) => {
     expect(spoken(text.split(' '), 0)).toMatchObject({ value, words });

@@ -1,0 +1,77 @@
+import { primer } from '../../../core/care/primers/cards.ts';
+import type { Frame } from '../../../core/language/frame.ts';
+import type { Answer } from '../../answer.ts';
+import type { OwnContext } from '../../command.ts';
+import { cardAnswer } from '../../primer/card-answer.ts';
+import { routineCommand } from '../../waterchange/routine.ts';
+import { call } from '../../called.ts';
+import type { Row } from '../row.ts';
+import { bitByBit } from './changes-drip.ts';
+import { CHANGE_LEVELS, CHANGE_WATER, needsLevels } from './changes-said.ts';
+import { isCounted, isSum, summed } from './changes-sum.ts';
+import { perDays } from './span-said.ts';
+import { shareSaid } from './water-said.ts';
+import { isWarmth, mixedWarmth } from './warmth.ts';
+
+export const routineRows: readonly Row[] = [
+  {
+    kind: 'change-routine',
+    label: 'Where regular changes settle',
+    needs: [
+      {
+        oneOf: ['share', 'changed', 'waterRate'],
+        ask: 'How much water do you change, and how often?',
+        when: (frame) => needsLevels(frame) && !asksShare(frame),
+      },
+      {
+        oneOf: ['rate', 'change'],
+        ask: 'How much does it climb by itself, say in a week without a change?',
+        when: needsLevels,
+      },
+    ],
+    uses: [...CHANGE_LEVELS, ...CHANGE_WATER, 'change', 'temperature', 'otherTemperature'],
+    answer: (frame, context) => {
+      if (isSum(frame)) return summed(frame, context);
+      return isWarmth(frame) ? mixedWarmth(frame, context) : settled(frame, context);
+    },
+  },
+  {
+    kind: 'change-drip',
+    label: 'Bit by bit against one change',
+    uses: [...CHANGE_LEVELS, ...CHANGE_WATER, 'span', 'spans'],
+    answer: (frame, context) =>
+      isCounted(frame)
+        ? summed(frame, context)
+        : (bitByBit(frame, context) ?? held(frame, context) ?? cardAnswer(primer('water changes'))),
+  },
+];
+
+/** What builds up and a level to keep it under: the share is what is asked. */
+function asksShare({ slots: { rate, change, wanted, limit } }: Frame): boolean {
+  return (rate ?? change) !== undefined && (wanted ?? limit) !== undefined;
+}
+
+/** The share that holds a level; a slow exchange is counted by the time its rise is said for. */
+function held(frame: Frame, context: OwnContext): Answer | undefined {
+  const { of, wanted, limit, rate, rateDays, change, other, volume } = frame.slots;
+  const climb = rate ?? change;
+  if (of === undefined || climb === undefined || !asksShare(frame)) return undefined;
+  const every = frame.kind === 'change-drip' && rateDays !== undefined ? `${rateDays} days` : undefined;
+  const rise = perDays(climb, rateDays ?? 7);
+  return call(routineCommand, { of, rise, every, goal: wanted ?? limit, fresh: other, volume }, context);
+}
+
+function settled(frame: Frame, context: OwnContext): Answer | undefined {
+  const { slots } = frame;
+  const { of, levels = [], now, wanted, limit, other, rate, rateDays, change, everyDays } = slots;
+  const said = shareSaid(slots, context);
+  const climb = rate ?? change;
+  if (said === undefined) return held(frame, context);
+  if (of === undefined || climb === undefined) return undefined;
+  // A climb said without its time is one from change to change.
+  const own = levels.findLast((level) => level.of === of && level.text === climb)?.everyDays;
+  const rise = perDays(climb, rateDays ?? own ?? everyDays ?? 7);
+  const { share, every } = said;
+  const input = { of, rise, share, every, goal: wanted ?? limit, now, fresh: other };
+  return call(routineCommand, { ...input, volume: said.volume }, context);
+}

@@ -1,0 +1,50 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import type { Said } from '../../../core/language/said.ts';
+import type { Slots } from '../../../core/language/slots.ts';
+import { readQuantity } from '../../../core/quantity/read.ts';
+import type { OwnContext } from '../../command.ts';
+import { levelsOf } from './levels-of.ts';
+import { spanSaid } from './span-said.ts';
+
+/** "for a year": how long it stood, and not how long the move took. */
+const STOOD = /\bfor (?:(?:about|around|almost|nearly|over) )?$/;
+const EACH = /\b(?:every|each) $/;
+/** Letters before a number that tell what it counts. */
+const BEFORE = 14;
+
+/**
+ * The time a move took: as it was said, from one reading to the next as often as there were readings, or since the day of
+ * the first. Check: 8.6, 8.3, 7.9, 7.6 every 4 days -> 12 days.
+ */
+export function moveTime(frame: Frame, context: OwnContext): string | undefined {
+  const { slots, reading } = frame;
+  const span = slots.span;
+  if (span === undefined)
+    return spanSaid(slots, context) ?? spanSaid({ ...slots, moments: since(frame) }, context);
+  const start = reading.said.find((one) => one.part === 'span' && one.text === span)?.number.start ?? 0;
+  const before = reading.scanned.text.slice(Math.max(0, start - BEFORE), start);
+  if (STOOD.test(before)) return undefined;
+  const steps = stepsOf(slots);
+  if (steps < 2 || !EACH.test(before)) return span;
+  return `${steps * readQuantity('days', span, { field: 'over', fallback: 'days' }).value} days`;
+}
+
+/** Steps from the last reading that still was as the first to the latest one. */
+function stepsOf(slots: Slots): number {
+  const read =
+    slots.of === undefined ? [] : levelsOf(slots, slots.of, 'was', 'now').map(({ value }) => value);
+  const moved = read.findIndex((value) => value !== read[0]);
+  return moved < 0 ? 0 : read.length - moved;
+}
+
+/** The day nearer to the earlier reading, or behind "since", up to today. */
+function since({ slots, reading: { said, scanned } }: Frame): string[] {
+  const [day, other] = said.filter(({ part }) => part === 'moment');
+  const [was, second] = said.filter(({ part, of }) => part === 'was' && of === slots.of);
+  const now = said.find(({ part, of }) => part === 'now' && of === slots.of);
+  if (day === undefined || was === undefined || other !== undefined || second !== undefined) return [];
+  const far = (one: Said): number =>
+    Math.max(one.number.start - day.number.end, day.number.start - one.number.end);
+  const isSince = scanned.text.slice(0, day.number.start).endsWith('since ');
+  return isSince || now === undefined || far(was) < far(now) ? [day.text, 'today'] : [];
+}

@@ -1,0 +1,73 @@
+import { afterChanges } from '../../core/change/exchange.ts';
+import { mixRange } from '../../core/change/salt.ts';
+import { inRange, Problem } from '../../core/problem.ts';
+import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
+import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
+import { answer, type Answer } from '../answer.ts';
+import { both, readPairOf, understood } from './print.ts';
+import { matchWater, netVolume } from '../waterchange/advice.ts';
+import { percent, readWater, shareOf } from '../waterchange/pour.ts';
+
+/** What is asked of one change with water of another salinity. */
+export interface SalinityChange {
+  readonly now: string;
+  readonly fresh?: string | undefined;
+  readonly share?: string | undefined;
+  readonly amount?: string | undefined;
+  readonly volume?: string | undefined;
+}
+
+/** A change smaller than this is gone in the error of hobby instruments, ppt; own choice. */
+const FELT_PPT = 0.3;
+
+/**
+ * The salinity after one change: salts mix by mass, which over a reef's range is by volume within 0.1 %.
+ * Check: 35 ppt, a quarter replaced by 31 ppt -> 34 ppt.
+ *
+ * @throws Problem where the new water's salinity or the share is missing.
+ */
+export function oneChange(input: SalinityChange): Answer {
+  if (input.fresh === undefined)
+    throw new Problem('What does the new salt water read?', { field: 'fresh', hint: 'For example 1.025.' });
+  const { now, goal: fresh } = readPairOf(input.now, input.fresh);
+  for (const [field, reading] of [
+    ['now', now],
+    ['fresh', fresh],
+  ] as const)
+    inRange(field, reading.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
+  if (input.amount !== undefined && input.share === undefined && input.volume === undefined)
+    throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+  const water = readWater(input.volume);
+  const fraction = shareOf(input, water);
+  if (fraction === undefined)
+    throw new Problem('How much water do you change?', { field: 'share', hint: 'For example share 20 %.' });
+  const [from, to] = [now.practicalSalinity, fresh.practicalSalinity];
+  const after = afterChanges({ now: from, fresh: to, fraction });
+  const most = after > from ? salinityPacePpt.up : salinityPacePpt.down;
+  const isFast = Math.abs(after - from) > most * 1.001;
+  const headline = `A ${percent(fraction)} change (${water.part(fraction)}) takes salinity from ${both(from, now.pair)} to ${both(after, now.pair)}.`;
+  return answer({
+    headline: withRemark(salinityRemark(after), headline),
+    read: [...new Set([...understood('tank', now), ...understood('new salt water', fresh), ...water.read])],
+    facts: [{ label: 'it moves by', value: `${(after - from).toFixed(1)} ppt` }],
+    steps: [
+      ...(Math.abs(to - from) > FELT_PPT
+        ? ['Mix the next batch to the salinity of the tank, read at the same temperature.']
+        : []),
+      matchWater,
+      'Read the tank again an hour after.',
+    ],
+    working: [
+      `after = now + share x (new - now) = ${from.toFixed(2)} + ${fraction.toFixed(3)} x (${to.toFixed(2)} - ${from.toFixed(2)}) = ${after.toFixed(2)} ppt`,
+    ],
+    cautions: [
+      ...(isFast
+        ? [
+            `That moves salinity by ${Math.abs(after - from).toFixed(1)} ppt at once; the usual limit is ${most} ppt a day (common practice). Add the new water over several hours or days.`,
+          ]
+        : []),
+      netVolume,
+    ],
+    sources: ['mixing', 'practice', 'fm83'],
+  });
+}
