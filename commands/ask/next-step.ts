@@ -1,14 +1,18 @@
 import { known, slotsOf, type Case, type Moment } from '../../core/language/case.ts';
+import { levelCard } from '../../core/care/urgent/level-card.ts';
 import { dangerSide } from '../../core/language/danger.ts';
-import { cardTold, dangerTold, likelyAs } from '../../core/language/evidence.ts';
+import { cardsTold, dangerTold, likelyAs } from '../../core/language/evidence.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
-import type { Kind } from '../../core/language/kinds.ts';
+import { asksNothing, type Kind } from '../../core/language/kinds.ts';
 import { retold, toldSlots } from '../../core/language/retold.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { byDanger } from '../urgent/of-reading.ts';
 import { rowOf } from './kinds.ts';
+import type { Row } from './row.ts';
+import { attempt } from './rows/attempt.ts';
 import { MAIN, wantedOf } from './wanted-of.ts';
 
 /** What presses on people and animals now, in the order it is answered. */
@@ -38,20 +42,25 @@ const PRESSING: ReadonlySet<Kind> = new Set<Kind>(['overdose', 'fish-ill', 'cora
  */
 export function nextStep(frame: Frame, before: Case, context: OwnContext): Answer | undefined {
   const said = before.moments.filter(({ kind }) => !ACTING.has(kind));
-  const dangers = DANGERS.filter((kind) => isPressing(said, kind) && !isBack(said, kind, before));
-  const wanted = wantedOf(frame, said, before).filter((kind) => !DANGERS.some((danger) => danger === kind));
-  const given = [...dangers, ...wanted].flatMap((kind) => {
-    const done = attempt(kind, frame, said, before, context);
-    return done === undefined
-      ? []
-      : [{ done, presses: PRESSING.has(kind) || dangers.some((one) => one === kind) }];
+  const dangers = DANGERS.filter((kind) => isPressing(said, kind)).flatMap((kind) =>
+    cardsPressing(said, kind, before).map((card) => ({ kind, card, presses: true })),
+  );
+  const wanted = wantedOf(frame, said, before)
+    .filter((kind) => !DANGERS.some((danger) => danger === kind))
+    .map((kind) => ({ kind, card: undefined, presses: PRESSING.has(kind) }));
+  const given = [...dangers, ...wanted].flatMap((one) => {
+    const row = rowOf(one.kind);
+    const asked = row === undefined ? undefined : framed(one.kind, frame, said, before, one.card);
+    const isWanting = asked === undefined || !isWhole(row, asked);
+    const done = isWanting ? undefined : attempt(() => row?.answer(asked, context));
+    return done === undefined ? [] : [{ done, presses: one.presses }];
   });
   const [first, ...others] = given;
   if (first === undefined) return undefined;
-  const then = others
-    .filter(({ done, presses }) => presses && done.headline !== first.done.headline)
+  const then = [...new Set(others.filter(({ presses }) => presses).map(({ done }) => done.headline))]
+    .filter((headline) => headline !== first.done.headline)
     .slice(0, MOST_THEN)
-    .map(({ done }) => `Then: ${done.headline}`);
+    .map((headline) => `Then: ${headline}`);
   return {
     ...first.done,
     read: ['from what you told so far', ...first.done.read],
@@ -59,30 +68,48 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
   };
 }
 
-function attempt(
-  kind: Kind,
-  frame: Frame,
-  said: readonly Moment[],
-  before: Case,
-  context: OwnContext,
-): Answer | undefined {
-  const row = rowOf(kind);
-  if (row === undefined || kind === 'next-step') return undefined;
+/** What was told, as that kind. */
+function framed(kind: Kind, frame: Frame, said: readonly Moment[], before: Case, card?: string): Frame {
   const moment = said.findLast((one) => one.kind === kind) ?? { slots: {} };
   const isOthers = 'isOthers' in moment && moment.isOthers === true;
   const slots = isOthers ? { ...moment.slots, ...frame.slots } : toldSlots(before, moment.slots, frame.slots);
-  const whole = retold(frame, kind, slots, said);
-  const isWanting = (row.needs ?? []).some(
-    ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
+  return retold(frame, kind, slots, said, card);
+}
+
+function isWhole(row: Row | undefined, frame: Frame): boolean {
+  return (row?.needs ?? []).every(
+    ({ oneOf, when }) => oneOf.some((name) => frame.slots[name] !== undefined) || when?.(frame) === false,
   );
-  return isWanting ? undefined : row.answer(whole, context);
+}
+
+/** Emergencies of one kind that were told and are not over, the most pressing first; a level that is one by itself as well. */
+function cardsPressing(
+  said: readonly Moment[],
+  kind: (typeof DANGERS)[number],
+  before: Case,
+): readonly (string | undefined)[] {
+  const told = cardsTold(said, kind).filter((card) => !isBack(card, before));
+  if (kind === 'person-hurt') return told.length === 0 ? [undefined] : told.slice(0, 1);
+  const measured = (known(before).levels ?? []).flatMap(({ of, part, text }) => {
+    const side = part === 'now' ? dangerSide(of, text) : undefined;
+    return side === undefined ? [] : (levelCard(of, side) ?? []);
+  });
+  const all = [...new Set([...told, ...measured])];
+  return all.toSorted((a, b) => placeOf(a) - placeOf(b));
+}
+
+/** Where an emergency stands in the order to act in; the same for those that are none of it. */
+function placeOf(card: string): number {
+  const at = byDanger.findIndex((id) => id === card);
+  return at < 0 ? byDanger.length : at;
 }
 
 /** Whether a question without a number of its own leans on what presses in its case, or on the case because it is short. */
-export function leansOn({ slots, reading, probability }: Frame, { moments }: Case): boolean {
+export function leansOn({ kind, slots, reading, probability }: Frame, { moments }: Case): boolean {
   const words = wordsBesides(reading.scanned);
   if (DANGERS.some((kind) => isPressing(moments, kind)) && probability < UNSURE && words <= MORE_WORDS)
     return true;
+  if (asksNothing.has(kind) && kind !== 'next-step') return false;
   const isBare = slots.levels === undefined && slots.amount === undefined;
   const presses = moments.some(({ kind }) => PRESSING.has(kind));
   return isBare && words <= FEW_WORDS && presses;
@@ -93,8 +120,8 @@ function isPressing(moments: readonly Moment[], kind: (typeof DANGERS)[number]):
 }
 
 /** The number is back where it is no emergency. */
-function isBack(moments: readonly Moment[], kind: Kind, before: Case): boolean {
-  const of = BY_LEVEL[cardTold(moments, kind) ?? ''];
+function isBack(card: string, before: Case): boolean {
+  const of = BY_LEVEL[card];
   const now = of === undefined ? undefined : slotsOf(known(before).levels ?? [], of).now;
   return of !== undefined && now !== undefined && dangerSide(of, now) === undefined;
 }

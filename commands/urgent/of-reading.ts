@@ -9,7 +9,7 @@ import { met, type Met } from '../../core/language/met.ts';
 import type { Reading } from '../../core/language/reading.ts';
 
 /** Those that can kill people first, then those that kill a tank soonest. */
-const byDanger: readonly UrgentId[] = [
+export const byDanger: readonly UrgentId[] = [
   'fire or sparks',
   'mains fault',
   'flood',

@@ -20,14 +20,30 @@ export function toldOf(moments: readonly Moment[], kind: Kind): number {
   return most + FURTHER * Math.min(others, 1);
 }
 
+/** From this sum on a card was told; own choice. */
+const TOLD = 0.5;
+
 /** The card below a kind that a whole case speaks of: each message counts by how surely it is of that kind. */
 export function cardTold(moments: readonly Moment[], kind: Kind): string | undefined {
+  return ranked(moments, kind)[0]?.name;
+}
+
+/** All cards below a kind that a case tells of, the plainest first: several things go wrong at once. */
+export function cardsTold(moments: readonly Moment[], kind: Kind): readonly string[] {
+  return ranked(moments, kind)
+    .filter(({ sum }, at) => at === 0 || sum >= TOLD)
+    .map(({ name }) => name);
+}
+
+function ranked(
+  moments: readonly Moment[],
+  kind: Kind,
+): readonly { readonly name: string; readonly sum: number }[] {
   const sums = new Map<string, number>();
   for (const { cards = [] } of moments)
     for (const { name, probability, kind: of } of cards)
       if (of === kind) sums.set(name, (sums.get(name) ?? 0) + probability);
-  const [first] = [...sums].toSorted(([, a], [, b]) => b - a);
-  return first?.[0];
+  return [...sums].map(([name, sum]) => ({ name, sum })).toSorted((a, b) => b.sum - a.sum);
 }
 
 /** Probability that a person, or an animal or tank, is in danger by any message of a case, each for itself. */

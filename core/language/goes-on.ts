@@ -27,7 +27,9 @@ export const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-s
 const FEW_WORDS = 7;
 /** Questions that a value more or another goes on with; trouble and talk do not hang on one. */
 const GOES_ON =
-  /^(?:dose|change|salinity|solution|limewater|volume|convert|light|lux|par|pair|coral|tank|remind|flow|feed|growth)/;
+  /^(?:dose|change|salinity|solution|limewater|volume|convert|light|lux|par|pair|coral-light|coral-place|tank|remind|flow|feed|growth)/;
+/** Sums: what is only told of the water or the salt changes their answer. */
+const SUM = /^(?:dose|change|salinity|solution|limewater|volume|convert)/;
 /** As sure as this of another kind, a message is no rest of the one before. */
 const SURE = 0.75;
 /** The same where no question was open. */
@@ -48,7 +50,9 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
   if (asked !== undefined && brings && isShort) {
     const isCorrection = met(scanned, 'manner.correction');
     const least = before.waits === undefined ? OTHER : SURE;
-    const isSure = frame.probability >= least && frame.kind !== asked && !asksNothing.has(frame.kind);
+    const isOnlyTold = frame.kind === 'told' && before.waits === undefined && !SUM.test(asked);
+    const isOther = isOnlyTold || !asksNothing.has(frame.kind);
+    const isSure = frame.probability >= least && frame.kind !== asked && isOther;
     const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
     const mayGoOn = isCorrection || before.waits !== undefined || GOES_ON.test(asked);
     if (fits && mayGoOn && (isCorrection || !isSure)) {
@@ -113,7 +117,8 @@ export function filledFrom(
   return { slots: { ...filled, ...slots }, taken };
 }
 
-function withoutLevels(slots: Slots): Slots {
+/** Slots without those that belong to one parameter. */
+export function withoutLevels(slots: Slots): Slots {
   return Object.fromEntries(Object.entries(slots).filter(([name]) => !LEVELS.has(name)));
 }
 

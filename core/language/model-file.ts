@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Packed } from './learn/packed.ts';
+import { halved, whole, type Packed } from './learn/packed.ts';
 
 /** What a reader has learnt: its linear models, and which sentences they were made from. */
 export interface Model {
@@ -49,15 +49,15 @@ export function modelBytes({ sentences, thresholds, kinds, parts, ofs, cards }: 
     cards: Object.fromEntries(Object.entries(cards).map(([kind, packed]) => [kind, headOf(packed)])),
   };
   const text = new TextEncoder().encode(JSON.stringify(head));
-  const all = [kinds, parts, ofs, ...Object.values(cards)].flatMap(({ hashes, scales, weights }) => [
+  const models = [kinds, parts, ofs, ...Object.values(cards)].flatMap(({ hashes, scales, weights }) => [
     bytesOf(hashes),
     bytesOf(scales),
-    bytesOf(weights),
+    halved(weights),
   ]);
-  const pieces = [bytesOf(Uint32Array.of(text.length)), text, ...all];
-  const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  pieces.reduce((at, piece) => (whole.set(piece, at), at + piece.length), 0);
-  return whole;
+  const pieces = [bytesOf(Uint32Array.of(text.length)), text, ...models];
+  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  pieces.reduce((at, piece) => (all.set(piece, at), at + piece.length), 0);
+  return all;
 }
 
 /** Reads what `modelBytes` wrote. @throws Error where the bytes are no model. */
@@ -73,7 +73,8 @@ export function modelIn(bytes: Uint8Array): Model {
   const packed = ({ labels, rows, temperature }: PackedHead): Packed => {
     const hashes = new Uint32Array(take(rows * 4).buffer);
     const scales = new Float32Array(take(rows * 4).buffer);
-    const weights = new Int8Array(take(rows * labels.length).buffer);
+    const count = rows * labels.length;
+    const weights = whole(take(Math.ceil(count / 2)), count);
     return { labels, hashes, scales, weights, temperature };
   };
   const [length = 0] = new Uint32Array(take(4).buffer);

@@ -3,6 +3,7 @@ import { readQuantity } from '../quantity/read.ts';
 import { known, type Case } from './case.ts';
 import type { Frame } from './frame.ts';
 import { lastAsked } from './goes-on.ts';
+import { asksNothing } from './kinds.ts';
 import { met } from './met.ts';
 
 /** Tanks by the names a member gave them: the one a message names, and the one meant where none is named. */
@@ -21,14 +22,15 @@ export function isSomebodyElses({ reading }: Pick<Frame, 'reading'>): boolean {
 
 /**
  * Whether a message begins a case of its own: it says so ("new question", "another tank"), names another of the member's
- * tanks, or gives another volume together with another subject. A correction never does.
+ * tanks, or gives another volume together with another subject. A correction never does, nor what only
+ * tells or leans on the case.
  */
 export function isNewSubject(before: Case, frame: Frame, { named, usual }: Named = {}): boolean {
   if (before.moments.length === 0) return false;
   const { scanned } = frame.reading;
   if (met(scanned, 'manner.newSubject')) return true;
   if (named !== undefined && named !== (before.tank ?? usual)) return true;
-  if (met(scanned, 'manner.correction')) return false;
+  if (met(scanned, 'manner.correction') || asksNothing.has(frame.kind)) return false;
   const { volume: then } = known(before);
   const { volume: now } = frame.slots;
   return then !== undefined && now !== undefined && isOtherWater(then, now) && isOtherSubject(before, frame);

@@ -1,15 +1,22 @@
-import { known, slotsOf, type Case, type Moment } from './case.ts';
+import { known, ofAsked, over, slotsOf, type Case, type Moment } from './case.ts';
 import { cardTold } from './evidence.ts';
 import type { Frame } from './frame.ts';
+import { withoutLevels } from './goes-on.ts';
 import type { Kind } from './kinds.ts';
 import { likelyIn } from './moment-of.ts';
 import type { Slots } from './slots.ts';
 
-/** A message taken as a kind its case speaks of: the card below it is the one that the whole case tells of. */
-export function retold(frame: Frame, kind: Kind, slots: Slots, moments: readonly Moment[]): Frame {
+/** A message taken as a kind its case speaks of: the card below it is that, or the one the whole case tells of. */
+export function retold(
+  frame: Frame,
+  kind: Kind,
+  slots: Slots,
+  moments: readonly Moment[],
+  card?: string,
+): Frame {
   const { reading } = frame;
   const now: Moment = { atMs: 0, kind: frame.kind, slots: frame.slots, ...likelyIn([frame]) };
-  const name = cardTold([...moments, now], kind);
+  const name = card ?? cardTold([...moments, now], kind);
   const cards = name === undefined ? reading.cards(kind) : [{ name, probability: 1 }];
   return {
     kind,
@@ -25,17 +32,21 @@ export function retold(frame: Frame, kind: Kind, slots: Slots, moments: readonly
   };
 }
 
-/** All that is known of the member's own tank under what is said now: the levels of the parameter spoken of in their slots. */
+/**
+ * All that is known of the member's own tank under what is said now: the levels of the parameter spoken of in their slots,
+ * and never those of another.
+ */
 export function toldSlots(before: Case, earlier: Slots, now: Slots): Slots {
   const all = known(before);
-  const of = now.of ?? earlier.of;
-  const { levels } = all;
+  const of = now.of ?? earlier.of ?? ofAsked(before);
+  const { levels } = over(all, { levels: now.levels });
   return {
-    ...all,
-    ...earlier,
+    ...withoutLevels(all),
+    ...withoutLevels(earlier),
     ...withLatest(all, earlier),
+    ...withoutLevels(now),
     ...slotsOf(levels ?? [], of),
-    ...now,
+    ...(of === undefined ? {} : { of }),
     ...(levels === undefined ? {} : { levels }),
   };
 }

@@ -12,7 +12,9 @@ function tableOf(of: Readonly<Record<string, number>>): Readonly<Record<string, 
 
 const ONES = tableOf({
   zero: 0,
+  zeros: 0,
   nil: 0,
+  undetectable: 0,
   one: 1,
   two: 2,
   three: 3,
