@@ -3,6 +3,7 @@ import type { Frame } from '../../core/language/frame.ts';
 import { filledFrom, standing, type Standing } from '../../core/language/goes-on.ts';
 import { met } from '../../core/language/met.ts';
 import { isNewSubject, isSomebodyElses } from '../../core/language/new-subject.ts';
+import { renamed } from '../../core/language/renamed.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { usesOf } from './kinds.ts';
@@ -24,7 +25,8 @@ export interface About {
 }
 
 /** `wasOthers`: the message was about somebody else's tank when it was answered before. */
-export function aboutOf(frame: Frame, told: Case, context: OwnContext, wasOthers = false): About {
+export function aboutOf(frame: Frame, given: Case, context: OwnContext, wasOthers = false): About {
+  const told = renamed(given, frame.reading.scanned);
   const usual = context.keep?.tankInUse();
   const isElses = wasOthers || isSomebodyElses(frame);
   const isMine = met(frame.reading.scanned, 'manner.ownThing');

@@ -1,4 +1,5 @@
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
+import { withSpoken } from '../../core/language/bare-level.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { likelyIn } from '../../core/language/moment-of.ts';
@@ -22,7 +23,7 @@ import { ofClaim } from './of-claim.ts';
 import { ofMedicine } from './of-medicine.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
-import { fromCase, KEPT, nextOf, restOf } from './in-case.ts';
+import { fromCase, KEPT, nextOf, notedOf, restOf } from './in-case.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
 import { noPage } from './no-page.ts';
@@ -56,7 +57,7 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   const told = context.talk?.before ?? noCase;
   const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
-  const frames = framesOf(reading);
+  const frames = framesOf(reading).map((frame) => withSpoken(frame, told));
   const left = besidesSize(
     frames.filter(({ kind }) => !refused.includes(kind)),
     reader.thresholds,
@@ -106,11 +107,13 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     decide(frames, thresholds);
   const first = decision.kind === 'answer' ? decision.frame : frames[0];
   if (first === undefined) return far(frames);
-  const isDanger = first.kind === 'person-hurt' || first.kind === 'urgent-water';
+  const isDanger =
+    decision.kind === 'answer' && (first.kind === 'person-hurt' || first.kind === 'urgent-water');
   const stand = isDanger || isRefused ? ({ kind: 'new' } as const) : about.stand;
   const done =
     (stand.kind === 'next' ? nextOf(first, about) : undefined) ??
     restOf(first, stand, about) ??
+    (isDanger ? undefined : notedOf(decision, frames, about)) ??
     (isDanger || isRefused ? undefined : fromCase(decision, frames, about));
   if (done !== undefined) return done;
   return fromDecision(decision, frames, about);
@@ -128,6 +131,8 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
   if (decision.kind === 'offer') return offering(decision.frames);
   const done = answered(decision.frame, about);
   if (done === undefined) {
+    const known = named(decision.frame);
+    if (known !== undefined) return known;
     const { next } = offers(frames.filter((frame) => frame !== decision.frame).slice(0, 3));
     const thin = { ...noPage(decision.frame.kind), next };
     return { answer: thin, frame: decision.frame, taken: [decision.frame.kind] };
@@ -144,8 +149,13 @@ function primerOf(decision: Decision, [first]: readonly Frame[]): Given | undefi
   if (first === undefined || (decision.kind === 'answer' && decision.frame.probability >= SURE))
     return undefined;
   if (first.kind === 'person-hurt' || first.kind === 'urgent-water') return undefined;
-  const id = primerNamed(first.reading.scanned);
-  return id === undefined ? undefined : { answer: cardAnswer(primer(id)), frame: first, taken: [first.kind] };
+  return named(first);
+}
+
+/** The short card of what a question asks the meaning of. */
+function named(frame: Frame): Given | undefined {
+  const id = primerNamed(frame.reading.scanned);
+  return id === undefined ? undefined : { answer: cardAnswer(primer(id)), frame, taken: [frame.kind] };
 }
 
 /** The message taken as one kind, because a button said so. */

@@ -49,20 +49,28 @@ export function answered(frame: Frame, about: About): Given | undefined {
   );
   const taken = [frame.kind];
   if (missing !== undefined) {
-    const heard = heardOf(frame.slots);
-    const asked = answer({ headline: missing.ask, read: heard === '' ? [] : [heard] });
-    return { answer: asked, frame, slots, taken, waits: frame.kind };
+    return { answer: asking(missing.ask, frame), frame, slots, taken, waits: frame.kind };
   }
   const perhaps = perhapsOf(whole);
   const isOfCoral = row.uses.includes('corals') && slots.corals !== undefined;
   const isWhich = row.computes?.(whole) !== true && !isOfCoral && isUnclear(whole);
   const done = isWhich ? undefined : row.answer(whole, about.context);
+  const [need] = row.needs ?? [];
+  if (done === undefined && perhaps.length > 0) return { answer: nearest(perhaps), frame, slots, taken };
   if (done === undefined)
-    return perhaps.length === 0 ? undefined : { answer: nearest(perhaps), frame, slots, taken };
+    return need === undefined
+      ? undefined
+      : { answer: asking(need.ask, frame), frame, slots, taken, waits: frame.kind };
   const left = row.keepsAll === true ? [] : notUsed(frame, row.uses);
   const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
   const next = [...perhaps.slice(0, 2), ...done.next];
   return { answer: guarded(frame, { ...done, read: all, next }), frame, slots, taken, isFilled };
+}
+
+/** The one question, with what was heard. */
+function asking(question: string, { slots }: Frame): Answer {
+  const heard = heardOf(slots);
+  return answer({ headline: question, read: heard === '' ? [] : [heard] });
 }
 
 function filled(

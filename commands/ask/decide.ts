@@ -1,4 +1,5 @@
 import type { Frame } from '../../core/language/frame.ts';
+import type { Kind } from '../../core/language/kinds.ts';
 import type { Thresholds } from '../../core/language/model-file.ts';
 
 /** What to do with a message that stands alone. */
@@ -37,6 +38,8 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
     first.probability >= thresholds.answer &&
     first.probability - (second?.probability ?? 0) >= thresholds.margin;
   if (isSure) return answered(first, frames);
+  const report = reported(frames, thresholds);
+  if (report !== undefined) return answered(report, frames);
   if (first.probability < thresholds.far) return { kind: 'far' };
   const perhaps = frames.filter(
     ({ kind, probability }) => DANGERS.has(kind) && probability >= thresholds.maybeDanger,
@@ -47,6 +50,20 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
     ? [...perhaps, ...others].slice(0, MOST_OFFERED)
     : [...others.slice(0, MOST_OFFERED - perhaps.length), ...perhaps].slice(0, MOST_OFFERED);
   return { kind: 'offer', frames: offered };
+}
+
+/** What only reports readings: whichever of these it is, the readings are judged. */
+const REPORTS: ReadonlySet<Kind> = new Set<Kind>(['readings-ok', 'moved', 'log', 'told']);
+
+/** Readings told in a message that is surely a report, though not surely which kind of one. */
+function reported(frames: readonly Frame[], { answer }: Thresholds): Frame | undefined {
+  const [first] = frames;
+  if (first === undefined || !REPORTS.has(first.kind)) return undefined;
+  const sum = frames
+    .filter(({ kind }) => REPORTS.has(kind))
+    .reduce((all, { probability }) => all + probability, 0);
+  const isRead = first.slots.levels?.some(({ part }) => part === 'now' || part === 'was') === true;
+  return sum >= answer && isRead ? frames.find(({ kind }) => kind === 'readings-ok') : undefined;
 }
 
 function answered(frame: Frame, frames: readonly Frame[]): Decision {

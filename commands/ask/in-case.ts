@@ -12,6 +12,8 @@ import { leansOn, nextStep } from './next-step.ts';
 const TRIED = 0.2;
 /** From this probability on what a message was taken for is kept in the case: less is only told. Own choice. */
 export const KEPT = 0.3;
+/** From this share on "what next" may be asked, or something only be told. Own choice. */
+const ASKS_NEXT = 0.1;
 /** Kinds of a sum with numbers of its own: no matter of the case alone. */
 const SUMS = /^(?:dose|change|salinity|solution|limewater|convert|volume|remind|log|coral-record|tank-setup)/;
 
@@ -21,6 +23,30 @@ export function restOf(first: Frame, stand: Standing, about: About): Given | und
   const again = retold(first, stand.of, stand.slots, about.before.moments);
   const done = answered({ ...again, probability: Math.max(first.probability, KEPT) }, about);
   return done === undefined ? undefined : withHeard(done, stand.slots);
+}
+
+/** From this probability on a danger is asked about before a message is only noted. Own choice. */
+const PERHAPS_DANGER = 0.15;
+
+/** What puts right something that no question rested on, or only tells in the course of a story, is noted. */
+export function notedOf(decision: Decision, frames: readonly Frame[], about: About): Given | undefined {
+  const [first] = frames;
+  const told = frames.find(({ kind }) => kind === 'told');
+  if (first === undefined || told === undefined || about.before.moments.length === 0) return undefined;
+  const isNoted = about.stand.kind === 'noted';
+  const isOpen = decision.kind !== 'answer' && about.before.waits === undefined;
+  const isTold = isOpen && first === told && !isQuestion(first) && danger(frames) < PERHAPS_DANGER;
+  return isNoted || isTold ? answered(told, about) : undefined;
+}
+
+function danger(frames: readonly Frame[]): number {
+  return frames
+    .filter(({ kind }) => kind === 'person-hurt' || kind === 'urgent-water')
+    .reduce((sum, { probability }) => sum + probability, 0);
+}
+
+function isQuestion({ reading: { scanned } }: Frame): boolean {
+  return scanned.tokens.some(({ mask }) => mask === '?');
 }
 
 /** What leans on the whole case ("what do I do first") is answered from it. */
@@ -42,13 +68,19 @@ export function fromCase(decision: Decision, frames: readonly Frame[], about: Ab
   const leant = !isSum && leansOn(first, about.before) ? nextOf(first, about) : undefined;
   if (leant !== undefined) return leant;
   const sure = decision.kind === 'answer' ? answered(decision.frame, about) : undefined;
-  if (sure !== undefined && sure.waits === undefined) return undefined;
+  if (sure !== undefined && (sure.waits === undefined || isSum)) return undefined;
   for (const frame of frames.slice(0, 3)) {
     if (frame.probability < TRIED || frame.kind === 'next-step' || ACTING.has(frame.kind)) continue;
     const done = answered(frame, about);
     if (done !== undefined && done.waits === undefined && done.isFilled === true) return done;
   }
-  return first.slots.levels === undefined ? nextOf(first, about) : undefined;
+  const asksNext = frames
+    .slice(0, 3)
+    .some(({ kind, probability }) => kind === 'next-step' && probability >= ASKS_NEXT);
+  if (first.slots.levels === undefined && (asksNext || isQuestion(first))) return nextOf(first, about);
+  const told = frames.find(({ kind }) => kind === 'told');
+  const isStory = decision.kind !== 'answer' && danger(frames) < PERHAPS_DANGER && !isQuestion(first);
+  return isStory && told !== undefined && told.probability >= ASKS_NEXT ? answered(told, about) : undefined;
 }
 
 function withHeard(given: Given, slots: Slots): Given {

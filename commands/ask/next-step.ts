@@ -105,11 +105,12 @@ function placeOf(card: string): number {
 }
 
 /** Whether a question without a number of its own leans on what presses in its case, or on the case because it is short. */
-export function leansOn({ kind, slots, reading, probability }: Frame, { moments }: Case): boolean {
+export function leansOn(frame: Frame, { moments }: Case): boolean {
+  const { slots, reading, probability } = frame;
   const words = wordsBesides(reading.scanned);
-  if (DANGERS.some((kind) => isPressing(moments, kind)) && probability < UNSURE && words <= MORE_WORDS)
-    return true;
-  if (asksNothing.has(kind) && kind !== 'next-step') return false;
+  const isInDanger = DANGERS.some((kind) => isPressing(moments, kind));
+  if (isInDanger && frame.kind !== 'handling' && probability < UNSURE && words <= MORE_WORDS) return true;
+  if (asksNothing.has(frame.kind) && frame.kind !== 'next-step') return false;
   const isBare = slots.levels === undefined && slots.amount === undefined;
   const presses = moments.some(({ kind }) => PRESSING.has(kind));
   return isBare && words <= FEW_WORDS && presses;

@@ -24,7 +24,7 @@ export interface Filled {
 }
 
 /** Parts that are levels of a parameter. */
-const LEVEL_PARTS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
+export const levelParts = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
 export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
@@ -42,7 +42,7 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
   };
   const named = parametersNamed(scanned);
   const levels = said.flatMap((one): Level[] => {
-    const part = LEVEL_PARTS.find((name) => name === one.part);
+    const part = levelParts.find((name) => name === one.part);
     const of = parameterOf(one.of);
     if (part === undefined || of === undefined || isWater(one)) return [];
     used.add(one);

@@ -14,15 +14,15 @@ const MOST_OFS = 10_000;
 const PARTS_FITTING: Fitting = { epochs: 8, rate: 0.8, decay: 1e-5, seed: 9, dropped: 0.45 };
 const OFS_FITTING: Fitting = { epochs: 12, rate: 0.8, decay: 1e-5, seed: 9, dropped: 0.2 };
 
-/** What the parts of numbers are learnt from: every marked message, the parts behind a number known and not known. */
+/**
+ * What the parts of numbers are learnt from: every marked message, three times: by its words alone, with the parts before a
+ * number known, and with those on both sides. Without the first, numbers would be read by each other more than by words.
+ */
 export function fitRoles(lines: readonly Line[]): { readonly parts: Packed; readonly ofs: Packed } {
   const items = lines.flatMap(markedNumbers);
-  const parts = items.flatMap(({ first, again, mark }): Wanted[] => {
+  const parts = items.flatMap(({ alone, first, again, mark }): Wanted[] => {
     const target: Wanted['target'] = [[partNames.indexOf(mark.part), 1]];
-    return [
-      { groups: first, target },
-      { groups: again, target },
-    ];
+    return [alone, first, again].map((groups) => ({ groups, target }));
   });
   const ofs = items
     .filter(({ mark }) => mark.part !== 'none' && mark.part !== 'moment')
@@ -36,8 +36,9 @@ export function fitRoles(lines: readonly Line[]): { readonly parts: Packed; read
   };
 }
 
-/** A number of a marked message: its features when the parts behind it are not known yet, when they are, and its mark. */
+/** A number of a marked message: its features without other parts, with those before it, with all, and its mark. */
 interface MarkedNumber {
+  readonly alone: readonly FeatureGroup[];
   readonly first: readonly FeatureGroup[];
   readonly again: readonly FeatureGroup[];
   readonly mark: Pick<Mark, 'part' | 'of'>;
@@ -57,7 +58,8 @@ function markedNumbers(line: Line): readonly MarkedNumber[] {
   const parts = numbers.map(({ mark }) => mark.part);
   return numbers.map(({ at, mark }, n) => {
     const before = parts.slice(0, n);
+    const alone = roleFeatures({ scanned, at, before: undefined });
     const first = roleFeatures({ scanned, at, before });
-    return { first, again: roleFeatures({ scanned, at, before, after: parts.slice(n + 1) }), mark };
+    return { alone, first, again: roleFeatures({ scanned, at, before, after: parts.slice(n + 1) }), mark };
   });
 }

@@ -1,4 +1,5 @@
 import { agreement } from './agreement.ts';
+import { asAsked } from './as-asked.ts';
 import { fillSlots } from './fill-slots.ts';
 import { coralWordsAmongCorals } from './lexicon/everyday-coral-words.ts';
 import type { Kind } from './kinds.ts';
@@ -36,7 +37,11 @@ export function framesOf(reading: Reading): readonly Frame[] {
         return reading.cards(name);
       },
       probability: weight / sum,
-      slots: among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
+      slots: asAsked(
+        name,
+        among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
+        reading.scanned,
+      ),
       rest,
       reading,
     }));

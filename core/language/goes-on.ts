@@ -1,8 +1,10 @@
 import { known, ofAsked, over, slotsOf, type Case, type Moment } from './case.ts';
 import type { Frame } from './frame.ts';
 import { asksNothing, type Kind } from './kinds.ts';
+import { withLentUnit } from './lent-unit.ts';
 import { met } from './met.ts';
 import type { SlotName, Slots } from './slots.ts';
+import { takesBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
 
 /** How a message stands to what was said before. */
@@ -17,6 +19,8 @@ export type Standing =
       /** The question before it was about somebody else's tank. */
       readonly isOthers: boolean;
     }
+  /** It puts right what no question rested on yet. */
+  | { readonly kind: 'noted' }
   /** "what do I do first", "is that ok": answered from the whole case. */
   | { readonly kind: 'next' };
 
@@ -37,32 +41,40 @@ const OTHER = 0.4;
 
 /**
  * How the likeliest frame of a message stands to its case. Short messages that bring a value, a name or a correction are
- * the rest of the question before them; "next-step" is asked of the case; all else stands alone.
+ * the rest of the question before them; a correction of something told long before is the rest of the question that used
+ * it; "next-step" is asked of the case; all else stands alone.
  */
 export function standing(frame: Frame, before: Case, uses: (kind: Kind) => readonly SlotName[]): Standing {
   const last = before.moments.at(-1);
   if (last === undefined) return { kind: 'new' };
-  const { scanned } = frame.reading;
-  const words = wordsBesides(scanned);
-  const isShort = words <= FEW_WORDS;
+  const { scanned, said } = frame.reading;
+  const isShort = wordsBesides(scanned) <= FEW_WORDS;
   const brings = Object.keys(frame.slots).length > 0;
+  const isCorrection = met(scanned, 'manner.correction') || takesBack(scanned, said);
   const asked = before.waits ?? lastAsked(before.moments.filter(({ kind }) => !ACTING.has(kind)));
   if (asked !== undefined && brings && isShort) {
-    const isCorrection = met(scanned, 'manner.correction');
     const least = before.waits === undefined ? OTHER : SURE;
     const isOnlyTold = frame.kind === 'told' && before.waits === undefined && !SUM.test(asked);
     const isOther = isOnlyTold || !asksNothing.has(frame.kind);
     const isSure = frame.probability >= least && frame.kind !== asked && isOther;
     const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
     const mayGoOn = isCorrection || before.waits !== undefined || GOES_ON.test(asked);
-    if (fits && mayGoOn && (isCorrection || !isSure)) {
-      const base = before.moments.findLast(({ kind }) => kind === asked) ?? last;
-      const slots = over(base.slots, settled(frame, base.slots, before.waits));
-      const { isOthers = false } = base;
-      return { kind: 'rest', of: asked, slots, isOthers };
-    }
+    if (fits && mayGoOn && (isCorrection || !isSure)) return restOf(asked, frame, before);
+  }
+  if (brings && isCorrection && asksNothing.has(frame.kind)) {
+    const sum = before.moments.findLast(
+      ({ kind }) => SUM.test(kind) && fitting(frame.slots, uses(kind), false),
+    );
+    return sum === undefined ? { kind: 'noted' } : restOf(sum.kind, frame, before);
   }
   return frame.kind === 'next-step' ? { kind: 'next' } : { kind: 'new' };
+}
+
+function restOf(of: Kind, frame: Frame, before: Case): Standing {
+  const base = before.moments.findLast(({ kind }) => kind === of) ?? before.moments.at(-1);
+  const slots = base?.slots ?? {};
+  const { isOthers = false } = base ?? {};
+  return { kind: 'rest', of, slots: over(slots, settled(frame, slots, before.waits)), isOthers };
 }
 
 /** The last thing that was really asked: small talk and "what next" leave it standing. */
@@ -114,7 +126,7 @@ export function filledFrom(
   );
   const withSalts: readonly SlotName[] = taken.includes('salt') ? [...taken, 'salts'] : taken;
   const filled = Object.fromEntries(withSalts.map((name) => [name, told[name]]));
-  return { slots: { ...filled, ...slots }, taken };
+  return { slots: withLentUnit({ ...filled, ...slots }), taken };
 }
 
 /** Slots without those that belong to one parameter. */

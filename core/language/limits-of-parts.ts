@@ -1,4 +1,4 @@
-import type { OfName, PartName } from './parts.ts';
+import { partNames, type OfName, type PartName } from './parts.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 
 const LEVELS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
@@ -35,9 +35,13 @@ const BY_KIND: Readonly<Record<string, readonly PartName[]>> = {
   others: ['none', 'setting', 'length'],
 };
 
+/** A decimal that no clock shows ("8.0", "8.25" is a quarter past eight): it is no time. */
+const NO_CLOCK = /[.,](?:\d|\d{3,}|[6-9]\d)$/;
+const BUT_MOMENTS: ReadonlySet<PartName> = new Set(partNames.filter((name) => name !== 'moment'));
+
 /** Parts the unit leaves open; undefined for a bare number, which can be anything. */
-export function partsAllowed({ kinds }: NumberSpan): ReadonlySet<PartName> | undefined {
-  if (kinds.length === 0) return undefined;
+export function partsAllowed({ kinds, number }: NumberSpan): ReadonlySet<PartName> | undefined {
+  if (kinds.length === 0) return NO_CLOCK.test(number) ? BUT_MOMENTS : undefined;
   return new Set(kinds.flatMap((kind) => BY_KIND[kind] ?? []));
 }
 

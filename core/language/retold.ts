@@ -3,6 +3,7 @@ import { cardTold } from './evidence.ts';
 import type { Frame } from './frame.ts';
 import { withoutLevels } from './goes-on.ts';
 import type { Kind } from './kinds.ts';
+import { withLentUnit } from './lent-unit.ts';
 import { likelyIn } from './moment-of.ts';
 import type { Slots } from './slots.ts';
 
@@ -40,7 +41,7 @@ export function toldSlots(before: Case, earlier: Slots, now: Slots): Slots {
   const all = known(before);
   const of = now.of ?? earlier.of ?? ofAsked(before);
   const { levels } = over(all, { levels: now.levels });
-  return {
+  return withLentUnit({
     ...withoutLevels(all),
     ...withoutLevels(earlier),
     ...withLatest(all, earlier),
@@ -48,7 +49,7 @@ export function toldSlots(before: Case, earlier: Slots, now: Slots): Slots {
     ...slotsOf(levels ?? [], of),
     ...(of === undefined ? {} : { of }),
     ...(levels === undefined ? {} : { levels }),
-  };
+  });
 }
 
 /** What was put right after a question was asked: the water it is about, and the salt. */

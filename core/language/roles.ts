@@ -3,7 +3,7 @@ import { probabilities, type Packed } from './learn/packed.ts';
 import { roleFeatures } from './learn/role-features.ts';
 import { vectorOf, type Vocabulary } from './learn/vocabulary.ts';
 import { ofsAllowed, partsAllowed } from './limits-of-parts.ts';
-import { ofNames, partNames, type OfName, type PartName } from './parts.ts';
+import { ofNames, partNames, type PartName } from './parts.ts';
 import { saidAs, type Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
@@ -16,30 +16,51 @@ export interface Learnt {
 /** Numbers of one message whose part is asked for; in a longer list the others play none. */
 const MOST_NUMBERS = 40;
 
-/** How often the parts are gone over again once all are known. */
+/** How often the parts are gone over again before the last time. */
 const ROUNDS = 2;
 
+/** The share of the words alone when all parts are gone over again; chosen on batches left out. */
+const ALONE = 0.2;
+
 /**
- * The part of every number of a message, from the first to the last: each is told the parts before it, then all are gone
- * over again with the parts on both sides. What a unit rules out is never chosen ("75 gal" is no level).
+ * The part of every number of a message: first by the words alone, then all are gone over again with the parts on both
+ * sides. What a unit rules out is never chosen ("75 gal" is no level).
  */
 export function rolesIn(scanned: Scanned, parts: Learnt, ofs: Learnt): readonly Said[] {
   const numbers = scanned.tokens.flatMap(({ number }, at) => (number === undefined ? [] : [{ number, at }]));
-  const asked = numbers.slice(0, MOST_NUMBERS);
-  const found: PartName[] = [];
-  const groupsOf = (n: number, at: number, isFirst: boolean): readonly FeatureGroup[] =>
-    roleFeatures({ scanned, at, before: found.slice(0, n), after: isFirst ? undefined : found.slice(n + 1) });
-  for (let round = 0; round <= ROUNDS; round++)
-    asked.forEach(({ number, at }, n) => {
-      [found[n]] = likeliest<PartName>(parts, groupsOf(n, at, round === 0), partNames, partsAllowed(number));
+  const asked = numbers.slice(0, MOST_NUMBERS).map(({ number, at }) => ({
+    number,
+    at,
+    alone: chancesOf(parts, roleFeatures({ scanned, at, before: undefined })),
+    allowed: partsAllowed(number),
+  }));
+  const found = asked.map(({ alone, allowed }) => likeliest(parts, alone, partNames, allowed)[0]);
+  const groupsOf = (n: number, at: number): readonly FeatureGroup[] =>
+    roleFeatures({ scanned, at, before: found.slice(0, n), after: found.slice(n + 1) });
+  const partOf = (n: number, groups: readonly FeatureGroup[]): readonly [PartName, number] => {
+    const one = asked[n];
+    return likeliest(parts, mixed(chancesOf(parts, groups), one?.alone), partNames, one?.allowed);
+  };
+  for (let round = 0; round < ROUNDS; round++)
+    asked.forEach(({ at }, n) => {
+      [found[n]] = partOf(n, groupsOf(n, at));
     });
   const said = asked.map(({ number, at }, n): Said => {
-    const groups = groupsOf(n, at, false);
-    const [part, probability] = likeliest<PartName>(parts, groups, partNames, partsAllowed(number));
-    const [of] = likeliest<OfName>(ofs, withPart(groups, part), ofNames, ofsAllowed(number, part));
+    const groups = groupsOf(n, at);
+    const [part, probability] = partOf(n, groups);
+    const [of] = likeliest(ofs, chancesOf(ofs, withPart(groups, part)), ofNames, ofsAllowed(number, part));
     return saidAs(part, of, number, probability);
   });
   return [...said, ...numbers.slice(MOST_NUMBERS).map(({ number }) => saidAs('none', 'nothing', number, 1))];
+}
+
+/** Geometric mean of two readings of one number. */
+function mixed(again: Float32Array, alone: Float32Array | undefined): Float32Array {
+  return again.map((chance, at) => chance ** (1 - ALONE) * (alone?.[at] ?? chance) ** ALONE);
+}
+
+function chancesOf({ packed, vocabulary }: Learnt, groups: readonly FeatureGroup[]): Float32Array {
+  return probabilities(packed, vectorOf(groups, vocabulary));
 }
 
 /** What a number is of hangs on its part. */
@@ -50,12 +71,11 @@ export function withPart(groups: readonly FeatureGroup[], part: PartName): reado
 }
 
 function likeliest<T extends string>(
-  { packed, vocabulary }: Learnt,
-  groups: readonly FeatureGroup[],
+  { packed }: Learnt,
+  chances: Float32Array,
   names: readonly T[],
   allowed: ReadonlySet<T> | undefined,
 ): readonly [T, number] {
-  const chances = probabilities(packed, vectorOf(groups, vocabulary));
   let best: T | undefined;
   let most = -1;
   packed.labels.forEach((label, at) => {

@@ -14,17 +14,23 @@ const MOST_BETWEEN = 2;
 export function withoutTakenBack({ tokens }: Scanned, said: readonly Said[]): readonly Said[] {
   return said.filter((one) => {
     const at = tokens.findIndex(({ number }) => number === one.number);
-    return !isTakenBack(at) || !said.some((other) => other !== one && isSameThing(one, other));
+    return !isBack(tokens, at) || !said.some((other) => other !== one && isSameThing(one, other));
   });
+}
 
-  function isTakenBack(at: number): boolean {
-    for (let n = at - 1; n >= 0 && n >= at - 1 - MOST_BETWEEN; n--) {
-      const word = tokens[n]?.word.toLowerCase() ?? '';
-      if (BACK.has(word)) return true;
-      if (!BETWEEN.has(word)) return false;
-    }
-    return false;
+/** Whether the word or number at a place is taken back by the words before it. */
+export function isBack(tokens: Scanned['tokens'], at: number): boolean {
+  for (let n = at - 1; n >= 0 && n >= at - 1 - MOST_BETWEEN; n--) {
+    const word = tokens[n]?.word.toLowerCase() ?? '';
+    if (BACK.has(word)) return true;
+    if (!BETWEEN.has(word)) return false;
   }
+  return false;
+}
+
+/** Whether a message takes a number of its own back. */
+export function takesBack(scanned: Scanned, said: readonly Said[]): boolean {
+  return withoutTakenBack(scanned, said).length < said.length;
 }
 
 /** Of the same part, or one of them of none that is known. */

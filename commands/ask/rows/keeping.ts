@@ -36,8 +36,11 @@ export const keepingRows: readonly Row[] = [
     kind: 'test-kit',
     label: 'How to test, and how often',
     uses: ['of'],
-    answer: ({ reading: { scanned } }, context) =>
-      met(scanned, ...OFTEN) ? howOften(context) : card('test kits', context),
+    computes: isTestPlan,
+    answer: (frame, context) =>
+      isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN)
+        ? howOften(context)
+        : card('test kits', context),
   },
   {
     kind: 'equipment',
@@ -51,6 +54,11 @@ export const keepingRows: readonly Row[] = [
   { kind: 'holiday', label: 'Going away', uses: [], answer: (_, context) => card('holiday', context) },
   { kind: 'moving', label: 'Moving a tank', uses: [], answer: (_, context) => card('moving house', context) },
 ];
+
+/** Asked is how often everything is tested, and of no one parameter. */
+function isTestPlan({ slots: { of }, cards: [first] }: Frame): boolean {
+  return of === undefined && first?.name === 'test interval';
+}
 
 /** Asked is when or what to test rather than how. */
 const OFTEN: readonly Met[] = [

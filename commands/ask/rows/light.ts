@@ -30,6 +30,7 @@ export const lightRows: readonly Row[] = [
     kind: 'light-lamp',
     label: 'Lamp settings and new lamps',
     uses: ['percents', 'light', 'corals'],
+    computes: ({ slots: { percents = [], light = [] } }) => percents.length + light.length > 1,
     answer: lampOf,
   },
   {

@@ -14,8 +14,8 @@ export interface RoleContext {
   readonly scanned: Scanned;
   /** Index of the number's token. */
   readonly at: number;
-  /** Parts of the numbers before it, in order. */
-  readonly before: readonly string[];
+  /** Parts of the numbers before it, in order; undefined where none are known yet. */
+  readonly before: readonly string[] | undefined;
   /** Parts of the numbers after it, in order; undefined where they are not known yet. */
   readonly after?: readonly string[] | undefined;
 }
@@ -87,16 +87,12 @@ export function roleFeatures({ scanned, at, before, after }: RoleContext): reado
   add(place === numbers.length - 1 ? 'last' : 'not last');
   const other = numbers[place - 1]?.number;
   const next = numbers[place + 1]?.number;
-  add(`p1 ${before.at(-1) ?? '<'}`);
-  add(`p1u ${before.at(-1) ?? '<'} ${unit}`);
-  add(`p2 ${before.at(-2) ?? '<'} ${before.at(-1) ?? '<'}`);
-  add(`p1l ${before.at(-1) ?? '<'} ${mask(at - 1)}`);
   if (other !== undefined)
     add(`pu ${other.kinds.join('|')} ${other.value < number.value ? 'less' : 'more'} ${unit}`);
   if (next !== undefined)
     add(`xu ${next.kinds.join('|')} ${next.value < number.value ? 'less' : 'more'} ${unit}`);
   betweenNumbers(tokens, at, unit).forEach(add);
-  amongParts(unit, before, after).forEach(add);
+  if (before !== undefined) amongParts(unit, before, after, mask(at - 1)).forEach(add);
   for (const { mask: word } of tokens) {
     whole.add(`b ${word}`);
     for (const name of classesOfWord(word)) whole.add(`B ${name}`);
@@ -129,8 +125,16 @@ function amongParts(
   unit: string,
   before: readonly string[],
   after: readonly string[] | undefined,
+  left: string,
 ): readonly string[] {
-  const ids = [...new Set(before)].flatMap((part) => [`pb ${part}`, `pbu ${part} ${unit}`]);
+  const last = before.at(-1) ?? '<';
+  const ids = [
+    `p1 ${last}`,
+    `p1u ${last} ${unit}`,
+    `p2 ${before.at(-2) ?? '<'} ${last}`,
+    `p1l ${last} ${left}`,
+    ...[...new Set(before)].flatMap((part) => [`pb ${part}`, `pbu ${part} ${unit}`]),
+  ];
   if (after === undefined) return ids;
   const [next = '>', then = '>'] = after;
   return [
@@ -138,7 +142,7 @@ function amongParts(
     `q1 ${next}`,
     `q1u ${next} ${unit}`,
     `q2 ${next} ${then}`,
-    `pq ${before.at(-1) ?? '<'} ${next} ${unit}`,
+    `pq ${last} ${next} ${unit}`,
     ...[...new Set(after)].flatMap((part) => [`qb ${part}`, `qbu ${part} ${unit}`]),
   ];
 }

@@ -77,7 +77,9 @@ export const manner = {
   refusal: `i_wont dont_want not_going_to refuse rather_not`,
   repeat: `repeat say_again pardon come_again again what_did_you_say`,
   correction: `i_mean i_meant sorry_i_meant no_wait wait_no actually its_actually correction typo mistyped scrap_that make_it
-    make_that oops whoops i_said_wrong read_it_wrong misread not_that`,
+    make_that oops whoops i_said_wrong read_it_wrong misread not_that oh_wait wait_its hang_on sorry_its sorry_it_was
+    sorry_that_was no_its no_it_was no_sorry ah_no oh_no_its scratch_that forget_that forget_what_i_said wrong_word
+    i_was_wrong my_mistake my_bad i_read_it_wrong looked_again just_checked_again`,
   contrast: `but however although except though despite even_though otherwise`,
   degree: `life_threatening serious severe critical severely badly mild minor`,
   unitLength: `inch inches feet_long foot_long cm centimetre centimeter centimetres mm millimetre metre meter`,

@@ -158,7 +158,7 @@ function ofWords(text: string): NumberSpan[] {
 /** "20 ml a day", "a gallon a week": how often, and no span of its own. */
 function isRate(text: string, place: number): boolean {
   const before =
-    /(?:\d|\b(?:ml|mls|mil|mils|l|gal|gallons?|litres?|liters?|dkh|kh|ppm|points?|%|percent|g|grams?|tsp|degrees?|times|once|twice|soda|kalk|powder|stuff|it|up|down))\s+$/;
+    /(?:\d|\b(?:ml|mls|mil|mils|l|gal|gallons?|litres?|liters?|dkh|kh|ppm|points?|%|percent|g|grams?|tsp|degrees?|times|once|twice|much|many|often|soda|kalk|powder|stuff|it|up|down))\s+$/;
   return rateAt(text, place) !== undefined && before.test(text.slice(Math.max(0, place - 16), place));
 }
 

@@ -1,0 +1,34 @@
+import type { Case, Moment } from './case.ts';
+import type { Level } from './slots.ts';
+import { isBack } from './taken-back.ts';
+import type { Scanned } from './tokens.ts';
+import { parameterIds, type ParameterId } from '../water/parameter.ts';
+
+/**
+ * "sorry, I mean kh, not calcium": what was told last of the name taken back is of the other one. A message that names no
+ * other parameter, or several, renames nothing.
+ */
+export function renamed(before: Case, { tokens }: Scanned): Case {
+  const named = tokens.flatMap(({ name }, at) => {
+    const id = name?.class === 'parameter' ? parameterIds.find((one) => one === name.id) : undefined;
+    return id === undefined ? [] : [{ id, isBack: isBack(tokens, at) }];
+  });
+  const [back, ...more] = [...new Set(named.filter((one) => one.isBack).map(({ id }) => id))];
+  const [meant, ...others] = [...new Set(named.filter(({ id }) => id !== back).map(({ id }) => id))];
+  if (back === undefined || meant === undefined || more.length + others.length > 0) return before;
+  const at = before.moments.findLastIndex(
+    ({ slots }) => slots.levels?.some(({ of }) => of === back) === true,
+  );
+  return at < 0
+    ? before
+    : { ...before, moments: before.moments.map((one, n) => (n === at ? withName(one, back, meant) : one)) };
+}
+
+function withName(moment: Moment, back: ParameterId, meant: ParameterId): Moment {
+  const { of, levels = [] } = moment.slots;
+  const name = (level: Level): Level => (level.of === back ? { ...level, of: meant } : level);
+  return {
+    ...moment,
+    slots: { ...moment.slots, levels: levels.map(name), ...(of === back ? { of: meant } : {}) },
+  };
+}
