@@ -6,6 +6,7 @@ import type { Frame } from '../../core/language/frame.ts';
 import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, type Kind } from '../../core/language/kinds.ts';
 import { retold, toldSlots } from '../../core/language/retold.ts';
+import type { Slots } from '../../core/language/slots.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
@@ -73,7 +74,15 @@ function framed(kind: Kind, frame: Frame, said: readonly Moment[], before: Case,
   const moment = said.findLast((one) => one.kind === kind) ?? { slots: {} };
   const isOthers = 'isOthers' in moment && moment.isOthers === true;
   const slots = isOthers ? { ...moment.slots, ...frame.slots } : toldSlots(before, moment.slots, frame.slots);
-  return retold(frame, kind, slots, said, card);
+  return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : slots, said, card);
+}
+
+/** What the tank reads: what it read before, limits and other water are no part of it. */
+function readNow(slots: Slots): Slots {
+  const { levels = [] } = slots;
+  const now = levels.filter(({ part }) => part === 'now');
+  const before = levels.filter(({ part, of }) => part === 'was' && !now.some((level) => level.of === of));
+  return now.length === 0 ? slots : { ...slots, levels: [...now, ...before] };
 }
 
 function isWhole(row: Row | undefined, frame: Frame): boolean {

@@ -15,6 +15,7 @@ import { bottleSaid } from './bottle-said.ts';
 import { saltsSaid } from './salt-said.ts';
 import { strengthText } from './strength-said.ts';
 import { phosphorusText } from './phosphorus-said.ts';
+import { isBack } from './taken-back.ts';
 import { systemVolume, withUnit } from './system-volume.ts';
 
 /** What of a message fills slots, and the numbers no slot took. */
@@ -141,7 +142,7 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
-    corals: listOr(namesOf(scanned, 'coral')),
+    corals: listOr(withoutBack(scanned, namesOf(scanned, 'coral'))),
     counts: listOr(
       said
         .filter(
@@ -209,4 +210,12 @@ function listOr<T>(list: readonly T[]): T[] | undefined {
 
 function withoutUndefined(slots: Readonly<Record<string, unknown>>): Slots {
   return Object.fromEntries(Object.entries(slots).filter(([, value]) => value !== undefined));
+}
+
+/** "it is not an acan, so plate i think": without the names that a message takes back. */
+function withoutBack({ tokens }: Scanned, names: readonly string[]): readonly string[] {
+  const back = new Set(
+    tokens.flatMap(({ name }, at) => (name !== undefined && isBack(tokens, at) ? [name.id] : [])),
+  );
+  return names.filter((name) => !back.has(name));
 }

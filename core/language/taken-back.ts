@@ -4,7 +4,7 @@ import type { Scanned } from './tokens.ts';
 /** Words before a number that take it back: "30 gal, not 50", "forget the 1180". They are grammar: nothing is learnt of them. */
 const BACK = new Set(['not', "isn't", 'isnt', 'forget', 'ignore', 'scrap', 'never']);
 /** Words that may stand between. */
-const BETWEEN = new Set(['the', 'that', 'a', 'it', 'my', 'about', 'really', 'was', 'about', 'at', 'on']);
+const BETWEEN = new Set(['the', 'that', 'a', 'an', 'it', 'my', 'about', 'really', 'was', 'at', 'on']);
 const MOST_BETWEEN = 2;
 
 /**
