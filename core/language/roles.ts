@@ -35,23 +35,34 @@ export function rolesIn(scanned: Scanned, parts: Learnt, ofs: Learnt): readonly 
     allowed: partsAllowed(number),
   }));
   const found = asked.map(({ alone, allowed }) => likeliest(parts, alone, partNames, allowed)[0]);
-  const groupsOf = (n: number, at: number): readonly FeatureGroup[] =>
-    roleFeatures({ scanned, at, before: found.slice(0, n), after: found.slice(n + 1) });
-  const partOf = (n: number, groups: readonly FeatureGroup[]): readonly [PartName, number] => {
-    const one = asked[n];
-    return likeliest(parts, mixed(chancesOf(parts, groups), one?.alone), partNames, one?.allowed);
+  const read: Again[] = [];
+  const again = (n: number, at: number): Again => {
+    const known = [...found.slice(0, n), '|', ...found.slice(n + 1)].join(' ');
+    const last = read[n];
+    if (last?.known === known) return last;
+    const groups = roleFeatures({ scanned, at, before: found.slice(0, n), after: found.slice(n + 1) });
+    const chances = mixed(chancesOf(parts, groups), asked[n]?.alone);
+    const [part, probability] = likeliest(parts, chances, partNames, asked[n]?.allowed);
+    return (read[n] = { known, groups, part, probability });
   };
   for (let round = 0; round < ROUNDS; round++)
     asked.forEach(({ at }, n) => {
-      [found[n]] = partOf(n, groupsOf(n, at));
+      found[n] = again(n, at).part;
     });
   const said = asked.map(({ number, at }, n): Said => {
-    const groups = groupsOf(n, at);
-    const [part, probability] = partOf(n, groups);
+    const { groups, part, probability } = again(n, at);
     const [of] = likeliest(ofs, chancesOf(ofs, withPart(groups, part)), ofNames, ofsAllowed(number, part));
     return saidAs(part, of, number, probability);
   });
   return [...said, ...numbers.slice(MOST_NUMBERS).map(({ number }) => saidAs('none', 'nothing', number, 1))];
+}
+
+/** A number gone over again: with which other parts, and what came of it. Nothing changed, nothing is done twice. */
+interface Again {
+  readonly known: string;
+  readonly groups: readonly FeatureGroup[];
+  readonly part: PartName;
+  readonly probability: number;
 }
 
 /** Geometric mean of two readings of one number. */

@@ -6,6 +6,8 @@ import { hash, type FeatureGroup } from './features.ts';
 const ENDS = new Set(['.', ',', ';', '?', '!', '(', ')']);
 const NEAR = 4;
 const FEW_BETWEEN = 5;
+/** Words of a long message farther off say nothing of a number. */
+const FAR = 60;
 const AROUND_WEIGHT = 0.5;
 const WHOLE_WEIGHT = 0.25;
 
@@ -93,7 +95,7 @@ export function roleFeatures({ scanned, at, before, after }: RoleContext): reado
     add(`xu ${next.kinds.join('|')} ${next.value < number.value ? 'less' : 'more'} ${unit}`);
   betweenNumbers(tokens, at, unit).forEach(add);
   if (before !== undefined) amongParts(unit, before, after, mask(at - 1)).forEach(add);
-  for (const { mask: word } of tokens) {
+  for (const { mask: word } of tokens.slice(Math.max(0, at - FAR), at + FAR)) {
     whole.add(`b ${word}`);
     for (const name of classesOfWord(word)) whole.add(`B ${name}`);
   }
