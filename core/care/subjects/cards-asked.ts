@@ -7,11 +7,13 @@ export interface WeighedCard {
   readonly probability: number;
 }
 
-/** Own choices: a card that names the coral asked about, and one whose title names others, in odds. */
-const NAMES_IT = 30;
-const NAMES_OTHERS = 0.1;
+/** How a card stands to the coral asked about: its title or headline names it, only a label does, its title names others. */
+type Fit = 'it' | 'aside' | 'others' | 'none';
+
+/** What that is worth in odds; own choices. */
+const ODDS: Readonly<Record<Fit, number>> = { it: 30, aside: 5, others: 0.02, none: 1 };
 /** Less likely than this a card is not brought forward by a name. Own choice. */
-const LEAST = 0.003;
+const LEAST = 0.0005;
 
 /**
  * Cards likeliest first. Where the likeliest has another coral in its title than the message names, and a card that does
@@ -21,10 +23,11 @@ export function cardsAsked(cards: readonly WeighedCard[], animals: Named): reado
   const [first] = cards;
   if (first === undefined || !hasCoral(animals) || fitOf(first, animals) !== 'others') return cards;
   const fits = cards.map((one) => ({ ...one, fit: fitOf(one, animals) }));
-  if (!fits.some(({ fit: own, probability }) => own === 'it' && probability >= LEAST)) return cards;
+  if (!fits.some(({ fit: own, probability }) => (own === 'it' || own === 'aside') && probability >= LEAST))
+    return cards;
   const shifted = fits.map(({ card, probability, fit: own }) => ({
     card,
-    probability: probability * { it: NAMES_IT, others: NAMES_OTHERS, none: 1 }[own],
+    probability: probability * ODDS[own],
   }));
   const sum = shifted.reduce((total, { probability }) => total + probability, 0);
   return shifted
@@ -32,11 +35,11 @@ export function cardsAsked(cards: readonly WeighedCard[], animals: Named): reado
     .toSorted((a, b) => b.probability - a.probability);
 }
 
-function fitOf({ card }: WeighedCard, animals: Named): 'it' | 'others' | 'none' {
+function fitOf({ card }: WeighedCard, animals: Named): Fit {
   if (card === undefined) return 'none';
   const { title, headline, points } = card;
-  const labels = points.map(([label]) => label).join('; ');
-  if (sharedAnimals(animals, namedIn(`${title}; ${headline}; ${labels}`)) >= 1) return 'it';
+  if (sharedAnimals(animals, namedIn(`${title}; ${headline}`)) >= 1) return 'it';
+  if (sharedAnimals(animals, namedIn(points.map(([label]) => label).join('; '))) >= 1) return 'aside';
   const inTitle = namedIn(title);
   return hasCoral(inTitle) && sharedAnimals(animals, inTitle) === 0 ? 'others' : 'none';
 }
