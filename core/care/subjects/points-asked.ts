@@ -18,9 +18,7 @@ const ANIMAL = 4;
 const NUMBER = 3;
 const LABEL = 2;
 /** Below this a point is not about what the message names; one telling word in a label passes. */
-const ABOUT = 3;
-/** Words in a larger share of all points tell nothing. */
-const COMMON_SHARE = 0.02;
+const ABOUT = 2;
 /** Words of questions that seldom stand in points and yet tell nothing. */
 const EMPTY = new Set(
   `the and for with from that this then than what when which who how why can could should would will does did has have had are
@@ -51,9 +49,12 @@ export function pointsAsked(points: readonly Point[], asked: Asked): readonly Po
   return points.toSorted((a, b) => worth(b) - worth(a));
 }
 
-/** The one point whose label names the animal the message names, where the headline speaks of another. */
-export function pointInstead({ headline, points }: SubjectCard, { animals }: Asked): Point | undefined {
-  if (sharedAnimals(animals, namedIn(headline)) >= 1) return undefined;
+/** The one point whose label names the animal the message names, where neither headline nor title speaks of it. */
+export function pointInstead(
+  { title, headline, points }: SubjectCard,
+  { animals }: Asked,
+): Point | undefined {
+  if (sharedAnimals(animals, namedIn(`${title}; ${headline}`)) >= 1) return undefined;
   const shared = points.map((point) => sharedAnimals(animals, namedIn(point[0])));
   const most = Math.max(...shared, 0);
   return most < 1 || shared.filter((each) => each === most).length > 1
@@ -74,12 +75,11 @@ function scoreOf([label, value]: Point, { animals, words, spans }: Asked): numbe
   );
 }
 
-/** 2 for a word in one point only, down to 0 for one in many. */
+/** 2 for a word in one point only, less down to 0 the more hold it (inverse frequency); 0 for one in none. */
 function tellingOf(word: string): number {
   const { counts, points } = countedWords();
-  const share = (counts.get(word) ?? 0) / points;
-  if (share === 0 || share > COMMON_SHARE) return 0;
-  return 2 * (1 - Math.sqrt(share / COMMON_SHARE));
+  const count = counts.get(word);
+  return count === undefined ? 0 : 2 * (1 - Math.log(count) / Math.log(points));
 }
 
 function wordsOf(text: string): readonly string[] {
