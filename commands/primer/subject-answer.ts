@@ -25,7 +25,7 @@ export function subjectAnswer(
 
 /** The same card turned towards what a message names: its points first, and the animal it asks about in the headline. */
 export function askedAnswer(card: SubjectCard, asked: Asked, others: readonly SubjectCard[]): Answer {
-  const points = pointsAsked(card.points, asked);
+  const points = pointsAsked(card, asked);
   const instead = pointInstead(card, asked);
   if (instead === undefined) return subjectAnswer({ ...card, points: [...points] }, others);
   const rest = points.filter((point) => point !== instead);

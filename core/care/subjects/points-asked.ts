@@ -37,11 +37,13 @@ export function askedIn(text: string, corals: readonly string[], volume?: string
 }
 
 /**
- * The points of a card, those first that speak of what the message names; all others stay as they stand. Deterministic;
- * nothing moves where nothing matches.
+ * The points of a card, those first that speak of what the message names; all others stay as they stand. A fish or a shrimp
+ * that the title names tells no point from another. Deterministic; nothing moves where nothing matches.
  */
-export function pointsAsked(points: readonly Point[], asked: Asked): readonly Point[] {
-  const score = new Map(points.map((point) => [point, scoreOf(point, asked)]));
+export function pointsAsked({ title, points }: SubjectCard, asked: Asked): readonly Point[] {
+  const inTitle = namedIn(title);
+  const animals = new Set([...asked.animals].filter((key) => key.includes(' ') || !inTitle.has(key)));
+  const score = new Map(points.map((point) => [point, scoreOf(point, { ...asked, animals })]));
   const worth = (point: Point): number => {
     const own = score.get(point) ?? 0;
     return own < ABOUT ? 0 : own;

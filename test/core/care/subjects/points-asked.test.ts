@@ -26,26 +26,26 @@ describe('points of a card by what a message names', () => {
     ['duncan, mysis daily or waste', 'feed', 'fleshy corals', 'Duncan, candy cane'],
     ['how many fish in 40 gal', 'fish-together', 'how many', '150 L (40 gal)'],
     ['heater for a 20 gallon', 'equipment', 'heater size', '75 to 150 L (20 to 40 gal)'],
+    ['yellow tang with blue tang', 'fish-together', 'two tangs', 'Yellow and blue (hepatus)'],
     ['is lanthanum safe', 'nutrients', 'phosphate media', 'Lanthanum'],
   ] as const)('%s', (text, kind, label, first) => {
-    expect(pointsAsked(card(kind, label).points, asked(text))[0]?.[0]).toBe(first);
+    expect(pointsAsked(card(kind, label), asked(text))[0]?.[0]).toBe(first);
   });
 
   it('leaves them as they stand where nothing is named', () => {
-    for (const { points } of [...subjectCards.values()].flat())
-      expect(pointsAsked(points, asked('is it ok or not, please help'))).toEqual(points);
+    for (const each of [...subjectCards.values()].flat())
+      expect(pointsAsked(each, asked('is it ok or not, please help'))).toEqual(each.points);
   });
 
   it('loses and doubles none', () => {
-    const { points } = card('fragging', 'saw stony coral');
-    const moved = pointsAsked(points, asked('saw or bone cutters for a hammer'));
-    expect(moved.toSorted()).toEqual(points.toSorted());
+    const sawn = card('fragging', 'saw stony coral');
+    const moved = pointsAsked(sawn, asked('saw or bone cutters for a hammer'));
+    expect(moved.toSorted()).toEqual(sawn.points.toSorted());
   });
 
   it('takes the volume of the tank before others', () => {
-    const { points } = card('fish-together', 'how many');
     const known = askedIn('15 L bucket, how many fish', [], '20 gal');
-    expect(pointsAsked(points, known)[0]?.[0]).toBe('75 to 110 L (20 to 30 gal)');
+    expect(pointsAsked(card('fish-together', 'how many'), known)[0]?.[0]).toBe('75 to 110 L (20 to 30 gal)');
   });
 });
 
