@@ -51,7 +51,7 @@ const CAUSTIC: readonly Met[] = [
 ];
 /** Of the card on a fish out of the water, and of what to do after trouble in a tank. */
 const SPINES = 'Spines hurt people (lionfish, rabbitfish, tangs): a cup or thick wet gloves.';
-const HANDS = 'Gloves for what stings or pricks and wherever you have a cut; wash your hands and arms afterwards.';
+const HANDS = 'Wear gloves where you have a cut, and wash your hands and arms afterwards.';
 
 /** Whether something is safe to handle, before anybody is hurt; undefined where nothing is known of it here. */
 export function handlingAnswer(scanned: Scanned, slots: Slots, context: OwnContext): Answer | undefined {
