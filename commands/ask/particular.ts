@@ -1,9 +1,10 @@
 import { subjectCard } from '../../core/care/subjects/cards.ts';
+import { cardsAsked, type WeighedCard } from '../../core/care/subjects/cards-asked.ts';
+import { askedIn, type Asked } from '../../core/care/subjects/points-asked.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
 import type { Frame } from '../../core/language/frame.ts';
-import type { Kind } from '../../core/language/kinds.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
-import { openSubject, subjectAnswer } from '../primer/subject-answer.ts';
+import { askedAnswer, openSubject } from '../primer/subject-answer.ts';
 
 /** From this probability among its kind's cards one is answered outright, below it some are offered; own choice. */
 const CLEAR = 0.6;
@@ -12,22 +13,22 @@ const PERHAPS = 0.05;
 const MOST_OFFERED = 4;
 const MOST_BESIDE = 2;
 
-/** The card for the particular question below a message's kind, where one is clear. */
-export function particularOf({ kind, cards }: Frame): Answer | undefined {
-  const [first, ...others] = cards;
-  if (first === undefined || first.probability < CLEAR) return undefined;
-  const card = subjectCard(kind, first.name);
-  return card === undefined ? undefined : subjectAnswer(card, titled(kind, others).slice(0, MOST_BESIDE));
+/** The card for the particular question below a message's kind, where one is clear, turned towards what the message names. */
+export function particularOf(frame: Frame): Answer | undefined {
+  const [first, ...others] = cardsOf(frame);
+  if (first?.card === undefined || first.probability < CLEAR) return undefined;
+  return askedAnswer(first.card, askedOf(frame), likely(others).slice(0, MOST_BESIDE));
 }
 
 /** Whether a message is after one of its kind's cards, and which is not clear. */
-export function isUnclear({ kind, cards: [first] }: Frame): boolean {
-  return first !== undefined && first.probability < CLEAR && subjectCard(kind, first.name) !== undefined;
+export function isUnclear(frame: Frame): boolean {
+  const [first] = cardsOf(frame);
+  return first?.card !== undefined && first.probability < CLEAR;
 }
 
 /** Cards that a message may be after, where none is clear. */
-export function perhapsOf({ kind, cards }: Frame): readonly NextAction[] {
-  return titled(kind, cards).map(openSubject);
+export function perhapsOf(frame: Frame): readonly NextAction[] {
+  return likely(cardsOf(frame)).map(openSubject);
 }
 
 /** Nothing but cards that may be meant. */
@@ -35,9 +36,22 @@ export function nearest(next: readonly NextAction[]): Answer {
   return answer({ headline: 'Which of these is it nearest to? Or say it in other words.', next });
 }
 
-function titled(kind: Kind, cards: Frame['cards']): readonly SubjectCard[] {
+/** The cards of the kind, likeliest first, weighed by the coral that is named. */
+function cardsOf(frame: Frame): readonly WeighedCard[] {
+  const cards = frame.cards.map(({ name, probability }) => ({
+    card: subjectCard(frame.kind, name),
+    probability,
+  }));
+  return cards.length === 0 ? cards : cardsAsked(cards, askedOf(frame).animals);
+}
+
+function askedOf({ reading, slots: { corals = [], volume } }: Frame): Asked {
+  return askedIn(reading.scanned.text, corals, volume);
+}
+
+function likely(cards: readonly WeighedCard[]): readonly SubjectCard[] {
   return cards
     .filter(({ probability }) => probability >= PERHAPS)
-    .flatMap(({ name }) => subjectCard(kind, name) ?? [])
+    .flatMap(({ card }) => card ?? [])
     .slice(0, MOST_OFFERED);
 }

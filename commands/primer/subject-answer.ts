@@ -1,3 +1,4 @@
+import { pointInstead, pointsAsked, type Asked } from '../../core/care/subjects/points-asked.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -20,4 +21,16 @@ export function subjectAnswer(
     sources,
     next: others.map(openSubject),
   });
+}
+
+/** The same card turned towards what a message names: its points first, and the animal it asks about in the headline. */
+export function askedAnswer(card: SubjectCard, asked: Asked, others: readonly SubjectCard[]): Answer {
+  const points = pointsAsked(card, asked);
+  const instead = pointInstead(card, asked);
+  if (instead === undefined) return subjectAnswer({ ...card, points: [...points] }, others);
+  const rest = points.filter((point) => point !== instead);
+  return subjectAnswer(
+    { ...card, headline: `${instead[0]}: ${instead[1]}`, points: [['In general', card.headline], ...rest] },
+    others,
+  );
 }
