@@ -10,7 +10,10 @@ export function asksThreshold(scanned: Scanned): boolean {
     return false;
   if (met(scanned, 'manner.askLevel')) return true;
   const isAsked = scanned.tokens.some(({ word }) => QUESTION.has(word));
-  return isAsked && met(scanned, 'manner.actsNow', 'looks.tooMuch', 'looks.tooLittle', 'lives.dies');
+  return (
+    isAsked &&
+    met(scanned, 'manner.actsNow', 'manner.lethal', 'looks.tooMuch', 'looks.tooLittle', 'lives.dies')
+  );
 }
 
 /** Words that ask for a level beside one of alarm. */

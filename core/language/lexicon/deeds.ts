@@ -45,8 +45,8 @@ export const deeds = {
   catches: `catch caught catching netted_him remove_fish get_him_out`,
   calculates: `calculate calculator calculation work_out compute figure_out`,
   reminds: `remind reminder reminders notify notification schedule_it dont_let_me_forget`,
-  cancels: `stop cancel delete remove forget_about turn_off unsubscribe call_off quit no_more
-    dont_remind`,
+  cancels: `stop cancel delete remove forget_about turn_off unsubscribe call_off quit dont_remind
+    no_more_pings no_more_reminders no_more_alarms no_more_alerts no_more_messages no_more_nagging`,
   movesOn: `move reschedule postpone shift change switch`,
   pauses: `pause paused snooze mute hold_off`,
   resumes: `resume unpause unmute start_again`,
