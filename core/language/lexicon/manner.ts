@@ -4,7 +4,8 @@ export const manner = {
     hadnt wont cant cannot couldnt wouldnt shouldnt aint no_one no_longer no_sign_of nope nah`,
   avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
   over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
-    nevermind never_mind its_fine_now survived made_it under_control handled`,
+    nevermind never_mind its_fine_now survived made_it under_control handled
+    all_alive everything_lived everyone_lived nobody_died no_lasting_harm fine_since power_came_back`,
   past: `happened back_when in_my_last_tank old_tank previous_tank`,
   supposition: `if what_if would suppose supposing hypothetically hypothetical in_case incase imagine say_i
     theoretically theory scenario were_to would_happen could might maybe perhaps possibly`,
