@@ -11,6 +11,7 @@ import type { Tank } from '../keep.ts';
 import { readPar } from '../light/words.ts';
 import { askedTank } from '../tank/asked-tank.ts';
 import { daysSince, sceneOf } from './scene-of.ts';
+import { standingIn } from './corals-in.ts';
 import { guessedCautions, spotSaid } from './spot-said.ts';
 
 export interface WantedInput {
@@ -20,6 +21,8 @@ export interface WantedInput {
   readonly flow?: FlowBand | undefined;
   readonly ground?: 'rock' | 'sand' | undefined;
   readonly kind?: CoralGroup | undefined;
+  /** What stands there already, in the member's words. */
+  readonly beside?: string | undefined;
   readonly tank?: string | undefined;
 }
 
@@ -61,7 +64,7 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
       ground: ground ?? onSand,
       group: kind,
       box: scene?.box,
-      neighbours: scene?.corals,
+      neighbours: [...standingIn(input.beside), ...(scene?.corals ?? [])],
       place,
     },
     conditions: [
@@ -70,10 +73,11 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
       ...(reading === undefined ? [] : [par(reading.value)]),
       ...(flow === undefined ? [] : [`${flow} flow`]),
       ...(ground === undefined ? [] : [`on ${ground}`]),
+      ...(input.beside === undefined ? [] : [`beside ${input.beside}`]),
     ],
     read: [
       ...(isYoung ? [`your tank runs since ${tank?.startedOn}: judged like a first year of reefs`] : []),
-      ...(scene === undefined ? ['no tank, so size and neighbours are not judged'] : tankRead(scene)),
+      ...(scene === undefined ? untoldOf(input.beside) : tankRead(scene)),
       ...(reading?.notes ?? []),
       ...lightRead(scene, place, reading?.value),
     ],
@@ -122,6 +126,12 @@ function readingPlace(ppfd: number): NonNullable<Wanted['place']> {
     light: [{ ...spot, id: 0, ppfd, atMs: 0 }],
   };
   return { scene, spot, rough: false, untold: ['ground', 'room'] };
+}
+
+function untoldOf(beside: string | undefined): readonly string[] {
+  return beside === undefined
+    ? ['no tank, so size and neighbours are not judged']
+    : ['no tank, so size is not judged'];
 }
 
 function tankRead({ corals }: Scene): readonly string[] {

@@ -7,14 +7,13 @@ import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm } from '../../core/corals/say.ts';
 import { nearMisses, suited } from '../../core/corals/suited.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
-import { namedCoral, type NamedCoral } from '../../core/corals/named.ts';
-import { scan } from '../../core/language/tokens.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { tellingName } from './asked-kind.ts';
 import { askedWanted, type AskedWanted, type WantedInput } from './asked-wanted.ts';
+import { coralsIn, MOST_OF_A_NAME, standingIn } from './corals-in.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
 import { tankOption } from './tank-input.ts';
 
@@ -22,8 +21,6 @@ import { tankOption } from './tank-input.ts';
 const MOST_TOLD = 8;
 const MOST_NAMED = 15;
 const MOST_UNFIT = 4;
-/** Kinds tried of one name in a wish. */
-const MOST_OF_A_NAME = 3;
 
 export const suitedCommand = defineCommand({
   path: ['coral', 'suited'],
@@ -40,6 +37,7 @@ export const suitedCommand = defineCommand({
       .describe('Only corals of this kind')
       .optional(),
     wish: textOption('Corals you wish for: "torch, acan, goniopora"').optional(),
+    beside: textOption('Corals that stand there already: "leather, zoas"').optional(),
     tank: tankOption(),
   }),
   run: (input, context): Answer => suitedAnswer(input, askedWanted(input, { ...context, keep: undefined })),
@@ -50,7 +48,8 @@ export const suitedCommand = defineCommand({
 });
 
 function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked: AskedWanted): Answer {
-  const fitting = suited(asked.wanted);
+  const standing = new Set(standingIn(input.beside).map(({ entry }) => entry));
+  const fitting = suited(asked.wanted).filter(({ entry }) => !standing.has(entry));
   const told = fitting.slice(0, MOST_TOLD);
   const wished = wishes(input.wish, asked.wanted);
   const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
@@ -136,23 +135,17 @@ function moreFact(rest: readonly Suits[]): readonly Fact[] {
   ];
 }
 
-/** What the names of corals in a text can mean. */
-function namedIn(text: string): readonly NamedCoral[] {
-  const names = scan(text).names.flatMap(({ class: kind, id }) => (kind === 'coral' ? [id] : []));
-  return names.flatMap((name) => namedCoral(name) ?? []);
-}
-
 /** Corals named in the wish; a name of several is tried as each of the likeliest. */
 function wishes(wish: string | undefined, wanted: Wanted): readonly Suits[] {
   if (wish === undefined) return [];
-  const entries = namedIn(wish).flatMap((named) => named.entries.slice(0, MOST_OF_A_NAME));
+  const entries = coralsIn(wish).flatMap((named) => named.entries.slice(0, MOST_OF_A_NAME));
   return [...new Set(entries)].map((entry) => suits(entry, wanted));
 }
 
 /** What of the wish was not tried. */
 function unread(wish: string | undefined): readonly string[] {
   if (wish === undefined) return [];
-  const named = namedIn(wish);
+  const named = coralsIn(wish);
   if (named.length === 0) return [`I know no coral in "${wish}"`];
   return named
     .filter(({ entries }) => entries.length > MOST_OF_A_NAME)

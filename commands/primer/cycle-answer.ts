@@ -1,10 +1,21 @@
-import { cycleStage, nitrateDisturbed, type CycleStage, type CycleTest } from '../../core/care/cycle.ts';
+import {
+  cycleStage,
+  nitrateDisturbed,
+  onItsDay,
+  type CycleStage,
+  type CycleTest,
+} from '../../core/care/cycle.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 
 const headlines: Readonly<Record<CycleStage, string>> = {
   'nothing seen':
     'Not to be told yet: neither ammonia nor nitrite ever showed, so there is nothing that could have been eaten. Add a small source of ammonia and test again.',
+  ammonia:
+    'Ammonia shows and no nitrite yet: the first stage. One test cannot tell whether it falls; test again in two to three days.',
+  both: 'Ammonia and nitrite both show: that is how the middle of a cycle looks, for ammonia becomes nitrite. One test cannot tell whether they fall; test again in two to three days.',
+  nitrite:
+    'Half way: ammonia reads none and nitrite still shows. One test cannot tell whether it falls; wait until both read none.',
   'ammonia not falling': 'Not yet: ammonia is not falling. Wait, and test again in two to three days.',
   'ammonia falling': 'On its way: ammonia falls, nitrite comes next. Wait until both read none.',
   'nitrite not falling':
@@ -16,11 +27,16 @@ const headlines: Readonly<Record<CycleStage, string>> = {
   'zero held': 'It looks ready: both read none more than once. One proof more, then begin with a few snails.',
 };
 
-/** How far a tank is that is cycling, and when snails may come; the tests stand in order of time. */
-export function cycleAnswer(tests: readonly [CycleTest, ...CycleTest[]], hasAlgae: boolean): Answer {
+/** How far a tank is that is cycling, and when snails may come; the tests stand in order of time, `day` is that of the last. */
+export function cycleAnswer(
+  tests: readonly [CycleTest, ...CycleTest[]],
+  hasAlgae: boolean,
+  day?: number,
+): Answer {
   const stage = cycleStage(tests);
+  const course = day === undefined ? undefined : onItsDay(stage, day);
   return answer({
-    headline: headlines[stage],
+    headline: `${course === undefined ? '' : `${courses[course](fixed(day ?? 0, 0))} `}${headlines[stage]}`,
     read: [`${tests.length} ${tests.length === 1 ? 'test' : 'tests'} of a tank that is cycling, mg/L`],
     table: {
       head: ['day', 'ammonia', 'nitrite', 'nitrate'],
@@ -32,6 +48,7 @@ export function cycleAnswer(tests: readonly [CycleTest, ...CycleTest[]], hasAlga
       ]),
     },
     steps: [
+      ...(course === 'slow' ? [SLOW] : []),
       'Wait until ammonia and nitrite both read none for two days. Better still: feed a small source of ammonia and see it gone within 24 hours.',
       'Then one water change with matched salinity and temperature, and a few snails. No fish as a test.',
       ...(hasAlgae ? ['Hair algae and brown dust are normal now; the snails will have food.'] : []),
@@ -52,6 +69,14 @@ export function cycleAnswer(tests: readonly [CycleTest, ...CycleTest[]], hasAlga
     sources: ['practice', 'Medeiros2014'],
   });
 }
+
+/** A stage against the day it was seen on. */
+const courses = {
+  usual: (day: string) => `Not stuck: on day ${day} this is the usual course.`,
+  slow: (day: string) => `Slow: by day ${day} it is mostly further on.`,
+} as const;
+const SLOW =
+  'Slow is not broken: warm it to 25 to 27 °C, move the surface, check alkalinity; above about 5 mg/L of ammonia change water to come down to 2.';
 
 function nitrateFacts(tests: readonly CycleTest[]) {
   if (!nitrateDisturbed(tests)) return [];

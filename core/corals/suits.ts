@@ -17,7 +17,7 @@ export interface Wanted {
   readonly group?: CoralGroup | undefined;
   /** The inside of the glass. */
   readonly box?: Box | undefined;
-  /** Corals of the tank, where no spot is tried. */
+  /** Corals of the tank, where no spot among them is tried. */
   readonly neighbours?: readonly Pick<Placed, 'entry' | 'label'>[] | undefined;
   readonly place?: Place | undefined;
 }
@@ -54,7 +54,10 @@ function kindSays(entry: CoralEntry, wanted: Wanted): readonly Said[] {
 }
 
 function neighboursSay(entry: CoralEntry, wanted: Wanted): readonly Said[] {
-  return wanted.place === undefined ? beside(entry, wanted) : placeSays(entry, wanted.place);
+  const { place } = wanted;
+  if (place === undefined) return beside(entry, wanted);
+  const said = placeSays(entry, place);
+  return place.scene.corals.length > 0 ? said : [...said, ...beside(entry, wanted)];
 }
 
 function sorted(entry: CoralEntry, found: readonly Said[]): Suits {

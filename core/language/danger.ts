@@ -6,6 +6,7 @@ import { Problem } from '../problem.ts';
 import { limitsOf, sideOf, urgentSide, type Range, type Side } from '../water/limits.ts';
 import type { ParameterId } from '../water/parameter.ts';
 import { levelText, parameterOf } from './fill-slots.ts';
+import { isLongPast } from './long-past.ts';
 import { met, metBefore } from './met.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
@@ -126,7 +127,8 @@ const PLANS: ReadonlySet<string> = new Set(['wanted', 'target', 'change']);
 function isUnreal({ scanned }: Pick<Reading, 'scanned'>, { part, number: { start } }: Said): boolean {
   if (metBefore(scanned, start, 'manner.hypothesis', 'manner.rumour')) return true;
   const isPast = part === 'was' && met(scanned, 'times.longAgo', 'times.weeksAgo', 'manner.past');
-  return isPast || (met(scanned, 'manner.over') && !met(scanned, 'manner.plea', 'manner.panic'));
+  const isCalm = !met(scanned, 'manner.plea', 'manner.panic');
+  return isPast || (isCalm && (isLongPast(scanned, start) || met(scanned, 'manner.over')));
 }
 
 /** Where the words sound alarmed, temperature is a danger from a day's pace outside its usual range; own choice. */

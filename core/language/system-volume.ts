@@ -1,3 +1,4 @@
+import { hasBox } from './box-said.ts';
 import type { Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
@@ -22,7 +23,9 @@ export function systemVolume(scanned: Scanned, said: readonly Said[]): SystemVol
   const parts = said.filter(
     ({ part, of, number }) => part === 'part' && (of === 'sump' || of === 'display') && isVolume(number),
   );
-  const base = systems.at(-1) ?? parts[0];
+  // Beside the sides of a box its sump is a part of the water, and not all of it.
+  const isPartOfBox = hasBox(said) && parts.every(({ of }) => of === 'sump');
+  const base = systems.at(-1) ?? (isPartOfBox ? undefined : parts[0]);
   if (base === undefined) return undefined;
   const joined = parts.filter((one) => one !== base && !isHalf(one) && isJoined(scanned, base, one));
   const unit = unitOf(scanned, said, [base, ...joined]);

@@ -1,3 +1,4 @@
+import { hasBox } from './box-said.ts';
 import type { Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
@@ -6,7 +7,8 @@ const BACK = new Set(['not', "isn't", 'isnt', 'forget', 'ignore', 'scrap', 'neve
 /** Words that may stand between. */
 const BETWEEN = new Set(['the', 'that', 'a', 'an', 'it', 'my', 'about', 'really', 'was', 'at', 'on']);
 const MOST_BETWEEN = 2;
-
+/** Words before the water of a tank that is no more: "the old 200 l". A level that was is told, and stays. */
+const BYGONE = new Set(['old', 'previous', 'former']);
 /**
  * The numbers of a message without those it takes back, where another number of the same part stands beside them: of "its
  * 30 gal not 50" the 30 is left. A number that is alone stays: "not 8" says something of eight.
@@ -14,15 +16,18 @@ const MOST_BETWEEN = 2;
 export function withoutTakenBack({ tokens }: Scanned, said: readonly Said[]): readonly Said[] {
   return said.filter((one) => {
     const at = tokens.findIndex(({ number }) => number === one.number);
-    return !isBack(tokens, at) || !said.some((other) => other !== one && isSameThing(one, other));
+    const isWater = one.part === 'system' && one.number.kinds.includes('volume');
+    if (!isBack(tokens, at, isWater)) return true;
+    const others = said.filter((other) => other !== one);
+    return !others.some((other) => isSameThing(one, other)) && !(isWater && hasBox(others));
   });
 }
 
-/** Whether the word or number at a place is taken back by the words before it. */
-export function isBack(tokens: Scanned['tokens'], at: number): boolean {
+/** Whether the word or number at a place is taken back by the words before it; `isWater`: it is the water of a tank. */
+export function isBack(tokens: Scanned['tokens'], at: number, isWater = false): boolean {
   for (let n = at - 1; n >= 0 && n >= at - 1 - MOST_BETWEEN; n--) {
     const word = tokens[n]?.word.toLowerCase() ?? '';
-    if (BACK.has(word)) return true;
+    if (BACK.has(word) || (isWater && BYGONE.has(word))) return true;
     if (!BETWEEN.has(word)) return false;
   }
   return false;

@@ -3,7 +3,9 @@ import { state } from '../../../core/claims/stated.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { claimCommand } from '../../claim.ts';
 import { call } from '../../called.ts';
+import { namesBleach, namesMedicine } from '../../triage/refused.ts';
 import type { Row } from '../row.ts';
+import { subjectOf } from './claim-subject.ts';
 
 /** What a rule is judged by: every quantity of it. */
 const QUANTITIES = [
@@ -44,13 +46,14 @@ export const claimRows: readonly Row[] = [
     kind: 'claim',
     label: 'Is that rule right?',
     uses: QUANTITIES,
-    answer: ({ reading: { given, scanned } }, context) => {
+    answer: (frame, context) => {
+      const { given, scanned } = frame.reading;
       const rule = ruleWithin(scanned);
-      const isOfCorals = scanned.names.some((name) => name.class === 'coral');
-      if (rule === undefined && isOfCorals && scanned.numbers.length === 0) return undefined;
       const text =
         given.length <= MAX_MESSAGE_LENGTH ? given : (rule?.text ?? given).slice(0, MAX_MESSAGE_LENGTH);
-      return call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
+      const isOfDose = namesMedicine(scanned) || namesBleach(scanned);
+      const subject = rule === undefined && !isOfDose ? subjectOf(frame, context) : undefined;
+      return subject ?? call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
     },
   },
 ];

@@ -40,7 +40,7 @@ export const coralLightRows: readonly Row[] = [
 ];
 
 /** The light of the corals or the group that is named, against what was read. */
-function lightOf(frame: Frame, context: OwnContext): Answer | undefined {
+export function lightOf(frame: Frame, context: OwnContext): Answer | undefined {
   const { percents } = frame.slots;
   const lux = luxOf(frame);
   const [one, other] = coralsOf(frame);

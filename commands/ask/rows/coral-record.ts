@@ -13,6 +13,7 @@ import { moveCoralCommand } from '../../coral/move.ts';
 import { removeCoralCommand } from '../../coral/remove.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { deedOf, recordedElsewhere } from './coral-record-elsewhere.ts';
 import { originOf } from './coral-said.ts';
 import { sizeSaid, spotSaid } from './spot-in.ts';
 
@@ -24,7 +25,7 @@ export const coralRecordRows: readonly Row[] = [
     uses: ['corals', 'heads', 'lengths', 'moments', 'counts'],
     answer: (frame, context) => {
       const [coral, ...others] = frame.slots.corals ?? [];
-      if (context.keep === undefined) return undefined;
+      if (context.keep === undefined) return recordedElsewhere(deedOf(frame), coral, frame, others);
       if (coral === undefined) {
         const shown = shownBy(frame);
         return shown === undefined ? undefined : call<OptionsSchema>(shown, {}, context);
@@ -42,25 +43,12 @@ function shownBy({ slots, reading: { scanned } }: Frame) {
   return met(scanned, 'deeds.shows', 'manner.askWhere', 'manner.askWhich') ? listCoralsCommand : undefined;
 }
 
-/** Gone before moved before added: "sold the one i moved". */
 function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
-  const { scanned } = frame.reading;
-  if (
-    met(
-      scanned,
-      'records.gone',
-      'lives.dies',
-      'looks.dead',
-      'deeds.sells',
-      'deeds.gives',
-      'deeds.discards',
-      'deeds.unlists',
-    )
-  )
-    return isPart(frame) ? partGone(coral) : call(removeCoralCommand, { coral }, context);
+  const deed = deedOf(frame);
+  if (deed === 'gone') return isPart(frame) ? partGone(coral) : call(removeCoralCommand, { coral }, context);
   const at = spotSaid(frame);
   const size = sizeSaid(frame);
-  if (met(scanned, 'records.moved', 'deeds.moves'))
+  if (deed === 'moved')
     return at.missing.length === 0 || size !== undefined
       ? call(moveCoralCommand, { coral, at: at.missing.length === 0 ? at.text : undefined, size }, context)
       : whereNow(coral, at.missing);

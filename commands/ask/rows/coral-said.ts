@@ -59,6 +59,17 @@ export function groupOf(frame: Frame): CoralGroup | undefined {
   return (frame.slots.corals ?? []).length === 0 && other === undefined ? group : undefined;
 }
 
+/** The one group that other words than names speak of, whatever is named: "room for a couple of lps beside my leather". */
+export function groupAsked(frame: Frame): CoralGroup | undefined {
+  const { reading } = frame;
+  const tokens = reading.scanned.tokens.filter(({ name }) => name?.class !== 'coral');
+  const [group, other] = groupsOf({
+    ...frame,
+    reading: { ...reading, scanned: { ...reading.scanned, tokens } },
+  });
+  return other === undefined ? group : undefined;
+}
+
 /** No light over a tank is below or above this, PAR. */
 const PAR = { least: 5, most: 2500 } as const;
 

@@ -12,6 +12,7 @@ import { cycleTests } from '../../primer/cycle-tests.ts';
 import { urgentAction } from '../../urgent/action.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { readableAs } from './coral-said.ts';
 
 /** Beginning, testing, gear and going away: mostly the short cards. */
 export const keepingRows: readonly Row[] = [
@@ -104,10 +105,22 @@ function hasTests({ slots }: Frame): boolean {
 function cycle({ slots, reading: { scanned } }: Frame): Answer | undefined {
   const [first, ...more] = cycleTests(slots);
   if (first === undefined) return undefined;
-  const given = cycleAnswer([first, ...more], met(scanned, ...ALGAE));
+  // With a fish in it no stage is "usual".
+  const isCourseAsked = more.length === 0 && !met(scanned, 'lives.stocked');
+  const given = cycleAnswer(
+    [first, ...more],
+    met(scanned, ...ALGAE),
+    isCourseAsked ? dayOf(slots) : undefined,
+  );
   const { ammonia } = more.at(-1) ?? first;
   if (urgentSide('ammonia', ammonia) === undefined) return given;
   return { ...given, next: [{ ...urgentAction('ammonia'), label: 'Animals are in already' }, ...given.next] };
+}
+
+/** How long it has been cycling, days: the one time that was said. */
+function dayOf({ spans = [] }: Frame['slots']): number | undefined {
+  const [only, other] = spans;
+  return only === undefined || other !== undefined ? undefined : readableAs('days', only);
 }
 
 function card(id: PrimerId, context: OwnContext): Answer {

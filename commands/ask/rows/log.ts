@@ -9,8 +9,8 @@ import { logDoseCommand } from '../../log/dose.ts';
 import { showCommand } from '../../log/show.ts';
 import { trendCommand } from '../../log/trend.ts';
 import { undoCommand } from '../../log/undo.ts';
-import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { own } from './own.ts';
 import { watchSaid } from './watch.ts';
 
 export const logRows: readonly Row[] = [
@@ -28,13 +28,19 @@ function ofLog(frame: Frame, context: OwnContext): Answer {
   const { salt, amount, of } = slots;
   const label = of === undefined ? undefined : parameter(of).label;
   if (met(scanned, 'deeds.corrects', 'deeds.cancels'))
-    return call(undoCommand, { of: met(scanned, 'deeds.doses') ? 'dose' : undefined }, context);
+    return own(
+      'Undo my last entry',
+      undoCommand,
+      { of: met(scanned, 'deeds.doses') ? 'dose' : undefined },
+      context,
+    );
   if (salt !== undefined && amount !== undefined) {
     const at = whenSaid(frame);
-    return call(logDoseCommand, { with: salt, amount, at }, context);
+    return own('Keep what was dosed', logDoseCommand, { with: salt, amount, at }, context);
   }
   const line = lineOf(frame);
-  if (line !== undefined) return call(addCommand, { readings: line, at: whenSaid(frame) }, context);
+  if (line !== undefined)
+    return own('Keep these readings', addCommand, { readings: line, at: whenSaid(frame) }, context);
   const isTrend = met(
     scanned,
     'parts.moved',
@@ -44,8 +50,8 @@ function ofLog(frame: Frame, context: OwnContext): Answer {
     'deeds.shows',
   );
   if (label !== undefined && (isTrend || met(scanned, 'manner.askHow')))
-    return call(trendCommand, { of: label }, context);
-  return call(showCommand, { of: label }, context);
+    return own('Show how it moves', trendCommand, { of: label }, context);
+  return own('Show my readings', showCommand, { of: label }, context);
 }
 
 /** Readings as a line for `/log add`: every level that was measured, by its name; a wish or a rate is none. */

@@ -1,8 +1,11 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import { asksThreshold } from '../../../core/language/threshold.ts';
+import { readLogged } from '../../../core/log/value.ts';
 import type { ParameterId } from '../../../core/water/parameter.ts';
 import type { Answer } from '../../answer.ts';
+import { actAtAnswer } from '../../checkup/act-at.ts';
 import { usualAnswer } from '../../checkup/usual-answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { zeroNutrients } from '../../dose/zero-nutrients.ts';
@@ -11,6 +14,7 @@ import { goalCommand } from '../../waterchange/goal.ts';
 import { onceCommand } from '../../waterchange/once.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { attempt } from './attempt.ts';
 import { byLabel } from './by-label.ts';
 import { amountFor } from './dose-for.ts';
 import { judgedFrame } from './judged-frame.ts';
@@ -31,7 +35,8 @@ export const readingRows: readonly Row[] = [
       },
     ],
     uses: ['levels', 'of', 'now', 'was', 'salinity', 'temperature', 'corals', 'volume', 'span', 'spans'],
-    answer: (frame, context) => judgedFrame(frame, context) ?? usualAnswer(named(frame), context.keep),
+    answer: (frame, context) =>
+      actAtSaid(frame, context) ?? judgedFrame(frame, context) ?? usualAnswer(named(frame), context.keep),
   },
   {
     kind: 'nutrients',
@@ -52,6 +57,8 @@ export const readingRows: readonly Row[] = [
     computes: ({ slots: { levels } }) => levels !== undefined,
     answer: (frame, context) => {
       if (frame.slots.of !== undefined && asksPace(frame)) return paceSaid(frame, context);
+      const actAt = actAtSaid(frame, context);
+      if (actAt !== undefined) return { ...actAt, next: [...actAt.next, openCard('nutrients')] };
       const sum = towards(frame, context);
       const read = notUsedOf(frame.slots, frame.slots.of === undefined ? [] : [frame.slots.of]);
       const wished =
@@ -69,6 +76,17 @@ export const readingRows: readonly Row[] = [
 function named({ slots: { of }, reading: { scanned } }: Frame): readonly ParameterId[] {
   const ids = scanned.names.flatMap((name) => (name.class === 'parameter' ? [name.id as ParameterId] : []));
   return [...new Set([...(of === undefined ? [] : [of]), ...ids])];
+}
+
+/** At which level of the one thing it names to act; undefined where nothing asks so, or a goal was said. */
+function actAtSaid(frame: Frame, context: OwnContext): Answer | undefined {
+  const { slots, reading } = frame;
+  const [id, other] = named(frame);
+  const isGoal = slots.wanted !== undefined || slots.change !== undefined;
+  if (id === undefined || other !== undefined || isGoal || !asksThreshold(reading.scanned)) return undefined;
+  const said = slots.now === undefined ? undefined : attempt(() => readLogged(id, slots.now ?? '', id).value);
+  const given = said === undefined ? undefined : judgedFrame(frame, context);
+  return actAtAnswer(id, said, given ?? usualAnswer([id], context.keep));
 }
 
 /** Nitrate and phosphate read none, and a dose is asked about. */

@@ -16,6 +16,7 @@ import { listCommand } from '../../remind/list.ts';
 import { onlyOf, remindersNamed } from '../../remind/meant.ts';
 import { pauseCommand } from '../../remind/pause.ts';
 import { removeReminderCommand } from '../../remind/remove.ts';
+import { pauseElsewhere, resumeElsewhere, stopElsewhere } from '../../remind/elsewhere.ts';
 import { resumeCommand } from '../../remind/resume.ts';
 import { named } from '../../remind/times.ts';
 import { knownZone } from '../../zone.ts';
@@ -33,12 +34,22 @@ export const remindRows: readonly Row[] = [
       if (met(scanned, 'times.clockChange')) return clockChangeAnswer(given, context);
       return (
         watchSaid(frame, context) ??
-        (context.keep === undefined ? undefined : ofExisting(scanned, given, context.keep, context)) ??
+        (context.keep === undefined
+          ? ofExistingElsewhere(scanned)
+          : ofExisting(scanned, given, context.keep, context)) ??
         remindFromWords(given, context)
       );
     },
   },
 ];
+
+/** Where nothing of the member's may be touched: how those there are are ended, paused or begun again. */
+function ofExistingElsewhere(scanned: Scanned): Answer | undefined {
+  if (scanned.tokens[0]?.word === 'remind') return undefined;
+  if (leads(scanned, 'deeds.cancels')) return stopElsewhere();
+  if (leads(scanned, 'deeds.pauses')) return pauseElsewhere();
+  return leads(scanned, 'deeds.resumes') ? resumeElsewhere() : undefined;
+}
 
 /** What is done with reminders there are: ended, paused, moved, listed. */
 function ofExisting(scanned: Scanned, given: string, keep: Keep, context: OwnContext): Answer | undefined {

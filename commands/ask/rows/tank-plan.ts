@@ -1,11 +1,15 @@
 import type { FlowBand } from '../../../core/corals/entry.ts';
 import type { Level } from '../../../core/corals/suits.ts';
+import type { NamedCoral } from '../../../core/corals/named.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import { standThere } from '../../../core/language/stands-there.ts';
+import { lightsOfOne } from './light-of-one.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { checkCoralsCommand } from '../../coral/check.ts';
 import { gentleAnswer } from '../../coral/gentle-answer.ts';
+import { lightsAnswer } from '../../coral/lights-answer.ts';
 import { pairHeadline } from '../../coral/pair-headline.ts';
 import { pairFacts, pairsOf } from '../../coral/pairs-answer.ts';
 import { softBesideStony } from '../../coral/soft-beside-stony.ts';
@@ -13,7 +17,7 @@ import { suitedCommand } from '../../coral/suited.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { isSoftBesideStony } from './coral-pair.ts';
-import { coralsOf, groupOf, parsOf } from './coral-said.ts';
+import { coralsOf, groupAsked, parsOf } from './coral-said.ts';
 
 /** Pairs told beside a plan. */
 const MOST_PAIRS = 4;
@@ -30,7 +34,7 @@ export const tankPlanRows: readonly Row[] = [
       if (named.length === 0 && met(scanned, 'manner.negation') && met(scanned, 'lives.stings'))
         return gentleAnswer();
       if (named.length === 0 && isSoftBesideStony(frame)) return softBesideStony();
-      return withPairs(frame, suitedOf(frame, context));
+      return withSpots(frame, withPairs(frame, suitedOf(frame, context)));
     },
   },
 ];
@@ -45,19 +49,20 @@ function asksOfOwn({ slots, reading: { scanned } }: Frame, { keep }: OwnContext)
 /** What fits, from what is said of the spot and of the keeper. */
 export function suitedOf(frame: Frame, context: OwnContext): Answer {
   const { scanned } = frame.reading;
-  const [reading] = parsOf(frame);
+  const reading = parsOf(frame).find(({ text }) => !lightsOfOne(frame).some(({ par }) => par.text === text));
+  const { wished: wish, standing } = wishOf(frame);
   const isLow = reading === undefined && met(scanned, 'places.shade');
   const isHigh = reading === undefined && !isLow && met(scanned, 'places.highLight');
-  const wish = coralsOf(frame).map(({ name }) => name);
   const found = call(
     suitedCommand,
     {
       level: levelOf(frame),
       par: reading?.text ?? (isLow ? '60 PAR' : isHigh ? '240 PAR' : undefined),
       flow: flowOf(frame),
-      ground: met(scanned, 'places.rock') ? 'rock' : met(scanned, 'places.sand') ? 'sand' : undefined,
-      kind: groupOf(frame),
-      wish: wish.length === 0 ? undefined : wish.join(', '),
+      ground: groundOf(frame),
+      kind: wish.length === 0 ? groupAsked(frame) : undefined,
+      wish: listed(wish),
+      beside: listed(standing),
     },
     context,
   );
@@ -74,9 +79,54 @@ export function suitedOf(frame: Frame, context: OwnContext): Answer {
   };
 }
 
+/** The corals named, those wished for and those that stand there already. */
+function wishOf(frame: Frame): {
+  readonly wished: readonly NamedCoral[];
+  readonly standing: readonly NamedCoral[];
+} {
+  const there = new Set(standThere(frame.reading.scanned).map(({ id }) => id));
+  const named = coralsOf(frame);
+  return {
+    wished: named.filter(({ name }) => !there.has(name)),
+    standing: named.filter(({ name }) => there.has(name)),
+  };
+}
+
+/** Rock or sand; where both are spoken of, each is the ground of some coral and not of what is asked. */
+function groundOf({ reading: { scanned } }: Frame): 'rock' | 'sand' | undefined {
+  const [isRock, isSand] = [met(scanned, 'places.rock'), met(scanned, 'places.sand')];
+  if (isRock && isSand) return undefined;
+  return isRock ? 'rock' : isSand ? 'sand' : undefined;
+}
+
+/** Soft beside stony where one of them stands there, and a light that was said of one coral's spot alone. */
+function withSpots(frame: Frame, plan: Answer): Answer {
+  const { standing } = wishOf(frame);
+  const soft = standing.length > 0 && isSoftBesideStony(frame) ? softBesideStony() : undefined;
+  const lit = lightsOfOne(frame);
+  return {
+    ...plan,
+    headline: soft === undefined ? plan.headline : `${soft.headline} ${plan.headline}`,
+    read: [...plan.read, ...lit.map(({ coral, par }) => `${par.text} as the light of ${coral.name} alone`)],
+    facts: [
+      ...lit.flatMap(({ coral, par }) => lightsAnswer([coral], [par]).facts),
+      ...(soft?.facts ?? []),
+      ...plan.facts,
+    ],
+    steps: [...(soft?.steps.slice(0, 2) ?? []), ...plan.steps],
+  };
+}
+
+function listed(named: readonly NamedCoral[]): string | undefined {
+  return named.length === 0 ? undefined : named.map(({ name }) => name).join(', ');
+}
+
 /** Which of those wished for must stand apart: they may fit the tank and not each other. */
 function withPairs(frame: Frame, plan: Answer): Answer {
-  const apart = pairsOf(coralsOf(frame)).filter(({ pair }) => pair.moveBelowCm > 0);
+  const { wished, standing } = wishOf(frame);
+  const apart = pairsOf([...wished, ...standing]).filter(
+    ({ names, pair }) => pair.moveBelowCm > 0 && !names.every((one) => standing.includes(one)),
+  );
   const [worst] = apart;
   if (worst === undefined) return plan;
   const facts = pairFacts(apart.slice(0, MOST_PAIRS).map(({ pair }) => pair));

@@ -1,10 +1,11 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met, type Met } from '../../../core/language/met.ts';
 import type { TankKind } from '../../../core/water/targets.ts';
-import { offerTank } from '../../tank/offer.ts';
+import { offerTank, tankAction } from '../../tank/offer.ts';
 import { showCommand } from '../../tank/show.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { boxWithUnit, whichUnit } from './box-unit.ts';
 
 export const tankSetupRows: readonly Row[] = [
   {
@@ -12,11 +13,15 @@ export const tankSetupRows: readonly Row[] = [
     label: 'Keep my tank here',
     uses: ['volume', 'box', 'container', 'lengths', 'corals', 'moments', 'span'],
     answer: (frame, context) => {
-      const { volume, box } = frame.slots;
+      const { volume, box, lengths = [] } = frame.slots;
       const kept = context.keep?.tankInUse()?.name;
       const isSize = volume !== undefined || box !== undefined;
       if (!isSize && kept !== undefined) return call(showCommand, {}, context);
-      return offerTank({ volume, size: box, sump: sumpIn(frame), kind: kindIn(frame) }, kept);
+      const size = box === undefined ? undefined : boxWithUnit(box, lengths);
+      const said = { volume, sump: sumpIn(frame), kind: kindIn(frame) };
+      if (volume === undefined && box !== undefined && size === undefined)
+        return whichUnit(box, (whole, label) => tankAction(label, { ...said, size: whole }));
+      return offerTank({ ...said, size }, kept);
     },
   },
 ];

@@ -13,6 +13,7 @@ import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
+import { boxWithUnit, whichUnit } from './box-unit.ts';
 
 export const volumeRows: readonly Row[] = [
   {
@@ -40,13 +41,9 @@ const SIDES = 3;
 /** The full box, and what takes away from it. */
 function ofBox({ box, lengths = [], amounts = [], container }: Slots): Answer | undefined {
   if (box === undefined) return undefined;
-  const amount = withUnit(box, lengths);
-  if (amount === undefined) {
-    const next = ['cm', 'in'].map((unit) =>
-      action(unit === 'in' ? 'In inches' : `In ${unit}`, 'convert', { amount: `${box} ${unit}` }),
-    );
-    return answer({ headline: 'Are the sides in cm or in inches?', read: [`a box of ${box}`], next });
-  }
+  const amount = boxWithUnit(box, lengths);
+  if (amount === undefined)
+    return whichUnit(box, (size, label) => action(label, 'convert', { amount: size }));
   const { points, steps = [], sources } = primer('net volume');
   const rock = amounts.find((text) => /(?:kg|lbs?)$/.test(text));
   const water = askedVolume({ size: amount, measured: 'inside', rock, sump: container }, undefined);
@@ -72,23 +69,6 @@ function litresAndGallons(volumeL: number): string {
 }
 
 const LITRES_PER_US_GALLON = readQuantity('volume', '1 us gal', { field: 'volume' }).value;
-
-/** Longer sides than this are cm: own choice, a tank of 100 inches is rare. */
-const MOST_INCHES = 96;
-
-/** With the unit that was said, or that another length of the message or the size itself tells. */
-function withUnit(box: string, lengths: readonly string[]): string | undefined {
-  if (unitOf(box) !== undefined) return box;
-  const [said] = lengths.flatMap((text) => unitOf(text) ?? []);
-  if (said !== undefined) return `${box} ${said.startsWith('in') || said === 'ft' ? 'in' : 'cm'}`;
-  return box.split(' x ').some((side) => Number(side) > MOST_INCHES) ? `${box} cm` : undefined;
-}
-
-/** What stands behind the last number of a quantity; undefined for none. */
-function unitOf(text: string): string | undefined {
-  const last = text.split(' ').at(-1) ?? '';
-  return Number.isNaN(Number(last)) ? last : undefined;
-}
 
 /** "my 50 only holds 38": what it does to dose for the glass. */
 function ofGlass({ volume, container, lengths = [], salt, change }: Slots, context: OwnContext) {

@@ -6,7 +6,7 @@ import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { watchCommand } from '../../log/watch.ts';
-import { call } from '../../called.ts';
+import { own } from './own.ts';
 
 const TOLD: readonly Met[] = ['parts.remind', 'deeds.watches'];
 
@@ -19,8 +19,10 @@ export function watchSaid({ slots: { of }, reading }: Frame, context: OwnContext
   if (met(scanned, 'deeds.watches') && said.length === 0) {
     const input = { of: of === undefined ? undefined : parameter(of).label };
     if (met(scanned, 'deeds.cancels') && of !== undefined)
-      return call(watchCommand, { ...input, stop: 'yes' }, context);
-    return met(scanned, 'manner.askWhich', 'deeds.shows') ? call(watchCommand, {}, context) : undefined;
+      return own('Stop watching it', watchCommand, { ...input, stop: 'yes' }, context);
+    return met(scanned, 'manner.askWhich', 'deeds.shows')
+      ? own('What is watched', watchCommand, {}, context)
+      : undefined;
   }
   const isCondition = met(scanned, 'manner.supposition', 'manner.askWhen');
   if (of === undefined || !isCondition || !met(scanned, ...TOLD)) return undefined;
@@ -30,7 +32,12 @@ export function watchSaid({ slots: { of }, reading }: Frame, context: OwnContext
     borders.find((one) => !isOver(frameWords(reading, one))),
   ];
   if (over === undefined && under === undefined) return undefined;
-  return call(watchCommand, { of: parameter(of).label, over: over?.text, under: under?.text }, context);
+  return own(
+    'Watch it',
+    watchCommand,
+    { of: parameter(of).label, over: over?.text, under: under?.text },
+    context,
+  );
 }
 
 function isLevelOf({ of, part, number }: Said, id: ParameterId): boolean {

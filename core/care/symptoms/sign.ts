@@ -1,6 +1,6 @@
 /**
- * What the log and the corals of a tank can speak for. `zero`: nitrate or phosphate below what a kit shows; `rich`: above
- * the range; `moved`: more than is usual within a week.
+ * What the log, the corals of a tank and the message itself can speak for. `zero`: nitrate or phosphate below what a kit shows; `rich`: above
+ * the range; `moved`: more than is usual within a week. `fed`, `dosed`, `handled`: told as done beside what is seen.
  */
 export const signs = [
   'salinity off',
@@ -20,6 +20,11 @@ export const signs = [
   'bright',
   'dim',
   'young tank',
+  'new animal',
+  'fed',
+  'dosed',
+  'handled',
+  'new light',
 ] as const;
 
 export type Sign = (typeof signs)[number];

@@ -10,7 +10,7 @@ export const lives = {
     washed_out`,
   browns: `browned browning turned_brown turning_brown darkening`,
   closes: `closed closes closing wont_open not_opening shut retracted retracts retracting polyps_in not_extending`,
-  opens: `opened opening opens polyps_out extending came_out`,
+  opens: `open opened opening opens polyps_out extending came_out`,
   shrinks: `shrinks shrinking shrunk shrank shriveled shrivelled shriveling deflated deflating deflates smaller_every`,
   swells: `inflated inflating inflates bloated bloating puffed_out ballooned bubbled_up`,
   stretches: `stretched stretching stretches reaching elongated leggy tall_polyps`,

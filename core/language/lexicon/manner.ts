@@ -4,7 +4,8 @@ export const manner = {
     hadnt wont cant cannot couldnt wouldnt shouldnt aint no_one no_longer no_sign_of nope nah`,
   avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
   over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
-    nevermind never_mind its_fine_now survived made_it under_control handled`,
+    nevermind never_mind its_fine_now survived made_it under_control handled
+    all_alive everything_lived everyone_lived nobody_died no_lasting_harm fine_since power_came_back`,
   past: `happened back_when in_my_last_tank old_tank previous_tank`,
   supposition: `if what_if would suppose supposing hypothetically hypothetical in_case incase imagine say_i
     theoretically theory scenario were_to would_happen could might maybe perhaps possibly`,
@@ -26,6 +27,8 @@ export const manner = {
   askWhere: `where where_do where_should whereabouts which_spot placement place_it location`,
   askWhich: `which what_is whats what_are what_kind what_type which_one who define meaning what_does explain identify
     id_this what_the`,
+  askLevel: `how_high how_low how_hot how_cold how_warm`,
+  actsNow: `lose_sleep losing_sleep panic worry worrying alarmed intervene makes_you_run you_run i_run emergency step_in`,
   askOk: `is_it_ok is_it_safe safe safely normal is_this_normal is_that_ok okay_to harmful dangerous danger harmless
     risky risk risks will_it_hurt should_i_worry compatible reef_safe`,
   askPace: `how_fast how_quick how_quickly how_slow how_slowly too_fast too_quick too_quickly`,
@@ -37,6 +40,7 @@ export const manner = {
     fragile forgiving picky fussy worth_it`,
   beginner: `beginner beginners newbie newbies noob noobs novice starter`,
   lawful: `legal legally illegal cites protected endangered permit permits`,
+  lethal: `kill kills killed lethal deadly fatal`,
   toxic: `toxic poisonous venomous toxin toxins`,
   hearsay: `they_say read heard told i_read i_heard was_told someone_said people_say according_to apparently supposedly
     claims claimed says`,

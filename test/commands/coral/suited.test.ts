@@ -30,6 +30,17 @@ describe('without a tank', () => {
     expect(ask({ wish: 'a unicorn' }).read).toContain('I know no coral in "a unicorn"');
   });
 
+  it('judges beside what stands there, and does not offer it again', () => {
+    const given = ask({ beside: 'toadstool', kind: 'soft' });
+    expect(given.headline).toContain('(beside toadstool)');
+    const labels = given.facts.map(({ label }) => label);
+    expect(labels).not.toContain('Toadstool leather');
+    expect(ask({ beside: 'torch', wish: 'zoas' }).facts[0]).toMatchObject({
+      label: 'Zoas',
+      value: expect.stringContaining('from your torch') as string,
+    });
+  });
+
   it('names some often wished for that do not fit, and the nearest misses where nothing does', () => {
     const unfit = ask({ level: 'first year' }).facts.filter(({ verdict }) => verdict === 'does not fit');
     expect(unfit.map(({ label }) => label)).toContain('Staghorn acropora');

@@ -35,6 +35,20 @@ describe('a level that is an emergency by itself', () => {
 
 const cards = (text: string): readonly string[] => dangersIn(loadReader().read(text)).map(({ card }) => card);
 
+describe('what is over or long past', () => {
+  it.each([
+    'tank hit 33 C two summers ago. is a chiller worth it',
+    'salinity dropped to 1.015 last year after the top-off stuck, how do i stop it happening again',
+    'ammonia was 2 back in 2019, should i still test for it',
+    'it was 31 C in the tank yesterday, everyone lived and it is under control',
+  ])('is none: %s', (text) => expect(cards(text)).toEqual([]));
+
+  it.each([
+    'two years ago i had a crash. tank is at 33 C now',
+    'tank hit 33 C, same as two summers ago, help',
+  ])('is one: %s', (text) => expect(cards(text)).toEqual(['overheating']));
+});
+
 describe('dangers of a message', () => {
   it.each([
     ['91F', 'overheating'],

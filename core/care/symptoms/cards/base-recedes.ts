@@ -11,7 +11,7 @@ export const baseRecedes: SymptomCard = {
     },
     shade: { name: 'shade from its own growth', why: 'lower branches get no light any more', signs: ['dim'] },
     dirt: { name: 'dirt at the base', why: 'flow no longer reaches it' },
-    pest: { name: 'a pest at the base', why: 'some hide by day' },
+    pest: { name: 'a pest or a new animal that eats it', why: 'some hide by day', signs: ['new animal'] },
     age: { name: 'old, shaded branches', why: 'normal on large colonies' },
   },
   questions: [

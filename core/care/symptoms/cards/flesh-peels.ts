@@ -18,7 +18,16 @@ export const fleshPeels: SymptomCard = {
       ],
     },
     infection: { name: 'tissue loss by bacteria or ciliates', why: 'it spreads with the flow and on tools' },
-    shipping: { name: 'damage after shipping', why: 'a new coral can fail days later', signs: ['new coral'] },
+    eaten: {
+      name: 'an animal that eats it',
+      why: 'ragged holes by the morning; fish, crabs and hungry shrimps do it',
+      signs: ['new animal'],
+    },
+    shipping: {
+      name: 'damage after shipping',
+      why: 'a new coral can fail days later',
+      signs: ['new coral', 'handled'],
+    },
   },
   questions: [
     {

@@ -17,7 +17,7 @@ export const manyAtOnce: SymptomCard = {
     dosing: {
       name: 'a doser that ran on',
       why: 'look at alkalinity and pH',
-      signs: ['alkalinity high', 'alkalinity moved'],
+      signs: ['alkalinity high', 'alkalinity moved', 'dosed'],
     },
     poison: { name: 'spray, metal, cleaner or a treatment', why: 'ask everybody in the house' },
     oxygen: { name: 'oxygen loss', why: 'fish at the surface, pumps off' },

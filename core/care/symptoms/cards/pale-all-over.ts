@@ -8,7 +8,7 @@ export const paleAllOver: SymptomCard = {
     light: {
       name: 'light raised too fast, or a stronger lamp',
       why: 'too much light is the commoner harm',
-      signs: ['bright', 'new coral'],
+      signs: ['bright', 'new coral', 'new light', 'handled'],
     },
     heat: {
       name: 'water too warm',
@@ -21,7 +21,11 @@ export const paleAllOver: SymptomCard = {
       why: 'a sudden change stresses all of it',
       signs: ['salinity off', 'salinity moved', 'alkalinity moved', 'alkalinity high'],
     },
-    poison: { name: 'something poisonous in the water', why: 'rarer, and mostly several corals at once' },
+    poison: {
+      name: 'something poisonous in the water',
+      why: 'rarer, and mostly several corals at once',
+      signs: ['dosed'],
+    },
   },
   questions: [
     {

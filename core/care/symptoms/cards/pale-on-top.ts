@@ -5,11 +5,11 @@ export const paleOnTop: SymptomCard = {
   group: 'colour',
   label: 'Pale or burnt only on the side to the lamp',
   causes: {
-    light: { name: 'too much light', why: 'only the lit side suffers', signs: ['bright'] },
+    light: { name: 'too much light', why: 'only the lit side suffers', signs: ['bright', 'new light'] },
     moved: {
       name: 'moved up, or brightened, too quickly',
       why: 'a coral needs weeks to get used to more',
-      signs: ['new coral'],
+      signs: ['new coral', 'handled'],
     },
   },
   questions: [

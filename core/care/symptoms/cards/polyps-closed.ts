@@ -19,8 +19,21 @@ export const polypsClosed: SymptomCard = {
       ],
     },
     flow: { name: 'too much or too little flow', why: 'soft flesh moves gently and is never pressed flat' },
-    light: { name: 'a change of light', why: 'a brighter lamp or a move', signs: ['bright', 'dim'] },
-    pest: { name: 'a fish, crab or pest that bothers it', why: 'often at night' },
+    light: {
+      name: 'a change of light',
+      why: 'a brighter lamp or a move',
+      signs: ['bright', 'dim', 'new light', 'handled'],
+    },
+    pest: {
+      name: 'a fish, crab, shrimp or pest that bothers it',
+      why: 'often at night',
+      signs: ['new animal'],
+    },
+    dose: {
+      name: 'something that went into the water',
+      why: 'many shut for hours after it',
+      signs: ['dosed'],
+    },
     sting: { name: 'a sting from a neighbour', why: 'sweepers reach farther at night', signs: ['sting'] },
   },
   questions: [

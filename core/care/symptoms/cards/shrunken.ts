@@ -12,6 +12,11 @@ export const shrunken: SymptomCard = {
     flow: { name: 'too much flow', why: 'skeleton edges cut the flesh' },
     sting: { name: 'a sting', why: 'look at night', signs: ['sting'] },
     night: { name: 'its rest at night', why: 'normal in some kinds' },
+    picked: {
+      name: 'an animal that picks at it',
+      why: 'a new fish, crab or shrimp; watch after dark',
+      signs: ['new animal'],
+    },
     infection: { name: 'an infection', why: 'then jelly or tears show' },
   },
   questions: [

@@ -4,9 +4,18 @@ export const slimy: SymptomCard = {
   group: 'shape',
   label: 'A coral makes much slime or strings',
   causes: {
-    handled: { name: 'handling or a new place', why: 'slime is its first defence', signs: ['new coral'] },
+    handled: {
+      name: 'handling or a new place',
+      why: 'slime is its first defence',
+      signs: ['new coral', 'handled'],
+    },
+    fed: {
+      name: 'food or amino acids just given',
+      why: 'many slime and put out long threads, the gut outside the mouth, while they feed: over within hours',
+      signs: ['fed'],
+    },
     sediment: { name: 'sand or dirt on it', why: 'it cleans itself' },
-    chemical: { name: 'something in the water', why: 'glue, spray, a treatment', signs: [] },
+    chemical: { name: 'something in the water', why: 'glue, spray, a treatment', signs: ['dosed'] },
     sting: { name: 'a sting', why: 'whitish threads toward a neighbour', signs: ['sting'] },
     wax: { name: 'a normal film', why: 'leathers and Porites shed one' },
   },
@@ -33,6 +42,7 @@ export const slimy: SymptomCard = {
   ],
   first: 'Leave it alone if it was just moved; give it gentle, steady flow.',
   steps: [
+    'Threads only after food or amino acids, gone by the next morning: give half as much, or less often, and see whether it stops.',
     'Many corals: fresh carbon and a modest, matched water change.',
     'Look at what was new in the room and on the tank.',
   ],

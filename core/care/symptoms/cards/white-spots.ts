@@ -5,7 +5,11 @@ export const whiteSpots: SymptomCard = {
   group: 'pests',
   label: 'White spots or bites on a coral',
   causes: {
-    bites: { name: 'bites of a fish or crab', why: 'ragged marks by day' },
+    bites: {
+      name: 'bites of a fish, crab or shrimp',
+      why: 'ragged marks; small shrimps such as peppermint shrimps feed at night and hide by day',
+      signs: ['new animal'],
+    },
     flatworm: { name: 'flatworms that eat Acropora', why: 'round pale marks, eggs on bare skeleton' },
     slug: { name: 'small white slugs that eat Montipora', why: 'like grains of rice underneath' },
     snail: { name: 'snails', why: 'at the base, at night' },
@@ -25,7 +29,8 @@ export const whiteSpots: SymptomCard = {
   steps: [
     'Dip that colony, by the label of a dip made for corals, and keep it apart.',
     'Look for eggs, and scrape or cut them off.',
-    'Watch fish and crabs at it.',
+    'Watch fish, crabs and shrimps at it, also an hour after dark with a dim red light.',
+    'One animal suspected: catch it, keep it apart for a week, and see whether new marks come.',
     'Look again every few days for some weeks.',
   ],
   never: ['Do not trust one dip: eggs live through it.'],

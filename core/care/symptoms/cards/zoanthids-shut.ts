@@ -9,6 +9,16 @@ export const zoanthidsShut: SymptomCard = {
     pest: { name: 'pests: tiny slugs, snails or spiders', why: 'look between the polyps at night' },
     algae: { name: 'algae or dirt between the polyps', why: 'it smothers them' },
     pox: { name: 'pale bumps on the stalks', why: 'seen on new ones, cause not known', signs: ['new coral'] },
+    picked: {
+      name: 'an animal that picks at them',
+      why: 'a shrimp, crab or fish keeps them shut, often at night; hungry peppermint shrimps do',
+      signs: ['new animal'],
+    },
+    light: {
+      name: 'too much light',
+      why: 'those in the shade open and those in the light do not',
+      signs: ['bright', 'new light'],
+    },
     water: {
       name: 'a swing of the water',
       why: 'then others shut too',
@@ -22,7 +32,7 @@ export const zoanthidsShut: SymptomCard = {
         slugs: { label: 'slugs, eggs or snails', up: ['pest'], because: 'you saw pests' },
         bumps: { label: 'pale bumps', up: ['pox'], because: 'you saw bumps' },
         algae: { label: 'algae', up: ['algae'], because: 'algae stand between them' },
-        nothing: { label: 'nothing', up: ['water'], because: 'nothing is on them' },
+        nothing: { label: 'nothing', up: ['water', 'light', 'picked'], because: 'nothing is on them' },
       },
     },
   ],
@@ -31,6 +41,7 @@ export const zoanthidsShut: SymptomCard = {
     'Swish the rock gently in a tub of tank water, and a dip made for corals by its own label.',
     'Pick algae off by hand, under water.',
     'Test salinity and alkalinity.',
+    'Look after dark with a dim red light for a shrimp or crab on them; shade one colony for three days and compare.',
   ],
   never: [`${palytoxinCaution.text}.`],
   stop: 'Any odd feeling in a person (metallic taste, numbness, fever, cough): stop, /urgent what:person hurt.',

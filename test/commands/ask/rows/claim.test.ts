@@ -77,6 +77,17 @@ describe('a rule somebody passed on', () => {
     expect(given?.next.length).toBeGreaterThan(5);
   });
 
-  it('without a number, and of a coral, is left to what is known of corals', () =>
-    expect(asked('is it true that hammers and torches can touch')).toBeUndefined());
+  it.each([
+    [
+      'my biology teacher says touching any zoa can kill you. true or is he doing the most',
+      /some zoanthids, mostly Palythoa/,
+    ],
+    ['guy told us 1 penny kills everything within a day. legend or true', /metal in the water counts as/],
+    ['someone said you must never top off with tap water, myth?', /Do not use tap water untreated/],
+    ['is it true that hammers and torches can touch', /hammer/i],
+  ])('is answered from the card of its subject where nothing judges it: %s', (text, known) => {
+    const given = asked(text);
+    expect(given?.headline).toMatch(/^I do not know that rule, so whether it is right was not judged/);
+    expect(given?.headline).toMatch(known);
+  });
 });

@@ -44,4 +44,29 @@ describe('a plan', () => {
     const plan = rowAnswer(tankPlanRows, 'tank-plan', 'plan: torch left, galaxea right, xenia in the middle');
     expect(plan?.facts.some(({ label }) => label.includes(' + '))).toBe(true);
   });
+
+  it('takes what stands there already for neighbours, and what is asked for as the wish', () => {
+    const text =
+      '3 foot tank, leather dead centre, star polyps on their own island. is there room for a couple of lps up the right hand end, what else would you fit';
+    const plan = rowAnswer(tankPlanRows, 'tank-plan', text);
+    expect(plan?.read.join()).toContain('kind:large-polyp beside:leather, star polyps');
+    // 10 cm between soft and stony: Griffith 1997, as in softBesideStony.
+    expect(plan?.headline).toMatch(/^One tank, not one rock: keep 10 cm .* kinds fit \(beside leather/);
+    expect(plan?.headline).not.toContain('Fits:');
+    expect(plan?.facts.map(({ label }) => label)).not.toContain('Toadstool leather');
+  });
+
+  it('a light said of one coral, and its rock, are not those of all', () => {
+    const text =
+      "sand bed, and I want a hammer left, zoanthids on the centre rock and perhaps two Acropora on top where it's 300 PAR. what would still fit in the right-hand corner?";
+    const plan = rowAnswer(tankPlanRows, 'tank-plan', text);
+    expect(plan?.read).toContain('300 par as the light of acropora alone');
+    expect(plan?.read.join()).not.toMatch(/par:|ground:/);
+    expect(plan?.facts[0]?.label).toBe('acropora at 300 par');
+  });
+
+  it('a light of the spot asked about counts', () =>
+    expect(
+      rowAnswer(tankPlanRows, 'tank-plan', 'i have a torch and zoas, what else fits at 120 par?')?.headline,
+    ).toMatch(/kinds fit \(120 PAR, beside torch, zoas\)/));
 });

@@ -57,6 +57,19 @@ describe('what happens to my corals', () => {
 
   it('shows the list', () => expect(told(withTorch(), 'show me my corals')).toMatch(/^Pantry has one coral/));
 
-  it('writes nothing for somebody who is not known', () =>
-    expect(rowAnswer(coralRecordRows, 'coral-record', 'sold the duncan')).toBeUndefined());
+  it.each([
+    ['put a lobo in today, left corner', 'coral add', ['at', 'size']],
+    ['moved the hammer to the back left yesterday', 'coral move', ['at']],
+    ['sold the duncan', 'coral remove', undefined],
+  ] as const)('where others read it says how: %s', (text, command, ask) => {
+    const given = rowAnswer(coralRecordRows, 'coral-record', text);
+    expect(given?.headline).toContain(`/${command}`);
+    expect(given?.headline).toContain('direct message');
+    expect(given?.next[0]).toMatchObject({ command, ...(ask === undefined ? {} : { ask }) });
+  });
+
+  it('where others read it shows no list, and says where it does', () =>
+    expect(
+      rowAnswer(coralRecordRows, 'coral-record', 'show me my corals')?.next.map(({ command }) => command),
+    ).toContain('coral list'));
 });

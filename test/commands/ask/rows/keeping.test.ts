@@ -11,7 +11,14 @@ const keep = (kind: Kind, text: string) => answered(keepingRows, kind, text);
 describe('a tank that is cycling', () => {
   it.each([
     ['is my cycle done, amm 0, nitrite 0, nitrate 20', 'Perhaps: both read none once'],
-    ['cycling since 9 days, ammonia 2, nitrite 0', 'ammonia is not falling'],
+    ['cycling since 9 days, ammonia 2, nitrite 0', 'Not stuck: on day 9 this is the usual course'],
+    [
+      '12 days in, ammonia 1, nitrite 5, no nitrate yet. are we stuck or is this how its meant to look? nothing alive in there',
+      'Not stuck: on day 12',
+    ],
+    ['5 weeks of cycling, ammonia 1, nitrite 5', 'Slow: by day 35'],
+    ['new tank, ammonia 1, nitrite 5', 'One test cannot tell whether they fall'],
+    ['day 3 ammonia 2 nitrite 0, day 9 ammonia 3 nitrite 0', 'ammonia is not falling'],
     ['day 3 ammonia 4 nitrite 0, day 9 ammonia 1 nitrite 2, day 15 ammonia 0 nitrite 0.5', 'Nearly there'],
     ['what is the cycle', primer('cycle').headline],
   ])('%s: %s', (text, words) => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { logRows } from '../../../../commands/ask/rows/log.ts';
+import { rowAnswer } from './asked.ts';
 import { kept, NOW_MS } from './kept.ts';
 
 const HOUR_MS = 3_600_000;
@@ -55,5 +56,16 @@ describe('readings kept in words', () => {
     expect(says('log', 'log no3 25')?.headline).toMatch(
       /^Nitrate 25 mg\/L is over 20 mg\/L, the border you set/,
     );
+  });
+});
+
+describe('where others read', () => {
+  it.each([
+    ['log alk 8.2 today', { command: 'log add', input: { readings: 'alkalinity 8.2', at: 'today' } }],
+    ['show me my alk trend', { command: 'log trend', input: { of: 'alkalinity' } }],
+  ] as const)('a button does it, and nothing is done: %s', (text, button) => {
+    const given = rowAnswer(logRows, 'log', text);
+    expect(given?.headline).toContain('direct message');
+    expect(given?.next[0]).toMatchObject(button);
   });
 });

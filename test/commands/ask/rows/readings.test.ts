@@ -37,6 +37,36 @@ describe('readings, judged', () => {
   });
 });
 
+// Bounds are common practice (core/water/limits.ts); 30 °C is 30 x 1.8 + 32 = 86 °F, 19.5 °C is 67.1 °F.
+describe('at which level to act', () => {
+  const BOUNDS = 'an emergency at 30 °C (86 °F) or higher, and at 19.5 °C (67.1 °F) or lower';
+  it.each([
+    ['what temp do I panic at, 27.5?', BOUNDS, 'above the usual range, and no emergency yet'],
+    [
+      'It peaks at 26.9 most afternoons. At what temperature should I begin to lose sleep?',
+      BOUNDS,
+      '26.9 °C (80.4 °F) is in the usual range',
+    ],
+    [
+      'when is salinity too low',
+      'at 41 ppt or higher, and at 28 ppt or lower',
+      'Between the two there is time',
+    ],
+    ['what ammonia number makes you run', 'usual none; an emergency at 0.25 mg/L or higher', ''],
+    ['what magnesium is too high', 'no level is an emergency by itself', ''],
+    ['at what point is alk of 6.2 an emergency', 'at 14 dKH or higher', '6.2 dKH is below the usual range'],
+  ])('%s', (text, bounds, judged) => {
+    const { headline } = given('readings-ok', text);
+    expect(headline).toContain(bounds);
+    expect(headline).toContain(judged);
+  });
+
+  it('why it is low, or whether it is fine, asks for no level', () => {
+    expect(given('readings-ok', 'why is my salinity too low').headline).not.toContain('emergency');
+    expect(given('readings-ok', 'is nitrate 12 ok').headline).not.toContain('emergency');
+  });
+});
+
 describe('nutrients', () => {
   it('feeds before it doses at zero', () => {
     const zero = given('nutrients', 'nitrate 0 and phosphate 0, should I dose, 100 litres');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { remindRows } from '../../../../commands/ask/rows/remind.ts';
+import { rowAnswer } from './asked.ts';
 import { kept } from './kept.ts';
 
 /** Zones and their clocks: IANA time zone database. */
@@ -104,4 +105,26 @@ describe('a border to be told of', () => {
     expect(says('remind', 'what are you watching for me')?.headline).toBe('Watched for Reef: nitrate.');
     expect(says('remind', 'stop watching nitrate')?.headline).toBe('I no longer watch nitrate for Reef.');
   });
+});
+
+describe('where others read', () => {
+  it.each([
+    ['stop nagging me about the filter sock', 'remind remove', /To stop one.*Nothing is stopped yet/],
+    ['quit nagging me about filter socks', 'remind remove', /To stop one/],
+    ['no more pings about the skimmer cup please', 'remind remove', /To stop one/],
+    ['stop the feeding alarm plz', 'remind remove', /To stop one/],
+    ['pause my reminders until sunday', 'remind pause', /To pause them/],
+    ['stop warning me about nitrate', 'log watch', /Stop watching it/],
+    ['tell me if nitrate goes over 20', 'log watch', /nothing of yours is shown or changed/],
+  ] as const)('%s', (text, command, headline) => {
+    const given = rowAnswer(remindRows, 'remind', text);
+    expect(given?.headline).toMatch(headline);
+    expect(given?.headline).toContain('direct message');
+    expect(given?.next[0]?.command).toBe(command);
+  });
+
+  it('a wish for a new one is answered with how to set it', () =>
+    expect(rowAnswer(remindRows, 'remind', 'remind me to feed tomorrow at 8')?.headline).toContain(
+      'set it with',
+    ));
 });

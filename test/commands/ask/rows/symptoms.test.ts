@@ -44,6 +44,38 @@ describe('something looks wrong', () => {
     expect(given?.facts[0]?.value).toContain('you said: salinity 27.9 ppt');
   });
 
+  // The causes are common practice, no source.
+  test.each([
+    [
+      "chunks missing out of the acan every morning. there's a new peppermint shrimp, am i daft blaming him",
+      /^1\. bites of a fish, crab or shrimp/,
+      /a new animal/,
+    ],
+    [
+      'after I give the amino the hard coral makes spit, long threads, all of it',
+      /^1\. food or amino acids/,
+      /food or amino acids/,
+    ],
+    [
+      'my zoas have been shut for 4 days, the three that open stand in the shade',
+      /^1\. too much light/,
+      /stand in the shade/,
+    ],
+  ])('a cause the message names comes first: %s', (text, label, reason) => {
+    const first = answered(symptomRows, 'coral-symptom', text)?.facts[0];
+    expect(first?.label).toMatch(label);
+    expect(first?.value).toMatch(reason);
+  });
+
+  // Torch and flowerpot coral: 75 to 200 PAR (common practice, core/corals).
+  test('a light that was read at the coral is judged', () => {
+    const low = answered(symptomRows, 'coral-symptom', '95 par on the goni, bit low?');
+    expect(low?.headline).toMatch(/^Fits: 95 PAR/);
+    const bright = answered(symptomRows, 'coral-symptom', 'my torch is bleaching, 400 par at it');
+    expect(bright?.facts[0]).toMatchObject({ label: 'torch at 400 par', verdict: 'move' });
+    expect(bright?.facts[1]?.value).toContain('you said: 400 par, too bright');
+  });
+
   test('an ill fish without a card: do no harm, what to tell, and a vet', () => {
     const given = answered(symptomRows, 'fish-ill', 'tang will not eat for 3 days');
     expect(given?.headline).toContain('Change nothing big and dose nothing yet');

@@ -24,4 +24,20 @@ describe('a tank told of', () => {
 
   it('shows the one that is kept', () =>
     expect(kept(tankSetupRows).says('tank-setup', 'show my tank profile')?.headline).toMatch(/^Reef: 300 L/));
+
+  // 1.2 m x 0.5 m x 0.5 m = 300 L to the rim; 3 cm below it 282 L, and 70 L of sump: 352 L.
+  it('offers the size and the sump that are said, not the tank that is gone', () => {
+    const text =
+      'New stand, so new numbers. Display 120 x 50 x 50, sump holds 70 l running, lights at 60 percent. Forget the old 200 l, that went to my brother';
+    const given = kept(tankSetupRows).says('tank-setup', text);
+    expect(given?.headline).not.toContain('200');
+    expect(given?.headline).toContain('It holds about 352 L');
+    expect(given?.next[0]?.input).toMatchObject({ size: '120 x 50 x 50 cm', sump: '70 l' });
+  });
+
+  it('asks whether sides are cm or inches, and goes on to keep it', () => {
+    const given = kept(tankSetupRows).says('tank-setup', 'set up my tank 36 x 18 x 20 please');
+    expect(given?.headline).toBe('Are the sides in cm or in inches?');
+    expect(given?.next[1]).toMatchObject({ command: 'tank new', input: { size: '36 x 18 x 20 in' } });
+  });
 });

@@ -1,0 +1,27 @@
+import { answer, type Answer, type NextAction } from '../../answer.ts';
+
+/** Longer sides than this are cm: own choice, a tank of 100 inches is rare. */
+const MOST_INCHES = 96;
+
+/** With the unit that was said, or that another length of the message or the size itself tells. */
+export function boxWithUnit(box: string, lengths: readonly string[]): string | undefined {
+  if (unitOf(box) !== undefined) return box;
+  const [said] = lengths.flatMap((text) => unitOf(text) ?? []);
+  if (said !== undefined) return `${box} ${said.startsWith('in') || said === 'ft' ? 'in' : 'cm'}`;
+  return box.split(' x ').some((side) => Number(side) > MOST_INCHES) ? `${box} cm` : undefined;
+}
+
+/** What stands behind the last number of a quantity; undefined for none. */
+function unitOf(text: string): string | undefined {
+  const last = text.split(' ').at(-1) ?? '';
+  return Number.isNaN(Number(last)) ? last : undefined;
+}
+
+/** Asked where nothing tells it; a button goes on with the whole size. */
+export function whichUnit(box: string, goOn: (size: string, label: string) => NextAction): Answer {
+  return answer({
+    headline: 'Are the sides in cm or in inches?',
+    read: [`a box of ${box}`],
+    next: [goOn(`${box} cm`, 'In cm'), goOn(`${box} in`, 'In inches')],
+  });
+}

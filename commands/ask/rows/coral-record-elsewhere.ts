@@ -1,0 +1,86 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import { answer, type Answer, type NextAction } from '../../answer.ts';
+import { action } from '../../calls.ts';
+import { sizeSaid, spotSaid } from './spot-in.ts';
+
+/** What is told of a coral: it came, it was moved, it is gone. */
+export type Deed = 'came' | 'moved' | 'gone';
+
+/** Gone before moved before added: "sold the one i moved". */
+export function deedOf({ reading: { scanned } }: Frame): Deed {
+  if (
+    met(
+      scanned,
+      'records.gone',
+      'lives.dies',
+      'looks.dead',
+      'deeds.sells',
+      'deeds.gives',
+      'deeds.discards',
+      'deeds.unlists',
+    )
+  )
+    return 'gone';
+  return met(scanned, 'records.moved', 'deeds.moves') ? 'moved' : 'came';
+}
+
+const DONE: Readonly<Record<Deed, (coral: string) => string>> = {
+  came: (coral) => `I keep your ${coral} with its place and size, and check the spot`,
+  moved: (coral) => `I keep where your ${coral} stands now, and check it there`,
+  gone: (coral) => `I take your ${coral} off your list`,
+};
+const COMMAND = {
+  came: 'coral add',
+  moved: 'coral move',
+  gone: 'coral remove',
+} as const satisfies Readonly<Record<Deed, string>>;
+
+/** Where nothing of the member's may be touched: what will be done, where, and the button that does it. */
+export function recordedElsewhere(
+  deed: Deed,
+  coral: string | undefined,
+  frame: Frame,
+  others: readonly string[],
+): Answer {
+  if (coral === undefined)
+    return answer({
+      headline:
+        'Your corals are between you and me: press a button, which only you see the answer of, or ask me in a direct message.',
+      next: [
+        action('My corals', 'coral list', {}),
+        action('Check my corals', 'coral check', {}),
+        action('Map of my corals', 'coral map', {}),
+      ],
+    });
+  return answer({
+    headline: `${DONE[deed](coral)} when you press the button below, use /${COMMAND[deed]}, or tell me in a direct message. Here, where others read, nothing is kept yet.`,
+    read: others.length === 0 ? [] : [`one coral at a time: ${others.join(', ')} not done yet`],
+    steps: deed === 'gone' ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : [],
+    next: [doing(deed, coral, frame), ...(deed === 'gone' ? [sizeNow(coral)] : [])],
+  });
+}
+
+/** With what was said; the rest is asked for. */
+function doing(deed: Deed, coral: string, frame: Frame): NextAction {
+  if (deed === 'gone') return action(`Take ${coral} off my list`, 'coral remove', { coral });
+  const spot = spotSaid(frame);
+  const at = spot.missing.length === 0 ? spot.text : undefined;
+  if (deed === 'moved')
+    return action(
+      `Say where ${coral} stands now`,
+      'coral move',
+      { coral, at },
+      at === undefined ? ['at'] : [],
+    );
+  const size = sizeSaid(frame);
+  const open = [
+    ...(at === undefined ? (['at'] as const) : []),
+    ...(size === undefined ? (['size'] as const) : []),
+  ];
+  return action(`Keep ${coral} in my tank`, 'coral add', { coral, at, size }, open);
+}
+
+function sizeNow(coral: string): NextAction {
+  return action('A part of it is left', 'coral move', { coral }, ['size']);
+}

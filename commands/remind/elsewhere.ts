@@ -1,0 +1,42 @@
+import { answer, type Answer } from '../answer.ts';
+import { action } from '../calls.ts';
+
+const BETWEEN_US = 'Reminders are between you and me';
+const WHERE = 'press the button, which only you see the answer of, or tell me in a direct message';
+
+const list = action('My reminders', 'remind list', {});
+
+/** How a reminder is stopped, said where nothing of the member's may be touched. */
+export function stopElsewhere(): Answer {
+  return answer({
+    headline: `${BETWEEN_US}. To stop one: ${WHERE}. Nothing is stopped yet.`,
+    steps: [
+      'For good: /remind remove reminder:filter sock. It asks once more before it is gone.',
+      'For a while: /remind pause. One time only: /remind skip.',
+      'A warning about a reading, not a reminder: /log watch.',
+    ],
+    next: [
+      action('Stop one for good', 'remind remove', {}, ['reminder']),
+      action('Pause them all', 'remind pause', {}),
+      list,
+    ],
+  });
+}
+
+/** How they are paused. */
+export function pauseElsewhere(): Answer {
+  return answer({
+    headline: `${BETWEEN_US}. To pause them: ${WHERE}. Nothing is paused yet.`,
+    steps: ['One of them: /remind pause reminder:filter sock until:sunday. All of them: /remind pause.'],
+    next: [action('Pause them', 'remind pause', {}, ['until']), list],
+  });
+}
+
+/** How they begin again. */
+export function resumeElsewhere(): Answer {
+  return answer({
+    headline: `${BETWEEN_US}. To begin them again: ${WHERE}. Nothing is changed yet.`,
+    steps: ['One of them: /remind resume reminder:filter sock. All of them: /remind resume.'],
+    next: [action('Begin again', 'remind resume', {}), list],
+  });
+}
