@@ -50,7 +50,11 @@ export function answered(frame: Frame, about: About): Given | undefined {
   const taken = [frame.kind];
   if (missing !== undefined) {
     const heard = heardOf(frame.slots);
-    const asked = answer({ headline: missing.ask, read: heard === '' ? [] : [heard] });
+    const asked = answer({
+      headline: missing.ask,
+      read: heard === '' ? [] : [heard],
+      next: missing.next?.(whole) ?? [],
+    });
     return { answer: asked, frame, slots, taken, waits: frame.kind };
   }
   const perhaps = perhapsOf(whole);
