@@ -14,6 +14,7 @@ import { momentBeside } from './moment-beside.ts';
 import { bottleSaid } from './bottle-said.ts';
 import { saltsSaid } from './salt-said.ts';
 import { strengthText } from './strength-said.ts';
+import { withPerLitre } from './per-litre.ts';
 import { phosphorusText } from './phosphorus-said.ts';
 import { systemVolume, withUnit } from './system-volume.ts';
 
@@ -27,7 +28,8 @@ export interface Filled {
 const LEVEL_PARTS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
-export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
+export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
+  const all = withPerLitre(scanned, read);
   const bottle = bottleSaid(scanned, all);
   const said = all.filter((one) => bottle?.from.includes(one) !== true);
   const used = new Set<Said>(bottle?.from);

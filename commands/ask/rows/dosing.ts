@@ -13,6 +13,7 @@ import { amountFor } from './dose-for.ts';
 import { isMishap, overdosed } from './overdose.ts';
 import { asksPace, paceSaid } from './pace.ts';
 import { withRemarks } from './said-remarks.ts';
+import { solutionOf } from './solution.ts';
 import { strengthSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
@@ -83,7 +84,7 @@ export const dosingRows: readonly Row[] = [
       const labelled = byLabel(frame, context) ?? ofBottle(frame.slots, { amount }, context);
       if (labelled !== undefined) return labelled;
       if (salt === undefined) return eachSalt(frame);
-      if (amount === undefined) return undefined;
+      if (amount === undefined) return solutionOf(frame, context);
       const looked = of !== undefined && raisedBy(salt).includes(of) ? of : undefined;
       const strength = strengthSaid(frame.slots);
       const input = { with: salt, amount, strength, volume, of: looked };

@@ -14,7 +14,7 @@ import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
 import { attempt } from './attempt.ts';
 import { eachPowder, ofBottle } from './bottle-dose.ts';
-import { isMass, stockSaid } from './stock-said.ts';
+import { gramsPerLitre, isMass, stockSaid, type StockSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
 export const solutionRows: readonly Row[] = [
@@ -46,28 +46,7 @@ export const solutionRows: readonly Row[] = [
       'now',
       'volume',
     ],
-    answer: (frame, context) => {
-      if (isSwap(frame)) return swapped(frame, context);
-      const { change, wanted, now, volume } = frame.slots;
-      const { salt } = frame.slots;
-      const vessel = vesselIn(frame);
-      const labelled =
-        salt === undefined && vessel !== undefined && powderIn(frame) === undefined
-          ? eachPowder(frame.slots, vessel, context)
-          : ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
-      if (labelled !== undefined) return labelled;
-      const stock = stockSaid({ ...frame.slots, container: vessel });
-      if (stock === undefined)
-        return salt === undefined
-          ? undefined
-          : call(solutionCommand, { with: salt, volume: vessel ?? '1 L' }, context);
-      const goal = change === undefined ? wanted : `+${change}`;
-      return call(
-        solutionCommand,
-        { ...stock, goal, now: goal === undefined ? undefined : now, tank: volume },
-        context,
-      );
-    },
+    answer: solutionOf,
   },
   {
     kind: 'limewater',
@@ -93,9 +72,42 @@ export const solutionRows: readonly Row[] = [
   },
 ];
 
+/** How strong a solution is, what to weigh in for the vessel that was named, or its millilitres for a rise. */
+export function solutionOf(frame: Frame, context: OwnContext): Answer | undefined {
+      if (isSwap(frame)) return swapped(frame, context);
+      const { change, wanted, now, volume } = frame.slots;
+      const { salt } = frame.slots;
+      const vessel = vesselIn(frame);
+      const labelled =
+        salt === undefined && vessel !== undefined && powderIn(frame) === undefined
+          ? eachPowder(frame.slots, vessel, context)
+          : ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
+      if (labelled !== undefined) return labelled;
+      const stock = inVessel(stockSaid({ ...frame.slots, container: vessel }), vessel);
+      if (stock === undefined)
+        return salt === undefined
+          ? undefined
+          : call(solutionCommand, { with: salt, volume: vessel ?? '1 L' }, context);
+      const goal = change === undefined ? wanted : `+${change}`;
+      return call(
+        solutionCommand,
+        { ...stock, goal, now: goal === undefined ? undefined : now, tank: volume },
+        context,
+      );
+}
+
 /** The vessel a solution is made in: said as such, or a volume that nothing else explains ("a 4 litre jug"). */
 function vesselIn({ slots: { container, amounts = [] } }: Frame): string | undefined {
   return container ?? amounts.find((text) => !isMass(text) && isLitres(text));
+}
+
+/** As much of a stock as the vessel that was named holds: 80 g in a litre are 160 g in 2 L. */
+function inVessel(stock: StockSaid | undefined, vessel: string | undefined): StockSaid | undefined {
+  if (stock === undefined || vessel === undefined || stock.volume === vessel) return stock;
+  const grams = attempt(() => gramsPerLitre(stock) * readQuantity('volume', vessel, { field: 'volume' }).value);
+  return grams === undefined
+    ? stock
+    : { ...stock, amount: `${significant(grams, 4)} g`, volume: vessel };
 }
 
 /** What was weighed in, or how strong it is: without either the question is what dissolves. */
