@@ -121,7 +121,7 @@ function inGrams({ step }: Portions): (massG: number) => string {
 }
 
 function headline(
-  { id, change, compound, water, purity }: AskedDose,
+  { id, change, compound, water, purity, pace }: AskedDose,
   plan: Portions,
   form: Compound,
 ): string {
@@ -136,7 +136,8 @@ function headline(
       : '';
   const small = plan.each < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
-  return `${show(plan.total)} of ${label}${grade}${per}${days}: ${effect}.${open}${small}`;
+  const own = pace.isOwn === true ? `, at ${pace.words}` : '';
+  return `${show(plan.total)} of ${label}${grade}${per}${days}: ${effect}${own}.${open}${small}`;
 }
 
 /** Where the form is open, the salt without it. */

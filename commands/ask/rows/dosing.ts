@@ -41,6 +41,8 @@ export const dosingRows: readonly Row[] = [
       'was',
       'wanted',
       'change',
+      'rate',
+      'rateDays',
       'salt',
       'volume',
       'salinity',
