@@ -2,7 +2,7 @@ import { handlingCautions, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { amountG, riseFrom } from '../../core/dosing/dose.ts';
 import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
-import { fixed, fromUnit, significant } from '../../core/quantity/format.ts';
+import { fixed, fromUnit, significant, span } from '../../core/quantity/format.ts';
 import {
   decimalsOf,
   portions,
@@ -17,6 +17,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { doseCautions, doseSteps } from './advice.ts';
+import { teaspoonOf } from './asked-amount.ts';
 import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
 import { type Change } from './change.ts';
 import { tooLittle } from './no-dose.ts';
@@ -154,7 +155,18 @@ function sideFacts(
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
   const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
-  return [adds, ph, others].filter((fact) => fact !== undefined);
+  return [inSpoons(compound, grams), adds, ph, others].filter((fact) => fact !== undefined);
+}
+
+/** What spoons can tell of it, where a spoonful is roughly known and at least one is needed. */
+function inSpoons({ forms }: AskedCompound, grams: number): Fact | undefined {
+  const each = teaspoonOf(forms);
+  if (each === undefined || grams < each[1]) return undefined;
+  const [least, most] = [grams / each[1], grams / each[0]].map((count) => significant(count, 2));
+  return {
+    label: 'Roughly, in level teaspoons',
+    value: `${span(least ?? '', most ?? '')}, at ${each.join(' to ')} g each; 3 are a tablespoon (common practice, no source): weigh it to know`,
+  };
 }
 
 /** What a wrong guess of the form would do: the heaviest mass, if the powder is the strongest form. */

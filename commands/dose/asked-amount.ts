@@ -46,6 +46,13 @@ function exactly(grams: number, words: string, read: readonly string[]): AskedAm
   return { lowG: grams, highG: grams, words, read };
 }
 
+/** Grams in a level teaspoon of whichever form it is; undefined where one of them is not known. */
+export function teaspoonOf(forms: AskedCompound['forms']): readonly [number, number] | undefined {
+  const each = forms.flatMap(({ teaspoonG }) => (teaspoonG === undefined ? [] : [teaspoonG]));
+  if (each.length === 0 || each.length < forms.length) return undefined;
+  return [Math.min(...each.map(([low]) => low)), Math.max(...each.map(([, high]) => high))];
+}
+
 const HEAPED = /\b(?:heaped|heaping)\b/i;
 /** Level spoons in a heaped one: common practice, no source. */
 const IN_A_HEAPED = [1.5, 2] as const;
@@ -54,8 +61,8 @@ function spoons(found: Quantity, text: string, { forms, label }: AskedCompound):
   const spoonfuls = found.value / TEASPOON_L;
   const isHeaped = HEAPED.test(text);
   const [least, most] = isHeaped ? IN_A_HEAPED : [1, 1];
-  const [each] = forms.map(({ teaspoonG }) => teaspoonG);
-  if (each === undefined || forms.length > 1) {
+  const each = teaspoonOf(forms);
+  if (each === undefined) {
     throw new Problem(`A spoon of ${label} has no fixed weight: weigh it and ask again in grams.`, {
       field: 'amount',
       given: text,

@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import { raisedBy } from '../../../core/dosing/raised-by.ts';
 import { answer } from '../../answer.ts';
 import { PH_BY_AIR } from '../../checkup/beside-numbers.ts';
@@ -93,10 +94,17 @@ export const dosingRows: readonly Row[] = [
       const given = withRemarks(frame, call(effectCommand, input, context));
       const read = [was, now].filter((one) => one !== undefined);
       if (read.length === 0) return given;
+      if (now !== undefined && was === undefined && isAhead(frame))
+        return withRemarks(frame, call(effectCommand, { ...input, now }, context));
       return { ...given, facts: [...given.facts, { label: 'You read', value: read.join(', then ') }] };
     },
   },
 ];
+
+/** Whether it is still to go in, so that the reading is the one before it. */
+function isAhead({ reading: { scanned } }: Frame): boolean {
+  return met(scanned, 'manner.supposition', 'manner.planning', 'sums.settles', 'times.soon');
+}
 
 /** Whether a goal is needed: no label, no pace and no salinity says what to do. */
 function isOpen(frame: Frame): boolean {

@@ -1,5 +1,8 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import { limitsOf } from '../../../core/water/limits.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
 import { batchCommand } from '../../salinity/batch.ts';
@@ -93,7 +96,8 @@ export const salinityRows: readonly Row[] = [
       'salt',
       'strength',
     ],
-    answer: ({ slots }, context) => {
+    answer: (frame, context) => {
+      const slots = withReached(frame);
       const goal = levelsOf(slots, 'salinity', 'wanted', 'target').at(-1)?.text;
       // "grams per litre for 1.025", "36 g per litre gave 32": a litre of it.
       const volume = batchIn(slots) ?? ((goal ?? labelIn(slots)) === undefined ? undefined : '1 L');
@@ -109,6 +113,20 @@ export const salinityRows: readonly Row[] = [
     },
   },
 ];
+
+/** "only got to 1.021 so far": what it reached, and no goal. */
+function withReached({ slots, reading: { scanned } }: Frame): Slots {
+  const { levels = [] } = slots;
+  const aims = levelsOf(slots, 'salinity', 'wanted', 'target');
+  const [only, more] = aims;
+  if (only === undefined || more !== undefined || !met(scanned, 'times.soFar')) return slots;
+  const isWeak = attempt(() => readSalinity(only.text, { field: 'goal' }).practicalSalinity < USUAL_LOW);
+  return isWeak === true
+    ? { ...slots, levels: levels.map((level) => (level === only ? { ...level, part: 'now' } : level)) }
+    : slots;
+}
+
+const [USUAL_LOW] = limitsOf('salinity').usual;
 
 /** The batch: a vessel, the system, or a volume that was taken for an amount. */
 function batchIn({ container, volume, amounts = [] }: Slots): string | undefined {

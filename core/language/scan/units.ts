@@ -77,6 +77,8 @@ const ALSO: Readonly<Record<string, string>> = {
   'british gallon': 'imp gal',
   'uk g': 'imp gal',
   perc: '%',
+  percents: '%',
+  'per cents': '%',
   '% ': '%',
   degrees: 'degrees',
   inchs: 'in',
