@@ -47,7 +47,7 @@ export const effectCommand = defineCommand({
     const from = input.now === undefined ? undefined : readLevel(id, input.now, 'now');
     const adds = alsoAdds(first, id, amount.highG, water.volumeL, purity.share);
     return answer({
-      headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${riseSpan(id, low, high)} in ${volume(water.volumeL)}${from === undefined ? '' : `, from ${shown(id, from)} to ${riseSpan(id, from + low, from + high)}`}.`,
+      headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${riseSpan(id, low, high)} in ${volume(water.volumeL)}${from === undefined ? '' : `, from ${shown(id, from)} to ${levelSpan(id, from + low, from + high)}`}.`,
       read,
       facts: [...each, ...(adds === undefined ? [] : [adds]), ...sameAs(first, id, amount)],
       steps: water.given ? paceSteps(id, high) : ['Give your net volume to see whether it fits into a day.'],
@@ -95,6 +95,13 @@ function riseRange(form: Compound, id: ParameterId, amount: AskedAmount, volumeL
 function riseSpan(id: ParameterId, low: number, high: number): string {
   if (high - low <= low * 1e-6) return shown(id, low);
   return `${span(significant(inOwnUnit(id, low), 2), significant(inOwnUnit(id, high), 2))} ${parameter(id).unit}`;
+}
+
+/** "9.7 to 10.3 dKH", with the digits a kit shows. */
+function levelSpan(id: ParameterId, low: number, high: number): string {
+  const { unit, decimals } = parameter(id);
+  const [from, to] = [low, high].map((level) => fixed(inOwnUnit(id, level), decimals));
+  return `${from === to ? (from ?? '') : span(from ?? '', to ?? '')} ${unit}`;
 }
 
 function paceSteps(id: ParameterId, rise: number): readonly string[] {

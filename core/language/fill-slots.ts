@@ -1,6 +1,7 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
 import { changedWater } from './changed-water.ts';
+import { withClockTimes } from './clock-times.ts';
 import { headsOf } from './heads.ts';
 import { isDose, isWater } from './kinds-of-said.ts';
 import type { OfName } from './parts.ts';
@@ -29,7 +30,7 @@ const LEVEL_PARTS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit',
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
 export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
-  const all = withPerLitre(scanned, read);
+  const all = withClockTimes(scanned, withPerLitre(scanned, read));
   const bottle = bottleSaid(scanned, all);
   const said = all.filter((one) => bottle?.from.includes(one) !== true);
   const used = new Set<Said>(bottle?.from);

@@ -12,6 +12,7 @@ import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';
+import { trusting, twoSalinities } from './trusted-reading.ts';
 
 export const instrumentRows: readonly Row[] = [
   {
@@ -19,6 +20,8 @@ export const instrumentRows: readonly Row[] = [
     label: 'Can this instrument be believed',
     uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
     answer: (frame, context) =>
+      trusted(frame, context) ??
+      again(frame, context) ??
       known(frame, context) ??
       checked(frame, context) ??
       (readsTank(frame) && !isOfBuffers(frame) ? compared(frame, context) : undefined) ??
@@ -29,9 +32,33 @@ export const instrumentRows: readonly Row[] = [
     label: 'Two tests of one water',
     needs: [{ oneOf: ['levels'], ask: 'What was tested, and what did the one and the other read?' }],
     uses: ['levels', 'now', 'was', 'other', 'of', 'salinity', 'temperature'],
-    answer: (frame, context) => compared(frame, context) ?? checked(frame, context) ?? cardFor(frame),
+    answer: (frame, context) =>
+      trusted(frame, context) ?? compared(frame, context) ?? checked(frame, context) ?? cardFor(frame),
   },
 ];
+
+/** One of two instruments is trusted: what to do with its reading where that was asked, else how far they are apart. */
+function trusted(frame: Frame, context: OwnContext): Answer | undefined {
+  const two = twoSalinities(frame);
+  if (two?.trusted === undefined) return undefined;
+  if (met(frame.reading.scanned, 'manner.rise', 'manner.lower', 'sums.riseBy', 'sums.fallBy'))
+    return trusting(two, { volume: frame.slots.volume }, context);
+  return compared(frame, context);
+}
+
+/** One instrument read at two times and the same: steady, which says nothing of right. */
+function again({ slots }: Frame, context: OwnContext): Answer | undefined {
+  const read = levelsOf(slots, 'salinity');
+  const [one, other, more] = read;
+  if (one === undefined || other === undefined || more !== undefined || slots.moments === undefined) return undefined;
+  if (one.part === 'other' || other.part === 'other' || sizeOf(one) !== sizeOf(other)) return undefined;
+  const given = call(checkCommand, { reading: readable(other) }, context);
+  return {
+    ...given,
+    headline: `The same number twice says that it is steady, not that it is right. ${given.headline}`,
+    steps: ['Rinse it, and tap or brush off every bubble: bubbles on a swing arm lift it, so that it reads too high.', ...given.steps],
+  };
+}
 
 /** Whether one of the readings is of the tank: two of standards are no comparison. */
 function readsTank({ slots: { levels = [] } }: Frame): boolean {
@@ -49,6 +76,8 @@ const NEAR_PPT = 0.05;
 
 /** What it shows in water that is known: fresh, or a standard without a reading of the tank. */
 function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
+  const both = onTwoPoints(slots, scanned);
+  if (both !== undefined) return attempt(() => call(checkCommand, both, context));
   const all = levelsOf(slots, 'salinity', 'other', 'now', 'was');
   const [name, more] = all.filter((level) => isName(level) && NAMED.test(scanned.text));
   // "it reads 37 on the 35 fluid": the other number is what it shows there, and none of the tank.
@@ -69,6 +98,28 @@ function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
   if (!met(scanned, 'hardware.calibration', 'parts.fresh')) return undefined;
   const shown = others.find((level) => !isName(level)) ?? others[0];
   return shown === undefined ? undefined : onStandard(shown, context);
+}
+
+/** What it shows on fresh water and on the standard, where both were said and nothing of the tank. */
+function onTwoPoints(
+  slots: Frame['slots'],
+  scanned: Frame['reading']['scanned'],
+): { readonly fresh: string; readonly standard: string } | undefined {
+  const others = levelsOf(slots, 'salinity', 'other');
+  if (levelsOf(slots, 'salinity', 'now', 'was').length > 0) return undefined;
+  if (!met(scanned, 'substances.roWater')) return undefined;
+  const high = others.filter(({ value }) => !isFresh(value));
+  const shown = high.length > 1 ? (high.find((level) => !isName(level)) ?? high[0]) : high[0];
+  if (shown === undefined || high.length > 2) return undefined;
+  const isGravity = shown.value < 2;
+  const fresh = others.find(({ value }) => isFresh(value) && (isGravity ? value > 0.99 && value < 1.01 : true));
+  if (fresh === undefined) return undefined;
+  return { fresh: isGravity ? fresh.text : inPpt(fresh.text), standard: isGravity ? shown.text : inPpt(shown.text) };
+}
+
+/** A bare number of an instrument whose other number is ppt. */
+function inPpt(text: string): string {
+  return /^[\d.]+$/.test(text) ? `${text} ppt` : text;
 }
 
 /** A 35 that says which standard it is: "the 35 ppt calibration fluid". */
