@@ -38,6 +38,8 @@ export interface AskedDose {
   readonly salinity: AskedSalinity;
   /** That the goal is outside the usual range; empty where it is inside. */
   readonly first: string;
+  /** Spoons were asked for. */
+  readonly inSpoons: boolean;
 }
 
 /** The grams, the days and the rest; where the form is open, the mass that is safe for every form. */
@@ -147,7 +149,7 @@ function saltName({ forms, label }: AskedCompound, form: Compound): string {
 }
 
 function sideFacts(
-  { id, change, compound, water, purity }: AskedDose,
+  { id, change, compound, water, purity, inSpoons }: AskedDose,
   form: Compound,
   grams: number,
   perDay: number,
@@ -155,11 +157,13 @@ function sideFacts(
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
   const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
-  return [inSpoons(compound, grams), adds, ph, others].filter((fact) => fact !== undefined);
+  return [inSpoons ? spoonsFor(compound, grams) : undefined, adds, ph, others].filter(
+    (fact) => fact !== undefined,
+  );
 }
 
 /** What spoons can tell of it, where a spoonful is roughly known and at least one is needed. */
-function inSpoons({ forms }: AskedCompound, grams: number): Fact | undefined {
+function spoonsFor({ forms }: AskedCompound, grams: number): Fact | undefined {
   const each = teaspoonOf(forms);
   if (each === undefined || grams < each[1]) return undefined;
   const [least, most] = [grams / each[1], grams / each[0]].map((count) => significant(count, 2));

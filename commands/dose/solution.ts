@@ -51,8 +51,7 @@ export const solutionCommand = defineCommand({
     const change = askedRise(id, input.now, input.goal);
     const stock = { compound, id, rise: change?.rise ?? 0, gL, purity: purity.share };
     const isLitre = Math.abs(final.value - 1) < 1e-9;
-    const weighIn =
-      isLitre || tooMuch !== undefined ? '' : `${powder} made up to ${volume(final.value)}: `;
+    const weighIn = isLitre || tooMuch !== undefined ? '' : `${powder} made up to ${volume(final.value)}: `;
     const tank =
       change?.isDose === true && input.tank !== undefined ? tankDose(stock, input.tank) : undefined;
     return answer({

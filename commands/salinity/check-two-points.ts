@@ -38,7 +38,11 @@ export function checkTwoPoints(fresh: SalinityReading, standard: SalinityReading
   return answer({
     headline: verdict,
     facts: [
-      { label: 'on fresh (RO) water it shows', value: show(fresh.written), verdict: isRightLow ? 'right' : 'off' },
+      {
+        label: 'on fresh (RO) water it shows',
+        value: show(fresh.written),
+        verdict: isRightLow ? 'right' : 'off',
+      },
       {
         label: 'on the 35 ppt standard it shows',
         value: `${show(standard.written)}, where ${show(should)} is true`,
@@ -46,11 +50,18 @@ export function checkTwoPoints(fresh: SalinityReading, standard: SalinityReading
       },
       ...(isRightLow && isRightHigh
         ? []
-        : [{ label: `where it shows ${show(example)}`, value: `about ${show(trueOf(example))} is true, on a straight line` }]),
+        : [
+            {
+              label: `where it shows ${show(example)}`,
+              value: `about ${show(trueOf(example))} is true, on a straight line`,
+            },
+          ]),
     ],
     steps: [
       'Let standard, fresh water and instrument stand at one temperature, clean the prism, and read both again.',
-      ...(isRightHigh ? [] : ['Set it on the 35 ppt standard and not on fresh water, then read the tank anew.']),
+      ...(isRightHigh
+        ? []
+        : ['Set it on the 35 ppt standard and not on fresh water, then read the tank anew.']),
       'Weak water (a dip, a hospital tank, a new mix far off) is read with another instrument, or corrected on that line.',
     ],
     working: [

@@ -34,8 +34,8 @@ export function overdosed(scanned: Scanned): (typeof overdosable)[number] | unde
   if (named('alkalinity') || met(scanned, 'substances.alkPowder', 'sums.alkalinity')) return 'alkalinity';
   if (named('calcium') || met(scanned, 'substances.calciumSalt', 'sums.calcium')) return 'calcium';
   if (named('magnesium') || met(scanned, 'substances.magnesiumSalt', 'sums.magnesium')) return 'magnesium';
-  const salts = scanned.names.flatMap((name) => (name.class === 'salt' ? raisedBy(name.id) : []));
-  const raised = (['alkalinity', 'calcium', 'magnesium'] as const).find((id) => salts.includes(id));
+  const salts = new Set(scanned.names.flatMap((name) => (name.class === 'salt' ? raisedBy(name.id) : [])));
+  const raised = (['alkalinity', 'calcium', 'magnesium'] as const).find((id) => salts.has(id));
   if (raised !== undefined) return raised;
   if (named('ph')) return 'limewater';
   const isOther = scanned.names.some((name) => name.class === 'parameter') || met(scanned, ...OTHERS);

@@ -52,7 +52,10 @@ export const movedCommand = defineCommand({
       ],
       facts: [
         ...perDay(moved),
-        ...ways(went).map((one) => ({ label: `may move it ${one}`, value: whatMoves(id, one, undone).join('; ') })),
+        ...ways(went).map((one) => ({
+          label: `may move it ${one}`,
+          value: whatMoves(id, one, undone).join('; '),
+        })),
         ...(state?.facts ?? []),
       ],
       steps: [

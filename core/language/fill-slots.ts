@@ -1,4 +1,5 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
+import { isBelievable } from '../water/limits.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
 import { changedWater } from './changed-water.ts';
 import { withClockTimes } from './clock-times.ts';
@@ -46,7 +47,7 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
   const named = parametersNamed(scanned);
   const levels = said.flatMap((one): Level[] => {
     const part = LEVEL_PARTS.find((name) => name === one.part);
-    const of = parameterOf(one.of);
+    const of = parameterOf(one.of) ?? likeOthers(one, said);
     if (part === undefined || of === undefined || isWater(one)) return [];
     used.add(one);
     const { everyDays } = one.number;
@@ -157,12 +158,24 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
     ),
     moments: listOr(said.filter(({ part }) => part === 'moment').map(({ text }) => text)),
   };
-  if (strengths.length > 1 && slots.strength !== strengths[0]?.text)
+  if (
+    strengths.length > 1 &&
+    (slots.strength !== strengths[0]?.text ||
+      strengths.some(({ number }) => /^(?:tsp|tbsp|tea|table)/.test(number.unit)))
+  )
     strengths.forEach((one) => used.add(one));
   return {
     slots: withoutUndefined(slots),
     rest: said.filter((one) => !used.has(one) && one.part !== 'none' && one.part !== 'moment'),
   };
+}
+
+/** "hers says 31 where mine says 35": another reading without a name is of the one parameter that was read, where it can be. */
+function likeOthers({ part, of, number }: Said, said: readonly Said[]): ParameterId | undefined {
+  if (part !== 'other' || of !== 'nothing' || number.kinds.length > 0) return undefined;
+  const read = said.filter((each) => LEVEL_PARTS.some((name) => name === each.part));
+  const [only, more] = new Set(read.flatMap((each) => parameterOf(each.of) ?? []));
+  return only !== undefined && more === undefined && isBelievable(only, number.value) ? only : undefined;
 }
 
 /** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches, "2 wk 9" no weeks. */

@@ -32,7 +32,9 @@ export function amountFor(frame: Frame, context: OwnContext): Answer | undefined
     (slots.bottle?.of === of ? ofBottle(slots, { goal, now }, context) : undefined) ??
     ofStock(slots, { of, goal, now }, context) ??
     paced(frame, first, context);
-  const left = notUsedOf(slots, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
+  const { from } = ownPace(frame, of);
+  const others = { ...slots, levels: slots.levels?.filter((level) => level !== from) };
+  const left = notUsedOf(others, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
   return withNamed(slots, withOthers(rest, volume, { ...given, read: [...given.read, ...left] }), context);
 }
 
@@ -40,8 +42,11 @@ export function amountFor(frame: Frame, context: OwnContext): Answer | undefined
 function paced(frame: Frame, { of, now, goal, salt }: Wanted, context: OwnContext): Answer {
   const { volume, salinity } = frame.slots;
   const { pace, read } = ownPace(frame, of);
-  const given = call(amountCommand, { of, now, goal, with: salt, volume, salinity, pace }, context);
-  return read === undefined ? given : { ...given, read: [read, ...given.read], steps: [`Go slower: ${read}.`, ...given.steps] };
+  const spoons = met(frame.reading.scanned, 'manner.unitSpoon') ? true : undefined;
+  const given = call(amountCommand, { of, now, goal, with: salt, volume, salinity, pace, spoons }, context);
+  return read === undefined
+    ? given
+    : { ...given, read: [read, ...given.read], steps: [`Go slower: ${read}.`, ...given.steps] };
 }
 
 /** Where the strength of a solution was said: its millilitres. */

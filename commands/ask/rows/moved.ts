@@ -17,7 +17,11 @@ export const movedRows: readonly Row[] = [
       const { was, now } = readTwice(frame.slots) ?? frame.slots;
       if (of === undefined) return undefined;
       const over = moveTime(frame, context);
-      const given = call(movedCommand, { of, was, now, way: wayOf(frame), over, without: withoutOf(frame) }, context);
+      const given = call(
+        movedCommand,
+        { of, was, now, way: wayOf(frame), over, without: withoutOf(frame) },
+        context,
+      );
       return { ...given, read: [...given.read, ...notUsedOf(frame.slots, [of])] };
     },
   },

@@ -139,7 +139,9 @@ function isThere(now: string | undefined, goal = '35 ppt'): boolean {
   const [reads, aim] = [now, goal].map((text) =>
     text === undefined
       ? undefined
-      : attempt(() => readSalinity(/^\d\d$/.test(text) ? `${text} ppt` : text, { field: 'now' }).practicalSalinity),
+      : attempt(
+          () => readSalinity(/^\d\d$/.test(text) ? `${text} ppt` : text, { field: 'now' }).practicalSalinity,
+        ),
   );
   return reads !== undefined && aim !== undefined && Math.abs(reads - aim) < 1;
 }

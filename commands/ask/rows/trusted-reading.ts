@@ -47,8 +47,14 @@ export function trusting(
   const given = call(adjustCommand, { now: trusted, ...asked }, context);
   return {
     ...given,
-    read: [`taken as the tank: ${trusted ?? ''}, which you trust; the instrument that shows ${other} is off`, ...given.read],
-    steps: [...given.steps, 'Set or replace the other instrument on a 35 ppt standard before you read with it again.'],
+    read: [
+      `taken as the tank: ${trusted ?? ''}, which you trust; the instrument that shows ${other} is off`,
+      ...given.read,
+    ],
+    steps: [
+      ...given.steps,
+      'Set or replace the other instrument on a 35 ppt standard before you read with it again.',
+    ],
   };
 }
 
