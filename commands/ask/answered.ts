@@ -9,6 +9,7 @@ import { heardOf, notUsed } from './heard.ts';
 import { keptCoral } from './kept-coral.ts';
 import { withKept, type Kept } from './kept-slots.ts';
 import { rowOf } from './kinds.ts';
+import type { Need } from './row.ts';
 import { isUnclear, nearest, particularOf, perhapsOf } from './particular.ts';
 import { guarded } from './rows/guarded.ts';
 
@@ -49,7 +50,7 @@ export function answered(frame: Frame, about: About): Given | undefined {
   );
   const taken = [frame.kind];
   if (missing !== undefined) {
-    return { answer: asking(missing.ask, frame), frame, slots, taken, waits: frame.kind };
+    return { answer: asking(missing, whole, frame), frame, slots, taken, waits: frame.kind };
   }
   const perhaps = perhapsOf(whole);
   const isOfCoral = row.uses.includes('corals') && slots.corals !== undefined;
@@ -60,17 +61,17 @@ export function answered(frame: Frame, about: About): Given | undefined {
   if (done === undefined)
     return need === undefined
       ? undefined
-      : { answer: asking(need.ask, frame), frame, slots, taken, waits: frame.kind };
+      : { answer: asking(need, whole, frame), frame, slots, taken, waits: frame.kind };
   const left = row.keepsAll === true ? [] : notUsed(frame, row.uses);
   const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
   const next = [...perhaps.slice(0, 2), ...done.next];
   return { answer: guarded(frame, { ...done, read: all, next }), frame, slots, taken, isFilled };
 }
 
-/** The one question, with what was heard. */
-function asking(question: string, { slots }: Frame): Answer {
+/** The one question, with what was heard and what may answer it. */
+function asking({ ask, next }: Need, whole: Frame, { slots }: Frame): Answer {
   const heard = heardOf(slots);
-  return answer({ headline: question, read: heard === '' ? [] : [heard] });
+  return answer({ headline: ask, read: heard === '' ? [] : [heard], next: next?.(whole) ?? [] });
 }
 
 function filled(

@@ -9,13 +9,17 @@ import { urgentCommand } from '../urgent.ts';
 import { urgentSaid } from '../urgent/said.ts';
 
 /** Too much went in: first aid, and what the amount that was said did. What has no card of its own has the two steps. */
-export function overdoseAnswer({ slots, reading }: Frame, context: OwnContext): Answer {
+export function overdoseAnswer(
+  what: 'overdose' | 'other overdose',
+  { slots, reading }: Frame,
+  context: OwnContext,
+): Answer {
   const done = effectOf(slots, context);
   const raised = slots.salt === undefined ? [] : raisedBy(slots.salt);
   const hasCard = raised.length === 0 || raised.some((id) => WITH_CARD.has(id));
   if (done !== undefined && !hasCard) return { ...done, steps: IT_IS_IN };
-  const said = urgentSaid('overdose', slots, reading.scanned);
-  const card = call(urgentCommand, { what: 'overdose', ...said }, context);
+  const said = urgentSaid(what, slots, reading.scanned);
+  const card = call(urgentCommand, { what, ...said }, context);
   return done === undefined ? card : withEffect(card, done);
 }
 

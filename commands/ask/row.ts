@@ -1,7 +1,7 @@
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { SlotName } from '../../core/language/slots.ts';
-import type { Answer } from '../answer.ts';
+import type { Answer, NextAction } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 
 /** Something a kind of question cannot do without: any one of these slots, or the one question that is asked back. */
@@ -10,6 +10,8 @@ export interface Need {
   readonly ask: string;
   /** Whether this message cannot do without; always where left out ("sps" is enough where a coral is asked for). */
   readonly when?: (frame: Frame) => boolean;
+  /** What can be answered with one press; none where left out. */
+  readonly next?: (frame: Frame) => readonly NextAction[];
 }
 
 /** What is done with one kind of question. */

@@ -2,7 +2,7 @@ import { handlingCautions, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { amountG, riseFrom } from '../../core/dosing/dose.ts';
 import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
-import { fixed, fromUnit, significant } from '../../core/quantity/format.ts';
+import { fixed, fromUnit, significant, span } from '../../core/quantity/format.ts';
 import {
   decimalsOf,
   portions,
@@ -17,6 +17,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { doseCautions, doseSteps } from './advice.ts';
+import { teaspoonOf } from './asked-amount.ts';
 import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
 import { type Change } from './change.ts';
 import { tooLittle } from './no-dose.ts';
@@ -37,6 +38,8 @@ export interface AskedDose {
   readonly salinity: AskedSalinity;
   /** That the goal is outside the usual range; empty where it is inside. */
   readonly first: string;
+  /** Spoons were asked for. */
+  readonly inSpoons: boolean;
 }
 
 /** The grams, the days and the rest; where the form is open, the mass that is safe for every form. */
@@ -121,7 +124,7 @@ function inGrams({ step }: Portions): (massG: number) => string {
 }
 
 function headline(
-  { id, change, compound, water, purity }: AskedDose,
+  { id, change, compound, water, purity, pace }: AskedDose,
   plan: Portions,
   form: Compound,
 ): string {
@@ -136,7 +139,8 @@ function headline(
       : '';
   const small = plan.each < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
-  return `${show(plan.total)} of ${label}${grade}${per}${days}: ${effect}.${open}${small}`;
+  const own = pace.isOwn === true ? `, at ${pace.words}` : '';
+  return `${show(plan.total)} of ${label}${grade}${per}${days}: ${effect}${own}.${open}${small}`;
 }
 
 /** Where the form is open, the salt without it. */
@@ -145,7 +149,7 @@ function saltName({ forms, label }: AskedCompound, form: Compound): string {
 }
 
 function sideFacts(
-  { id, change, compound, water, purity }: AskedDose,
+  { id, change, compound, water, purity, inSpoons }: AskedDose,
   form: Compound,
   grams: number,
   perDay: number,
@@ -153,7 +157,20 @@ function sideFacts(
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
   const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
-  return [adds, ph, others].filter((fact) => fact !== undefined);
+  return [inSpoons ? spoonsFor(compound, grams) : undefined, adds, ph, others].filter(
+    (fact) => fact !== undefined,
+  );
+}
+
+/** What spoons can tell of it, where a spoonful is roughly known and at least one is needed. */
+function spoonsFor({ forms }: AskedCompound, grams: number): Fact | undefined {
+  const each = teaspoonOf(forms);
+  if (each === undefined || grams < each[1]) return undefined;
+  const [least, most] = [grams / each[1], grams / each[0]].map((count) => significant(count, 2));
+  return {
+    label: 'Roughly, in level teaspoons',
+    value: `${span(least ?? '', most ?? '')}, at ${each.join(' to ')} g each; 3 are a tablespoon (common practice, no source): weigh it to know`,
+  };
 }
 
 /** What a wrong guess of the form would do: the heaviest mass, if the powder is the strongest form. */

@@ -32,6 +32,7 @@ const options = z.strictObject({
   salinity: textOption('What salinity reads: it decides what the other readings mean', {
     fill: 'salinity',
   }).optional(),
+  spoons: z.boolean().describe('Also roughly in level spoons').optional(),
   sure: sureOption(),
 });
 
@@ -65,6 +66,7 @@ export const amountCommand = defineCommand({
       pace,
       salinity,
       first: stillUnusual(towards),
+      inSpoons: input.spoons === true,
     });
   },
 });
@@ -81,7 +83,7 @@ function planned(
 ): PlannedLevel {
   const factor = followsSalinity(id) ? salinity.factor : 1;
   const again: PlannedLevel['again'] = (label, changed) =>
-    action(label, 'dose amount', { ...input, ...changed });
+    action(label, 'dose amount', { ...input, spoons: input.spoons?.toString(), ...changed });
   const own = (value: number): number => inOwnUnit(id, value);
   if (goal !== undefined) {
     const level = { id, goal: own(goal) * factor, now: now === undefined ? undefined : own(now) * factor };

@@ -46,17 +46,33 @@ function exactly(grams: number, words: string, read: readonly string[]): AskedAm
   return { lowG: grams, highG: grams, words, read };
 }
 
+/** Grams in a level teaspoon of whichever form it is; undefined where one of them is not known. */
+export function teaspoonOf(forms: AskedCompound['forms']): readonly [number, number] | undefined {
+  const each = forms.flatMap(({ teaspoonG }) => (teaspoonG === undefined ? [] : [teaspoonG]));
+  if (each.length === 0 || each.length < forms.length) return undefined;
+  return [Math.min(...each.map(([low]) => low)), Math.max(...each.map(([, high]) => high))];
+}
+
+const HEAPED = /\b(?:heaped|heaping)\b/i;
+/** Level spoons in a heaped one: common practice, no source. */
+const IN_A_HEAPED = [1.5, 2] as const;
+
 function spoons(found: Quantity, text: string, { forms, label }: AskedCompound): AskedAmount {
   const spoonfuls = found.value / TEASPOON_L;
-  const [each] = forms.map(({ teaspoonG }) => teaspoonG);
-  if (each === undefined || forms.length > 1) {
+  const isHeaped = HEAPED.test(text);
+  const [least, most] = isHeaped ? IN_A_HEAPED : [1, 1];
+  const each = teaspoonOf(forms);
+  if (each === undefined) {
     throw new Problem(`A spoon of ${label} has no fixed weight: weigh it and ask again in grams.`, {
       field: 'amount',
       given: text,
     });
   }
-  const [low, high] = [each[0] * spoonfuls, each[1] * spoonfuls];
+  const [low, high] = [each[0] * spoonfuls * least, each[1] * spoonfuls * most];
   const read = [
+    ...(isHeaped
+      ? [`a heaped spoon taken as ${IN_A_HEAPED.join(' to ')} level ones (common practice, no source)`]
+      : []),
     `a level teaspoon of ${label} taken as ${each.join(' to ')} g (common practice); weigh it to know`,
   ];
   return {

@@ -10,6 +10,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { type AskedAmount, askedAmount } from './asked-amount.ts';
 import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, shown } from './asked.ts';
+import { readLevel } from '../waterchange/level.ts';
 import { alsoAdds } from './side-effects.ts';
 import { supplyLine } from './working.ts';
 import { limitsOf } from '../../core/water/limits.ts';
@@ -24,6 +25,7 @@ export const effectCommand = defineCommand({
     volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
     of: textOption('What to look at, if not what it is dosed for', { suggest: 'parameter' }).optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
+    now: textOption('What it reads before, e.g. 7.4 dKH: then where it ends').optional(),
     strength: textOption('Of a solution: grams of powder per litre, e.g. 80 g/L').optional(),
   }),
   run: (input): Answer => {
@@ -42,9 +44,10 @@ export const effectCommand = defineCommand({
         : [];
     const read = [...amount.read, compound.read, purity.read, ...water.read];
     if (inOwnUnit(id, high) > mostPossible(id)) return tooMuch(id, amount.words, water.volumeL, read);
+    const from = input.now === undefined ? undefined : readLevel(id, input.now, 'now');
     const adds = alsoAdds(first, id, amount.highG, water.volumeL, purity.share);
     return answer({
-      headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${riseSpan(id, low, high)} in ${volume(water.volumeL)}.`,
+      headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${riseSpan(id, low, high)} in ${volume(water.volumeL)}${from === undefined ? '' : `, from ${shown(id, from)} to ${levelSpan(id, from + low, from + high)}`}.`,
       read,
       facts: [...each, ...(adds === undefined ? [] : [adds]), ...sameAs(first, id, amount)],
       steps: water.given ? paceSteps(id, high) : ['Give your net volume to see whether it fits into a day.'],
@@ -92,6 +95,13 @@ function riseRange(form: Compound, id: ParameterId, amount: AskedAmount, volumeL
 function riseSpan(id: ParameterId, low: number, high: number): string {
   if (high - low <= low * 1e-6) return shown(id, low);
   return `${span(significant(inOwnUnit(id, low), 2), significant(inOwnUnit(id, high), 2))} ${parameter(id).unit}`;
+}
+
+/** "9.7 to 10.3 dKH", with the digits a kit shows. */
+function levelSpan(id: ParameterId, low: number, high: number): string {
+  const { unit, decimals } = parameter(id);
+  const [from, to] = [low, high].map((level) => fixed(inOwnUnit(id, level), decimals));
+  return `${from === to ? (from ?? '') : span(from ?? '', to ?? '')} ${unit}`;
 }
 
 function paceSteps(id: ParameterId, rise: number): readonly string[] {

@@ -5,9 +5,10 @@ import { fixed, significant, span, volume, volumeAsWritten } from '../../core/qu
 import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
-import { quantityOption } from '../options.ts';
+import { quantityOption, textOption } from '../options.ts';
 import { splitADay } from './a-day.ts';
 import { askedWater } from './asked.ts';
+import { limeStrength } from './lime-strength.ts';
 import { type Limewater, limewaterCare, limewaterSources, topOff } from './top-off.ts';
 
 /** °C of limewater where nothing is said: the room's; own choice. */
@@ -19,6 +20,8 @@ export const limewaterCommand = defineCommand({
   example: '/dose limewater amount:1 gal volume:90 gal goal:0.6 dKH',
   options: z.strictObject({
     amount: quantityOption('volume', 'Top-off a day, e.g. 4 L; without a tank volume, the size of the batch'),
+    powder: textOption('What is put in, to see whether it dissolves, e.g. 2 tsp or 7 g').optional(),
+    per: quantityOption('volume', 'The water it is put into; the batch if left out').optional(),
     volume: quantityOption('volume', 'Net water of the whole system, e.g. 340 L', 'volume').optional(),
     goal: quantityOption('alkalinity', 'Alkalinity the tank uses a day, e.g. 0.6 dKH').optional(),
     // The vessel stands in the room, so the tank's own temperature says nothing of it.
@@ -37,6 +40,8 @@ export const limewaterCommand = defineCommand({
       `no temperature of the limewater given, so ${USUAL_C} °C; cooler water holds more lime`,
     ];
     const asked = { litres, strength, tempC, notes: [...litres.notes, ...notes] };
+    if (input.powder !== undefined)
+      return limeStrength(input.powder, input.per ?? input.amount, strength, tempC);
     if (input.volume === undefined) return batch(asked);
     const tank = askedWater(input.volume);
     const use =

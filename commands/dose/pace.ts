@@ -11,6 +11,8 @@ import { limitsOf } from '../../core/water/limits.ts';
 export interface AskedPace {
   readonly most: number;
   readonly words: string;
+  /** The member's own. */
+  readonly isOwn?: true;
 }
 
 /**
@@ -44,5 +46,5 @@ export function askedPace(id: ParameterId, text: string | undefined): AskedPace 
       hint: 'Go slower: the tank has got used to where it is.',
     });
   }
-  return { most, words: `your ${significant(most)} ${unit} a day` };
+  return { most, words: `your ${significant(most)} ${unit} a day`, isOwn: true };
 }

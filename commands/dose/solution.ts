@@ -50,10 +50,12 @@ export const solutionCommand = defineCommand({
     const powder = weighable(gL * final.value);
     const change = askedRise(id, input.now, input.goal);
     const stock = { compound, id, rise: change?.rise ?? 0, gL, purity: purity.share };
+    const isLitre = Math.abs(final.value - 1) < 1e-9;
+    const weighIn = isLitre || tooMuch !== undefined ? '' : `${powder} made up to ${volume(final.value)}: `;
     const tank =
       change?.isDose === true && input.tank !== undefined ? tankDose(stock, input.tank) : undefined;
     return answer({
-      headline: `${tank?.first ?? ''}${tooMuch === undefined ? '' : `${tooMuch}: ${limit}. Make it weaker, with ${powder} in ${volume(final.value)}: `}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
+      headline: `${weighIn}${tank?.first ?? ''}${tooMuch === undefined ? '' : `${tooMuch}: ${limit}. Make it weaker, with ${powder} in ${volume(final.value)}: `}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
       read: [
         `${mass(grams.value)} of powder made up to ${volumeAsWritten(final.value, final.written, final.unit)}`,
         ...grams.notes,

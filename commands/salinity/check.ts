@@ -8,6 +8,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { checkKnown } from './check-standard.ts';
 import { checkProbe } from './check-probe.ts';
+import { checkTwoPoints } from './check-two-points.ts';
 import { checkRefractometer, withoutStandard } from './check-refractometer.ts';
 
 const pairs = Object.keys(gravityPairs) as readonly GravityPair[];
@@ -34,11 +35,12 @@ export const checkCommand = defineCommand({
         : readQuantity('temperature', input.temperature, { field: 'temperature' }).value;
     const fresh = input.fresh === undefined ? undefined : readSalinity(input.fresh, { field: 'fresh' });
     if (input.reading === undefined) {
-      const known =
-        fresh ??
-        (input.standard === undefined
+      const standard =
+        input.standard === undefined
           ? undefined
-          : readSalinity(input.standard, { field: 'standard', pair: input.with }));
+          : readSalinity(input.standard, { field: 'standard', pair: input.with });
+      if (fresh !== undefined && standard !== undefined) return checkTwoPoints(fresh, standard);
+      const known = fresh ?? standard;
       if (known !== undefined)
         return checkKnown(known, fresh === undefined ? 'standard' : 'fresh', undefined);
       throw new Problem('What does the instrument show?', {

@@ -12,6 +12,7 @@ export const menus = {
     headline: 'Plugs out before your hands go in. What got in?',
     ids: [
       'overdose',
+      'other overdose',
       'burst heater',
       'bleach or spray',
       'copper or medicine',

@@ -53,6 +53,8 @@ function summed(id: UrgentId, known: Known, of: string | undefined): Numbers {
     case 'bleach or spray':
     case 'copper or medicine':
       return leftAfter(known, 1 / 3);
+    case 'other overdose':
+      return changesOf(known, [0.25]);
     case 'shredded anemone':
       return changesOf(known, [0.2, 0.3]);
   }

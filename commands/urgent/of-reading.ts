@@ -7,6 +7,7 @@ import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { dangersIn } from '../../core/language/danger.ts';
 import { met, type Met } from '../../core/language/met.ts';
 import type { Reading } from '../../core/language/reading.ts';
+import { overdosed } from './said.ts';
 
 /** Those that can kill people first, then those that kill a tank soonest. */
 export const byDanger: readonly UrgentId[] = [
@@ -22,6 +23,7 @@ export const byDanger: readonly UrgentId[] = [
   'oxygen loss',
   'power cut',
   'overdose',
+  'other overdose',
   'salinity crash',
   'overheating',
   'cold water',
@@ -42,7 +44,15 @@ const BY_LEVEL: ReadonlySet<UrgentId> = new Set([
  * another level; animals that gasp do so of something, and its card is better where it is no matter of hours.
  */
 export function urgentOf(reading: Reading): Meant<UrgentId> {
-  const named = meantCards(reading.cards('urgent-water'), urgentWays, reading.scanned, byDanger);
+  const { first: told, ...rest } = meantCards(
+    reading.cards('urgent-water'),
+    urgentWays,
+    reading.scanned,
+    byDanger,
+  );
+  // The card of a parameter is for what was named or is implied, never for iodine or food.
+  const isOther = told === 'overdose' && overdosed(reading.scanned) === undefined;
+  const named = { ...rest, first: isOther ? ('other overdose' as const) : told };
   const [measured, ...more] = [...new Set(dangersIn(reading).map(({ card }) => card))];
   if (measured === undefined) return named;
   const isEvent = named.first !== undefined && !BY_LEVEL.has(named.first);

@@ -1,4 +1,5 @@
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
+import { raisedBy } from '../../core/dosing/raised-by.ts';
 import { met } from '../../core/language/met.ts';
 import type { Level, Slots } from '../../core/language/slots.ts';
 import type { Scanned } from '../../core/language/tokens.ts';
@@ -25,16 +26,34 @@ interface UrgentOf {
   readonly of: (typeof overdosable)[number] | undefined;
 }
 
-/** What was dosed too much, by what was named; alkalinity, the usual one, where nothing was. */
-export function overdosed(scanned: Scanned): (typeof overdosable)[number] {
+/** What was dosed too much, by what was named; alkalinity where only a doser was, and undefined for anything else. */
+export function overdosed(scanned: Scanned): (typeof overdosable)[number] | undefined {
   const named = (id: ParameterId): boolean =>
     scanned.names.some((name) => name.class === 'parameter' && name.id === id);
   if (met(scanned, 'substances.lime')) return 'limewater';
   if (named('alkalinity') || met(scanned, 'substances.alkPowder', 'sums.alkalinity')) return 'alkalinity';
   if (named('calcium') || met(scanned, 'substances.calciumSalt', 'sums.calcium')) return 'calcium';
   if (named('magnesium') || met(scanned, 'substances.magnesiumSalt', 'sums.magnesium')) return 'magnesium';
-  return named('ph') ? 'limewater' : 'alkalinity';
+  const salts = new Set(scanned.names.flatMap((name) => (name.class === 'salt' ? raisedBy(name.id) : [])));
+  const raised = (['alkalinity', 'calcium', 'magnesium'] as const).find((id) => salts.has(id));
+  if (raised !== undefined) return raised;
+  if (named('ph')) return 'limewater';
+  const isOther = scanned.names.some((name) => name.class === 'parameter') || met(scanned, ...OTHERS);
+  return !isOther && met(scanned, 'substances.twoPart', 'gear.doser') ? 'alkalinity' : undefined;
 }
+
+/** Additions that are none of these, whatever doses them. */
+const OTHERS = [
+  'substances.iodine',
+  'substances.traces',
+  'substances.aminoAcids',
+  'substances.carbonSource',
+  'substances.bacteriaBottle',
+  'substances.nitrateAdd',
+  'substances.phosphateAdd',
+  'substances.coralFood',
+  'substances.food',
+] as const;
 
 /** The last state said of a parameter: now, else as it was. */
 export function stateOf({ levels = [] }: Slots, id: ParameterId): Level | undefined {

@@ -1,6 +1,7 @@
 import { afterChanges, changesToGoal, fractionForGoal } from '../../core/change/exchange.ts';
 import { met } from '../../core/language/met.ts';
 import { scan } from '../../core/language/tokens.ts';
+import { urgentCard } from '../../core/care/urgent/cards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import { significant, volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
@@ -9,7 +10,7 @@ import { action } from '../calls.ts';
 import { cardAnswer } from '../urgent/card-answer.ts';
 import { urgentAction } from '../urgent/action.ts';
 import { notUsed, readOrName } from '../urgent/not-used.ts';
-import { matchWater, mostAtOnce, NOT_HALF } from '../waterchange/advice.ts';
+import { mostAtOnce, NOT_HALF } from '../waterchange/advice.ts';
 import { percent, readShare, readWater, type Water } from '../waterchange/pour.ts';
 import { substance, type Substance } from './substance.ts';
 
@@ -72,13 +73,7 @@ export function foreign(input: Foreign): Answer {
     ...sums,
     headline: `${first(went, water, mgL)}${mgL === undefined ? '' : changeWords(mgL, goal, share)}`,
     read: [...sums.read, ...water.read],
-    steps: [
-      'Take out what has not dissolved yet, switch off dosers and the automatic top-off, and add nothing against it.',
-      'Read its label: what is in it, and whom to call where a person touched or breathed it.',
-      `Change a part of the water now where animals suffer or the label calls it harmful. ${matchWater}`,
-      'More air, and fresh activated carbon for anything that smells, foams or colours the water.',
-      'Go on from what you see and test, not from the sum.',
-    ],
+    steps: urgentCard('other overdose').steps,
     cautions: [
       PEOPLE_FIRST,
       'The sum takes all of it as dissolved and none as used up or bound; it says nothing of how harmful it is.',

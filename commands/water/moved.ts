@@ -5,7 +5,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { judge } from '../../core/water/assess.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import { isUsedUp, whatMoves } from '../../core/water/what-moves.ts';
+import { deeds, isUsedUp, whatMoves, type Deed } from '../../core/water/what-moves.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
@@ -24,8 +24,9 @@ export const movedCommand = defineCommand({
     now: textOption('What it reads now, e.g. 7.5 dKH').optional(),
     way: z.enum(['up', 'down']).describe('Which way it went, where there are no two readings').optional(),
     over: quantityOption('days', 'The time between them, e.g. 3 days').optional(),
+    without: z.enum(['dosing', 'changes', 'both']).describe('What was not done meanwhile').optional(),
   }),
-  run: ({ of, was, now, way, over }): Answer => {
+  run: ({ of, was, now, way, over, without }): Answer => {
     const id = askedMeasured(of);
     const [before, after] = [was, now].map((text, index) =>
       text === undefined ? undefined : readLogged(id, text, index === 0 ? 'was' : 'now'),
@@ -40,7 +41,8 @@ export const movedCommand = defineCommand({
         : judgedAnswer({ values: [{ parameter: id, value: after.value }], read: [] });
     const verdict =
       after === undefined ? undefined : judge([{ parameter: id, value: after.value }])[0]?.verdict;
-    const moved: Moved = { id, by, went, days: time?.value };
+    const undone = without === 'both' ? deeds : without === undefined ? [] : [without];
+    const moved: Moved = { id, by, went, days: time?.value, undone };
     const first = verdict === 'urgent' || verdict === 'doubtful' ? `${state?.headline ?? ''} ` : '';
     return answer({
       headline: `${first}${headline(moved)}`,
@@ -50,7 +52,10 @@ export const movedCommand = defineCommand({
       ],
       facts: [
         ...perDay(moved),
-        ...ways(went).map((one) => ({ label: `may move it ${one}`, value: whatMoves(id, one).join('; ') })),
+        ...ways(went).map((one) => ({
+          label: `may move it ${one}`,
+          value: whatMoves(id, one, undone).join('; '),
+        })),
         ...(state?.facts ?? []),
       ],
       steps: [
@@ -75,9 +80,10 @@ interface Moved {
   readonly by: number | undefined;
   readonly went: 'up' | 'down' | undefined;
   readonly days: number | undefined;
+  readonly undone: readonly Deed[];
 }
 
-function headline({ id, by, went, days }: Moved): string {
+function headline({ id, by, went, days, undone }: Moved): string {
   const { label, unit, kitResolution } = parameter(id);
   const name = label === 'pH' ? label : `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
   if (by !== undefined && Math.abs(by) <= kitResolution * (1 + 1e-9))
@@ -89,7 +95,7 @@ function headline({ id, by, went, days }: Moved): string {
     return `Retest first: ${name} does not move ${amount(by, unit)} in ${significant(days, 3)} days by what a tank uses or makes.`;
   if (went === 'down' && isUsedUp(id))
     return `${name} that falls is mostly use: corals and coralline algae take it up every day, and it falls unless as much is put back.`;
-  const [likeliest = ''] = went === undefined ? [] : whatMoves(id, went);
+  const [likeliest = ''] = went === undefined ? [] : whatMoves(id, went, undone);
   return went === undefined
     ? `${name} moves by few things: look at these in turn.`
     : `${name} went ${went}: most often it is ${likeliest}.`;

@@ -98,6 +98,7 @@ export const compounds: readonly Compound[] = [
     dicPerMol: 0,
     raises: ['calcium'],
     hazard: 'calcium-chloride',
+    teaspoonG: [3.5, 5],
   },
   {
     name: 'calcium chloride dihydrate',
@@ -110,6 +111,7 @@ export const compounds: readonly Compound[] = [
     dicPerMol: 0,
     raises: ['calcium'],
     hazard: 'calcium-chloride',
+    teaspoonG: [3.5, 5],
   },
   {
     name: 'calcium chloride hexahydrate',
@@ -122,6 +124,7 @@ export const compounds: readonly Compound[] = [
     dicPerMol: 0,
     raises: ['calcium'],
     hazard: 'calcium-chloride',
+    teaspoonG: [3.5, 5],
   },
   {
     name: 'calcium hydroxide',

@@ -1,6 +1,8 @@
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
+import { isBelievable } from '../water/limits.ts';
 import { raisedBy } from '../dosing/raised-by.ts';
 import { changedWater } from './changed-water.ts';
+import { withClockTimes } from './clock-times.ts';
 import { headsOf } from './heads.ts';
 import { isDose, isWater } from './kinds-of-said.ts';
 import type { OfName } from './parts.ts';
@@ -14,6 +16,7 @@ import { momentBeside } from './moment-beside.ts';
 import { bottleSaid } from './bottle-said.ts';
 import { saltsSaid } from './salt-said.ts';
 import { strengthText } from './strength-said.ts';
+import { withPerLitre } from './per-litre.ts';
 import { phosphorusText } from './phosphorus-said.ts';
 import { isBack } from './taken-back.ts';
 import { systemVolume, withUnit } from './system-volume.ts';
@@ -28,7 +31,8 @@ export interface Filled {
 export const levelParts = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
-export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
+export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
+  const all = withClockTimes(scanned, withPerLitre(scanned, read));
   const bottle = bottleSaid(scanned, all);
   const said = all.filter((one) => bottle?.from.includes(one) !== true);
   const used = new Set<Said>(bottle?.from);
@@ -44,7 +48,7 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
   const named = parametersNamed(scanned);
   const levels = said.flatMap((one): Level[] => {
     const part = levelParts.find((name) => name === one.part);
-    const of = parameterOf(one.of);
+    const of = parameterOf(one.of) ?? likeOthers(one, said);
     if (part === undefined || of === undefined || isWater(one)) return [];
     used.add(one);
     const { everyDays } = one.number;
@@ -155,12 +159,24 @@ export function fillSlots(scanned: Scanned, all: readonly Said[]): Filled {
     ),
     moments: listOr(said.filter(({ part }) => part === 'moment').map(({ text }) => text)),
   };
-  if (strengths.length > 1 && slots.strength !== strengths[0]?.text)
+  if (
+    strengths.length > 1 &&
+    (slots.strength !== strengths[0]?.text ||
+      strengths.some(({ number }) => /^(?:tsp|tbsp|tea|table)/.test(number.unit)))
+  )
     strengths.forEach((one) => used.add(one));
   return {
     slots: withoutUndefined(slots),
     rest: said.filter((one) => !used.has(one) && one.part !== 'none' && one.part !== 'moment'),
   };
+}
+
+/** "hers says 31 where mine says 35": another reading without a name is of the one parameter that was read, where it can be. */
+function likeOthers({ part, of, number }: Said, said: readonly Said[]): ParameterId | undefined {
+  if (part !== 'other' || of !== 'nothing' || number.kinds.length > 0) return undefined;
+  const read = said.filter((each) => levelParts.some((name) => name === each.part));
+  const [only, more] = new Set(read.flatMap((each) => parameterOf(each.of) ?? []));
+  return only !== undefined && more === undefined && isBelievable(only, number.value) ? only : undefined;
 }
 
 /** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches, "2 wk 9" no weeks. */

@@ -114,9 +114,25 @@ const others: Causes = {
   down: ['use by what lives in the tank', FRESH_MIX, LESS_SALT],
 };
 
-/** The likely causes of a level that went up or down by itself. */
-export function whatMoves(id: ParameterId, way: 'up' | 'down'): readonly string[] {
-  return (causes[id] ?? others)[way];
+/** What a keeper may say was not done. */
+export const deeds = ['dosing', 'changes'] as const;
+export type Deed = (typeof deeds)[number];
+
+/** What a cause rests on, by its words; others come whatever is done. */
+const restsOn: Readonly<Record<Deed, RegExp>> = {
+  dosing: /^(?:a doser|dosing|limewater|corals that grow less)/,
+  changes: /^(?:a water change|water changes|new salt water)/,
+};
+
+/** The likely causes of a level that went up or down by itself, without those that were ruled out. */
+export function whatMoves(
+  id: ParameterId,
+  way: 'up' | 'down',
+  without: readonly Deed[] = [],
+): readonly string[] {
+  const all = (causes[id] ?? others)[way];
+  const left = all.filter((cause) => !without.some((deed) => restsOn[deed].test(cause)));
+  return [...left, ...(without.length > 0 ? ['a kit that scatters, or old reagents: read a standard'] : [])];
 }
 
 /** What a tank of corals uses up, so that a steady fall is no fault. */

@@ -12,7 +12,7 @@ export function boxWithUnit(box: string, lengths: readonly string[]): string | u
 }
 
 /** What stands behind the last number of a quantity; undefined for none. */
-function unitOf(text: string): string | undefined {
+export function unitOf(text: string): string | undefined {
   const last = text.split(' ').at(-1) ?? '';
   return Number.isNaN(Number(last)) ? last : undefined;
 }

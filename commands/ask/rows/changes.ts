@@ -1,5 +1,6 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import type { Slots } from '../../../core/language/slots.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
@@ -47,6 +48,13 @@ function asksVessels({ reading: { scanned } }: Frame): boolean {
   return met(scanned, 'hardware.bucket', 'hardware.jug', 'hardware.bin', 'hardware.barrel');
 }
 
+/** "a quarter of her each time": a part of one is the share, where none else was said. */
+function withPart(slots: Slots): Slots {
+  const part = slots.counts?.find((count) => count > 0 && count < 1);
+  if (part === undefined || slots.share !== undefined || slots.changed !== undefined) return slots;
+  return { ...slots, share: `${Number((100 * part).toFixed(2))} %` };
+}
+
 function hasNoWater({ slots }: Frame): boolean {
   return slots.share === undefined && slots.changed === undefined && slots.waterRate === undefined;
 }
@@ -89,7 +97,7 @@ export const changeRows: readonly Row[] = [
       const reads = now ?? was;
       if (of === undefined || reads === undefined) return undefined;
       if (of === 'salinity') return saltier(frame, context);
-      const said = goal === undefined || !mixes(of) ? undefined : shareSaid(frame.slots, context);
+      const said = goal === undefined || !mixes(of) ? undefined : shareSaid(withPart(frame.slots), context);
       const times = rate === undefined && mixes(of) ? timesSaid(frame) : undefined;
       if (said === undefined && times !== undefined && goal !== undefined)
         return call(goalCommand, { of, now: reads, goal, volume, fresh: other, times }, context);

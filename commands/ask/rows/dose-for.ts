@@ -14,24 +14,39 @@ import { attempt } from './attempt.ts';
 import { ofBottle } from './bottle-dose.ts';
 import { stockSaid } from './stock-said.ts';
 import { notUsedOf } from './levels-of.ts';
+import { ownPace } from './own-pace.ts';
 import { wantedIn, type Wanted } from './wanted.ts';
 
 /** The dose for the first parameter that shall rise; what else was asked is said and one press away. */
-export function amountFor({ slots, reading }: Frame, context: OwnContext): Answer | undefined {
+export function amountFor(frame: Frame, context: OwnContext): Answer | undefined {
+  const { slots, reading } = frame;
   const wanted = wantedIn(slots);
   const [first, ...rest] = wanted;
   if (first === undefined) return undefined;
-  const { volume, salinity } = slots;
-  const { of, now, goal, salt } = first;
+  const { volume } = slots;
+  const { of, now, goal } = first;
   // "lower alk by 2 dkh": what is wished lower is never raised.
   if (goal.startsWith('+') && met(reading.scanned, 'manner.lower'))
     return noDose(of, { now: undefined, goal: undefined, rise: -1, words: '', read: [] });
   const given =
     (slots.bottle?.of === of ? ofBottle(slots, { goal, now }, context) : undefined) ??
     ofStock(slots, { of, goal, now }, context) ??
-    call(amountCommand, { of, now, goal, with: salt, volume, salinity }, context);
-  const left = notUsedOf(slots, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
+    paced(frame, first, context);
+  const { from } = ownPace(frame, of);
+  const others = { ...slots, levels: slots.levels?.filter((level) => level !== from) };
+  const left = notUsedOf(others, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
   return withNamed(slots, withOthers(rest, volume, { ...given, read: [...given.read, ...left] }), context);
+}
+
+/** The dose at the asker's own pace, where that is slower than the usual one; a faster one is said not to be used. */
+function paced(frame: Frame, { of, now, goal, salt }: Wanted, context: OwnContext): Answer {
+  const { volume, salinity } = frame.slots;
+  const { pace, read } = ownPace(frame, of);
+  const spoons = met(frame.reading.scanned, 'manner.unitSpoon') ? true : undefined;
+  const given = call(amountCommand, { of, now, goal, with: salt, volume, salinity, pace, spoons }, context);
+  return read === undefined
+    ? given
+    : { ...given, read: [read, ...given.read], steps: [`Go slower: ${read}.`, ...given.steps] };
 }
 
 /** Where the strength of a solution was said: its millilitres. */

@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import { raisedBy } from '../../../core/dosing/raised-by.ts';
 import { answer } from '../../answer.ts';
 import { PH_BY_AIR } from '../../checkup/beside-numbers.ts';
@@ -13,6 +14,7 @@ import { amountFor } from './dose-for.ts';
 import { isMishap, overdosed } from './overdose.ts';
 import { asksPace, paceSaid } from './pace.ts';
 import { withRemarks } from './said-remarks.ts';
+import { solutionOf } from './solution.ts';
 import { strengthSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
@@ -40,6 +42,8 @@ export const dosingRows: readonly Row[] = [
       'was',
       'wanted',
       'change',
+      'rate',
+      'rateDays',
       'salt',
       'volume',
       'salinity',
@@ -83,17 +87,24 @@ export const dosingRows: readonly Row[] = [
       const labelled = byLabel(frame, context) ?? ofBottle(frame.slots, { amount }, context);
       if (labelled !== undefined) return labelled;
       if (salt === undefined) return eachSalt(frame);
-      if (amount === undefined) return undefined;
+      if (amount === undefined) return solutionOf(frame, context);
       const looked = of !== undefined && raisedBy(salt).includes(of) ? of : undefined;
       const strength = strengthSaid(frame.slots);
       const input = { with: salt, amount, strength, volume, of: looked };
       const given = withRemarks(frame, call(effectCommand, input, context));
       const read = [was, now].filter((one) => one !== undefined);
       if (read.length === 0) return given;
+      if (now !== undefined && was === undefined && isAhead(frame))
+        return withRemarks(frame, call(effectCommand, { ...input, now }, context));
       return { ...given, facts: [...given.facts, { label: 'You read', value: read.join(', then ') }] };
     },
   },
 ];
+
+/** Whether it is still to go in, so that the reading is the one before it. */
+function isAhead({ reading: { scanned } }: Frame): boolean {
+  return met(scanned, 'manner.supposition', 'manner.planning', 'sums.settles', 'times.soon');
+}
 
 /** Whether a goal is needed: no label, no pace and no salinity says what to do. */
 function isOpen(frame: Frame): boolean {

@@ -52,7 +52,7 @@ export function firstAid(reading: Reading, context: OwnContext): Answer | undefi
 }
 
 function cardOf(what: UrgentId, frame: Frame, context: OwnContext): Answer {
-  if (what === 'overdose') return overdoseAnswer(frame, context);
+  if (what === 'overdose' || what === 'other overdose') return overdoseAnswer(what, frame, context);
   const { scanned } = frame.reading;
   const card = call(urgentCommand, { what, ...urgentSaid(what, frame.slots, scanned) }, context);
   return what === 'shredded anemone' ? withWhyItMoved(card, scanned) : card;

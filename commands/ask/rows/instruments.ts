@@ -11,14 +11,19 @@ import { kitsCommand } from '../../water/kits.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
+import { again, onTwoPoints } from './instrument-twice.ts';
 import { levelsOf } from './levels-of.ts';
+import { isFresh, isName, ppt, readable, sizeOf } from './shown-salinity.ts';
+import { trusting, twoSalinities } from './trusted-reading.ts';
 
 export const instrumentRows: readonly Row[] = [
   {
     kind: 'instrument',
     label: 'Can this instrument be believed',
-    uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
+    uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity', 'volume'],
     answer: (frame, context) =>
+      trusted(frame, context) ??
+      again(frame, context) ??
       known(frame, context) ??
       checked(frame, context) ??
       (readsTank(frame) && !isOfBuffers(frame) ? compared(frame, context) : undefined) ??
@@ -28,10 +33,20 @@ export const instrumentRows: readonly Row[] = [
     kind: 'kits-disagree',
     label: 'Two tests of one water',
     needs: [{ oneOf: ['levels'], ask: 'What was tested, and what did the one and the other read?' }],
-    uses: ['levels', 'now', 'was', 'other', 'of', 'salinity', 'temperature'],
-    answer: (frame, context) => compared(frame, context) ?? checked(frame, context) ?? cardFor(frame),
+    uses: ['levels', 'now', 'was', 'other', 'of', 'salinity', 'temperature', 'volume'],
+    answer: (frame, context) =>
+      trusted(frame, context) ?? compared(frame, context) ?? checked(frame, context) ?? cardFor(frame),
   },
 ];
+
+/** One of two instruments is trusted: what to do with its reading where that was asked, else how far they are apart. */
+function trusted(frame: Frame, context: OwnContext): Answer | undefined {
+  const two = twoSalinities(frame);
+  if (two?.trusted === undefined) return undefined;
+  if (met(frame.reading.scanned, 'manner.rise', 'manner.lower', 'sums.riseBy', 'sums.fallBy'))
+    return trusting(two, { volume: frame.slots.volume }, context);
+  return compared(frame, context);
+}
 
 /** Whether one of the readings is of the tank: two of standards are no comparison. */
 function readsTank({ slots: { levels = [] } }: Frame): boolean {
@@ -43,12 +58,10 @@ function isOfBuffers({ slots: { levels = [] } }: Frame): boolean {
   return levels.filter(({ of, part }) => of === 'ph' && part === 'other').length > 1;
 }
 
-/** The salinity of a 35 ppt standard, and how near a reading of it must be to be its name and not its reading. */
-const STANDARD_PPT = 35;
-const NEAR_PPT = 0.05;
-
 /** What it shows in water that is known: fresh, or a standard without a reading of the tank. */
 function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
+  const both = onTwoPoints(slots, scanned);
+  if (both !== undefined) return attempt(() => call(checkCommand, both, context));
   const all = levelsOf(slots, 'salinity', 'other', 'now', 'was');
   const [name, more] = all.filter((level) => isName(level) && NAMED.test(scanned.text));
   // "it reads 37 on the 35 fluid": the other number is what it shows there, and none of the tank.
@@ -58,8 +71,8 @@ function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
   }
   const others = levelsOf(slots, 'salinity', 'other');
   // Of several it is not said which one was the tank's.
-  const [read, again] = levelsOf(slots, 'salinity', 'now', 'was');
-  const tank = again === undefined ? read?.text : undefined;
+  const [read, second] = levelsOf(slots, 'salinity', 'now', 'was');
+  const tank = second === undefined ? read?.text : undefined;
   const fresh = others.findLast(({ value }) => isFresh(value));
   if (fresh !== undefined && met(scanned, 'substances.roWater')) {
     const scale = fresh.value >= 1 && fresh.value < 1.01 ? fresh.text : ppt(fresh.text);
@@ -79,16 +92,6 @@ function onStandard({ text }: Level, context: OwnContext): Answer | undefined {
   return attempt(() => call(checkCommand, { standard: ppt(text) }, context));
 }
 
-/** Near nothing on its scale: 1.003 or 2 ppt, but neither 1.023 nor 0.9. */
-function isFresh(value: number): boolean {
-  return value > 0.99 && value < 1.2 ? value < 1.006 : value <= 5;
-}
-
-/** A bare number of a refractometer in ppt; a conductivity is told by its size. */
-function ppt(text: string): string {
-  return /^\d{1,2}(?:\.\d+)?$/.test(text) && Number(text) < 45 && Number(text) !== 1 ? `${text} ppt` : text;
-}
-
 /** A reading of the tank beside one of the standard, or a conductivity at a temperature. */
 function checked({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
   const said = levelsOf(slots, 'salinity');
@@ -106,12 +109,6 @@ function checked({ slots, reading: { scanned } }: Frame, context: OwnContext): A
   if (!isOnStandard && !isProbe) return undefined;
   const input = { reading, standard: isOnStandard ? standard.text : undefined, temperature };
   return call(checkCommand, input, context);
-}
-
-/** "the 35 ppt fluid": what it is, and not what an instrument showed. */
-function isName({ text }: Level): boolean {
-  const read = attempt(() => readSalinity(text, { field: 'standard' }));
-  return read?.scale !== 'SG' && Math.abs((read?.practicalSalinity ?? 0) - STANDARD_PPT) < NEAR_PPT;
 }
 
 /** "1.026 on the label, reads 1.023": the gravity that a 35 ppt standard is sold as, 1.0264 rounded or not. */
@@ -146,14 +143,4 @@ function cardFor({ slots: { of }, reading: { scanned } }: Frame): Answer {
   if (of === 'ph' || met(scanned, 'hardware.phMeter')) return cardAnswer(primer('pH'));
   if (of === 'salinity' || met(scanned, 'hardware.salinityMeter')) return cardAnswer(primer('salinity'));
   return cardAnswer(primer('test kits'));
-}
-
-/** How salty or how much, whatever the scale it was written on. */
-function sizeOf(level: Level): number {
-  if (level.of !== 'salinity') return level.value;
-  return attempt(() => readSalinity(readable(level), { field: 'first' }).practicalSalinity) ?? level.value;
-}
-
-function readable({ of, text }: Level): string {
-  return of === 'salinity' ? ppt(text) : text;
 }

@@ -17,7 +17,11 @@ export const movedRows: readonly Row[] = [
       const { was, now } = readTwice(frame.slots) ?? frame.slots;
       if (of === undefined) return undefined;
       const over = moveTime(frame, context);
-      const given = call(movedCommand, { of, was, now, way: wayOf(frame), over }, context);
+      const given = call(
+        movedCommand,
+        { of, was, now, way: wayOf(frame), over, without: withoutOf(frame) },
+        context,
+      );
       return { ...given, read: [...given.read, ...notUsedOf(frame.slots, [of])] };
     },
   },
@@ -28,4 +32,11 @@ function wayOf({ reading: { scanned } }: Frame): 'up' | 'down' | undefined {
   const [up, down] = [met(scanned, 'events.wentUp'), met(scanned, 'events.wentDown')];
   if (up === down) return undefined;
   return up ? 'up' : 'down';
+}
+
+/** What the message says was not done. */
+function withoutOf({ reading: { scanned } }: Frame): 'dosing' | 'changes' | 'both' | undefined {
+  const [dosing, changes] = [met(scanned, 'deeds.dosesNothing'), met(scanned, 'deeds.changesNothing')];
+  if (dosing && changes) return 'both';
+  return dosing ? 'dosing' : changes ? 'changes' : undefined;
 }

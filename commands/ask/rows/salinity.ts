@@ -1,17 +1,22 @@
+import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import { limitsOf } from '../../../core/water/limits.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
 import { batchCommand } from '../../salinity/batch.ts';
 import { checkCommand } from '../../salinity/check.ts';
 import { convertSalinityCommand } from '../../salinity/convert.ts';
 import { mixCommand } from '../../salinity/mix.ts';
+import { kitsCommand } from '../../water/kits.ts';
 import { call } from '../../called.ts';
 import type { Answer } from '../../answer.ts';
 import type { Row } from '../row.ts';
 import { isMass } from './stock-said.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';
+import { trusting, twoSalinities } from './trusted-reading.ts';
 import { asksPace, paceSaid } from './pace.ts';
 
 export const salinityRows: readonly Row[] = [
@@ -52,8 +57,12 @@ export const salinityRows: readonly Row[] = [
       if (asksPace(frame)) return paceSaid(frame, context);
       const last = (...parts: Parameters<typeof levelsOf>[2][]): string | undefined =>
         levelsOf(slots, 'salinity', ...parts).at(-1)?.text;
-      const now = last('now') ?? last('was');
+      const two = twoSalinities(frame);
       const goal = last('wanted', 'target') ?? last('limit');
+      if (two?.trusted !== undefined) return trusting(two, { goal, volume: slots.volume }, context);
+      const now = last('now') ?? last('was');
+      if (two !== undefined && isThere(now, goal) && last('was') === undefined)
+        return call(kitsCommand, { of: 'salinity', first: two.texts[0], second: two.texts[1] }, context);
       if (now === undefined && goal === undefined) return undefined;
       const input = { now, goal, volume: slots.volume };
       const fresh = last('other');
@@ -93,7 +102,8 @@ export const salinityRows: readonly Row[] = [
       'salt',
       'strength',
     ],
-    answer: ({ slots }, context) => {
+    answer: (frame, context) => {
+      const slots = withReached(frame);
       const goal = levelsOf(slots, 'salinity', 'wanted', 'target').at(-1)?.text;
       // "grams per litre for 1.025", "36 g per litre gave 32": a litre of it.
       const volume = batchIn(slots) ?? ((goal ?? labelIn(slots)) === undefined ? undefined : '1 L');
@@ -109,6 +119,32 @@ export const salinityRows: readonly Row[] = [
     },
   },
 ];
+
+/** "only got to 1.021 so far": what it reached, and no goal. */
+function withReached({ slots, reading: { scanned } }: Frame): Slots {
+  const { levels = [] } = slots;
+  const aims = levelsOf(slots, 'salinity', 'wanted', 'target');
+  const [only, more] = aims;
+  if (only === undefined || more !== undefined || !met(scanned, 'times.soFar')) return slots;
+  const isWeak = attempt(() => readSalinity(only.text, { field: 'goal' }).practicalSalinity < USUAL_LOW);
+  return isWeak === true
+    ? { ...slots, levels: levels.map((level) => (level === only ? { ...level, part: 'now' } : level)) }
+    : slots;
+}
+
+const [USUAL_LOW] = limitsOf('salinity').usual;
+
+/** Whether it reads where it should be: then another reading decides, and not this one. */
+function isThere(now: string | undefined, goal = '35 ppt'): boolean {
+  const [reads, aim] = [now, goal].map((text) =>
+    text === undefined
+      ? undefined
+      : attempt(
+          () => readSalinity(/^\d\d$/.test(text) ? `${text} ppt` : text, { field: 'now' }).practicalSalinity,
+        ),
+  );
+  return reads !== undefined && aim !== undefined && Math.abs(reads - aim) < 1;
+}
 
 /** The batch: a vessel, the system, or a volume that was taken for an amount. */
 function batchIn({ container, volume, amounts = [] }: Slots): string | undefined {

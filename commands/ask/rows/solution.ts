@@ -1,5 +1,6 @@
 import { met } from '../../../core/language/met.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { powderInWater } from '../../../core/language/powder-in-water.ts';
 import { primer } from '../../../core/care/primers/cards.ts';
 import { Problem } from '../../../core/problem.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
@@ -14,7 +15,7 @@ import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
 import { attempt } from './attempt.ts';
 import { eachPowder, ofBottle } from './bottle-dose.ts';
-import { isMass, stockSaid } from './stock-said.ts';
+import { gramsPerLitre, isMass, stockSaid, type StockSaid } from './stock-said.ts';
 import { isSwap, swapped } from './swap.ts';
 
 export const solutionRows: readonly Row[] = [
@@ -46,28 +47,7 @@ export const solutionRows: readonly Row[] = [
       'now',
       'volume',
     ],
-    answer: (frame, context) => {
-      if (isSwap(frame)) return swapped(frame, context);
-      const { change, wanted, now, volume } = frame.slots;
-      const { salt } = frame.slots;
-      const vessel = vesselIn(frame);
-      const labelled =
-        salt === undefined && vessel !== undefined && powderIn(frame) === undefined
-          ? eachPowder(frame.slots, vessel, context)
-          : ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
-      if (labelled !== undefined) return labelled;
-      const stock = stockSaid({ ...frame.slots, container: vessel });
-      if (stock === undefined)
-        return salt === undefined
-          ? undefined
-          : call(solutionCommand, { with: salt, volume: vessel ?? '1 L' }, context);
-      const goal = change === undefined ? wanted : `+${change}`;
-      return call(
-        solutionCommand,
-        { ...stock, goal, now: goal === undefined ? undefined : now, tank: volume },
-        context,
-      );
-    },
+    answer: solutionOf,
   },
   {
     kind: 'limewater',
@@ -85,17 +65,59 @@ export const solutionRows: readonly Row[] = [
       'volume',
       'salt',
       'temperature',
+      'strength',
     ],
     answer: (frame, context) => {
-      const given = topOff(frame, context) ?? batch(frame, context) ?? cardAnswer(primer('limewater'));
+      const given =
+        strengthOf(frame, context) ??
+        topOff(frame, context) ??
+        batch(frame, context) ??
+        cardAnswer(primer('limewater'));
       return withRemarks(frame, given);
     },
   },
 ];
 
+/** How strong a solution is, what to weigh in for the vessel that was named, or its millilitres for a rise. */
+export function solutionOf(frame: Frame, context: OwnContext): Answer | undefined {
+  if (isSwap(frame)) return swapped(frame, context);
+  const { change, wanted, now, volume } = frame.slots;
+  const { salt } = frame.slots;
+  const vessel = vesselIn(frame);
+  const labelled =
+    salt === undefined && vessel !== undefined && powderIn(frame) === undefined
+      ? eachPowder(frame.slots, vessel, context)
+      : ofBottle(frame.slots, { with: salt, bottle: vessel }, context);
+  if (labelled !== undefined) return labelled;
+  const stock = inVessel(stockSaid({ ...frame.slots, container: vessel }), vessel);
+  if (stock === undefined)
+    return salt === undefined
+      ? undefined
+      : call(solutionCommand, { with: salt, volume: vessel ?? '1 L' }, context);
+  const goal = change === undefined ? wanted : `+${change}`;
+  return call(
+    solutionCommand,
+    { ...stock, goal, now: goal === undefined ? undefined : now, tank: volume },
+    context,
+  );
+}
+
 /** The vessel a solution is made in: said as such, or a volume that nothing else explains ("a 4 litre jug"). */
-function vesselIn({ slots: { container, amounts = [] } }: Frame): string | undefined {
-  return container ?? amounts.find((text) => !isMass(text) && isLitres(text));
+function vesselIn({
+  slots: { container, amounts = [] },
+  reading: { scanned, said },
+}: Frame): string | undefined {
+  const poured = amounts.find((text) => !isMass(text) && isLitres(text));
+  return container ?? poured ?? powderInWater(scanned, said)?.water;
+}
+
+/** As much of a stock as the vessel that was named holds: 80 g in a litre are 160 g in 2 L. */
+function inVessel(stock: StockSaid | undefined, vessel: string | undefined): StockSaid | undefined {
+  if (stock === undefined || vessel === undefined || stock.volume === vessel) return stock;
+  const grams = attempt(
+    () => gramsPerLitre(stock) * readQuantity('volume', vessel, { field: 'volume' }).value,
+  );
+  return grams === undefined ? stock : { ...stock, amount: `${significant(grams, 4)} g`, volume: vessel };
 }
 
 /** What was weighed in, or how strong it is: without either the question is what dissolves. */
@@ -105,6 +127,13 @@ function powderIn({ slots: { amounts = [], strength } }: Frame): string | undefi
 
 function isLitres(text: string): boolean {
   return attempt(() => readQuantity('volume', text, { field: 'volume' }).value >= 0.1) === true;
+}
+
+/** What was put in against what dissolves, where no use shall be covered. */
+function strengthOf({ slots, reading: { scanned, said } }: Frame, context: OwnContext): Answer | undefined {
+  const mix = slots.levels === undefined ? powderInWater(scanned, said) : undefined;
+  if (mix === undefined) return undefined;
+  return call(limewaterCommand, { amount: mix.water, powder: mix.powder, per: mix.water }, context);
 }
 
 /** Limewater in what evaporates each day, against a use where one was said. */

@@ -30,7 +30,8 @@ export function strengthSaid(slots: Slots): string | undefined {
   return `${significant(gramsPerLitre(stock), 4)} g/L`;
 }
 
-function gramsPerLitre({ amount, volume }: StockSaid): number {
+/** Grams in a litre of it. */
+export function gramsPerLitre({ amount, volume }: StockSaid): number {
   const grams = readQuantity('mass', amount, { field: 'amount' }).value;
   return grams / readQuantity('volume', volume, { field: 'volume' }).value;
 }

@@ -19,6 +19,7 @@ import { withRemarks } from './said-remarks.ts';
 import { fallRate, perDays, spanSaid } from './span-said.ts';
 import { ofStock } from './daily-stock.ts';
 import { addedADay, oftenSaid } from './stock-said.ts';
+import { timeOfUse } from './use-time.ts';
 import { saltFor } from './wanted.ts';
 
 const READINGS: readonly SlotName[] = [
@@ -70,6 +71,7 @@ export const useRows: readonly Row[] = [
         ask: 'How much does the tank use a day? Or: two readings, and the days between them.',
         when: (frame) => !hasLabel(frame),
       },
+      timeOfUse,
     ],
     uses: [...READINGS, ...ADDED],
     answer: (frame, context) => byLabel(frame, context) ?? daily(frame, context) ?? useOf(frame, context),

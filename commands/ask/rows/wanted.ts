@@ -27,7 +27,7 @@ export function wantedIn(slots: Slots): readonly Wanted[] {
     const rise = last('change') ?? filled.change;
     const goal = last('wanted', 'target') ?? filled.wanted ?? (rise === undefined ? undefined : `+${rise}`);
     if (goal === undefined) return [];
-    const now = last('now') ?? last('was') ?? filled.now ?? filled.was;
+    const now = last('now') ?? last('was') ?? filled.now ?? filled.was ?? last('other');
     return [{ of: id, now, goal, salt: saltFor(slots, id) }];
   });
 }

@@ -1,5 +1,5 @@
 import type { UrgentCard } from './card.ts';
-import { ammonia, overdose, salinityCrash } from './chemistry.ts';
+import { ammonia, otherOverdose, overdose, salinityCrash } from './chemistry.ts';
 import { dyingAnimal } from './dying-animal.ts';
 import { mainsFault } from './mains.ts';
 import { outOfTheWater } from './out-of-water.ts';
@@ -20,6 +20,7 @@ export const urgentCards = {
   'cold water': coldWater,
   ammonia,
   overdose,
+  'other overdose': otherOverdose,
   'salinity crash': salinityCrash,
   'burst heater': burstHeater,
   'bleach or spray': bleachOrSpray,

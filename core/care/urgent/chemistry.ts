@@ -50,6 +50,27 @@ export const overdose: UrgentCard = {
   sources: ['practice', 'mixing'],
 };
 
+/** What is dosed and is no salt of alkalinity, calcium or magnesium: iodine, iron, amino acids, a carbon source, bacteria, food. */
+export const otherOverdose: UrgentCard = {
+  label: 'Too much of something else',
+  first:
+    'Stop whatever still adds it, take out what has not dissolved, and watch the animals: how they breathe, whether corals shut.',
+  steps: [
+    'Read the label: what is in it, what it says of too much, and whom to call where a person touched or swallowed it.',
+    'Strong movement at the surface and an air stone: whatever feeds bacteria uses up oxygen, most of all at night.',
+    'Skim wet, and put in fresh activated carbon: it takes out iodine and much that is organic, little of metals and salts.',
+    'Change a quarter of the water now, matched in salinity and temperature, and again tomorrow; more often where animals suffer.',
+    'Feed nothing today. After food, bacteria or amino acids test ammonia today and on the next two days.',
+    'Start again with the dose of the label only when all has looked well for a week.',
+  ],
+  never: [
+    'Add nothing against it unless its label says so.',
+    'Not one huge change: a swing as large the other way.',
+  ],
+  stop: 'Fish gasping (/urgent what:oxygen loss), or animals dying after the first change: ask experienced keepers now. How poisonous it was is not known.',
+  sources: ['practice', 'mixing'],
+};
+
 export const salinityCrash: UrgentCard = {
   label: 'Salinity far off',
   first:

@@ -20,6 +20,11 @@ export const deeds = {
   fasts: `skip_feeding fasting stop_feeding underfed underfeeding`,
   tests: `test testing tested tests retest retested measured measuring reading readings result results`,
   doses: `dose dosing dosed doses dosage add_alk supplement supplementing redose`,
+  dosesNothing: `without_dosing not_dosing no_dosing dont_dose dosing_nothing dose_nothing never_dose never_dosed
+    havent_dosed didnt_dose havent_been_dosing nothing_dosed no_doser without_a_doser dont_have_a_doser
+    not_dosed without_any_dosing`,
+  changesNothing: `no_water_changes no_water_change without_water_changes without_a_water_change no_wc no_wcs
+    no_changes havent_changed_water`,
   stopsDosing: `dosing_off doser_off stop_dosing stopped_dosing no_longer_dosing dosing_stopped`,
   swaps: `instead substitute substituted substituting replace replaced replacing in_place_of`,
   changesWater: `water_change waterchange water_changes wc wcs pwc big_water_change changed_water auto_water_change

@@ -18,6 +18,9 @@ export const manner = {
     prefer like_to trying_to`,
   rise: `get_it_up bring_up raise raise_it raises lifts increases boosts boost bumps`,
   lower: `bring_down lower lower_it lowers reduce reduces cut_down get_rid_of`,
+  caps: `cap capped capping max maximum at_most no_more_than not_more_than no_faster_than not_faster_than limit limited
+    limiting keep_it_under keep_it_below stay_under slower_than`,
+  trusts: `trust trusts trusted trusting believe believes rely`,
   may: `you_can you_may ok_to okay_to fine_to safe_to can_i could_i may_i am_i_allowed is_it_possible possible can_you`,
   must: `must have_to has_to got_to gotta required necessary supposed_to`,
   askMuch: `how_much how_many how_mutch howmuch amount quantity how_big how_strong how_large what_amount`,

@@ -44,4 +44,7 @@ export const places = {
   shadesOthers: `shade shades shading shaded overshadow overshadows overshadowing block_the_light blocks_the_light blocking_light`,
   current: `flow current turbulent turbulence blasted`,
   stillWater: `dead_spot dead_spots low_flow still_water stagnant gentle_flow calm`,
+  rim: `rim brim top edge lip`,
+  sandBed: `sand sandbed sand_bed substrate gravel`,
+  airGap: `air air_gap airgap`,
 } as const;

@@ -7,6 +7,7 @@ export const times = {
   daysAgo: `days_ago day_ago couple_of_days few_days other_day this_week recently lately`,
   weeksAgo: `week_ago weeks_ago last_week couple_weeks fortnight_ago month_ago last_month months_ago`,
   longAgo: `long_ago years_ago year_ago last_year ages_ago once_upon used_to back_then previously formerly in_the_past`,
+  soFar: `so_far only_got only_at only_reached only_reads got_to up_to_now still_only came_out`,
   always: `always constantly every_time all_the_time continuously nonstop non_stop permanently 24_7`,
   often: `often frequently usually normally most_days keeps keep_getting again_and_again repeatedly`,
   sometimes: `sometimes occasionally now_and_then on_and_off once_in_a_while rarely seldom intermittently`,

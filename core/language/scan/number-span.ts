@@ -15,6 +15,8 @@ export interface NumberSpan {
   readonly kinds: readonly (UnitKind | 'moment')[];
   /** True for "about", "high 6s", "well over 20". */
   readonly about?: true;
+  /** A spoon fuller than level: "two heaped teaspoons". */
+  readonly isHeaped?: true;
   /** Days of "a day", "per week" right behind it. */
   readonly everyDays?: number;
   /** "30ish", "x 20": how it is written, where that matters. */
@@ -22,6 +24,6 @@ export interface NumberSpan {
 }
 
 /** The number and its unit, ready for `readQuantity`. */
-export function quantityText({ number, unit }: NumberSpan): string {
-  return unit === '' ? number : `${number} ${unit}`;
+export function quantityText({ number, unit, isHeaped }: NumberSpan): string {
+  return unit === '' ? number : `${number} ${isHeaped === true ? 'heaped ' : ''}${unit}`;
 }

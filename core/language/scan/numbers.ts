@@ -213,6 +213,7 @@ function built(
     kinds: unit?.kinds ?? gravityKinds(number, value),
     form,
     ...(about ? { about: true } : {}),
+    ...(unit?.isHeaped === true ? { isHeaped: true } : {}),
     ...(everyDays === undefined ? {} : { everyDays }),
   };
 }

@@ -1,10 +1,12 @@
 const UNIT = String.raw`(?<unit>day|days|d|night|morning|week|weeks|wk|month|months|mo|hour|hours|hr|h|min|minutes?|fortnight|evening|(?:mon|tues?|wednes|thurs?|fri|satur|sun)(?:days?)?)\b`;
+/** "12 the week": none where a week of the calendar is meant, "the week before". */
+const THE_UNIT = String.raw`(?<theUnit>week|wk|month|fortnight)\b(?!\s+(?:before|after|that|i|we|it|of|when|since|until|ago|later|from|around|they|she|he)\b)`;
 const ADVERB = String.raw`(?<adverb>daily|weekly|monthly|hourly|nightly|biweekly|fortnightly)\b`;
 const COUNTED = String.raw`(?<count>\d+(?:\.\d+)?|two|three|four|other|second|third)?\s*`;
 const TIMES = String.raw`(?:(?<times>once|twice|thrice|(?:two|three|four|five|six|\d{1,2})\s?(?:times|x))\s+)?`;
-/** How often, at most two words behind a number: "a day", "/d", "per week", "twice daily", "every 3 days", "by week". */
+/** How often, at most two words behind a number: "a day", "/d", "per week", "twice daily", "every 3 days", "by week", "the week". */
 const RATE = new RegExp(
-  String.raw`^\s*(?:of (?:[a-z]+ ){1,2}?|(?:[a-z]+\d? ){0,2}?(?:[a-z]+\d?(?=\/))?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|${ADVERB})`,
+  String.raw`^\s*(?:of (?:[a-z]+ ){1,2}?|(?:[a-z]+\d? ){0,2}?(?:[a-z]+\d?(?=\/))?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|(?:(?:in|over|within|during)\s+)?(?:the|one)\s+${THE_UNIT}|${ADVERB})`,
 );
 /** The same in the words before a number, where no other number stands between: "each week I lose 3.5 L". */
 const BEFORE = new RegExp(
@@ -48,8 +50,8 @@ export function rateBefore(text: string, start: number): number | undefined {
 
 function daysOf(groups: Readonly<Record<string, string | undefined>> | undefined): number | undefined {
   if (groups === undefined) return undefined;
-  const { count, unit, adverb, times } = groups;
-  const word = (adverb ?? unit ?? '').replace(/(?<=[a-z]{3})s$/, '');
+  const { count, unit, theUnit, adverb, times } = groups;
+  const word = (adverb ?? unit ?? theUnit ?? '').replace(/(?<=[a-z]{3})s$/, '');
   const days = DAYS[word] ?? (/^(?:mon|tue|wed|thu|fri|sat|sun)/.test(word) ? 7 : undefined);
   const every = count === undefined ? 1 : (COUNT[count] ?? Number(count));
   return days === undefined ? undefined : (days * every) / timesOf(times);

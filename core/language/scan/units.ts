@@ -40,7 +40,7 @@ const KINDS: readonly QuantityKind[] = [
 ];
 
 /** Spellings that are ordinary words, or another unit, behind a number in a sentence. */
-const NOT_IN_PROSE = new Set(['us', 'w', 'dh', 'us g', 'lt', 'tan', 'pss', 's/m', "'", '"']);
+const NOT_IN_PROSE = new Set(['us', 'w', 'dh', 'us g', 'tan', 'pss', 's/m', "'", '"']);
 
 /** What people write or a machine hears, for a unit there is. */
 const ALSO: Readonly<Record<string, string>> = {
@@ -55,7 +55,17 @@ const ALSO: Readonly<Record<string, string>> = {
   litro: 'l',
   litros: 'l',
   litri: 'l',
+  litr: 'l',
+  litrs: 'l',
+  lites: 'l',
+  lts: 'l',
+  lit: 'l',
   gals: 'gal',
+  gall: 'gal',
+  galls: 'gal',
+  gallo: 'gal',
+  'us gals': 'us gal',
+  'us galls': 'us gal',
   galon: 'gal',
   galons: 'gal',
   gallong: 'gal',
@@ -67,6 +77,8 @@ const ALSO: Readonly<Record<string, string>> = {
   'british gallon': 'imp gal',
   'uk g': 'imp gal',
   perc: '%',
+  percents: '%',
+  'per cents': '%',
   '% ': '%',
   degrees: 'degrees',
   inchs: 'in',
@@ -99,11 +111,12 @@ const ALSO: Readonly<Record<string, string>> = {
     ),
   ),
   ...Object.fromEntries(
-    ['g', 'grams', 'gram', 'gr'].flatMap((gram) =>
-      ['per', 'by', 'a', 'on the', 'to the', 'in a'].flatMap((per) =>
+    ['g', 'grams', 'gram', 'gr'].flatMap((gram) => [
+      ...['per', 'by', 'a', 'on the', 'to the', 'in a', 'to a', 'for a', 'each', 'every'].flatMap((per) =>
         ['l', 'liter', 'litre'].map((litre) => [`${gram} ${per} ${litre}`, 'g/l']),
       ),
-    ),
+      ...['liter', 'litre'].map((litre) => [`${gram} ${litre}`, 'g/l']),
+    ]),
   ),
   'umol/m2s': 'par',
   "c's": '°c',
@@ -185,20 +198,29 @@ const SIDE_BEFORE = /^\s*\d/;
 const WORD_BEFORE: Readonly<Record<string, RegExp>> = { in: IN_BEFORE, mg: MAGNESIUM_BEFORE, x: SIDE_BEFORE };
 
 /** How full a spoon or a cup is: "one flat teaspoon", "a whole cup". */
-const FULL =
-  /[ -]{1,2}(?:flat|level|levelled|leveled|heaped|heaping|rounded|whole|full|big|small|good)(?=[ -])/y;
+const FULL = /[ -]{1,2}(?:flat|level|levelled|leveled|rounded|whole|full|big|small|good)(?=[ -])/y;
+/** More than level: "two heaped teaspoons". */
+const HEAPED = /[ -]{1,2}(?:heaped|heaping|heapped|piled)(?=[ -])/y;
 /** Which litres of a system are counted: "780 wet litres", "60 actual gallons". */
 const NET = /[ -](?:net|wet|actual|real|true|total|system)(?=[ -])/y;
 const OF_WATER = /^(?:gal|lit|imp|us gal|l$)/;
 const OF_SPOONS = /^(?:tsp|tbsp|tea|table|(?:us )?cup|spoon|scoop|cap)/;
 
+/** A unit where it stands in a text. */
+interface UnitFound extends UnitWord {
+  readonly end: number;
+  readonly isHeaped?: true;
+}
+
 /** The unit right behind a place in a folded text, and where it ends. */
-export function unitAt(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
+export function unitAt(text: string, at: number): UnitFound | undefined {
+  const heaped = behind(text, at, HEAPED, OF_SPOONS);
+  if (heaped !== undefined) return { ...heaped, isHeaped: true };
   return unitHere(text, at) ?? behind(text, at, FULL, OF_SPOONS) ?? behind(text, at, NET, OF_WATER);
 }
 
 /** A unit one word further on, where that word may stand before such a unit. */
-function behind(text: string, at: number, word: RegExp, units: RegExp): ReturnType<typeof unitHere> {
+function behind(text: string, at: number, word: RegExp, units: RegExp): UnitFound | undefined {
   word.lastIndex = at;
   if (!word.test(text)) return undefined;
   const from = word.lastIndex;
@@ -206,7 +228,7 @@ function behind(text: string, at: number, word: RegExp, units: RegExp): ReturnTy
   return unit !== undefined && units.test(text.slice(from, unit.end).trim()) ? unit : undefined;
 }
 
-function unitHere(text: string, at: number): (UnitWord & { readonly end: number }) | undefined {
+function unitHere(text: string, at: number): UnitFound | undefined {
   UNIT.lastIndex = at;
   const name = UNIT.exec(text)?.groups?.['unit'];
   if (name === undefined || WORD_BEFORE[name]?.test(text.slice(UNIT.lastIndex)) === true) return undefined;

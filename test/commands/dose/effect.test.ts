@@ -22,6 +22,20 @@ describe('/dose effect', () => {
     expect(answer.read.join()).toContain('common practice');
   });
 
+  // 2 x 1.5 x 4 = 12 g and 2 x 2 x 5 = 20 g; 12 g / 84.007 = 142.8 meq, / 110 L x 2.804 = 3.6 dKH.
+  it('heaped teaspoons are 1.5 to 2 level ones', () => {
+    const answer = dose('effect', { with: 'bicarb', amount: '2 heaped teaspoons', volume: '110 L' });
+    expect(answer.headline).toContain('roughly 12 to 20 g');
+    expect(answer.headline).toContain('by 3.6 to 6.1 dKH');
+    expect(answer.read.join()).toContain('1.5 to 2 level ones (common practice, no source)');
+  });
+
+  // 5 g of CaCl2 (40.078/110.98) in 60 L is 30 mg/L, 3.5 g of the hexahydrate (40.078/219.07) 10.7.
+  it('says where it ends, and spoons of calcium chloride as a range over its forms', () => {
+    const answer = dose('effect', { with: 'calcium chloride', amount: '1 tsp', volume: '60 L', now: '400' });
+    expect(answer.headline).toContain('from 400 mg/L to 411 to 430 mg/L');
+  });
+
   it('100 g of baking soda equals 63 g of soda ash: 0.631, not half', () => {
     const answer = dose('effect', { with: 'baking soda', amount: '100 g' });
     expect(fact(answer, 'Same from sodium carbonate')).toBe(

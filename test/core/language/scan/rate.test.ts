@@ -23,6 +23,14 @@ describe('how often', () => {
     [' three times per day', 1 / 3],
     ['/min', 1 / 1440],
     [' no3/mo', 30.4375],
+    [' the week', 7],
+    [' in the week', 7],
+    [' over a week', 7],
+    [' per wk', 7],
+    [' in one month', 30.4375],
+    [' a month long', 30.4375],
+    [' in the week before', undefined],
+    [' the day i got it', undefined],
     [' and nothing else', undefined],
   ])('%s', (text, days) => expect(rateAt(text, 0)).toBe(days));
 });
