@@ -1,3 +1,4 @@
+import { met } from '../../core/language/met.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { Thresholds } from '../../core/language/model-file.ts';
@@ -16,6 +17,9 @@ const ALSO = 0.15;
 /** From this probability a danger is the first thing offered; below it stands behind the likelier ones. Own choice. */
 const ASKED_FIRST = 0.2;
 
+/** Below this probability a danger told as over or long past is asked about, not answered. Own choice. */
+const SURELY = 0.9;
+
 /** A person comes before the water even where the water is somewhat likelier. */
 const PERSON_FIRST = 0.6;
 
@@ -33,8 +37,11 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const water = frames.find(({ kind }) => kind === 'urgent-water');
   const [ofPerson, ofWater] = [person?.probability ?? 0, water?.probability ?? 0];
   const danger = ofPerson >= ofWater * PERSON_FIRST ? person : water;
-  if (danger !== undefined && ofPerson + ofWater >= thresholds.danger) return answered(danger, frames);
+  const isOver = ofPerson + ofWater < SURELY && met(first.reading.scanned, 'manner.over', 'times.longAgo');
+  const isDanger = danger !== undefined && ofPerson + ofWater >= thresholds.danger;
+  if (isDanger && !isOver) return answered(danger, frames);
   const isSure =
+    !(isOver && DANGERS.has(first.kind)) &&
     first.probability >= thresholds.answer &&
     first.probability - (second?.probability ?? 0) >= thresholds.margin;
   if (isSure) return answered(first, frames);

@@ -5,13 +5,11 @@ import type { Level, Slots } from '../../../core/language/slots.ts';
 import { scan } from '../../../core/language/tokens.ts';
 
 function slots(first: Level['part'], a: number, second: Level['part'], b: number): Slots {
-  const level = (part: Level['part'], value: number): Level => ({
-    of: 'alkalinity',
-    part,
-    text: String(value),
-    value,
-  });
   return { of: 'alkalinity', levels: [level(first, a), level(second, b)] };
+}
+
+function level(part: Level['part'], value: number): Level {
+  return { of: 'alkalinity', part, text: String(value), value };
 }
 
 describe('two levels as what is asked has them', () => {
