@@ -1,9 +1,11 @@
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
 import { withSpoken } from '../../core/language/bare-level.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
+import { inStory } from '../../core/language/in-story.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { likelyIn } from '../../core/language/moment-of.ts';
 import type { Reader } from '../../core/language/reading.ts';
+import { withVolumeRight } from '../../core/language/volume-put-right.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
@@ -57,7 +59,8 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   const told = context.talk?.before ?? noCase;
   const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
-  const frames = framesOf(reading).map((frame) => withSpoken(frame, told));
+  const alone = framesOf(reading).map((frame) => withVolumeRight(withSpoken(frame, told), told));
+  const frames = told.moments.length > 0 ? inStory(alone) : alone;
   const left = besidesSize(
     frames.filter(({ kind }) => !refused.includes(kind)),
     reader.thresholds,

@@ -49,10 +49,12 @@ export function answered(frame: Frame, about: About): Given | undefined {
     ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
   );
   const taken = [frame.kind];
-  if (missing !== undefined) {
-    return { answer: asking(missing, whole, frame), frame, slots, taken, waits: frame.kind };
-  }
   const perhaps = perhapsOf(whole);
+  if (missing !== undefined) {
+    const asked = asking(missing, whole, frame);
+    const next = asked.next.length > 0 ? asked.next : perhaps;
+    return { answer: { ...asked, next }, frame, slots, taken, waits: frame.kind };
+  }
   const isOfCoral = row.uses.includes('corals') && slots.corals !== undefined;
   const isWhich = row.computes?.(whole) !== true && !isOfCoral && isUnclear(whole);
   const done = isWhich ? undefined : row.answer(whole, about.context);

@@ -48,9 +48,11 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const report = reported(frames, thresholds);
   if (report !== undefined) return answered(report, frames);
   if (first.probability < thresholds.far) return { kind: 'far' };
-  const perhaps = frames.filter(
+  const dangers = frames.filter(
     ({ kind, probability }) => DANGERS.has(kind) && probability >= thresholds.maybeDanger,
   );
+  // Where hardly anything speaks of danger, one button for it is enough: the likelier, since frames are in order.
+  const perhaps = ofPerson + ofWater < ASKED_FIRST ? dangers.slice(0, 1) : dangers;
   const others = frames.filter((frame) => !perhaps.includes(frame));
   const isLikely = ofPerson + ofWater >= ASKED_FIRST;
   const offered = isLikely

@@ -16,6 +16,9 @@ const NEAR = 60;
 /** "0.1 dkh per ml": one millilitre, without a number. */
 const PER_ML = /^\s*(?:per|a|an|each|\/)\s*(?:ml|mil|millilit)/;
 
+/** "each 10 ml", "such that 10 ml": what any such dose does. */
+const EACH = /\b(?:each|every|per|so that|such that|so)\s*$/;
+
 /**
  * The strength of a bottle by what it does: "1 ml per 50 l gives 0.1 dkh". A dose, a rise, and the water both are for,
  * where that is not the system. Undefined where no such three were said.
@@ -74,7 +77,8 @@ function goesWith({ text, tokens }: Scanned, dose: Said, rise: Said): boolean {
   if (dose.part === 'strength' || rise.part === 'strength')
     return dose.part !== 'none' || rise.part === 'strength';
   const words = tokens.filter(({ start, end }) => start >= first.end && end <= second.start);
-  return dose.number.value === 1 && words.some(({ word }) => relates(word, 'raises'));
+  const isOne = dose.number.value === 1 || EACH.test(text.slice(0, dose.number.start));
+  return isOne && words.some(({ word }) => relates(word, 'raises'));
 }
 
 function nearest(found: readonly Said[], rise: Said): Said | undefined {

@@ -5,7 +5,7 @@ import { readLogged } from '../log/value.ts';
 import { Problem } from '../problem.ts';
 import { limitsOf, sideOf, urgentSide, type Range, type Side } from '../water/limits.ts';
 import type { ParameterId } from '../water/parameter.ts';
-import { levelText, parameterOf } from './fill-slots.ts';
+import { levelText, parameterOf } from './levels-said.ts';
 import { isLongPast } from './long-past.ts';
 import { met, metBefore } from './met.ts';
 import type { Reading } from './reading.ts';

@@ -1,23 +1,18 @@
-import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
-import { isBelievable } from '../water/limits.ts';
-import { raisedBy } from '../dosing/raised-by.ts';
 import { changedWater } from './changed-water.ts';
 import { withClockTimes } from './clock-times.ts';
 import { headsOf } from './heads.ts';
 import { isDose, isWater } from './kinds-of-said.ts';
-import type { OfName } from './parts.ts';
 import { percentSaid } from './lamp-setting.ts';
+import { levelsSaid, mainParameter, parametersNamed } from './levels-said.ts';
+import type { ParameterId } from '../water/parameter.ts';
 import { isLight, type Said } from './said.ts';
-import type { NumberSpan } from './scan/number-span.ts';
 import type { Level, Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
 import { boxOf } from './box-said.ts';
-import { momentBeside } from './moment-beside.ts';
 import { bottleSaid } from './bottle-said.ts';
 import { saltsSaid } from './salt-said.ts';
 import { strengthText } from './strength-said.ts';
 import { withPerLitre } from './per-litre.ts';
-import { phosphorusText } from './phosphorus-said.ts';
 import { isBack } from './taken-back.ts';
 import { systemVolume, withUnit } from './system-volume.ts';
 
@@ -26,9 +21,6 @@ export interface Filled {
   readonly slots: Slots;
   readonly rest: readonly Said[];
 }
-
-/** Parts that are levels of a parameter. */
-export const levelParts = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 
 /** Puts every number and name of a message into the slots it fills. Nothing is made up; what fits nowhere is the rest. */
 export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
@@ -45,27 +37,12 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
     found.forEach((one) => used.add(one));
     return found.length === 0 ? undefined : found.map(({ text }) => text);
   };
-  const named = parametersNamed(scanned);
-  const levels = said.flatMap((one): Level[] => {
-    const part = levelParts.find((name) => name === one.part);
-    const of = parameterOf(one.of) ?? likeOthers(one, said);
-    if (part === undefined || of === undefined || isWater(one)) return [];
-    used.add(one);
-    const { everyDays } = one.number;
-    return [
-      {
-        of,
-        part: part === 'rate' && everyDays === undefined ? 'change' : part,
-        text: levelText(one.number, of, scanned.text),
-        value: one.number.value,
-        ...(everyDays === undefined ? {} : { everyDays }),
-        ...momentBeside(one, said),
-      },
-    ];
-  });
+  const found = levelsSaid(scanned, said);
+  found.forEach(({ from }) => used.add(from));
+  const levels = found.map(({ level }) => level);
   const ofBottle = bottle === undefined ? [] : [bottle.bottle.of];
   const salted = namesOf(scanned, 'salt');
-  const of = mainParameter(levels, [...ofBottle, ...named], salted);
+  const of = mainParameter(levels, [...ofBottle, ...parametersNamed(scanned)], salted);
   const salts = [...saltsSaid(scanned, of)];
   const mine = levels.filter((level) => level.of === of);
   const last = (...parts: readonly Level['part'][]): Level | undefined =>
@@ -171,53 +148,8 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
   };
 }
 
-/** "hers says 31 where mine says 35": another reading without a name is of the one parameter that was read, where it can be. */
-function likeOthers({ part, of, number }: Said, said: readonly Said[]): ParameterId | undefined {
-  if (part !== 'other' || of !== 'nothing' || number.kinds.length > 0) return undefined;
-  const read = said.filter((each) => levelParts.some((name) => name === each.part));
-  const [only, more] = new Set(read.flatMap((each) => parameterOf(each.of) ?? []));
-  return only !== undefined && more === undefined && isBelievable(only, number.value) ? only : undefined;
-}
-
-/** "8 ppm no3": a unit that is also a name says no more than the name; "31 in the tank" are no inches, "2 wk 9" no weeks. */
-export function levelText(span: NumberSpan, of: ParameterId, text: string): string {
-  const { number, unit, kinds } = span;
-  const phosphorus = of === 'phosphate' ? phosphorusText(text, span) : undefined;
-  if (phosphorus !== undefined) return phosphorus;
-  const isBare = unit === '' || unit === of || kinds.includes('length') || kinds.includes('days');
-  const isName = findParameter(unit) === of && parameter(of).kind !== 'alkalinity';
-  return isBare || isName ? number : `${number} ${unit}`;
-}
-
-/** The parameter a message is about: what should change, else what was named first, else what its salt raises. */
-function mainParameter(
-  levels: readonly Level[],
-  named: readonly ParameterId[],
-  salts: readonly string[],
-): ParameterId | undefined {
-  const asked = levels.find(({ part }) => part === 'wanted' || part === 'change' || part === 'target');
-  const counted = levels.find(({ part }) => part === 'rate' || part === 'was' || part === 'other');
-  const [raised] = salts.flatMap(raisedBy);
-  return (
-    asked?.of ??
-    counted?.of ??
-    levels.find(({ of }) => of !== 'temperature')?.of ??
-    named[0] ??
-    raised ??
-    levels[0]?.of
-  );
-}
-
-function parametersNamed({ names }: Scanned): readonly ParameterId[] {
-  return names.flatMap(({ class: kind, id }) => (kind === 'parameter' ? [id as ParameterId] : []));
-}
-
 function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] {
   return [...new Set(names.flatMap((name) => (name.class === kind ? [name.id] : [])))];
-}
-
-export function parameterOf(of: OfName): ParameterId | undefined {
-  return findParameter(of);
 }
 
 function listOr<T>(list: readonly T[]): T[] | undefined {

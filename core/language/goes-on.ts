@@ -74,7 +74,17 @@ function restOf(of: Kind, frame: Frame, before: Case): Standing {
   const base = before.moments.findLast(({ kind }) => kind === of) ?? before.moments.at(-1);
   const slots = base?.slots ?? {};
   const { isOthers = false } = base ?? {};
-  return { kind: 'rest', of, slots: over(slots, settled(frame, slots, before.waits)), isOthers };
+  const later = settled(frame, slots, before.waits);
+  return { kind: 'rest', of, slots: over(slots, asContainer(slots, later)), isOthers };
+}
+
+/** Of a question about a vessel and no tank, a volume is the vessel's. */
+function asContainer(before: Slots, later: Slots): Slots {
+  const { volume, ...rest } = later;
+  const isVessel = before.container !== undefined && before.volume === undefined;
+  return isVessel && volume !== undefined && later.container === undefined
+    ? { ...rest, container: volume }
+    : later;
 }
 
 /** The last thing that was really asked: small talk and "what next" leave it standing. */

@@ -5,7 +5,8 @@ const relations = {
   /** Both sides are said to be the same. */
   is: 'is are = equals equal means makes make gives reads weighs weigh replaces as',
   /** What a dose does to a level. */
-  raises: 'raises raise raised lifts lift lifted gives gave ups bumps bumped is = equals',
+  raises:
+    'raises raise raised lifts lift lifted gives gave ups bumps bumped moves move shifts shift is = equals',
   /** A rate: what is behind it is how often. */
   rate: 'in per each every a / within',
   by: 'by',

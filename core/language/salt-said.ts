@@ -1,5 +1,6 @@
 import { compoundsFor, findCompound, formsOf } from '../dosing/compound.ts';
 import type { ParameterId } from '../water/parameter.ts';
+import { isBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
 
 /** Words that tell the forms and salts of one element apart, each as it stands in a chemical name. */
@@ -14,10 +15,15 @@ const ACIDS: Readonly<Record<string, string>> = {
 
 /**
  * The salts a message names, in order. A form said apart from the name belongs to it ("calcium chloride ... dihydrate"),
- * and "the chloride" of a parameter that has only one is that one.
+ * and "the chloride" of a parameter that has only one is that one. Of "not soda ash, it is baking soda" only the second is.
  */
 export function saltsSaid({ names, tokens }: Scanned, of: ParameterId | undefined): readonly string[] {
-  const named = [...new Set(names.flatMap((name) => (name.class === 'salt' ? [name.id] : [])))];
+  const said = [...new Set(names.flatMap((name) => (name.class === 'salt' ? [name.id] : [])))];
+  const back = new Set(
+    tokens.flatMap(({ name }, at) => (name !== undefined && isBack(tokens, at) ? [name.id] : [])),
+  );
+  const meant = said.filter((id) => !back.has(id));
+  const named = meant.length > 0 ? meant : said;
   const words = new Set(tokens.map(({ word }) => word));
   const forms = FORMS.filter((form) => words.has(form));
   if (named.length > 0) return named.map((word) => formed(word, forms));

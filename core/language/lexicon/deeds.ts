@@ -60,5 +60,7 @@ export const deeds = {
   shows: `show_me list_my history chart graph plot trend trends last_readings`,
   compares: `compare compared comparing versus vs difference_between better_than`,
   converts: `convert converted converting conversion equals`,
-  corrects: `undo delete_that remove_entry typo mistyped i_meant correction scrap_that wrong_number`,
+  corrects: `undo delete_that remove_entry typo mistyped i_meant correction scrap_that wrong_number scrap_last
+    scrap_the_last scratch_that scratch_last delete_last delete_the_last bin_the_last bin_that last_entry entry_was_wrong
+    wrong_entry wrong_tank`,
 } as const;
