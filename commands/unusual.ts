@@ -7,7 +7,7 @@ import { answer, type Answer, type NextAction } from './answer.ts';
 
 /** The option of every command that plans towards a level: said yes to where that level is unusual. */
 export function sureOption() {
-  return z.enum(['yes']).describe('yes plans it although the goal is outside the usual range').optional();
+  return z.enum(['yes']).describe('yes plans it outside the usual range').optional();
 }
 
 /** A level to be brought about, in the parameter's own unit, and the call that asked for it. */

@@ -18,8 +18,8 @@ import { withRemark } from '../../core/water/salinity-remark.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 
 const options = z.strictObject({
-  of: textOption('What to raise: alkalinity, calcium, magnesium, nitrate, ...', { suggest: 'parameter' }),
-  goal: textOption('Where it should end, e.g. 8.4 dKH; or only the rise, e.g. +1 dKH'),
+  of: textOption('What to raise: alkalinity, calcium, ...', { suggest: 'parameter' }),
+  goal: textOption('Where it should end: 8.4 dKH; or the rise: +1 dKH'),
   now: textOption('What it reads now, e.g. 7.2 dKH').optional(),
   with: textOption('The salt you have, e.g. soda ash, Epsom salt', { suggest: 'compound' }).optional(),
   volume: quantityOption(
@@ -27,9 +27,9 @@ const options = z.strictObject({
     'Net water of the whole system, e.g. 75 gal or 280 L',
     'volume',
   ).optional(),
-  purity: quantityOption('share', 'Pure salt in the powder, e.g. 98 %; pure if left out').optional(),
-  pace: textOption('Most a day if slower than usual, e.g. 0.5 dKH, or "gentle"').optional(),
-  salinity: textOption('What salinity reads: it decides what the other readings mean', {
+  purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
+  pace: textOption('Most a day if slower than usual: 0.5 dKH, gentle').optional(),
+  salinity: textOption('What salinity reads', {
     fill: 'salinity',
   }).optional(),
   spoons: z.boolean().describe('Also roughly in level spoons').optional(),

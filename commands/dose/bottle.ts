@@ -30,10 +30,10 @@ import { moreThanAnyTank } from './use-answer.ts';
 
 const options = z.strictObject({
   of: textOption('What the bottle raises', { suggest: 'parameter' }),
-  dose: quantityOption('volume', 'How much of it, by its label, e.g. 1 mL'),
+  dose: quantityOption('volume', 'Its dose by the label, e.g. 1 mL'),
   per: quantityOption('volume', 'In how much water, by its label, e.g. 100 L'),
-  raises: textOption('How far that raises it, by its label, e.g. 0.5 dKH'),
-  goal: textOption('Where it should end, e.g. 8.4 dKH; or only the rise, e.g. +1 dKH').optional(),
+  raises: textOption('How far that raises it, e.g. 0.5 dKH'),
+  goal: textOption('Where it should end: 8.4 dKH; or the rise: +1 dKH').optional(),
   now: textOption('What it reads now, e.g. 7.2 dKH').optional(),
   use: textOption('What the tank uses, e.g. 0.6 dKH a day').optional(),
   amount: quantityOption('volume', 'How much of it goes in, e.g. 20 mL').optional(),
@@ -55,7 +55,7 @@ interface Label {
 
 export const bottleCommand = defineCommand({
   path: ['dose', 'bottle'],
-  summary: 'A bottle that says what it raises: the millilitres for a rise or a day, or what an amount did',
+  summary: 'A bottle that says what it raises: its millilitres, or what an amount did',
   example: '/dose bottle of:alkalinity dose:1 mL per:100 L raises:0.5 dKH use:0.8 dKH a day volume:250 L',
   options,
   run: (input): Answer => {

@@ -20,9 +20,9 @@ export const effectCommand = defineCommand({
   summary: 'What an amount of a salt does to your water: checks a rule someone gave you',
   example: '/dose effect with:soda ash amount:20 g volume:568 L',
   options: z.strictObject({
-    with: textOption('The salt, e.g. soda ash, calcium chloride dihydrate', { suggest: 'compound' }),
-    amount: textOption('How much, e.g. 20 g; spoons are only roughly known; mL need a strength'),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
+    with: textOption('The salt, e.g. soda ash', { suggest: 'compound' }),
+    amount: textOption('How much, e.g. 20 g; mL need a strength'),
+    volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),
     of: textOption('What to look at, if not what it is dosed for', { suggest: 'parameter' }).optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
     now: textOption('What it reads before, e.g. 7.4 dKH: then where it ends').optional(),

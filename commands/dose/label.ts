@@ -13,7 +13,7 @@ import { byLabelAdvice, labelled, type Labelled } from './label-advice.ts';
 
 export const labelCommand = defineCommand({
   path: ['dose', 'label'],
-  summary: 'What a product’s own label comes to in your tank, and how to begin with less',
+  summary: 'What a label comes to in your tank, and how to begin with less',
   example: '/dose label what:amino acids amount:2 mL per:100 L volume:75 gal',
   options: z.strictObject({
     what: z.enum(labelled).describe('What kind of thing it is'),

@@ -16,13 +16,13 @@ const USUAL_C = 25;
 
 export const limewaterCommand = defineCommand({
   path: ['dose', 'limewater'],
-  summary: 'How much a batch of limewater can hold, and whether lime in the top-off covers the daily use',
+  summary: 'How much lime a batch holds, and whether lime in the top-off covers the use',
   example: '/dose limewater amount:1 gal volume:90 gal goal:0.6 dKH',
   options: z.strictObject({
     amount: quantityOption('volume', 'Top-off a day, e.g. 4 L; without a tank volume, the size of the batch'),
     powder: textOption('What is put in, to see whether it dissolves, e.g. 2 tsp or 7 g').optional(),
     per: quantityOption('volume', 'The water it is put into; the batch if left out').optional(),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 340 L', 'volume').optional(),
+    volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),
     goal: quantityOption('alkalinity', 'Alkalinity the tank uses a day, e.g. 0.6 dKH').optional(),
     // The vessel stands in the room, so the tank's own temperature says nothing of it.
     temperature: quantityOption('temperature', 'Of the limewater; 25 °C if left out').optional(),

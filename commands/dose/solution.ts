@@ -21,7 +21,7 @@ export const solutionCommand = defineCommand({
   summary: 'How strong a stock solution is, and how many millilitres of it make a dose',
   example: '/dose solution with:sodium bicarbonate amount:80 g volume:1 L goal:+0.5 dKH',
   options: z.strictObject({
-    with: textOption('The salt, e.g. baking soda, potassium nitrate', { suggest: 'compound' }),
+    with: textOption('The salt, e.g. baking soda', { suggest: 'compound' }),
     amount: quantityOption(
       'mass',
       'Powder weighed in, e.g. 80 g; the most that keeps dissolved if left out',

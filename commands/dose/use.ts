@@ -28,17 +28,17 @@ export const useCommand = defineCommand({
   options: z.strictObject({
     of: textOption('What was tested: alkalinity, calcium, ...', { suggest: 'parameter' }),
     before: textOption(
-      'The first reading: 9.3 dKH, or 9.3 on 2026-01-03; from your log if both are left out',
+      'The first reading: 9.3 dKH, or 9.3 on 2026-01-03; from your log if left out',
     ).optional(),
-    now: textOption('The later reading, e.g. 7.5 dKH, or 7.5 on 2026-01-05 18:00').optional(),
-    over: quantityOption('days', 'Time between them where no dates are given: 2 days, 36 hours').optional(),
+    now: textOption('The later reading, e.g. 7.5 dKH').optional(),
+    over: quantityOption('days', 'Time between them without dates, e.g. 36 hours').optional(),
     amount: textOption(
       'Added in all that time or "a day": 20 g (say with what), or a rise: 1.2 dKH',
     ).optional(),
     with: textOption('The salt that was added', { suggest: 'compound' }).optional(),
     changed: textOption('Water changed between them, in all: 10 gal or 10 %').optional(),
     new: textOption('What the new water reads, e.g. 9 dKH').optional(),
-    volume: quantityOption('volume', 'Net water of the whole system, e.g. 150 gal', 'volume').optional(),
+    volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),
   }),
   run: (input, context): Answer => {
     const id = askedParameter(input.of);

@@ -120,13 +120,22 @@ function byLabel(text: string, s: number, batchL: number): string {
   return `By its label (${fixed(gL, 1)} g per litre${scaled}): ${mass(gL * part * batchL)}. Else: `;
 }
 
+/** More batches than this are not counted. */
+const MANY = 1000;
+
+/** Rounded down: a batch that is begun is none. */
+function batches(times: number): string {
+  if (times >= MANY) return `more than ${MANY}`;
+  return times < 100 ? fixed(Math.floor(times * 10 + 1e-9) / 10, 1) : fixed(Math.floor(times), 0);
+}
+
 /** A bag, or what is left of one: how many batches it makes, or how many of it the batch takes. */
 function inStore(grams: number, neededG: number, batchL: number): Planned {
   const times = grams / neededG;
   const value =
     times >= 1
-      ? `enough for ${fixed(Math.floor(times * 10 + 1e-9) / 10, 1)} such batches`
-      : `the batch takes ${fixed(Math.ceil(1 / times - 1e-9), 0)} of it; one makes ${volume(batchL * times)}`;
+      ? `enough for ${batches(times)} such batches`
+      : `the batch takes ${times <= 1 / MANY ? `more than ${MANY}` : fixed(Math.ceil(1 / times - 1e-9), 0)} of it; one makes ${volume(batchL * times)}`;
   return {
     sentence: ` ${mass(grams)} is ${times >= 1 ? value : `too little: ${value}`}.`,
     facts: [{ label: mass(grams), value }],

@@ -9,7 +9,7 @@ export interface Unseen {
 
 /**
  * Of all messages, the share that may be answered wrong as if sure. It is counted strictly, against the labels of one hand
- * and by weights that a fifth of the writers is kept from: the first fresh batch had a quarter of it (report.md, v1).
+ * and by weights that a third of the writers is kept from: the first fresh batch had a quarter of it (report.md, v1).
  */
 export const MOST_WRONG = 0.06;
 /** Of calm messages with alarming words, the share that may raise an alarm, counted in the same way. */

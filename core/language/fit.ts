@@ -58,7 +58,7 @@ function kindTarget({ kind, also = [] }: Line): Example['target'] {
 }
 
 /** Groups of batches left out in turn when thresholds are found. */
-const FOLDS = 5;
+const FOLDS = 3;
 
 /** Everything a reader needs, from labelled batches. Pure and deterministic; some minutes. */
 export function fitModel(

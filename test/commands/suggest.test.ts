@@ -20,7 +20,7 @@ describe('suggest', () => {
 
   it('offers the units a number can have', () => {
     expect(suggest(volume, '75')).toEqual(expect.arrayContaining(['75 L', '75 US gal', '75 imp gal']));
-    expect(suggest(volume, '75 i')).toEqual(['75 imp gal']);
+    expect(suggest(volume, '75 i')).toEqual(['75 imp gal', '75 imp fl oz', '75 imp pt']);
   });
 
   it('every unit offered can be read back', () => {

@@ -10,7 +10,15 @@ import { byUnit, has, is, type Stated } from '../stated.ts';
 
 /** Whether a rule sets a border: "never", "max", "you can", "safe to". */
 export function isLimit(stated: Stated): boolean {
-  return has(stated, 'manner.negation', 'sums.most', 'manner.may', 'manner.must', 'manner.askOk');
+  return has(
+    stated,
+    'manner.negation',
+    'sums.most',
+    'manner.may',
+    'manner.must',
+    'manner.askOk',
+    'manner.caps',
+  );
 }
 
 /** "no more than 1 dKH a day": the paces that are common practice. */

@@ -65,7 +65,7 @@ describe('readLine', () => {
     ['kh 7 to 8', '', ['kh 7 to 8']],
     ['ca 420 ca 430', 'calcium 420', ['ca 430']],
     ['ca 8.2 dkh', 'alkalinity 8.2', ['ca']],
-    ['nitrate undetectable kh 8', 'alkalinity 8', ['nitrate undetectable']],
+    ['nitrate undetectable kh 8', 'nitrate 0, alkalinity 8', []],
     ['12:30 kh 8', 'alkalinity 8', ['12:30']],
     ['kh 8.2 after a water change', 'alkalinity 8.2', ['after a water change']],
   ];
