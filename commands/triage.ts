@@ -11,7 +11,7 @@ import { evidenceOf } from './triage/evidence.ts';
 import { groupMenu, symptomAction, symptomsMenu, type Kept } from './triage/menu.ts';
 import { symptomOf } from './triage/of-reading.ts';
 import { readSeen } from './triage/seen.ts';
-import { firstAidFor, isAlarm } from './urgent/in-words.ts';
+import { firstAidFor, isAlarm, mayBeAlarm } from './urgent/in-words.ts';
 import { readOrName } from './urgent/not-used.ts';
 import { takingAnything } from './urgent/taking-anything.ts';
 
@@ -64,7 +64,7 @@ function inWords(seen: string, input: TriageInput, kept: Kept, context: OwnConte
   const reading = read(seen);
   if (isAlarm(reading, thresholds.answer)) return firstAidFor(reading, { volume: input.volume });
   const { first, others } = symptomOf(reading);
-  if (first === undefined) return groupMenu(kept, seen);
+  if (first === undefined || mayBeAlarm(reading)) return groupMenu(kept, seen);
   const given = oneSymptom(first, input, kept, context);
   const rather = others.slice(0, 2).map((id) => symptomAction(id, kept));
   return { ...given, next: [...given.next, ...rather] };

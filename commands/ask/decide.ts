@@ -2,6 +2,7 @@ import { met } from '../../core/language/met.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { Thresholds } from '../../core/language/model-file.ts';
+import { personLead } from '../urgent/of-reading.ts';
 
 /** What to do with a message that stands alone. */
 export type Decision =
@@ -36,7 +37,8 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const person = frames.find(({ kind }) => kind === 'person-hurt');
   const water = frames.find(({ kind }) => kind === 'urgent-water');
   const [ofPerson, ofWater] = [person?.probability ?? 0, water?.probability ?? 0];
-  const danger = ofPerson >= ofWater * PERSON_FIRST ? person : water;
+  const lead = personLead(first.reading, PERSON_FIRST);
+  const danger = ofPerson >= ofWater * lead ? person : water;
   const isOver = ofPerson + ofWater < SURELY && met(first.reading.scanned, 'manner.over', 'times.longAgo');
   const isDanger = danger !== undefined && ofPerson + ofWater >= thresholds.danger;
   if (isDanger && !isOver) return answered(danger, frames);

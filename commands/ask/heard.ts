@@ -40,7 +40,8 @@ export function notUsed(frame: Frame, uses: readonly SlotName[]): readonly strin
     const text = slots[name];
     return used.has(name) || typeof text !== 'string' ? [] : [text];
   });
-  return [...new Set([...levels, ...single, ...rest.map(({ text }) => text)])];
+  const percents = used.has('percents') ? [] : (slots.percents ?? []);
+  return [...new Set([...levels, ...single, ...percents, ...rest.map(({ text }) => text)])];
 }
 
 /** Slots of one number whose use is not plain from another. */

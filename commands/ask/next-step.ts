@@ -19,7 +19,7 @@ import { MAIN, wantedOf } from './wanted-of.ts';
 /** What presses on people and animals now, in the order it is answered. */
 const DANGERS = ['person-hurt', 'urgent-water'] as const;
 /** So sure must a danger of earlier messages be to come before everything; own choice. */
-const SURE_DANGER = 0.85;
+const SURE_DANGER = 0.6;
 /** Words a question has at most that leans on what was told. */
 const FEW_WORDS = 9;
 /** The same where something presses and the message is sure of nothing else. */

@@ -30,7 +30,12 @@ export function limeStrength(powder: string, per: string, { low, high }: Saturat
   return answer({
     headline: verdict,
     read: [...amount.read, ...water.notes],
-    facts: [{ label: 'What dissolves', value: limit }],
+    facts: [
+      {
+        label: 'What dissolves',
+        value: `${limit}: ${grams(low * water.value, high * water.value)} g in ${volume(water.value)}`,
+      },
+    ],
     steps: [
       'Let it settle and use the clear part; keep the intake of the top-off above the powder.',
       'What it brings hangs on what evaporates: test alkalinity and pH daily for a week, and stop at pH 8.5.',

@@ -8,19 +8,22 @@ import { despairAnswer } from './despair.ts';
 import { hurtAction, hurtAnswer, isHurt } from './hurt.ts';
 import type { UrgentInput } from './input.ts';
 import { menuAnswer } from './menu.ts';
-import { hurtOf, urgentOf } from './of-reading.ts';
+import { hurtOf, personLead, urgentOf } from './of-reading.ts';
 import { urgentAction } from './action.ts';
 import { urgentSaid } from './said.ts';
 
 /** From this probability a hurt person comes before what is likelier; own choice. */
 const PERSON = 0.25;
+/** And from this share of what a tank in danger has. Own choice. */
+const PERSON_FIRST = 0.5;
 
 /** First aid for a text that is known to ask for it: people first, then the water; the menu where neither is clear. */
 export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
   const of = (kind: string): number => reading.kinds.find(({ name }) => name === kind)?.probability ?? 0;
-  if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') / 2) {
+  const lead = personLead(reading, PERSON_FIRST);
+  if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') * lead) {
     const { first, others } = hurtOf(reading);
     return withMore(hurtAnswer(first), others.filter(isHurt).map(hurtAction));
   }
@@ -34,6 +37,12 @@ export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
 /** Whether a text tells of somebody or something in danger now, by its words or by a number. */
 export function isAlarm(reading: Reading, from: number): boolean {
   return danger(reading) >= from || dangersIn(reading).length > 0;
+}
+
+/** Whether danger is the likeliest thing a text tells of, be it ever so unsure: no sign in a tank is answered for it. */
+export function mayBeAlarm({ kinds }: Pick<Reading, 'kinds'>): boolean {
+  const likeliest = kinds[0]?.name;
+  return likeliest === 'person-hurt' || likeliest === 'urgent-water';
 }
 
 function withMore(given: Answer, more: Answer['next']): Answer {

@@ -76,6 +76,26 @@ export function hurtOf(reading: Reading): Meant<HurtId | HurtGroupId> {
   return { first: sure, share: named.share, others: others.filter((id) => id !== undefined) };
 }
 
+/** A pet that no word names must be this many times likelier than a tank in danger; own choice. */
+const UNNAMED_PET = 4;
+
+/**
+ * How many times the probability of a tank in danger somebody hurt needs to come first: `usual`, or more where it would be
+ * a pet and none was named: "bleach spilled into the sump".
+ */
+export function personLead(reading: Reading, usual: number): number {
+  return hurtOf(reading).first === 'pet' && !met(reading.scanned, ...PETS) ? UNNAMED_PET : usual;
+}
+
+const PETS = [
+  'animals.dog',
+  'animals.cat',
+  'animals.bird',
+  'animals.furryPet',
+  'animals.farmAnimal',
+  'animals.reptile',
+] as const;
+
 /**
  * Whether a message that nothing else could be made of may tell of somebody hurt. Deliberately wide: a question too many
  * costs a tap, an emergency that is not understood may cost more.

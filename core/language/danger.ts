@@ -49,9 +49,9 @@ export function dangerSide(of: ParameterId, text: string): Side | undefined {
   return others.length === 0 ? side : undefined;
 }
 
-/** Below these a number is a difference, and no tank's: ppt, °C. Own choice. */
+/** Below these a number is a difference, and no tank's. Own choice. */
 const LEAST_PPT = 10;
-const LEAST_C = 4;
+const LEAST: Partial<Record<ParameterId, number>> = { salinity: LEAST_PPT, temperature: 4, ph: 4 };
 
 /** A bare number of salinity is ppt or mS/cm: 53 mS/cm is 35 ppt, while 26 is too little as either. */
 function unitsOf(of: ParameterId, text: string): readonly string[] {
@@ -61,8 +61,7 @@ function unitsOf(of: ParameterId, text: string): readonly string[] {
 function sideInUnit(of: ParameterId, text: string): Side | undefined {
   try {
     const { value } = readLogged(of, text, of);
-    const isDifference =
-      (of === 'temperature' && value < LEAST_C) || (of === 'salinity' && value < LEAST_PPT);
+    const isDifference = value < (LEAST[of] ?? 0);
     return isDifference ? sideBeyond(of, text) : urgentSide(of, value);
   } catch (error) {
     if (!(error instanceof Problem)) throw error;

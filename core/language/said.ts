@@ -16,8 +16,12 @@ export function saidAs(part: PartName, of: OfName, number: NumberSpan, probabili
   return { part, of, number, text: quantityText(number), probability };
 }
 
+/** A bare number below this is a count beside a coral, and no light of a spot. Own choice. */
+const LEAST_PAR = 5;
+
 /** Light measured: hours and per cent of a lamp are its settings. */
 export function isLight({ part, of, number }: Said): boolean {
   if (number.kinds.includes('light') || number.kinds.includes('illuminance')) return true;
-  return number.kinds.length === 0 && (part === 'light' || (of === 'light' && part !== 'none'));
+  const isBare = number.kinds.length === 0 && number.value >= LEAST_PAR;
+  return isBare && (part === 'light' || (of === 'light' && part !== 'none'));
 }

@@ -11,25 +11,29 @@ export const misread: Readonly<Record<string, Kind | undefined>> = {
   A01: 'dose-amount',
   // Taken for a rule of a dose, "50 g" for 50 gallons: judges what 100 g do, not the strength of soda ash.
   A12: undefined,
-  // Unsure; behind "nutrients" the old phosphate is taken for now and the zeros for nothing, so no sum of either.
+  // The old phosphate is taken for now and the zeros for nothing, so no sum of either; the card of both at zero is offered.
   A14: undefined,
   // Asks whether somebody is hurt; neither the wish (9.3 again) nor a dose is heard.
   A16: undefined,
   // Unsure between limewater, a solution and an overdose: asks which, limewater among the buttons.
   A18: 'limewater',
-  // Unsure whether it is an emergency; "raise or lower salinity" is offered, but leads with the raise and names no 4 %.
+  // Read as a salinity to be raised: leads with the raise, leaves it only on condition and names no 4 %.
   B09: undefined,
   // Taken for a rule of specific gravity: judges the reading of the fluid, not the tank by it.
   B13: undefined,
   // Unsure; "hours of light" is offered, but takes it for a change from 5 h to 12 h.
   C05: undefined,
-  // Unsure; "two tests of one water" is offered, but hears one number only: the card of kits.
+  // Taken for corals that spread by themselves: how to hold those in, not what the fluffy things may be.
+  D03: undefined,
+  // Unsure between the lights and the reminder: asks which, and either leads to the answer.
+  E03: 'light-hours',
+  // Unsure; "two tests of one water" is offered, but takes the usual 8 for the second kit.
   G05: undefined,
-  // Unsure; peroxide is not named, so the refusal of an amount is not reached. No amount is given either.
+  // Not understood; peroxide is not named, so the refusal of an amount is not reached. No amount is given either.
   G07: undefined,
   // Unsure; none of what is offered works out both volumes.
   G09: undefined,
-  // "ppb P" is not heard as phosphate: light, an instrument or a salinity are offered.
+  // "ppb P" is not heard as phosphate: asks what the light meter reads.
   G12: undefined,
 };
 

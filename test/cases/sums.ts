@@ -67,7 +67,13 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
     values: [
       { at: /([\d.]+)(?: to [\d.]+)? g (?:dissolve|in 30|of calcium hydroxide)/, value: 47, tolerance: 0.08 },
     ],
-    says: [/cannot hold more/, /settle/i, /clear part/i, /eye protection/i, /[Dd]rip it slowly/],
+    says: [
+      /cannot hold more|^More than dissolves/,
+      /settle/i,
+      /clear part/i,
+      /eye protection/i,
+      /[Dd]rip it slowly/,
+    ],
     never: [/twice as strong/i, /double strength/i, /shake before/i],
   },
   B01: {

@@ -48,12 +48,9 @@ describe('ask', () => {
     ['how much kalk for 2 gallons of top off', [/7\.57 L of limewater|2 US gal/]],
     ['what does 20 g of soda ash do in 150 gal', [/raises alkalinity by 1\.86 dKH/]],
     ['1 tsp baking soda per 5 gal raises 1 dkh right?', [/raises alkalinity by 7\.1 to 8\.8 dKH/]],
+    ['light 50% gives 120 par want 200', [/83 %/, /week/]],
   ];
   it.each(table)('%s', isReached);
-
-  /** Known miss: taken for the light a coral wants. */
-  const misread: [string, RegExp[]][] = [['light 50% gives 120 par want 200', [/83 %/]]];
-  it.fails.each(misread)('%s', isReached);
 
   it('says what it read, as a command that can be typed', () => {
     expect(ask('raise alk 7.2 to 8.4 in 75 gal with soda ash', context).read[0]).toContain(
@@ -64,7 +61,6 @@ describe('ask', () => {
   it.each([
     'how much erythromycin for 40 gal cyano',
     'copper dose 0.5 ppm 100 gal ich',
-    'how much bleach for 50 gallons',
     '12% peroxide dose for 75 gal bryopsis',
     'praziquantel dosage for 20 gallons',
   ])('gives no amount: %s', (text) => {
@@ -74,6 +70,16 @@ describe('ask', () => {
       shown.some((one) => /never give|work out no|work nothing out/.test(one)),
       shown[0],
     ).toBe(true);
+  });
+
+  it('gives no amount of bleach, and says where alone it belongs', () => {
+    const told = textOf(ask('how much bleach for 50 gallons', context));
+    expect(told).toMatch(/^Only on empty gear and dead rock, outdoors, plain bleach as its label says/);
+    expect(told).toMatch(/acids and bleach by their labels only/);
+    expect(told).toMatch(/no animals/);
+    expect(told).toMatch(/Never mix bleach with acid, vinegar or ammonia/);
+    for (const one of reached('how much bleach for 50 gallons', context))
+      expect(textOf(one)).not.toMatch(/\d(?:\.\d+)? ?(?:mL|L|mg|drops|cups?|gal)\b/);
   });
 
   it.each([

@@ -10,6 +10,7 @@ import { mixes } from '../../waterchange/level.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { CHANGE_LEVELS, CHANGE_WATER, goalSaid, needsLevels } from './changes-said.ts';
+import { judgedFrame } from './judged-frame.ts';
 import { isSum, summed, timesSaid } from './changes-sum.ts';
 import { perDays } from './span-said.ts';
 import { pouredSaid, shareSaid } from './water-said.ts';
@@ -34,6 +35,7 @@ function once(frame: Frame, context: OwnContext): Answer | undefined {
   const reads = now ?? was;
   if (of === undefined || reads === undefined) return undefined;
   if (of === 'salinity') return saltier(frame, context);
+  if (of === 'temperature') return judgedFrame(frame, context);
   const goal = goalSaid(frame);
   const poured = pouredSaid(slots);
   const isPoured = poured.share !== undefined || poured.amount !== undefined;
@@ -97,6 +99,7 @@ export const changeRows: readonly Row[] = [
       const reads = now ?? was;
       if (of === undefined || reads === undefined) return undefined;
       if (of === 'salinity') return saltier(frame, context);
+      if (of === 'temperature') return judgedFrame(frame, context);
       const said = goal === undefined || !mixes(of) ? undefined : shareSaid(withPart(frame.slots), context);
       const times = rate === undefined && mixes(of) ? timesSaid(frame) : undefined;
       if (said === undefined && times !== undefined && goal !== undefined)

@@ -6,6 +6,7 @@ import { PH_BY_AIR } from '../../checkup/beside-numbers.ts';
 import { effectCommand } from '../../dose/effect.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
 import { call } from '../../called.ts';
+import { noCleaner } from '../../triage/no-amount.ts';
 import type { Row } from '../row.ts';
 import { byLabel, hasLabel } from './by-label.ts';
 import { ofBottle } from './bottle-dose.ts';
@@ -26,7 +27,7 @@ export const dosingRows: readonly Row[] = [
       {
         oneOf: ['of'],
         ask: 'What do you want to raise: alkalinity, calcium, magnesium, or something else?',
-        when: (frame) => !hasLabel(frame),
+        when: (frame) => !hasLabel(frame) && !isRefused(frame),
       },
       {
         oneOf: ['wanted', 'change'],
@@ -55,9 +56,10 @@ export const dosingRows: readonly Row[] = [
     answer: (frame, context) => {
       const labelled = byLabel(frame, context);
       if (labelled !== undefined) return labelled;
+      if (isCaustic(frame)) return noCleaner(false);
       const { of, now, was, wanted, volume } = frame.slots;
       if (asksPace(frame)) return paceSaid(frame, context);
-      if (of === 'ph') return answer({ headline: PH_BY_AIR, sources: ['practice'] });
+      if (isOfPh(frame)) return answer({ headline: PH_BY_AIR, sources: ['practice'] });
       if (of === 'salinity' && wanted !== undefined)
         return call(adjustCommand, { now: now ?? was, goal: wanted, volume }, context);
       const given = amountFor(frame, context);
@@ -106,9 +108,27 @@ function isAhead({ reading: { scanned } }: Frame): boolean {
   return met(scanned, 'manner.supposition', 'manner.planning', 'sums.settles', 'times.soon');
 }
 
-/** Whether a goal is needed: no label, no pace and no salinity says what to do. */
+/** Whether a goal is needed: no label and no pace says what to do, and it is nothing that is never dosed. */
 function isOpen(frame: Frame): boolean {
-  return !hasLabel(frame) && !asksPace(frame);
+  return !hasLabel(frame) && !asksPace(frame) && !isRefused(frame);
+}
+
+/** What no amount is given of, whatever the goal. */
+function isRefused(frame: Frame): boolean {
+  return isCaustic(frame) || isOfPh(frame);
+}
+
+/** Lye and acids, where no salt is named beside them. */
+function isCaustic({ reading: { scanned } }: Frame): boolean {
+  const isSalt = scanned.names.some((name) => name.class === 'salt');
+  return !isSalt && met(scanned, 'substances.lye', 'poisons.acid');
+}
+
+/** "raise ph from 7.8 to 8.2": pH alone is named and no goal is read, whatever 8.2 was taken for. */
+function isOfPh({ slots: { of, wanted, change }, reading: { scanned } }: Frame): boolean {
+  const named = scanned.names.filter((name) => name.class === 'parameter');
+  const isNamed = named.length > 0 && named.every(({ id }) => id === 'ph');
+  return of === 'ph' || (isNamed && wanted === undefined && change === undefined);
 }
 
 function isUnknown(frame: Frame): boolean {

@@ -84,7 +84,9 @@ function actAtSaid(frame: Frame, context: OwnContext): Answer | undefined {
   const [id, other] = named(frame);
   const isGoal = slots.wanted !== undefined || slots.change !== undefined;
   if (id === undefined || other !== undefined || isGoal || !asksThreshold(reading.scanned)) return undefined;
-  const said = slots.now === undefined ? undefined : attempt(() => readLogged(id, slots.now ?? '', id).value);
+  // "what temp do I panic at, 27.5?": the number beside the question is what it reads, or may.
+  const number = slots.now ?? slots.limit;
+  const said = number === undefined ? undefined : attempt(() => readLogged(id, number, id).value);
   const given = said === undefined ? undefined : judgedFrame(frame, context);
   return actAtAnswer(id, said, given ?? usualAnswer([id], context.keep));
 }

@@ -18,7 +18,7 @@ const deep: Places = [
   ['back', 'places.backSide'],
 ];
 const high: Places = [
-  ['sand', 'places.sand'],
+  ['sand', 'places.sand', 'places.sandBed'],
   ['low', 'places.bottom'],
   ['high', 'places.top'],
   ['middle rock', 'places.middle'],

@@ -94,7 +94,7 @@ function wishOf(frame: Frame): {
 
 /** Rock or sand; where both are spoken of, each is the ground of some coral and not of what is asked. */
 function groundOf({ reading: { scanned } }: Frame): 'rock' | 'sand' | undefined {
-  const [isRock, isSand] = [met(scanned, 'places.rock'), met(scanned, 'places.sand')];
+  const [isRock, isSand] = [met(scanned, 'places.rock'), met(scanned, 'places.sand', 'places.sandBed')];
   if (isRock && isSand) return undefined;
   return isRock ? 'rock' : isSand ? 'sand' : undefined;
 }

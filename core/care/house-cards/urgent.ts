@@ -1,5 +1,5 @@
 import type { UrgentId } from '../urgent/cards.ts';
-import { MAINS, ZOA, type Ways } from './way.ts';
+import { MAINS, ZOA, type Way, type Ways } from './way.ts';
 
 const MEDICINE = [
   'poisons.copperTreatment',
@@ -10,6 +10,13 @@ const MEDICINE = [
   'poisons.algaecide',
   'poisons.painkiller',
 ] as const;
+
+/** A heater that burst is that first, whatever the water reads; "exploded in" is met as spreading. */
+const BURST_HEATER: Way<UrgentId> = {
+  card: 'burst heater',
+  if: ['gear.heater'],
+  and: ['events.bursts', 'lives.spreads'],
+};
 
 /** Emergencies of a tank. */
 export const urgentWays: Ways<'urgent-water', UrgentId> = {
@@ -38,8 +45,8 @@ export const urgentWays: Ways<'urgent-water', UrgentId> = {
     },
     { card: 'flood' },
   ],
-  overheating: [{ card: 'overheating' }],
-  'cold water': [{ card: 'cold water' }],
+  overheating: [BURST_HEATER, { card: 'overheating' }],
+  'cold water': [BURST_HEATER, { card: 'cold water' }],
   ammonia: [{ card: 'ammonia' }],
   overdose: [{ card: 'copper or medicine', if: ['poisons.copper', ...MEDICINE] }, { card: 'overdose' }],
   'limewater ran away': [{ card: 'overdose' }],

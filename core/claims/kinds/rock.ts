@@ -5,7 +5,7 @@ import { litresOf, printed, printedBase, weighedG } from '../salts.ts';
 import { has, is, type Stated } from '../stated.ts';
 
 const isRock = (stated: Stated): boolean =>
-  has(stated, 'places.rock', 'places.sand', 'substances.rockAndSand');
+  has(stated, 'places.rock', 'places.sand', 'places.sandBed', 'substances.rockAndSand');
 
 /** "take 10 % off for rock": true of no tank in particular. */
 export const rockShare: Judge = (stated) => {

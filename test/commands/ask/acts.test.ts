@@ -36,6 +36,7 @@ const goingOn = [
   'over 4 days',
   'no its litres',
   'what about sundays',
+  'and every sunday',
 ] as const;
 
 function sets(line: string): void {
@@ -59,12 +60,8 @@ function brings(line: string): void {
 }
 
 describe('after a reminder was set in plain words', () => {
-  /** Known miss: taken for a reminder of its own that has no task. */
-  const misread = ['and every sunday'] as const;
   it.each(goingOn)('"%s" sets no other and changes none', sets);
   it.each(goingOn)('and removed, "%s" does not bring it back', brings);
-  it.fails.each(misread)('"%s" sets no other and changes none', sets);
-  it.fails.each(misread)('and removed, "%s" does not bring it back', brings);
 
   it('what goes on is the question before it, says so and changes no reminder', () => {
     const { keep, say, rows } = talking();

@@ -14,19 +14,15 @@ describe.each(Object.entries(care))('%s', (_, { asked }) => {
   });
 });
 
-/** "zero" as a word is not heard beside a name, so the last test is lost. */
-const misread: readonly (readonly [string, RegExp])[] = [
-  [
-    'cycle: 3/1 amm 3 no2 0, 3/8 amm 0.5 no2 2, 3/15 amm 0 no2 0, 3/17 amm zero no2 zero. cuc now?',
-    /^It looks ready/,
-  ],
-];
-
 describe('a cycle log in other words', () => {
   it.each([
     [
       'cycling. day 3 ammonia 2 nitrite 0; day 6 ammonia 4 nitrite 0.1. how long',
       /^Not yet: ammonia is not falling/,
+    ],
+    [
+      'cycle: 3/1 amm 3 no2 0, 3/8 amm 0.5 no2 2, 3/15 amm 0 no2 0, 3/17 amm zero no2 zero. cuc now?',
+      /^It looks ready/,
     ],
     ['cycle log 1/2 ammonia: 4 nitrite: 0, 1/9 ammonia: 0 nitrite: 5', /^Half way/],
     ['is my cycle done? ammonia 0 nitrite 0 nitrate 20', /^Perhaps: both read none once/],
@@ -44,12 +40,4 @@ describe('a cycle log in other words', () => {
 
   it('takes what a log says for a wish to log it', () =>
     expect(ask('log says ammonia 0 nitrite 0', { nowMs: 0 }).next[0]?.command).toBe('log add'));
-
-  it.fails.each(misread)('misread: %s', (question, pattern) =>
-    expect(textOf(ask(question, { nowMs: 0 }))).toMatch(pattern),
-  );
-
-  it.each(misread)('misread, and no tank is called cycled: %s', (question) =>
-    expect(textOf(ask(question, { nowMs: 0 }))).not.toMatch(/fully cycled/i),
-  );
 });

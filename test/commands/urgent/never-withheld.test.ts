@@ -203,15 +203,24 @@ const spoken = fc.oneof(
     .map((parts) => parts.join('')),
 );
 
-/** A card of an emergency, or the question that has it as its first button. */
+/** A card of an emergency, a level said before it or not, or the question that has it as its first button. */
 function isFirstAid({ headline, next }: Answer): boolean {
-  const isCard = urgentIds.some((id) => headline.startsWith(urgentCard(id).first));
+  const isCard = urgentIds.some((id) => headline.includes(urgentCard(id).first));
   const isLevel = /\(\/urgent what:/.test(headline);
   return isCard || isLevel || next.slice(0, 2).some(({ label }) => label === 'Something is going wrong now');
 }
 
-/** Known miss: with the sides of a tank it is taken for a question what the tank holds. */
-const misread = ['filled with untreated tap water, 120 x 50 x 50 cm'];
+/**
+ * Known misses: with the sides of a tank it is taken for a question what the tank holds; beside an enormous share or ppm it
+ * is asked back what is happening.
+ */
+const misread = [
+  'filled with untreated tap water, 120 x 50 x 50 cm',
+  'filled with untreated tap water, 1.025e+5 %',
+  'filled with untreated tap water, 2.033e+6 ppm',
+];
+const isMisread = (said: string): boolean =>
+  misread.includes(said) || /^filled with untreated tap water, \S+e\+\d+ (?:%|ppm)$/.test(said);
 
 it.fails.each(misread)('is answered with first aid: %s', (sentence) =>
   expect(isFirstAid(ask(sentence, { nowMs: 0 }))).toBe(true),
@@ -222,13 +231,23 @@ describe.each(sentences)('%s', (sentence) => {
     fc.assert(
       fc.property(spoken, (number) => {
         const said = sentence.replace('#', number);
-        fc.pre(!misread.includes(said));
+        fc.pre(!isMisread(said));
         const shown = ask(said, { nowMs: 0 });
         expect(isFirstAid(shown), `${number}: ${shown.headline}`).toBe(true);
       }),
       { numRuns: 60 },
     );
   });
+});
+
+describe('the tank or a pet', () => {
+  it.each([
+    ['heater exploded in my 40 tank', urgentCard('burst heater').first],
+    ['bleach spilled into the sump, 5 %', urgentCard('bleach or spray').first],
+    ['bleach spilled and the cat licked it', hurtCard('pet').first],
+    ['dog licked bleach off the floor', hurtCard('pet').first],
+    ['my lab drank tank water', hurtCard('pet').first],
+  ])('%s', (question, first) => expect(ask(question, { nowMs: 0 }).headline).toBe(first));
 });
 
 describe('a number alone that tells of an emergency', () => {

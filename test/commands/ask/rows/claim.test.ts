@@ -70,7 +70,6 @@ describe('a rule somebody passed on', () => {
   it.each([
     'they say you lose 12 corals for every tank crash',
     'is it true that 2 tsp of calcium chloride in 50 gallons adds 20 ppm of calcium',
-    'is it true that an acropora grows 4 inches a year',
   ])('is said not to be known where its numbers make no sum: %s', (text) => {
     const given = asked(text);
     expect(given?.headline).toMatch(/^I do not know that rule/);
