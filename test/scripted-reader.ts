@@ -34,7 +34,8 @@ export function scriptedReader(messages: readonly Scripted[]): Reader {
           return saidAs(mark?.part ?? 'none', mark?.of ?? 'nothing', number, 1);
         }),
         kinds: kinds.map(([name, probability]) => ({ name, probability })),
-        cards: (kind) => (card === undefined || kind !== kinds[0]?.[0] ? [] : [{ name: card, probability: 1 }]),
+        cards: (kind) =>
+          card === undefined || kind !== kinds[0]?.[0] ? [] : [{ name: card, probability: 1 }],
       };
     },
   };
