@@ -1,9 +1,13 @@
+import { limitsOf } from '../water/limits.ts';
 import type { ParameterId } from '../water/parameter.ts';
 import type { Kind } from './kinds.ts';
 import type { Slots } from './slots.ts';
 
 /** What is left of a kind's probability where what was said speaks against it. */
 const AGAINST = 0.1;
+
+/** The same of an emergency where only levels were told that are none by themselves: the words may still tell of one. */
+const QUIETER = 0.15;
 
 const OF_SALINITY: ReadonlySet<Kind> = new Set<Kind>(['salinity-adjust', 'salinity-forecast']);
 const OF_SALTS: ReadonlySet<Kind> = new Set<Kind>(['dose-amount', 'dose-daily', 'dose-use']);
@@ -18,11 +22,16 @@ const UNDOSED: ReadonlySet<ParameterId> = new Set<ParameterId>([
 
 /**
  * The grammar of a kind against what a message says: a salinity is not adjusted where only other levels were told, and no
- * salt is dosed for a level that salts do not raise. 1 where nothing speaks against it.
+ * salt is dosed for a level that salts do not raise. An emergency is less likely where a message tells of nitrate, calcium
+ * and the like alone, by name (`named`). 1 where nothing speaks against it.
  */
-export function agreement(kind: Kind, { levels = [], of }: Slots): number {
+export function agreement(kind: Kind, { levels = [], of }: Slots, named: readonly ParameterId[]): number {
   if (levels.length === 0) return 1;
   if (OF_SALINITY.has(kind) && levels.every((level) => level.of !== 'salinity')) return AGAINST;
   if (OF_SALTS.has(kind) && of !== undefined && UNDOSED.has(of)) return AGAINST;
+  const isHarmless = levels.every(
+    (level) => named.includes(level.of) && limitsOf(level.of).urgent === undefined,
+  );
+  if (kind === 'urgent-water' && isHarmless) return QUIETER;
   return 1;
 }

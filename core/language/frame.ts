@@ -6,6 +6,7 @@ import type { Kind } from './kinds.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
 import type { Slots } from './slots.ts';
+import { parametersNamed } from './levels-said.ts';
 import { withoutTakenBack } from './taken-back.ts';
 
 /** A message as one of the things it may want: what it says of that, and what of it was not used. */
@@ -24,9 +25,10 @@ export function framesOf(reading: Reading): readonly Frame[] {
   const said = withoutTakenBack(reading.scanned, reading.said);
   const { slots, rest } = fillSlots(reading.scanned, said);
   const among = slots.corals === undefined ? everydayCorals(reading.scanned) : [];
+  const named = parametersNamed(reading.scanned);
   const weighed = reading.kinds.map(({ name, probability }) => ({
     name,
-    weight: probability * agreement(name, slots),
+    weight: probability * agreement(name, slots, named),
   }));
   const sum = weighed.reduce((total, { weight }) => total + weight, 0);
   return weighed
