@@ -60,7 +60,7 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
   const alone = framesOf(reading).map((frame) => withVolumeRight(withSpoken(frame, told), told));
-  const frames = told.moments.length > 0 ? inStory(alone) : alone;
+  const frames = told.moments.length > (isAnew ? 1 : 0) ? inStory(alone) : alone;
   const left = besidesSize(
     frames.filter(({ kind }) => !refused.includes(kind)),
     reader.thresholds,
