@@ -5,7 +5,7 @@ import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { answer, type Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 import { cardAnswer, openCard } from './primer/card-answer.ts';
-import { subjectAnswer } from './primer/subject-answer.ts';
+import { subjectAnswer, wholeSubject } from './primer/subject-answer.ts';
 import { subjectTitled } from './primer/titled.ts';
 
 /** Where somebody new begins. */
@@ -22,9 +22,10 @@ export const primerCommand = defineCommand({
       .max(MAX_MESSAGE_LENGTH)
       .describe('A particular question by its title or in a few words: "two tangs"')
       .optional(),
+    all: z.enum(['yes']).describe('yes shows all facts of that question').optional(),
   }),
-  run: ({ card, about }): Answer => {
-    if (about !== undefined) return subjectAnswer(subjectTitled(about));
+  run: ({ card, about, all }): Answer => {
+    if (about !== undefined) return (all === undefined ? subjectAnswer : wholeSubject)(subjectTitled(about));
     return card === undefined ? list() : cardAnswer(primer(card));
   },
 });

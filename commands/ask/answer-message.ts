@@ -1,3 +1,4 @@
+import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
 import { withSpoken } from '../../core/language/bare-level.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
@@ -110,8 +111,7 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     decide(frames, thresholds);
   const first = decision.kind === 'answer' ? decision.frame : frames[0];
   if (first === undefined) return far(frames);
-  const isDanger =
-    decision.kind === 'answer' && (first.kind === 'person-hurt' || first.kind === 'urgent-water');
+  const isDanger = decision.kind === 'answer' && isDangerKind(first.kind);
   const stand = isDanger || isRefused ? ({ kind: 'new' } as const) : about.stand;
   const done =
     (stand.kind === 'next' ? nextOf(first, about) : undefined) ??
@@ -151,7 +151,7 @@ const SURE = 0.9;
 function primerOf(decision: Decision, [first]: readonly Frame[]): Given | undefined {
   if (first === undefined || (decision.kind === 'answer' && decision.frame.probability >= SURE))
     return undefined;
-  if (first.kind === 'person-hurt' || first.kind === 'urgent-water') return undefined;
+  if (isDangerKind(first.kind)) return undefined;
   return named(first);
 }
 

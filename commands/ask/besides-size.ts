@@ -1,3 +1,4 @@
+import { isDangerKind } from '../../core/language/kind-groups.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Thresholds } from '../../core/language/model-file.ts';
 import { met } from '../../core/language/met.ts';
@@ -9,7 +10,7 @@ import { met } from '../../core/language/met.ts';
 export function besidesSize(frames: readonly Frame[], { maybeDanger }: Thresholds): readonly Frame[] {
   const [size, next] = frames;
   if (size?.kind !== 'volume' || size.slots.box === undefined) return frames;
-  if (next?.kind !== 'urgent-water' && next?.kind !== 'person-hurt') return frames;
+  if (!isDangerKind(next?.kind)) return frames;
   if (next.probability < maybeDanger) return frames;
   if (met(size.reading.scanned, 'manner.askMuch')) return frames;
   const left = 1 - size.probability;

@@ -1,3 +1,4 @@
+import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { met } from '../../core/language/met.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
@@ -24,8 +25,6 @@ const SURELY = 0.9;
 /** A person comes before the water even where the water is somewhat likelier. */
 const PERSON_FIRST = 0.6;
 
-const DANGERS: ReadonlySet<string> = new Set(['person-hurt', 'urgent-water']);
-
 /**
  * Danger first: a person, then animals and tank, from a lower probability than anything else. Then the likeliest kind,
  * where it is likely enough and far enough ahead of the next; else the likeliest four are offered, a danger among them
@@ -43,7 +42,7 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const isDanger = danger !== undefined && ofPerson + ofWater >= thresholds.danger;
   if (isDanger && !isOver) return answered(danger, frames);
   const isSure =
-    !(isOver && DANGERS.has(first.kind)) &&
+    !(isOver && isDangerKind(first.kind)) &&
     first.probability >= thresholds.answer &&
     first.probability - (second?.probability ?? 0) >= thresholds.margin;
   if (isSure) return answered(first, frames);
@@ -51,7 +50,7 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   if (report !== undefined) return answered(report, frames);
   if (first.probability < thresholds.far) return { kind: 'far' };
   const dangers = frames.filter(
-    ({ kind, probability }) => DANGERS.has(kind) && probability >= thresholds.maybeDanger,
+    ({ kind, probability }) => isDangerKind(kind) && probability >= thresholds.maybeDanger,
   );
   // Where hardly anything speaks of danger, one button for it is enough: the likelier, since frames are in order.
   const perhaps = ofPerson + ofWater < ASKED_FIRST ? dangers.slice(0, 1) : dangers;

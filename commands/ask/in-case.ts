@@ -1,5 +1,6 @@
 import type { Frame } from '../../core/language/frame.ts';
 import { ACTING, type Standing } from '../../core/language/goes-on.ts';
+import { dangerOf, isSum } from '../../core/language/kind-groups.ts';
 import { retold } from '../../core/language/retold.ts';
 import type { Slots } from '../../core/language/slots.ts';
 import type { About } from './about.ts';
@@ -8,15 +9,12 @@ import type { Decision } from './decide.ts';
 import { heardOf } from './heard.ts';
 import { leansOn, nextStep } from './next-step.ts';
 
-/** Kinds less likely than this are not tried with what the case knows. */
+/** Kinds less likely than this are not tried with what the case knows. Own choice. */
 const TRIED = 0.2;
 /** From this probability on what a message was taken for is kept in the case: less is only told. Own choice. */
 export const KEPT = 0.3;
 /** From this share on "what next" may be asked, or something only be told. Own choice. */
 const ASKS_NEXT = 0.1;
-/** Kinds of a sum with numbers of its own: no matter of the case alone. */
-const SUMS = /^(?:dose|change|salinity|solution|limewater|convert|volume|remind|log|coral-record|tank-setup)/;
-
 /** The rest of the question before it: its own words were unlike any question, and what it puts right is kept. */
 export function restOf(first: Frame, stand: Standing, about: About): Given | undefined {
   if (stand.kind !== 'rest') return undefined;
@@ -40,9 +38,7 @@ export function notedOf(decision: Decision, frames: readonly Frame[], about: Abo
 }
 
 function danger(frames: readonly Frame[]): number {
-  return frames
-    .filter(({ kind }) => kind === 'person-hurt' || kind === 'urgent-water')
-    .reduce((sum, { probability }) => sum + probability, 0);
+  return dangerOf(frames.map(({ kind: name, probability }) => ({ name, probability })));
 }
 
 function isQuestion({ reading: { scanned } }: Frame): boolean {
@@ -64,11 +60,12 @@ export function nextOf(first: Frame, about: About): Given | undefined {
 export function fromCase(decision: Decision, frames: readonly Frame[], about: About): Given | undefined {
   const [first] = frames;
   if (first === undefined || about.before.moments.length === 0) return undefined;
-  const isSum = decision.kind === 'answer' && SUMS.test(decision.frame.kind);
-  const leant = !isSum && leansOn(first, about.before) ? nextOf(first, about) : undefined;
+  const isOfSum =
+    decision.kind === 'answer' && (isSum(decision.frame.kind) || ACTING.has(decision.frame.kind));
+  const leant = !isOfSum && leansOn(first, about.before) ? nextOf(first, about) : undefined;
   if (leant !== undefined) return leant;
   const sure = decision.kind === 'answer' ? answered(decision.frame, about) : undefined;
-  if (sure !== undefined && (sure.waits === undefined || isSum)) return undefined;
+  if (sure !== undefined && (sure.waits === undefined || isOfSum)) return undefined;
   for (const frame of frames.slice(0, 3)) {
     if (frame.probability < TRIED || frame.kind === 'next-step' || ACTING.has(frame.kind)) continue;
     const done = answered(frame, about);

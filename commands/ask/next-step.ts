@@ -7,6 +7,7 @@ import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, type Kind } from '../../core/language/kinds.ts';
 import { retold, toldSlots } from '../../core/language/retold.ts';
 import type { Slots } from '../../core/language/slots.ts';
+import { dangerKinds, isDangerKind, type DangerKind } from '../../core/language/kind-groups.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
@@ -16,13 +17,11 @@ import type { Row } from './row.ts';
 import { attempt } from './rows/attempt.ts';
 import { MAIN, wantedOf } from './wanted-of.ts';
 
-/** What presses on people and animals now, in the order it is answered. */
-const DANGERS = ['person-hurt', 'urgent-water'] as const;
 /** So sure must a danger of earlier messages be to come before everything; own choice. */
 const SURE_DANGER = 0.6;
 /** Words a question has at most that leans on what was told. */
 const FEW_WORDS = 9;
-/** The same where something presses and the message is sure of nothing else. */
+/** The same where something presses and the message is sure of nothing else. Own choices. */
 const MORE_WORDS = 20;
 const UNSURE = 0.75;
 /** Emergencies that are over once the number is back. */
@@ -43,11 +42,11 @@ const PRESSING: ReadonlySet<Kind> = new Set<Kind>(['overdose', 'fish-ill', 'cora
  */
 export function nextStep(frame: Frame, before: Case, context: OwnContext): Answer | undefined {
   const said = before.moments.filter(({ kind }) => !ACTING.has(kind));
-  const dangers = DANGERS.filter((kind) => isPressing(said, kind)).flatMap((kind) =>
-    cardsPressing(said, kind, before).map((card) => ({ kind, card, presses: true })),
-  );
+  const dangers = dangerKinds
+    .filter((kind) => isPressing(said, kind))
+    .flatMap((kind) => cardsPressing(said, kind, before).map((card) => ({ kind, card, presses: true })));
   const wanted = wantedOf(frame, said, before)
-    .filter((kind) => !DANGERS.some((danger) => danger === kind))
+    .filter((kind) => !isDangerKind(kind))
     .map((kind) => ({ kind, card: undefined, presses: PRESSING.has(kind) }));
   const given = [...dangers, ...wanted].flatMap((one) => {
     const row = rowOf(one.kind);
@@ -94,7 +93,7 @@ function isWhole(row: Row | undefined, frame: Frame): boolean {
 /** Emergencies of one kind that were told and are not over, the most pressing first; a level that is one by itself as well. */
 function cardsPressing(
   said: readonly Moment[],
-  kind: (typeof DANGERS)[number],
+  kind: DangerKind,
   before: Case,
 ): readonly (string | undefined)[] {
   const told = cardsTold(said, kind).filter((card) => !isBack(card, before));
@@ -117,7 +116,7 @@ function placeOf(card: string): number {
 export function leansOn(frame: Frame, { moments }: Case): boolean {
   const { slots, reading, probability } = frame;
   const words = wordsBesides(reading.scanned);
-  const isInDanger = DANGERS.some((kind) => isPressing(moments, kind));
+  const isInDanger = dangerKinds.some((kind) => isPressing(moments, kind));
   if (isInDanger && frame.kind !== 'handling' && probability < UNSURE && words <= MORE_WORDS) return true;
   if (asksNothing.has(frame.kind) && frame.kind !== 'next-step') return false;
   const isBare = slots.levels === undefined && slots.amount === undefined;
@@ -125,7 +124,7 @@ export function leansOn(frame: Frame, { moments }: Case): boolean {
   return isBare && words <= FEW_WORDS && presses;
 }
 
-function isPressing(moments: readonly Moment[], kind: (typeof DANGERS)[number]): boolean {
+function isPressing(moments: readonly Moment[], kind: DangerKind): boolean {
   return dangerTold(moments, kind) >= SURE_DANGER && moments.some((moment) => likelyAs(moment, kind) >= MAIN);
 }
 

@@ -1,3 +1,4 @@
+import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { ruleWithin } from '../../core/claims/judge.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { met } from '../../core/language/met.ts';
@@ -6,7 +7,7 @@ import type { Decision } from './decide.ts';
 /** A rule that was passed on, or is asked about, whose quantities are those of a rule that can be judged. */
 export function ofClaim(frames: readonly Frame[]): Decision | undefined {
   const [first] = frames;
-  if (first === undefined || first.kind === 'person-hurt' || first.kind === 'urgent-water') return undefined;
+  if (first === undefined || isDangerKind(first.kind)) return undefined;
   const { slots, reading } = first;
   if (slots.wanted !== undefined) return undefined;
   if (!met(reading.scanned, 'manner.hearsay', 'manner.askTrue', 'manner.source', 'manner.rumour'))

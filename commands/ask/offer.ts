@@ -1,3 +1,4 @@
+import { isDangerKind } from '../../core/language/kind-groups.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
@@ -42,7 +43,7 @@ const DANGER =
   'Is somebody hurt, or is something going wrong right now? Then press the first button; else choose what you mean.';
 
 function isDanger(frame: Frame | undefined): boolean {
-  return frame?.kind === 'person-hurt' || frame?.kind === 'urgent-water';
+  return isDangerKind(frame?.kind);
 }
 
 /** What a message may want, the likeliest first; one line of what was heard. */

@@ -4,13 +4,14 @@ import { toldOf } from '../../core/language/evidence.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { ACTING } from '../../core/language/goes-on.ts';
 import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
+import { isSum } from '../../core/language/kind-groups.ts';
 import { met } from '../../core/language/met.ts';
 
-/** From this probability a kind is a main reading of a message. */
+/** From this probability a kind is a main reading of a message. Own choice. */
 export const MAIN = 0.5;
 
-/** Kinds of a sum that a case can go on with. */
-const SUMS = /^(?:dose|change|salinity|solution|limewater|light-hours|light-lamp)/;
+/** Besides sums, what is asked for by "how much" and "how long". */
+const AMOUNTS: ReadonlySet<Kind> = new Set<Kind>(['light-hours', 'light-lamp']);
 /** What is asked first where nothing says what is asked. */
 const PRESSING = /^(?:overdose|fish-ill|coral-symptom|algae-pest)$/;
 /** What is said in passing beside most questions. */
@@ -24,7 +25,7 @@ const ASKED_SUM = 0.9;
 const PRESSES = 0.5;
 const IN_PASSING = 0.5;
 const LEAST = 0.25;
-/** A level that is wanted somewhere speaks of a dose as plainly as this. */
+/** A level that is wanted somewhere speaks of a dose as plainly as this. Own choice. */
 const WANTED = 0.6;
 
 /** What a short question can mean in its case: the kinds it and the case speak of, the plainest first. */
@@ -37,7 +38,7 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
       const plain = OWN * ownShare(frame, kind) + TOLD * told + (isOfSame(frame, said, kind) ? SAME : 0);
       if (plain < LEAST) return { kind, weight: 0 };
-      if (SUMS.test(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
+      if (isSum(kind) || AMOUNTS.has(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
       if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
       return { kind, weight: GENERAL.test(kind) ? plain * IN_PASSING : plain };
     })

@@ -1,7 +1,8 @@
 import type { Primer } from '../../core/care/primers/primer.ts';
 import { primerPicture } from '../../core/picture/primer.ts';
-import { answer, type Answer, type NextAction } from '../answer.ts';
+import type { Answer, NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
+import { ofParts } from './of-parts.ts';
 import { toolsOf } from './tools.ts';
 
 /** A button that opens a card. */
@@ -10,25 +11,11 @@ export function openCard(card: string): NextAction {
 }
 
 /** One card as an answer, with its picture, the sums it leads to, and the cards to read next. */
-export function cardAnswer({
-  id,
-  headline,
-  points,
-  steps = [],
-  cautions = [],
-  see,
-  sources,
-}: Primer): Answer {
+export function cardAnswer(card: Primer): Answer {
+  const { id, see } = card;
   const picture = primerPicture(id);
-  return answer({
-    headline,
-    facts: points.map(([label, value]) => ({ label, value })),
-    steps,
-    cautions,
-    sources,
-    next: [...toolsOf(id), ...see.map(openCard)],
-    ...(picture === undefined
-      ? {}
-      : { picture: { name: `${id.replace(/\W+/g, '-').toLowerCase()}.png`, ...picture } }),
-  });
+  const given = ofParts(card, [...toolsOf(id), ...see.map(openCard)]);
+  return picture === undefined
+    ? given
+    : { ...given, picture: { name: `${id.replace(/\W+/g, '-').toLowerCase()}.png`, ...picture } };
 }

@@ -1,26 +1,28 @@
 import { pointInstead, pointsAsked, type Asked } from '../../core/care/subjects/points-asked.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
-import { answer, type Answer, type NextAction } from '../answer.ts';
+import type { Answer, NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
+import { ofParts } from './of-parts.ts';
+
+/** Facts shown at once: an answer fits a phone. */
+const MOST_POINTS = 3;
 
 /** A button that opens the card of a particular question. */
 export function openSubject({ title }: SubjectCard): NextAction {
   return action(title, 'primer', { about: title });
 }
 
-/** The card of a particular question, with the likeliest others as buttons. */
-export function subjectAnswer(
-  { headline, steps, points, cautions, sources }: SubjectCard,
-  others: readonly SubjectCard[] = [],
-): Answer {
-  return answer({
-    headline,
-    facts: points.map(([label, value]) => ({ label, value })),
-    steps,
-    cautions,
-    sources,
-    next: others.map(openSubject),
-  });
+/** The card of a particular question with its first facts; the others are a button away. */
+export function subjectAnswer(card: SubjectCard, others: readonly SubjectCard[] = []): Answer {
+  const { title, points } = card;
+  const more =
+    points.length > MOST_POINTS ? [action('More on this', 'primer', { about: title, all: 'yes' })] : [];
+  return ofParts({ ...card, points: points.slice(0, MOST_POINTS) }, [...more, ...others.map(openSubject)]);
+}
+
+/** All facts of a card. */
+export function wholeSubject(card: SubjectCard): Answer {
+  return ofParts(card, []);
 }
 
 /** The same card turned towards what a message names: its points first, and the animal it asks about in the headline. */

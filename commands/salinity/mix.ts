@@ -120,7 +120,7 @@ function byLabel(text: string, s: number, batchL: number): string {
   return `By its label (${fixed(gL, 1)} g per litre${scaled}): ${mass(gL * part * batchL)}. Else: `;
 }
 
-/** More batches than this are not counted. */
+/** More batches than this are not counted. Own choice. */
 const MANY = 1000;
 
 /** Rounded down: a batch that is begun is none. */

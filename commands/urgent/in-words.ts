@@ -1,3 +1,4 @@
+import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { danger } from '../../core/language/calibrate.ts';
 import { dangersIn } from '../../core/language/danger.ts';
 import { framesOf } from '../../core/language/frame.ts';
@@ -42,7 +43,7 @@ export function isAlarm(reading: Reading, from: number): boolean {
 /** Whether danger is the likeliest thing a text tells of, be it ever so unsure: no sign in a tank is answered for it. */
 export function mayBeAlarm({ kinds }: Pick<Reading, 'kinds'>): boolean {
   const likeliest = kinds[0]?.name;
-  return likeliest === 'person-hurt' || likeliest === 'urgent-water';
+  return isDangerKind(likeliest);
 }
 
 function withMore(given: Answer, more: Answer['next']): Answer {

@@ -15,7 +15,7 @@ import { readLevels, type Levels } from './level.ts';
 import { percent, readWater, shareOf, type Water } from './pour.ts';
 import { days, readEvery } from './rate.ts';
 
-/** From here on a batch of that share is all of the water. */
+/** From here on a batch of that share is all of the water. Own choice. */
 const MOST_BATCH = 0.99;
 
 export const dripCommand = defineCommand({

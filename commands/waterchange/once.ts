@@ -21,7 +21,7 @@ import { plannedOf, readLevels, type Levels } from './level.ts';
 import { forGoal, neededFor } from './once-goal.ts';
 import { bucketFacts, percent, readWater, shareOf, type Water } from './pour.ts';
 
-/** More changes than this are a routine. */
+/** More changes than this are a routine. Own choice. */
 const MOST_TIMES = 100;
 
 export const onceCommand = defineCommand({

@@ -6,7 +6,7 @@ import type { Slots } from './slots.ts';
 /** What is left of a kind's probability where what was said speaks against it. */
 const AGAINST = 0.1;
 
-/** The same of an emergency where only levels were told that are none by themselves: the words may still tell of one. */
+/** The same of an emergency where only levels were told that are none by themselves: the words may still tell of one. Own choice. */
 const QUIETER = 0.15;
 
 const OF_SALINITY: ReadonlySet<Kind> = new Set<Kind>(['salinity-adjust', 'salinity-forecast']);

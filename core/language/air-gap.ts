@@ -13,7 +13,7 @@ export interface TakenOff {
 /** A hand's width: 8 to 10 cm, the middle of it; common practice, no source. */
 const HAND_CM = 9;
 const HAND = /\b(?:hand'?s?[ -](?:width|breadth)|handsbreadth|hand of air)\b/;
-/** Letters of a clause beside a length that may say what it is of. */
+/** Letters of a clause beside a length that may say what it is of. Own choice. */
 const NEAR = 28;
 
 /** "water stops 5 cm under the rim", "3 in sand": by the words beside a length that is no side of the box. */

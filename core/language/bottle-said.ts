@@ -11,6 +11,8 @@ export interface BottleSaid {
   readonly from: readonly Said[];
 }
 
+/** Units in which a dose is drawn up. */
+const DRAWN = /^(?:ml|mil|cc|tsp|tbsp)/;
 /** Characters between the parts of one such sentence at most. Own choice. */
 const NEAR = 60;
 /** "0.1 dkh per ml": one millilitre, without a number. */
@@ -57,10 +59,7 @@ function isRise({ part, number }: Said): boolean {
 
 /** Something drawn up: millilitres, spoons. */
 function isDrawn({ part, number }: Said): boolean {
-  return (
-    /^(?:ml|mil|cc|tsp|tbsp)/.test(number.unit) &&
-    (part === 'strength' || part === 'amount' || part === 'none')
-  );
+  return DRAWN.test(number.unit) && (part === 'strength' || part === 'amount' || part === 'none');
 }
 
 /** A spoon of a salt that was named is a powder, and no bottle. */
@@ -100,8 +99,7 @@ function waterOf({ text }: Scanned, said: readonly Said[], from: readonly Said[]
   return said.find((one) => {
     if (from.includes(one) || !isWater(one) || one.number.kinds.includes('share') || one.part === 'changed')
       return false;
-    if (/^(?:ml|mil|cc|tsp|tbsp)/.test(one.number.unit) || one.of === 'stock' || one.of === 'container')
-      return false;
+    if (DRAWN.test(one.number.unit) || one.of === 'stock' || one.of === 'container') return false;
     const isBetween = one.number.start >= start && one.number.end <= end;
     const gap = text.slice(end, one.number.start);
     const isBehind = one.number.start >= end && gap.length < 16 && !/[.,?!;]/.test(gap);

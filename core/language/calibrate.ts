@@ -1,3 +1,4 @@
+import { dangerOf, isDangerKind } from './kind-groups.ts';
 import type { Line } from './labelled.ts';
 import type { Thresholds } from './model-file.ts';
 
@@ -53,14 +54,12 @@ export function isRight({ kind, also = [] }: Line, name: string): boolean {
 }
 
 export function isDangerous({ kind, also = [] }: Line): boolean {
-  return [kind, ...also].some((name) => name === 'urgent-water' || name === 'person-hurt');
+  return [kind, ...also].some(isDangerKind);
 }
 
 /** Probability that a person, an animal or a tank is in danger now. */
 export function danger({ kinds }: Pick<Unseen, 'kinds'>): number {
-  return kinds
-    .filter(({ name }) => name === 'urgent-water' || name === 'person-hurt')
-    .reduce((sum, { probability }) => sum + probability, 0);
+  return dangerOf(kinds);
 }
 
 function share<T>(all: readonly T[], test: (one: T) => boolean): number {

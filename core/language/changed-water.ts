@@ -112,7 +112,7 @@ function isEach({ tokens }: Scanned, start: number): boolean {
   return before?.word === 'every' || before?.word === 'each';
 }
 
-/** Letters a time may stand behind the rate it belongs to. */
+/** Letters a time may stand behind the rate it belongs to. Own choice. */
 const NEAR_RATE = 16;
 
 /** Whether a time is how often something else comes: "2 a week", "12 ml of it daily". */

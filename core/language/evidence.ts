@@ -1,4 +1,5 @@
 import type { Moment } from './case.ts';
+import type { DangerKind } from './kind-groups.ts';
 import type { Kind } from './kinds.ts';
 
 /** How much less a message weighs for each later one; own choice, fitted on stories of nine to twelve messages. */
@@ -47,6 +48,6 @@ function ranked(
 }
 
 /** Probability that a person, or an animal or tank, is in danger by any message of a case, each for itself. */
-export function dangerTold(moments: readonly Moment[], kind: 'person-hurt' | 'urgent-water'): number {
+export function dangerTold(moments: readonly Moment[], kind: DangerKind): number {
   return 1 - moments.reduce((none, moment) => none * (1 - Math.min(likelyAs(moment, kind), 0.99)), 1);
 }

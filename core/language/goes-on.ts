@@ -1,6 +1,8 @@
+import { parameterSlots } from './slots.ts';
 import { known, ofAsked, over, slotsOf, type Case, type Moment } from './case.ts';
 import type { Frame } from './frame.ts';
 import { asksNothing, type Kind } from './kinds.ts';
+import { isSum } from './kind-groups.ts';
 import { withLentUnit } from './lent-unit.ts';
 import { met } from './met.ts';
 import type { SlotName, Slots } from './slots.ts';
@@ -29,11 +31,8 @@ export const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-s
 
 /** Words a message that is only the rest of another has at most, numbers and names not counted. */
 const FEW_WORDS = 7;
-/** Questions that a value more or another goes on with; trouble and talk do not hang on one. */
-const GOES_ON =
-  /^(?:dose|change|salinity|solution|limewater|volume|convert|light|lux|par|pair|coral-light|coral-place|tank|remind|flow|feed|growth)/;
-/** Sums: what is only told of the water or the salt changes their answer. */
-const SUM = /^(?:dose|change|salinity|solution|limewater|volume|convert)/;
+/** Questions besides sums that a value more or another goes on with; trouble and talk do not hang on one. */
+const GOES_ON = /^(?:light|lux|par|pair|coral-light|coral-place|tank|remind|flow|feed|growth)/;
 /** As sure as this of another kind, a message is no rest of the one before. */
 const SURE = 0.75;
 /** The same where no question was open. */
@@ -54,17 +53,15 @@ export function standing(frame: Frame, before: Case, uses: (kind: Kind) => reado
   const asked = before.waits ?? lastAsked(before.moments.filter(({ kind }) => !ACTING.has(kind)));
   if (asked !== undefined && brings && isShort) {
     const least = before.waits === undefined ? OTHER : SURE;
-    const isOnlyTold = frame.kind === 'told' && before.waits === undefined && !SUM.test(asked);
+    const isOnlyTold = frame.kind === 'told' && before.waits === undefined && !isSum(asked);
     const isOther = isOnlyTold || !asksNothing.has(frame.kind);
     const isSure = frame.probability >= least && frame.kind !== asked && isOther;
     const fits = fitting(frame.slots, uses(asked), before.waits !== undefined);
-    const mayGoOn = isCorrection || before.waits !== undefined || GOES_ON.test(asked);
+    const mayGoOn = isCorrection || before.waits !== undefined || isSum(asked) || GOES_ON.test(asked);
     if (fits && mayGoOn && (isCorrection || !isSure)) return restOf(asked, frame, before);
   }
   if (brings && isCorrection && asksNothing.has(frame.kind)) {
-    const sum = before.moments.findLast(
-      ({ kind }) => SUM.test(kind) && fitting(frame.slots, uses(kind), false),
-    );
+    const sum = before.moments.findLast(({ kind }) => isSum(kind) && fitting(frame.slots, uses(kind), false));
     return sum === undefined ? { kind: 'noted' } : restOf(sum.kind, frame, before);
   }
   return frame.kind === 'next-step' ? { kind: 'next' } : { kind: 'new' };
@@ -157,14 +154,4 @@ const CARRIED: ReadonlySet<string> = new Set<SlotName>([
   'box',
 ]);
 /** What belongs to one parameter. */
-const LEVELS: ReadonlySet<string> = new Set<SlotName>([
-  'of',
-  'now',
-  'was',
-  'wanted',
-  'change',
-  'rate',
-  'rateDays',
-  'other',
-  'limit',
-]);
+const LEVELS: ReadonlySet<string> = new Set<SlotName>([...parameterSlots, 'other', 'limit']);

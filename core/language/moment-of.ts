@@ -1,7 +1,7 @@
 import type { Moment } from './case.ts';
 import type { Frame } from './frame.ts';
 
-/** Less likely kinds and cards of a message are not kept with it. */
+/** Less likely kinds and cards of a message are not kept with it. Own choices. */
 const LEAST = 0.05;
 const MOST_KINDS = 5;
 const MOST_CARDS = 3;

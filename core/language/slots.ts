@@ -95,3 +95,14 @@ export const slotsSchema = z.object({
 
 export type Slots = z.infer<typeof slotsSchema>;
 export type SlotName = keyof Slots;
+
+/** Slots that belong to the one parameter a message is about: its levels and how it moves. */
+export const parameterSlots = [
+  'of',
+  'now',
+  'was',
+  'wanted',
+  'change',
+  'rate',
+  'rateDays',
+] as const satisfies readonly SlotName[];

@@ -7,7 +7,7 @@ const OWN = new Set(['mine', "mine's", 'mines']);
 const THEIRS = new Set(['hers', 'his', 'theirs', 'yours', 'ours']);
 /** Words that name no instrument. */
 const SMALL = 3;
-/** Words behind "trust" that may say which. */
+/** Words behind "trust" that may say which. Own choice. */
 const NEAR = 4;
 
 /**

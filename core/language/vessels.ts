@@ -2,9 +2,9 @@ import { met } from './met.ts';
 import type { Said } from './said.ts';
 import type { Scanned, Token } from './tokens.ts';
 
-/** Most words between how many buckets there are and what each holds. */
+/** Most words between how many buckets there are and what each holds. Own choice. */
 const MOST_BETWEEN = 4;
-/** More buckets than these are no change. */
+/** More buckets than these are no change. Own choice. */
 const MOST_VESSELS = 50;
 
 /** How many vessels of that size are emptied at a time: "3 buckets, 12 litres each", "two five gallon buckets". */

@@ -114,3 +114,12 @@ export function unreadableSalinity(field: string, given: string): Problem {
     limit: '1.025 (specific gravity), 35 ppt, 35 g/kg, 53 mS/cm or 53000 µS/cm',
   });
 }
+
+/**
+ * A bare number of an instrument, or of a tank, in ppt: up to what is ppt and no conductivity, and no specific gravity. Other
+ * texts stay. Checks: "35" -> "35 ppt", "2" -> "2 ppt", "1.025", "53" and "35 ppt" as they are.
+ */
+export function inPpt(text: string): string {
+  const isBare = /^\d{1,2}(?:\.\d+)?$/.test(text) && !/^1(?:\.0\d*)?$/.test(text);
+  return isBare && Number(text) <= barePpt.max ? `${text} ppt` : text;
+}

@@ -41,17 +41,6 @@ export function raisedBy(word: string): readonly ParameterId[] {
   return 'raises' in found ? found.raises : found.flatMap((form) => form.raises);
 }
 
-/** "dihydrate" alone: a form of the salt that was spoken of, which only calcium chloride has several of. */
-const FORM = /(?<![a-z0-9])(anhydrous|dihydrate|hexahydrate)(?![a-z0-9])/;
-
-/** Calcium chloride in the form a text names without naming the salt. */
-export function formIn(text: string): Named<string> | undefined {
-  const match = FORM.exec(text);
-  if (match === null || compoundsIn(text).length > 0) return undefined;
-  const [form] = match;
-  return { name: `calcium chloride ${form}`, start: match.index, end: match.index + form.length };
-}
-
 /** One-letter and everyday words are no parameter names in a sentence. */
 const NOT_IN_PROSE = new Set(['k', 'tan', 'iod']);
 /** A salinity is heard by its own numbers: "1.025", "35 ppt". */

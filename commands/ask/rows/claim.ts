@@ -1,3 +1,4 @@
+import { parameterSlots } from '../../../core/language/slots.ts';
 import { ruleWithin } from '../../../core/claims/judge.ts';
 import { state } from '../../../core/claims/stated.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
@@ -9,14 +10,8 @@ import { subjectOf } from './claim-subject.ts';
 
 /** What a rule is judged by: every quantity of it. */
 const QUANTITIES = [
-  'of',
   'levels',
-  'now',
-  'was',
-  'wanted',
-  'change',
-  'rate',
-  'rateDays',
+  ...parameterSlots,
   'other',
   'limit',
   'volume',

@@ -1,3 +1,4 @@
+import { parameterSlots } from '../../../core/language/slots.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { raisedBy } from '../../../core/dosing/raised-by.ts';
@@ -37,14 +38,8 @@ export const dosingRows: readonly Row[] = [
       { oneOf: ['wanted', 'change'], ask: 'And what should it be?', when: isOpen },
     ],
     uses: [
-      'of',
       'levels',
-      'now',
-      'was',
-      'wanted',
-      'change',
-      'rate',
-      'rateDays',
+      ...parameterSlots,
       'salt',
       'volume',
       'salinity',

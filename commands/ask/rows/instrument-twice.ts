@@ -1,3 +1,4 @@
+import { inPpt } from '../../../core/water/salinity-scale.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Answer } from '../../answer.ts';
@@ -45,9 +46,4 @@ export function onTwoPoints(
     fresh: isGravity ? fresh.text : inPpt(fresh.text),
     standard: isGravity ? shown.text : inPpt(shown.text),
   };
-}
-
-/** A bare number of an instrument whose other number is ppt. */
-function inPpt(text: string): string {
-  return /^[\d.]+$/.test(text) ? `${text} ppt` : text;
 }

@@ -1,5 +1,7 @@
+import { inPpt } from '../../../core/water/salinity-scale.ts';
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { namesStandard } from '../../../core/language/standard-named.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Level } from '../../../core/language/slots.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
@@ -13,7 +15,7 @@ import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { again, onTwoPoints } from './instrument-twice.ts';
 import { levelsOf } from './levels-of.ts';
-import { isFresh, isName, ppt, readable, sizeOf } from './shown-salinity.ts';
+import { isFresh, isName, readable, sizeOf } from './shown-salinity.ts';
 import { trusting, twoSalinities } from './trusted-reading.ts';
 
 export const instrumentRows: readonly Row[] = [
@@ -63,7 +65,7 @@ function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
   const both = onTwoPoints(slots, scanned);
   if (both !== undefined) return attempt(() => call(checkCommand, both, context));
   const all = levelsOf(slots, 'salinity', 'other', 'now', 'was');
-  const [name, more] = all.filter((level) => isName(level) && NAMED.test(scanned.text));
+  const [name, more] = all.filter((level) => isName(level) && namesStandard(scanned));
   // "it reads 37 on the 35 fluid": the other number is what it shows there, and none of the tank.
   if (name !== undefined && more === undefined && all.length === 2) {
     const shown = all.find((level) => level !== name);
@@ -75,7 +77,7 @@ function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
   const tank = second === undefined ? read?.text : undefined;
   const fresh = others.findLast(({ value }) => isFresh(value));
   if (fresh !== undefined && met(scanned, 'substances.roWater')) {
-    const scale = fresh.value >= 1 && fresh.value < 1.01 ? fresh.text : ppt(fresh.text);
+    const scale = fresh.value >= 1 && fresh.value < 1.01 ? fresh.text : inPpt(fresh.text);
     return attempt(() => call(checkCommand, { fresh: scale, reading: tank }, context));
   }
   if (read !== undefined || others.length === 0 || others.length > 2) return undefined;
@@ -84,12 +86,8 @@ function known({ slots, reading: { scanned } }: Frame, context: OwnContext): Ans
   return shown === undefined ? undefined : onStandard(shown, context);
 }
 
-/** A 35 that says which standard it is: "the 35 ppt calibration fluid". */
-const NAMED =
-  /\b35(?:\.0)?\s?(?:ppt|psu|pss)?\s(?:[a-z]+\s)?(?:standard|fluid|solution|reference|calibration)/;
-
 function onStandard({ text }: Level, context: OwnContext): Answer | undefined {
-  return attempt(() => call(checkCommand, { standard: ppt(text) }, context));
+  return attempt(() => call(checkCommand, { standard: inPpt(text) }, context));
 }
 
 /** A reading of the tank beside one of the standard, or a conductivity at a temperature. */

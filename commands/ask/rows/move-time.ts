@@ -1,16 +1,14 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import type { Said } from '../../../core/language/said.ts';
 import type { Slots } from '../../../core/language/slots.ts';
+import type { Scanned } from '../../../core/language/tokens.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import type { OwnContext } from '../../command.ts';
 import { levelsOf } from './levels-of.ts';
 import { spanSaid } from './span-said.ts';
 
-/** "for a year": how long it stood, and not how long the move took. */
-const STOOD = /\bfor (?:(?:about|around|almost|nearly|over) )?$/;
-const EACH = /\b(?:every|each) $/;
-/** Letters before a number that tell what it counts. */
-const BEFORE = 14;
+/** Words between "for" and a time: "for about a year". */
+const ABOUT = new Set(['about', 'around', 'almost', 'nearly', 'over']);
 
 /**
  * The time a move took: as it was said, from one reading to the next as often as there were readings, or since the day of
@@ -22,11 +20,20 @@ export function moveTime(frame: Frame, context: OwnContext): string | undefined 
   if (span === undefined)
     return spanSaid(slots, context) ?? spanSaid({ ...slots, moments: since(frame) }, context);
   const start = reading.said.find((one) => one.part === 'span' && one.text === span)?.number.start ?? 0;
-  const before = reading.scanned.text.slice(Math.max(0, start - BEFORE), start);
-  if (STOOD.test(before)) return undefined;
+  const [last = '', other = ''] = wordsBefore(reading.scanned, start);
+  // "for a year" is how long it stood, and not how long the move took.
+  if (last === 'for' || (other === 'for' && ABOUT.has(last))) return undefined;
   const steps = stepsOf(slots);
-  if (steps < 2 || !EACH.test(before)) return span;
+  if (steps < 2 || (last !== 'every' && last !== 'each')) return span;
   return `${steps * readQuantity('days', span, { field: 'over', fallback: 'days' }).value} days`;
+}
+
+/** The words before a place, the nearest first. */
+function wordsBefore({ tokens }: Scanned, start: number): readonly string[] {
+  return tokens
+    .filter(({ end }) => end <= start)
+    .map(({ word }) => word)
+    .toReversed();
 }
 
 /** Steps from the last reading that still was as the first to the latest one. */

@@ -1,3 +1,4 @@
+import { inPpt } from '../../../core/water/salinity-scale.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Slots } from '../../../core/language/slots.ts';
@@ -35,9 +36,7 @@ export const salinityRows: readonly Row[] = [
       if (level === undefined) return undefined;
       const given = convert(level.text);
       // "1.0266 and 36, are they the same": the other one beside it.
-      const more = others.flatMap(
-        ({ text }) => attempt(() => convert(/^\d\d(?:\.\d+)?$/.test(text) ? `${text} ppt` : text)) ?? [],
-      );
+      const more = others.flatMap(({ text }) => attempt(() => convert(inPpt(text))) ?? []);
       return { ...given, headline: [given, ...more].map(({ headline }) => headline).join(' ') };
     },
   },
@@ -139,9 +138,7 @@ function isThere(now: string | undefined, goal = '35 ppt'): boolean {
   const [reads, aim] = [now, goal].map((text) =>
     text === undefined
       ? undefined
-      : attempt(
-          () => readSalinity(/^\d\d$/.test(text) ? `${text} ppt` : text, { field: 'now' }).practicalSalinity,
-        ),
+      : attempt(() => readSalinity(inPpt(text), { field: 'now' }).practicalSalinity),
   );
   return reads !== undefined && aim !== undefined && Math.abs(reads - aim) < 1;
 }

@@ -1,5 +1,6 @@
 import type { Level } from '../../../core/language/slots.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
+import { inPpt } from '../../../core/water/salinity-scale.ts';
 import { attempt } from './attempt.ts';
 
 /** The salinity of a 35 ppt standard, and how near a reading of it must be to be its name and not its reading. */
@@ -17,13 +18,6 @@ export function isName({ text }: Level): boolean {
   return read?.scale !== 'SG' && Math.abs((read?.practicalSalinity ?? 0) - STANDARD_PPT) < NEAR_PPT;
 }
 
-/** A bare number of a refractometer in ppt; a conductivity is told by its size. */
-export function ppt(text: string): string {
-  return /^\d{1,2}(?:\.\d+)?$/.test(text) && Number(text) < 45 && !/^1(?:\.0\d*)?$/.test(text)
-    ? `${text} ppt`
-    : text;
-}
-
 /** How salty or how much, whatever the scale it was written on. */
 export function sizeOf(level: Level): number {
   if (level.of !== 'salinity') return level.value;
@@ -31,5 +25,5 @@ export function sizeOf(level: Level): number {
 }
 
 export function readable({ of, text }: Level): string {
-  return of === 'salinity' ? ppt(text) : text;
+  return of === 'salinity' ? inPpt(text) : text;
 }

@@ -1,3 +1,4 @@
+import { inPpt } from '../../../core/water/salinity-scale.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { trustedOf } from '../../../core/language/trusted.ts';
 import { limitsOf, sideOf } from '../../../core/water/limits.ts';
@@ -56,9 +57,4 @@ export function trusting(
       'Set or replace the other instrument on a 35 ppt standard before you read with it again.',
     ],
   };
-}
-
-/** A bare number between the borders is ppt. */
-function inPpt(text: string): string {
-  return /^\d{2}(?:\.\d+)?$/.test(text) ? `${text} ppt` : text;
 }

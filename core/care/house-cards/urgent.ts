@@ -11,11 +11,11 @@ const MEDICINE = [
   'poisons.painkiller',
 ] as const;
 
-/** A heater that burst is that first, whatever the water reads; "exploded in" is met as spreading. */
+/** A heater that burst is that first, whatever the water reads. */
 const BURST_HEATER: Way<UrgentId> = {
   card: 'burst heater',
   if: ['gear.heater'],
-  and: ['events.bursts', 'lives.spreads'],
+  and: ['events.bursts'],
 };
 
 /** Emergencies of a tank. */

@@ -6,7 +6,7 @@ import { hash, type FeatureGroup } from './features.ts';
 const ENDS = new Set(['.', ',', ';', '?', '!', '(', ')']);
 const NEAR = 4;
 const FEW_BETWEEN = 5;
-/** Words of a long message farther off say nothing of a number. */
+/** Words of a long message farther off say nothing of a number. Own choice. */
 const FAR = 60;
 const AROUND_WEIGHT = 0.5;
 const WHOLE_WEIGHT = 0.25;

@@ -29,6 +29,7 @@ export const hardware = {
   phMeter: `ph_meter ph_pen ph_monitor`,
   thermometer: `thermometer thermometers termometer thermomether temp_gauge`,
   lightMeter: `par_meter parmeter lux_meter quantum_sensor light_meter`,
+  standard: `standard fluid solution reference calibration_fluid calibration_solution calibration`,
   calibration: `calibrate calibrated calibration calibrating reference_solution recalibrate callibrate`,
   lab: `icp lab_test lab_results laboratory send_off_test`,
   handTool: `tweezer tweezers forceps tongs grabber pliers baster pipette pipettes pipet syringe syringes needle

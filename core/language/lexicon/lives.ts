@@ -37,7 +37,7 @@ export const lives = {
   poops: `poop poops pooped faeces`,
   spawns: `spawn spawned spawning laid_eggs breeding bred pair paired mating smoky_release`,
   grows: `grow growing grew grown grows growth regrow regrowing healing healed heals`,
-  spreads: `spread spreading spreads overgrown takes_over taking_over invading exploded_in infested infestation
+  spreads: `spread spreading spreads overgrown takes_over taking_over invading exploded_in_numbers population_exploded infested infestation
     multiplied multiplying outbreak`,
   splits: `split splits splitting divided cloned reproducing babies_everywhere`,
   stings: `sting stings stinging_neighbor stung touching_neighbor warfare allelopathy killing_neighbour killing_neighbor

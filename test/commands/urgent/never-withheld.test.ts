@@ -203,9 +203,9 @@ const spoken = fc.oneof(
     .map((parts) => parts.join('')),
 );
 
-/** A card of an emergency, a level said before it or not, or the question that has it as its first button. */
+/** A card of an emergency, or the question that has it as its first button. */
 function isFirstAid({ headline, next }: Answer): boolean {
-  const isCard = urgentIds.some((id) => headline.includes(urgentCard(id).first));
+  const isCard = urgentIds.some((id) => headline.startsWith(urgentCard(id).first));
   const isLevel = /\(\/urgent what:/.test(headline);
   return isCard || isLevel || next.slice(0, 2).some(({ label }) => label === 'Something is going wrong now');
 }
