@@ -38,11 +38,16 @@ const options = z.strictObject({
   question: textOption('Your question with its numbers and units', { max: MAX_MESSAGE_LENGTH }).optional(),
   as: textOption('Take it as this kind of question (buttons fill this in)', { max: 40 }).optional(),
   not: textOption('It was none of these (buttons fill this in)', { max: 200 }).optional(),
+  parts: textOption('What its numbers are (buttons fill this in)', { max: 200 }).optional(),
 });
 
-function run({ question, as, not }: z.infer<typeof options>, asking: Asking): Answer {
+function run({ question, as, not, parts }: z.infer<typeof options>, asking: Asking): Answer {
   const [kind] = kindsIn(as);
-  return ask(question ?? '', asking, { ...(kind === undefined ? {} : { as: kind }), not: kindsIn(not) });
+  return ask(question ?? '', asking, {
+    ...(kind === undefined ? {} : { as: kind }),
+    not: kindsIn(not),
+    ...(parts === undefined ? {} : { parts }),
+  });
 }
 
 export const askCommand = defineCommand({

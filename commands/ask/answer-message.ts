@@ -6,6 +6,7 @@ import { inStory } from '../../core/language/in-story.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { likelyIn } from '../../core/language/moment-of.ts';
 import type { Reader } from '../../core/language/reading.ts';
+import { withChoices } from '../../core/language/unsure.ts';
 import { withVolumeRight } from '../../core/language/volume-put-right.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Answer } from '../answer.ts';
@@ -40,6 +41,8 @@ export interface Taken {
   readonly not?: readonly Kind[];
   /** It is the last message of the case, once more. */
   readonly isAnew?: boolean;
+  /** The parts some of its numbers play (core/language/unsure.ts). */
+  readonly parts?: string;
 }
 
 /**
@@ -54,7 +57,8 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
   const unread = taken.as === undefined ? unreadable(text) : undefined;
   if (unread !== undefined) return unread;
-  const reading = reader.read(text);
+  const read = reader.read(text);
+  const reading = taken.parts === undefined ? read : withChoices(read, taken.parts);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
   const told = context.talk?.before ?? noCase;

@@ -1,5 +1,7 @@
 import { known, type Case } from '../../core/language/case.ts';
 import type { Frame } from '../../core/language/frame.ts';
+import { isSum } from '../../core/language/kind-groups.ts';
+import { unsureIn } from '../../core/language/unsure.ts';
 import { filledFrom } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { SlotName, Slots } from '../../core/language/slots.ts';
@@ -12,6 +14,7 @@ import { rowOf } from './kinds.ts';
 import type { Need } from './row.ts';
 import { isUnclear, nearest, particularOf, perhapsOf } from './particular.ts';
 import { guarded } from './rows/guarded.ts';
+import { unsureAnswer } from './unsure-answer.ts';
 
 /** An answer and what it leaves behind: what it was taken for, and the kind whose question stays open. */
 export interface Given {
@@ -45,6 +48,9 @@ export function answered(frame: Frame, about: About): Given | undefined {
     const told = { ...particular, read: [...read, ...particular.read] };
     return { answer: guarded(frame, told), frame, slots, taken: [frame.kind], isFilled };
   }
+  const unsure = isSum(frame.kind) ? unsureIn(frame, row.uses) : undefined;
+  if (unsure !== undefined)
+    return { answer: unsureAnswer(frame, unsure), frame, slots, taken: [frame.kind], waits: frame.kind };
   const missing = (row.needs ?? []).find(
     ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
   );

@@ -1,6 +1,7 @@
 import { marksOf, type Line, type Mark } from './labelled.ts';
 import type { FeatureGroup } from './learn/features.ts';
 import { fitted, type Wanted } from './learn/fitted.ts';
+import type { LikelyKind } from './learn/kind-features.ts';
 import type { Packed } from './learn/packed.ts';
 import { roleFeatures } from './learn/role-features.ts';
 import type { Fitting } from './learn/softmax.ts';
@@ -17,9 +18,13 @@ const OFS_FITTING: Fitting = { epochs: 12, rate: 0.8, decay: 1e-5, seed: 9, drop
 /**
  * What the parts of numbers are learnt from: every marked message, three times: by its words alone, with the parts before a
  * number known, and with those on both sides. Without the first, numbers would be read by each other more than by words.
+ * `kindsOf` says what each message may want, as weights say it that have not seen it: as sure as they are of a new one.
  */
-export function fitRoles(lines: readonly Line[]): { readonly parts: Packed; readonly ofs: Packed } {
-  const items = lines.flatMap(markedNumbers);
+export function fitRoles(
+  lines: readonly Line[],
+  kindsOf: (line: Line) => readonly LikelyKind[],
+): { readonly parts: Packed; readonly ofs: Packed } {
+  const items = lines.flatMap((line) => markedNumbers(line, kindsOf(line)));
   const parts = items.flatMap(({ alone, first, again, mark }): Wanted[] => {
     const target: Wanted['target'] = [[partNames.indexOf(mark.part), 1]];
     return [alone, first, again].map((groups) => ({ groups, target }));
@@ -45,7 +50,7 @@ interface MarkedNumber {
 }
 
 /** One that no mark covers plays no part. */
-function markedNumbers(line: Line): readonly MarkedNumber[] {
+function markedNumbers(line: Line, kinds: readonly LikelyKind[]): readonly MarkedNumber[] {
   const marks = marksOf(line);
   if (marks === undefined) return [];
   const scanned = scan(line.text);
@@ -58,8 +63,9 @@ function markedNumbers(line: Line): readonly MarkedNumber[] {
   const parts = numbers.map(({ mark }) => mark.part);
   return numbers.map(({ at, mark }, n) => {
     const before = parts.slice(0, n);
-    const alone = roleFeatures({ scanned, at, before: undefined });
-    const first = roleFeatures({ scanned, at, before });
-    return { alone, first, again: roleFeatures({ scanned, at, before, after: parts.slice(n + 1) }), mark };
+    const alone = roleFeatures({ scanned, kinds, at, before: undefined });
+    const first = roleFeatures({ scanned, kinds, at, before });
+    const again = roleFeatures({ scanned, kinds, at, before, after: parts.slice(n + 1) });
+    return { alone, first, again, mark };
   });
 }

@@ -67,16 +67,16 @@ export function fitModel(
   sentences: string,
 ): Model {
   const lines = batches.flatMap((batch) => batch.lines);
+  const unseenOf = unseenIn(batches);
+  const kindsOf = new Map(unseenOf.map(({ unseen }) => [unseen.line, unseen.kinds]));
   return {
     sentences,
     thresholds: calibrated(
-      unseenIn(batches)
-        .filter(({ batch }) => isFullyLabelled(batch))
-        .map(({ unseen }) => unseen),
+      unseenOf.filter(({ batch }) => isFullyLabelled(batch)).map(({ unseen }) => unseen),
     ),
     kinds: fitKinds(lines),
     cards: fitCards(batches, cardTexts),
-    ...fitRoles(lines),
+    ...fitRoles(lines, (line) => kindsOf.get(line) ?? []),
   };
 }
 

@@ -21,6 +21,8 @@ export interface Reading {
   readonly kinds: readonly Likely<Kind>[];
   /** The cards below a kind, each with its probability among them, likeliest first; none where it has no cards. */
   readonly cards: (kind: Kind) => readonly Likely[];
+  /** What buttons said of its numbers (unsure.ts). */
+  readonly chosen?: string;
 }
 
 export interface Reader {
@@ -41,14 +43,15 @@ export function openReader(bytes: Uint8Array): Reader {
     read: (text) => {
       const scanned = scan(text);
       const groups = featuresOf(scanned);
+      const likely = ranked(kinds, groups).flatMap(({ name, probability }) => {
+        const kind = allKinds.find((each) => each === name);
+        return kind === undefined ? [] : [{ name: kind, probability }];
+      });
       return {
         given: text,
         scanned,
-        said: rolesIn(scanned, parts, ofs),
-        kinds: ranked(kinds, groups).flatMap(({ name, probability }) => {
-          const kind = allKinds.find((each) => each === name);
-          return kind === undefined ? [] : [{ name: kind, probability }];
-        }),
+        said: rolesIn(scanned, likely, parts, ofs),
+        kinds: likely,
         cards: (kind) => {
           const below = cards.get(kind);
           return below === undefined ? [] : ranked(below, groups);

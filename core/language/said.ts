@@ -10,6 +10,8 @@ export interface Said {
   readonly text: string;
   /** Probability of the part. */
   readonly probability: number;
+  /** What it may be instead, where its part hangs in the balance. */
+  readonly perhaps?: Pick<Said, 'part' | 'of'>;
 }
 
 export function saidAs(part: PartName, of: OfName, number: NumberSpan, probability: number): Said {

@@ -1,6 +1,7 @@
 import type { Scanned, Token } from '../tokens.ts';
 import { classesOfWord } from '../lexicon/classes.ts';
 import { hash, type FeatureGroup } from './features.ts';
+import { kindFeatures, type LikelyKind } from './kind-features.ts';
 
 /** Marks that end a clause. */
 const ENDS = new Set(['.', ',', ';', '?', '!', '(', ')']);
@@ -20,13 +21,15 @@ export interface RoleContext {
   readonly before: readonly string[] | undefined;
   /** Parts of the numbers after it, in order; undefined where they are not known yet. */
   readonly after?: readonly string[] | undefined;
+  /** What the whole message may want, likeliest first. */
+  readonly kinds: readonly LikelyKind[];
 }
 
 /**
  * Features of one number: its unit and size, the words around it, the names near it, its place among the others and the
- * parts these play.
+ * parts these play, and what the message wants.
  */
-export function roleFeatures({ scanned, at, before, after }: RoleContext): readonly FeatureGroup[] {
+export function roleFeatures({ scanned, at, before, after, kinds }: RoleContext): readonly FeatureGroup[] {
   const { tokens } = scanned;
   const token = tokens[at];
   const number = token?.number;
@@ -103,6 +106,7 @@ export function roleFeatures({ scanned, at, before, after }: RoleContext): reado
     { ids: [...found].map(hash), weight: 1 },
     { ids: [...around].map(hash), weight: AROUND_WEIGHT },
     { ids: [...whole].map(hash), weight: WHOLE_WEIGHT },
+    kindFeatures(kinds, tokens, at),
   ];
 }
 

@@ -200,15 +200,16 @@ function built(
   const isGravity =
     gravityKinds(number, value).length > 0 && /^(?:cup|tsp|tbsp|gal)/.test(found?.symbol ?? '');
   const unit = isGravity ? undefined : found;
-  const wholeEnd = unit?.end ?? end;
+  const more = unit === undefined || unit.symbol === '' ? undefined : partBehind(text, unit.end);
+  const wholeEnd = more?.end ?? unit?.end ?? end;
   const isTime = unit?.kinds.includes('days') === true;
   const everyDays = rateAt(text, wholeEnd) ?? (isTime ? undefined : rateBefore(text, start));
   const about = ABOUT.test(text.slice(Math.max(0, start - 16), start)) || text.startsWith('ish', end);
   return {
     start,
     end: wholeEnd,
-    number,
-    value,
+    number: more === undefined ? number : String(value + more.value),
+    value: value + (more?.value ?? 0),
     unit: unit === undefined || unit.kinds.every((kind) => NO_UNIT.has(kind)) ? '' : unit.symbol,
     kinds: unit?.kinds ?? gravityKinds(number, value),
     form,
@@ -216,6 +217,17 @@ function built(
     ...(unit?.isHeaped === true ? { isHeaped: true } : {}),
     ...(everyDays === undefined ? {} : { everyDays }),
   };
+}
+
+/** "a litre and a half": the part behind the unit. */
+function partBehind(
+  text: string,
+  start: number,
+): { readonly value: number; readonly end: number } | undefined {
+  const match = /^ and (?:a )?(half|quarter)\b/.exec(text.slice(start, start + 16));
+  return match === null
+    ? undefined
+    : { value: match[1] === 'half' ? 0.5 : 0.25, end: start + match[0].length };
 }
 
 const NO_UNIT: ReadonlySet<UnitKind> = new Set([

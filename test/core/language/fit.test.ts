@@ -28,7 +28,7 @@ function model(): Model {
     thresholds,
     kinds: fitKinds(lines),
     cards: fitCards([batch], cardTexts),
-    ...fitRoles(lines),
+    ...fitRoles(lines, ({ kind }) => [{ name: kind, probability: 0.9 }]),
   };
 }
 

@@ -28,6 +28,8 @@ describe('numbers of a message', () => {
     ['twelve hundred and fifty', ['1250']],
     ['seven and a half', ['7.5']],
     ['a hundred and ten gallons', ['110 gallons']],
+    ['a litre and a half, 2 cups and a half', ['1.5 litre', '2.5 cups']],
+    ['a year and a half', ['1.5 year']],
     ['a couple of days', ['2 days']],
     ['half a gallon', ['0.5 gallon']],
     ['evaporates a gallon a day', ['1 gallon']],
