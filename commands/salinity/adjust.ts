@@ -10,7 +10,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { readWater } from '../waterchange/pour.ts';
 import { lower } from './lower.ts';
-import { oneChange } from './one-change.ts';
+import { isFreshWater, oneChange } from './one-change.ts';
 import { readPace } from './pace.ts';
 import { both, readPairOf, remarkOn, understood } from './print.ts';
 import { raise } from './raise.ts';
@@ -77,9 +77,7 @@ export const adjustCommand = defineCommand({
 });
 
 function sourceOf(text: string): number {
-  return /^0(?:[.,]0+)?(?:\s*ppt)?$/.test(text.trim())
-    ? 0
-    : readSalinity(text, { field: 'fresh' }).practicalSalinity;
+  return isFreshWater(text) ? 0 : readSalinity(text, { field: 'fresh' }).practicalSalinity;
 }
 
 function near({ now, goalS, read }: Plan): Answer {
