@@ -32,6 +32,7 @@ export const sums = {
   settles: `settles tops_out levels_off levels_out ends_up ends_at peaks peaks_at stays_at stays_under never_goes
     never_above`,
   same: `same equal equals equally identical as_good`,
+  inGoes: `goes portions equal_parts batches times_over trips loads lots weighings`,
   atOnce: `batch at_once one_go single_change`,
   riseBy: `increase gain plus add adding up_by raise_by bump_up go_from more extra higher`,
   fallBy: `decrease loss minus subtract deduct take_off takes_off knock_off remove removes removing down_by lower_by less fewer dilute diluted dilution reduction
