@@ -12,7 +12,7 @@ import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts'
 import { sizeOf } from './goal-size.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { plannedOf, readLevels, type Levels } from './level.ts';
-import { percent, readShare, readWater, type Water } from './pour.ts';
+import { percent, readWater, shareOf, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
 
 export const goalCommand = defineCommand({
@@ -24,6 +24,7 @@ export const goalCommand = defineCommand({
     now: textOption('Reading now, e.g. 80 ppm'),
     goal: textOption('Level you want, e.g. 10 ppm'),
     share: quantityOption('share', 'Share of the water in each change, e.g. 20 %').optional(),
+    amount: quantityOption('volume', 'Or how much of it in each, e.g. 20 L').optional(),
     times: z.int().min(1).max(100).describe('Or how many changes it should take').optional(),
     every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
@@ -36,10 +37,13 @@ export const goalCommand = defineCommand({
     const everyDays = readEvery(input.every);
     const rise = input.rise === undefined ? 0 : readRise(levels.id, input.rise, everyDays);
     const aim = { ...levels, goal: levels.goal ?? 0 };
+    if (input.amount !== undefined && input.share === undefined && input.volume === undefined)
+      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+    const water = readWater(input.volume);
     const plan = {
       levels: aim,
-      water: readWater(input.volume),
-      fraction: input.share === undefined ? sizeOf(aim, input.times) : readShare(input.share),
+      water,
+      fraction: shareOf(input, water) ?? sizeOf(aim, input.times),
       everyDays,
       rise,
     };
@@ -96,15 +100,23 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const path = levelsAt.slice(0, 12);
   const last = levelsAt.at(-1)?.after ?? now;
   const poured = water.poured(fraction);
-  const each = `${water.part(poured)} each, ${water.sum(Array<number>(whole).fill(poured))} in all`;
+  const all = `${water.sum(Array<number>(whole).fill(poured))} in all`;
   const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
+  const unusual = stillUnusual(plannedOf(levels, goal)).trim();
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
-  const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
   return answer({
-    headline: `${stillUnusual(plannedOf(levels, goal))}${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
+    headline:
+      `${plural} of ${percent(fraction)} (${water.part(poured)} each) ${whole === 1 ? 'brings' : 'bring'} ${about.label} from ${show(now)} to ${show(goal)} ${made}. ${unusual}`.trim(),
     read: readLines(plan),
     facts: [
       { label: 'after the last change', value: show(last) },
+      {
+        label: 'new water and time',
+        value:
+          whole === 1
+            ? all
+            : `${all}, ${days(everyDays * (whole - 1))} from the first to the last at one every ${days(everyDays)}`,
+      },
       { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
       ...[0.3, 0.5].filter((other) => other > fraction).map((other) => otherShare(plan, other)),
       {

@@ -1,6 +1,7 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import { isFreshForSalt, isSaltTopOff } from '../../../core/language/salt-top-off.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
@@ -107,8 +108,7 @@ function fluid(text: string): string {
 
 /** Salt water went where fresh water goes: all at once, or day by day. */
 function isSaltWater({ slots: { amount }, reading: { scanned } }: Frame): boolean {
-  const isSaltier = met(scanned, 'substances.saltWater') && !met(scanned, 'substances.saltWaterTank');
-  if (met(scanned, 'substances.saltTopOff') || (isSaltier && met(scanned, 'deeds.topsOff'))) return true;
+  if (isSaltTopOff(scanned)) return true;
   return amount !== undefined && met(scanned, 'substances.saltMix') && !met(scanned, 'substances.roWater');
 }
 
@@ -116,7 +116,7 @@ function isSaltWater({ slots: { amount }, reading: { scanned } }: Frame): boolea
 function freshForSalt({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
   const now = levelsOf(slots, 'salinity', 'was', 'now').at(0)?.text ?? USUAL;
   const amount = slots.amount ?? slots.changed ?? slots.container;
-  if (amount === undefined || !met(scanned, 'substances.freshForSalt')) return undefined;
+  if (amount === undefined || !isFreshForSalt(scanned)) return undefined;
   return call(adjustCommand, { now, fresh: '0 ppt', amount, volume: slots.volume }, context);
 }
 

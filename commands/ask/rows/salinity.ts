@@ -1,3 +1,6 @@
+import { percentOfSalt, readingOff } from '../../../core/language/reading-off.ts';
+import { isByTopOff } from '../../../core/language/salt-top-off.ts';
+import type { Frame } from '../../../core/language/frame.ts';
 import { inPpt } from '../../../core/water/salinity-scale.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
@@ -17,20 +20,40 @@ export const salinityRows: readonly Row[] = [
   {
     kind: 'salinity-convert',
     label: 'A salinity on every scale',
-    needs: [{ oneOf: ['levels'], ask: 'What does the instrument read?' }],
-    uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
-    answer: ({ slots }, context) => {
+    needs: [{ oneOf: ['levels', 'share'], ask: 'What does the instrument read?' }],
+    uses: [
+      'levels',
+      'now',
+      'was',
+      'other',
+      'share',
+      'shares',
+      'counts',
+      'temperature',
+      'otherTemperature',
+      'salinity',
+    ],
+    answer: (frame, context) => {
+      const {
+        slots,
+        reading: { scanned, said },
+      } = frame;
       const temperature = slots.otherTemperature ?? slots.temperature;
       const convert = (reading: string): Answer =>
         isConductivity(reading)
           ? call(checkCommand, { reading, temperature }, context)
           : call(convertSalinityCommand, { reading, temperature }, context);
-      const [level, ...others] = levelsOf(slots, 'salinity');
-      if (level === undefined) return undefined;
-      const given = convert(level.text);
+      const off = readingOff(scanned, said);
+      const [level, ...others] = levelsOf(slots, 'salinity').filter(({ text }) => text !== off?.from);
+      const percent = percentOfSalt(scanned, said);
+      const reading = off?.reading ?? percent ?? level?.text;
+      if (reading === undefined) return undefined;
+      const given = convert(reading);
+      if (off !== undefined) return { ...given, read: [off.words, ...given.read] };
+      if (percent !== undefined) return given;
       // "1.0266 and 36, are they the same": the other one beside it.
       const more = others.flatMap(({ text }) => attempt(() => convert(inPpt(text))) ?? []);
-      return { ...given, headline: [given, ...more].map(({ headline }) => headline).join(' ') };
+      return { ...given, headline: [...new Set([given, ...more].map(({ headline }) => headline))].join(' ') };
     },
   },
   {
@@ -51,13 +74,18 @@ export const salinityRows: readonly Row[] = [
         levelsOf(slots, 'salinity', ...parts).at(-1)?.text;
       const two = twoSalinities(frame);
       const goal = last('wanted', 'target') ?? last('limit');
-      if (two?.trusted !== undefined) return trusting(two, { goal, volume: slots.volume }, context);
-      const now = last('now') ?? last('was');
+      if (two?.trusted !== undefined)
+        return trusting(two, { goal, volume: slots.volume, by: byTopOff(frame) }, context);
+      // "raise 1.023 to 1.026": the first of two that are wanted is where it is.
+      const [first, second] = levelsOf(slots, 'salinity', 'wanted', 'target');
+      const now = last('now') ?? last('was') ?? (second === undefined ? undefined : first?.text);
       if (two !== undefined && isThere(now, goal) && last('was') === undefined)
         return call(kitsCommand, { of: 'salinity', first: two.texts[0], second: two.texts[1] }, context);
       if (now === undefined && goal === undefined) return undefined;
-      const input = { now, goal, volume: slots.volume };
-      const fresh = last('other');
+      const by = byTopOff(frame);
+      const mixed = last('other');
+      const fresh = by === undefined ? mixed : undefined;
+      const input = { now, goal: goal ?? (by === undefined ? undefined : mixed), volume: slots.volume, by };
       if (fresh === undefined) return call(adjustCommand, input, context);
       const given = attempt(() => call(adjustCommand, { ...input, fresh }, context));
       if (given !== undefined) return given;
@@ -71,6 +99,11 @@ export const salinityRows: readonly Row[] = [
   },
   mixRow,
 ];
+
+/** Salt water in the top-off is how it shall go up. */
+function byTopOff({ reading: { scanned } }: Frame): 'top-off' | undefined {
+  return isByTopOff(scanned) ? 'top-off' : undefined;
+}
 
 /** Whether it reads where it should be: then another reading decides, and not this one. */
 function isThere(now: string | undefined, goal = '35 ppt'): boolean {

@@ -29,7 +29,7 @@ export const deeds = {
   swaps: `instead substitute substituted substituting replace replaced replacing in_place_of`,
   changesWater: `water_change waterchange water_changes wc wcs pwc big_water_change changed_water auto_water_change
     awc`,
-  topsOff: `top_off topped_off topoff topping_off top_up topped_up tops_off tops_up top_it_up topping_up evaporation evaporated evaporates`,
+  topsOff: `top_off topped_off topoff topping_off top_up topped_up evaporation evaporated evaporates`,
   evaporates: `evaporation evaporated evaporates evaporating evaporate evap evaps`,
   mixesSalt: `mix_salt mixing mixed new_saltwater fresh_mix`,
   cleans: `clean cleaned cleaning wiped wiping wash washed washing vacuumed`,

@@ -29,7 +29,7 @@ export const looks = {
   long: `long wormlike wormy_looking spaghetti_like skinny_tube`,
   round: `round across diameter dia cylinder cylindrical circular drum barrel bucket pail`,
   across: `across diameter dia wide width`,
-  high: `deep high tall height depth deep_in stands`,
+  high: `deep high tall height depth stands`,
   shape: `round flat spiral coiled star_shaped tube_shaped cone_shaped palm_tree_shaped flower_like mushroom_shaped`,
   cube: `cube cubes cubed`,
   thick: `thick thicker dense`,

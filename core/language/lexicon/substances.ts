@@ -35,16 +35,6 @@ export const substances = {
   bottledWater: `bottled_water mineral_water spring_water softened_water water_softener`,
   seaWater: `seawater sea_water nsw ocean beach_water`,
   saltMix: `salt salts saltmix saltwater brackish`,
-  saltWater: `saltwater salt_water salted_water`,
-  saltWaterTank: `saltwater_tank saltwater_tanks saltwater_aquarium saltwater_reef saltwater_setup my_saltwater
-    salt_water_tank salt_water_aquarium our_saltwater`,
-  saltTopOff: `salt_instead salt_ato salt_top_off salted_top_off salt_top_up salt_not_ro saltwater_not_ro salt_not_fresh with_salt_by
-    top_up_with_salt topped_up_with_salt top_off_with_salt topped_off_with_salt topping_off_with_salt
-    tops_off_with_salt topping_up_with_salt from_the_wrong_barrel from_the_wrong_jug from_the_wrong_bin
-    from_the_wrong_can from_the_wrong_drum from_the_wrong_bucket`,
-  freshForSalt: `instead_of_salt instead_of_saltwater instead_of_salt_water instead_of_new_salt instead_of_salted
-    instead_of_the_salt not_saltwater not_salt_water forgot_the_salt forgot_salt forgot_to_salt unsalted
-    no_salt_in_it without_salt_in_it without_the_salt`,
   tableSalt: `table_salt kosher_salt iodized_salt sodium_chloride`,
   rockAndSand: `live_rock dry_rock liverock base_rock aragonite live_sand crushed_coral`,
   ice: `ice ice_cubes frozen_bottle`,
