@@ -46,6 +46,7 @@ export const goalCommand = defineCommand({
       fraction: shareOf(input, water) ?? sizeOf(aim, input.times),
       everyDays,
       rise,
+      isTimed: input.every !== undefined,
     };
     if (input.rise !== undefined && !levels.waste) {
       throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
@@ -63,6 +64,8 @@ interface Plan {
   readonly fraction: number;
   readonly everyDays: number;
   readonly rise: number;
+  /** The time between changes was said. */
+  readonly isTimed: boolean;
 }
 
 function reach(plan: Plan): Answer {
@@ -100,13 +103,14 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const path = levelsAt.slice(0, 12);
   const last = levelsAt.at(-1)?.after ?? now;
   const poured = water.poured(fraction);
+  const span = plan.isTimed && whole > 1 ? ` in ${days(everyDays * (whole - 1))}` : '';
   const all = `${water.sum(Array<number>(whole).fill(poured))} in all`;
   const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
   const unusual = stillUnusual(plannedOf(levels, goal)).trim();
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
   return answer({
     headline:
-      `${plural} of ${percent(fraction)} (${water.part(poured)} each) ${whole === 1 ? 'brings' : 'bring'} ${about.label} from ${show(now)} to ${show(goal)} ${made}. ${unusual}`.trim(),
+      `${plural} of ${percent(fraction)} (${water.part(poured)} each) ${whole === 1 ? 'brings' : 'bring'} ${about.label} from ${show(now)} to ${show(goal)}${span} ${made}. ${unusual}`.trim(),
     read: readLines(plan),
     facts: [
       { label: 'after the last change', value: show(last) },

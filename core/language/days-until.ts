@@ -38,5 +38,7 @@ export function daysUntilDay(text: string, { year, month, dayOfMonth }: Today): 
 
 function ahead(now: number, [year, month, day]: readonly [number, number, number]): number | undefined {
   const days = Math.round((Date.UTC(year, month, day) - now) / MS_PER_DAY);
-  return days > 0 ? days : undefined;
+  // The 31st of a month of 30 days is none.
+  const isDay = new Date(Date.UTC(year, month, day)).getUTCDate() === day;
+  return isDay && days > 0 ? days : undefined;
 }

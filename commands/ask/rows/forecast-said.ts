@@ -70,11 +70,14 @@ const DOWN_TO = /^[a-z ]{0,12}\b(?:to|till|until)\s*$/;
 /** Two volumes with "to" between them, the unit said at one of them or at both. */
 function isPair({ text }: Frame['reading']['scanned'], high: Said, low: Said | undefined): boolean {
   if (low === undefined) return false;
-  const isVolume = ({ number: { kinds } }: Said): boolean => kinds.length === 0 || kinds.includes('volume');
   const isSaid = [high, low].some(({ number }) => number.kinds.includes('volume'));
   return (
     isSaid && isVolume(high) && isVolume(low) && DOWN_TO.test(text.slice(high.number.end, low.number.start))
   );
+}
+
+function isVolume({ number: { kinds } }: Said): boolean {
+  return kinds.length === 0 || kinds.includes('volume');
 }
 
 function isSystem({ part, number }: Said): boolean {
