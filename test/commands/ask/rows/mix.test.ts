@@ -21,7 +21,7 @@ describe('salt for a vessel that is told by its sides, or counted', () => {
     ],
     // pi/4 x 20^2 x 16 in3 = 82.4 L: the first of the two is the depth.
     ['water stands [16 inches](length) in a round tub [20 inches](length) diameter', '2.97 kg', '82.4 L'],
-    ['bin [60](length) x [40](length), filled [30 cm](length), salt?', '2.6 kg', '72 L'],
+    ['bin [60](length) x [40](length), filled [30 cm](length), salt?', '2.59 kg', '72 L'],
     [
       'salt for [five](none) [5 gallon](part container) buckets at [35 ppt](wanted salinity)',
       '3.41 kg',
