@@ -10,7 +10,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { readWater } from '../waterchange/pour.ts';
 import { lower } from './lower.ts';
-import { oneChange } from './one-change.ts';
+import { isFreshWater, oneChange } from './one-change.ts';
 import { readPace } from './pace.ts';
 import { both, readPairOf, remarkOn, understood } from './print.ts';
 import { raise } from './raise.ts';
@@ -28,6 +28,7 @@ export const adjustCommand = defineCommand({
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     pace: textOption('Most a day, e.g. 0.0005 or 1 ppt').optional(),
     fresh: textOption('Salinity of the water you swap in; fresh water for lowering').optional(),
+    by: z.enum(['swap', 'top-off']).describe('Raise it by swapping water, or by the top-off').optional(),
     share: quantityOption('share', 'Or what one change of this share does, e.g. 20 %').optional(),
     amount: quantityOption('volume', 'Or what one change of this volume does, e.g. 40 L').optional(),
     sure: sureOption(),
@@ -69,7 +70,9 @@ export const adjustCommand = defineCommand({
     if (asked !== undefined) return asked;
     const pace = readPace(input.pace, now, raising);
     const source = input.fresh === undefined ? undefined : sourceOf(input.fresh);
-    const given = raising ? raise(plan, pace, source) : lower(plan, pace, source ?? 0);
+    const given = raising
+      ? raise(plan, pace, source, input.by === 'top-off')
+      : lower(plan, pace, source ?? 0);
     const fast = pace.fast ? `${pace.text} is faster than usual.` : '';
     const first = [remarkOn(now) ?? '', stillUnusual(planned).trim(), fast];
     return { ...given, headline: [...first, given.headline].filter((line) => line !== '').join(' ') };
@@ -77,9 +80,7 @@ export const adjustCommand = defineCommand({
 });
 
 function sourceOf(text: string): number {
-  return /^0(?:[.,]0+)?(?:\s*ppt)?$/.test(text.trim())
-    ? 0
-    : readSalinity(text, { field: 'fresh' }).practicalSalinity;
+  return isFreshWater(text) ? 0 : readSalinity(text, { field: 'fresh' }).practicalSalinity;
 }
 
 function near({ now, goalS, read }: Plan): Answer {

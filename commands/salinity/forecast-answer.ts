@@ -22,6 +22,9 @@ export interface Course {
   readonly read: readonly string[];
 }
 
+/** It is not so yet: what is urgent is said of the day it comes to that. */
+const ACT = / Act today .*/;
+
 /** Where salinity is after the days; salt stays in the tank, only water goes. */
 export function forecast(course: Course): Answer {
   const { now, days, topOff, read } = course;
@@ -33,7 +36,7 @@ export function forecast(course: Course): Answer {
     : topOff.salinityPpt === 0
       ? `It stays at ${both(s, now.pair)}: fresh water replaces what evaporates, and the salt never left.`
       : `After ${time(days)} with ${topOff.words} it reads about ${both(then, now.pair)}, up from ${ppt(s)}.`;
-  const remark = beyond || topOff.salinityPpt === 0 ? undefined : salinityRemark(then);
+  const remark = beyond || topOff.salinityPpt === 0 ? undefined : salinityRemark(then)?.replace(ACT, '');
   return answer({
     headline: withRemark(remarkOn(now), remark === undefined ? headline : `${headline} ${remark}`),
     read,
@@ -123,8 +126,11 @@ function workingOf({ now, aDay, days, topOff }: Course, then: number | undefined
 
 function cautionsOf({ now, days, topOff }: Course, then: number | undefined): readonly string[] {
   const aDay = then === undefined ? Infinity : (then - now.practicalSalinity) / days;
+  const { usual, error = 0 } = limitsOf('salinity');
   return [
-    'Evaporation changes with the season, the fan and the lid: measure it by what the top-off uses.',
+    ...(then !== undefined && then <= usual[1] + error
+      ? ['Evaporation changes with the season, the fan and the lid: measure it by what the top-off uses.']
+      : ['Snails, shrimps and corals suffer from it before fish do (common practice).']),
     ...(topOff.salinityPpt !== 0 && aDay > salinityPacePpt.up
       ? [`That is a faster rise than the usual ${salinityPacePpt.up} ppt a day (common practice).`]
       : []),

@@ -16,9 +16,20 @@ export function lower(plan: Plan, pace: Pace, sourceS: number): Answer {
   const single = fractionForGoal({ now: s, goal: goalS, fresh: sourceS }) ?? 0;
   const what = sourceS === 0 ? 'fresh (RO) water' : `water of ${ppt(sourceS)}`;
   return answer({
-    headline: `${lead(swaps, water, what)} In one go it would be ${percent(single)} (${water.part(single)}): too much at once with corals or other invertebrates.`,
+    headline: lead(swaps, water, what),
     read: [...read, `pace ${pace.text}`],
-    facts: dayFacts(swaps, plan),
+    facts: [
+      ...(swaps.length === 1
+        ? []
+        : [
+            {
+              label: 'in one go',
+              value: `${percent(single)} (${water.part(single)})`,
+              verdict: 'too much with corals or other invertebrates',
+            },
+          ]),
+      ...dayFacts(swaps, plan),
+    ],
     steps: [
       instrumentFirst,
       `Each day take out tank water first, then add the same volume of ${what} slowly, into the sump or strong flow.`,

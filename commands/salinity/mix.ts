@@ -30,6 +30,8 @@ export const mixCommand = defineCommand({
     goal: textOption('Salinity you want; 35 ppt if left out').optional(),
     label: quantityOption('concentration', 'Grams of this mix in a litre at 35 ppt, by its label').optional(),
     amount: textOption('Salt mix you meant to use, to check it: 4 kg or 15 cups').optional(),
+    scoop: quantityOption('mass', 'What one scoop of it weighs, to count it in scoops: 150 g').optional(),
+    parts: z.int().min(2).max(50).describe('Or weighed in so many equal parts').optional(),
     sure: sureOption(),
   }),
   run: (input): Answer => {
@@ -37,7 +39,7 @@ export const mixCommand = defineCommand({
     const goal = readSalinity(input.goal ?? `${seawaterPpt} ppt`, { field: 'goal' });
     const s = inRange('goal', goal.practicalSalinity, mixRange.min, mixRange.max - 1, 'ppt');
     const again: PlannedLevel['again'] = (label, changed) =>
-      action(label, 'salinity mix', { ...input, ...changed });
+      action(label, 'salinity mix', { ...input, parts: input.parts?.toString(), ...changed });
     const asked = askFirst({ id: 'salinity', goal: s, sure: input.sure, again });
     if (asked !== undefined) return asked;
     const batch = water.volumeL;
@@ -47,9 +49,11 @@ export const mixCommand = defineCommand({
       input.amount === undefined ? undefined : plannedSalt(input.amount, batch, bagged.low * batch);
     const labelled = input.label === undefined ? undefined : byLabel(input.label, s, batch);
     const whole = (gPerL: number): string => mass(gPerL * batch);
+    const lowG = bagged.low * batch;
+    const scoops = input.scoop === undefined ? undefined : inScoops(input.scoop, lowG);
     const isAsked = input.amount !== undefined && input.goal === undefined;
     return answer({
-      headline: `${stillUnusual({ id: 'salinity', goal: s })}${labelled ?? ''}${isAsked ? `${planned?.sentence.trim() ?? ''} ` : ''}Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${isAsked ? '' : (planned?.sentence ?? '')}`,
+      headline: `${stillUnusual({ id: 'salinity', goal: s })}${labelled ?? ''}${isAsked ? `${planned?.sentence.trim() ?? ''} ` : ''}Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${scoops?.sentence ?? ''}${isAsked ? '' : (planned?.sentence ?? '')}`,
       read: [
         `finished batch ${water.part(1)}`,
         ...water.read.slice(1),
@@ -62,6 +66,10 @@ export const mixCommand = defineCommand({
           value: `${fixed(bagged.low, 1)} to ${fixed(bagged.high, 1)} g per litre, ${whole(bagged.low)} to ${whole(bagged.high)}`,
         },
         ...(planned?.facts ?? []),
+        ...(scoops?.facts ?? []),
+        ...(input.parts === undefined
+          ? []
+          : [{ label: `in ${input.parts} equal parts`, value: `${mass(lowG / input.parts)} each` }]),
         { label: 'each 1 ppt too low', value: `${mass(batch)} more (1 g per litre)` },
         {
           label: 'each 1 ppt too high',
@@ -145,6 +153,16 @@ function inStore(grams: number, neededG: number, batchL: number): Planned {
 interface Planned {
   readonly sentence: string;
   readonly facts: readonly Fact[];
+}
+
+/** The salt counted in scoops of a weight that was told. Check: 887 g in scoops of 150 g -> 5.9. */
+function inScoops(text: string, neededG: number): Planned {
+  const grams = readQuantity('mass', text, { field: 'scoop' }).value;
+  const count = fixed(neededG / inRange('scoop', grams, 1, 5000, 'g'), 1);
+  return {
+    sentence: ` That is ${count} scoops of ${mass(grams)}.`,
+    facts: [{ label: `scoops of ${mass(grams)}`, value: count, verdict: 'weigh one of this bag first' }],
+  };
 }
 
 /** What the amount a member meant to use comes to: a mass as a salinity, cups as the mass one would have to hold. */

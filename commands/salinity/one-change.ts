@@ -29,10 +29,11 @@ const FELT_PPT = 0.3;
 export function oneChange(input: SalinityChange): Answer {
   if (input.fresh === undefined)
     throw new Problem('What does the new salt water read?', { field: 'fresh', hint: 'For example 1.025.' });
-  const { now, goal: fresh } = readPairOf(input.now, input.fresh);
+  const { now, goal } = readPairOf(input.now, isFreshWater(input.fresh) ? undefined : input.fresh);
+  const fresh = isFreshWater(input.fresh) ? undefined : goal;
   for (const [field, reading] of [
     ['now', now],
-    ['fresh', fresh],
+    ['fresh', goal],
   ] as const)
     inRange(field, reading.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
   if (input.amount !== undefined && input.share === undefined && input.volume === undefined)
@@ -41,20 +42,28 @@ export function oneChange(input: SalinityChange): Answer {
   const fraction = shareOf(input, water);
   if (fraction === undefined)
     throw new Problem('How much water do you change?', { field: 'share', hint: 'For example share 20 %.' });
-  const [from, to] = [now.practicalSalinity, fresh.practicalSalinity];
+  const [from, to] = [now.practicalSalinity, fresh?.practicalSalinity ?? 0];
   const after = afterChanges({ now: from, fresh: to, fraction });
   const most = after > from ? salinityPacePpt.up : salinityPacePpt.down;
   const isFast = Math.abs(after - from) > most * 1.001;
-  const headline = `A ${percent(fraction)} change (${water.part(fraction)}) takes salinity from ${both(from, now.pair)} to ${both(after, now.pair)}.`;
+  const what = fresh === undefined ? ' with fresh water' : '';
+  const headline = `A ${percent(fraction)} change (${water.part(fraction)})${what} takes salinity from ${both(from, now.pair)} to ${both(after, now.pair)}.`;
   return answer({
     headline: withRemark(salinityRemark(after), headline),
-    read: [...new Set([...understood('tank', now), ...understood('new salt water', fresh), ...water.read])],
+    read: [
+      ...new Set([
+        ...understood('tank', now),
+        ...(fresh === undefined ? ['fresh (RO) water put in'] : understood('new salt water', fresh)),
+        ...water.read,
+      ]),
+    ],
     facts: [{ label: 'it moves by', value: `${(after - from).toFixed(1)} ppt` }],
     steps: [
-      ...(Math.abs(to - from) > FELT_PPT
-        ? ['Mix the next batch to the salinity of the tank, read at the same temperature.']
-        : []),
-      matchWater,
+      ...(fresh === undefined
+        ? ['Pour no dry salt in: swap water for stronger salt water over days (/salinity adjust).']
+        : Math.abs(to - from) > FELT_PPT
+          ? ['Mix the next batch to the salinity of the tank, read at the same temperature.', matchWater]
+          : [matchWater]),
       'Read the tank again an hour after.',
     ],
     working: [
@@ -63,11 +72,16 @@ export function oneChange(input: SalinityChange): Answer {
     cautions: [
       ...(isFast
         ? [
-            `That moves salinity by ${Math.abs(after - from).toFixed(1)} ppt at once; the usual limit is ${most} ppt a day (common practice). Add the new water over several hours or days.`,
+            `That moves salinity by ${Math.abs(after - from).toFixed(1)} ppt at once; the usual limit is ${most} ppt a day (common practice).${fresh === undefined ? '' : ' Add the new water over several hours or days.'}`,
           ]
         : []),
       netVolume,
     ],
     sources: ['mixing', 'practice', 'fm83'],
   });
+}
+
+/** "0", "0 ppt": no salt in it. */
+export function isFreshWater(text: string): boolean {
+  return /^0(?:[.,]0+)?(?:\s*ppt)?$/.test(text.trim());
 }

@@ -1,7 +1,7 @@
 import { swapDays } from '../../core/change/day-plan.ts';
-import { freshExcessFraction, mixRange, saltTopOffFraction } from '../../core/change/salt.ts';
+import { baggedMixGPerL, freshExcessFraction, mixRange, saltTopOffFraction } from '../../core/change/salt.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed } from '../../core/quantity/format.ts';
+import { counted, fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { percent } from '../waterchange/pour.ts';
 import { dayLevels, type Pace } from './pace.ts';
@@ -17,7 +17,7 @@ const overrun =
   'Leave it if the water stands above its mark: it comes back as that evaporates. Otherwise raise it. ';
 
 /** Raises by swapping tank water for stronger salt water day by day, or by topping off with salt water. */
-export function raise(plan: Plan, pace: Pace, source: number | undefined): Answer {
+export function raise(plan: Plan, pace: Pace, source: number | undefined, byTopOff = false): Answer {
   const { now, goalS, water, read } = plan;
   const s = now.practicalSalinity;
   const sourceS = source ?? Math.min(goalS + strongerPpt, mixRange.max);
@@ -31,20 +31,30 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined): Answe
   const swaps = swapDays(s, dayLevels(now, goalS, pace), sourceS, water.poured);
   const topOff = saltTopOffFraction(s, goalS, goalS);
   const excess = freshExcessFraction(goalS, s);
+  const mix = baggedMixGPerL(goalS);
   const what = `salt water mixed to ${ppt(sourceS)}`;
   return answer({
-    headline: `${excess <= overrunMost ? overrun : ''}${lead(swaps, water, what)} Or top off with salt water of ${ppt(goalS)} instead of fresh, ${water.part(topOff)} in all.`,
+    headline: byTopOff
+      ? `Top off with salt water of ${ppt(goalS)} in place of fresh: ${water.part(topOff)} in all, over at least ${counted(swaps.length, 'day')}.`
+      : `${excess <= overrunMost ? overrun : ''}${lead(swaps, water, what)}`,
     read: [
       ...read,
       `pace ${pace.text}`,
-      ...(source === undefined ? [`swap water taken as ${ppt(sourceS)}`] : []),
+      ...(source === undefined && !byTopOff ? [`swap water taken as ${ppt(sourceS)}`] : []),
     ],
     facts: [
-      ...dayFacts(swaps, plan),
-      {
-        label: 'by topping off with salt water instead',
-        value: `${water.part(topOff)} of ${ppt(goalS)} in all`,
-      },
+      byTopOff
+        ? {
+            label: 'salt for it',
+            value: `${fixed(mix.low, 1)} to ${fixed(mix.high, 1)} g of mix a litre, weighed: spoons differ`,
+          }
+        : {
+            label: 'by topping off with salt water instead',
+            value: `${water.part(topOff)} of ${ppt(goalS)} in all`,
+          },
+      ...(byTopOff
+        ? [{ label: 'a day', value: `at most ${water.part(topOff / swaps.length)}` }]
+        : dayFacts(swaps, plan)),
       {
         label: 'fresh water in excess, if the level is too high',
         value: `${percent(excess)} of the volume (${water.part(excess)})`,
@@ -54,7 +64,9 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined): Answe
       instrumentFirst,
       'Look at the water level. If fresh water ran in and nothing was lost, switch the automatic top-off off, add nothing, and wait until the level is back at its mark; the salinity comes back with it.',
       'Only water lost on the floor took salt with it: replace that part with salt water.',
-      `Otherwise, each day swap tank water for ${what}, mixed outside the tank, or top off with salt water at the same pace.`,
+      byTopOff
+        ? 'Mix it in the jug first, read it there, and go back to fresh water once the tank reads the goal.'
+        : `Otherwise, each day swap tank water for ${what}, mixed outside the tank, or top off with salt water at the same pace.`,
       'Read the salinity the next day and go on from the reading, not from the plan.',
     ],
     working: [

@@ -1,18 +1,18 @@
 import { z } from 'zod';
-import { afterChanges, changesToGoal, fractionForGoal, type Changes } from '../../core/change/exchange.ts';
-import { course, settles } from '../../core/change/routine.ts';
+import { changesToGoal, fractionForGoal, type Changes } from '../../core/change/exchange.ts';
+import { course } from '../../core/change/routine.ts';
 import { Problem } from '../../core/problem.ts';
 import { fixed, toUnit } from '../../core/quantity/format.ts';
-import { mostPossible } from '../../core/water/possible.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts';
+import { never, readLines, type Plan } from './goal-never.ts';
 import { sizeOf } from './goal-size.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
-import { plannedOf, readLevels, type Levels } from './level.ts';
-import { percent, readShare, readWater, type Water } from './pour.ts';
+import { plannedOf, readLevels } from './level.ts';
+import { percent, readWater, shareOf } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
 
 export const goalCommand = defineCommand({
@@ -24,6 +24,7 @@ export const goalCommand = defineCommand({
     now: textOption('Reading now, e.g. 80 ppm'),
     goal: textOption('Level you want, e.g. 10 ppm'),
     share: quantityOption('share', 'Share of the water in each change, e.g. 20 %').optional(),
+    amount: quantityOption('volume', 'Or how much of it in each, e.g. 20 L').optional(),
     times: z.int().min(1).max(100).describe('Or how many changes it should take').optional(),
     every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
@@ -36,12 +37,16 @@ export const goalCommand = defineCommand({
     const everyDays = readEvery(input.every);
     const rise = input.rise === undefined ? 0 : readRise(levels.id, input.rise, everyDays);
     const aim = { ...levels, goal: levels.goal ?? 0 };
+    if (input.amount !== undefined && input.share === undefined && input.volume === undefined)
+      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+    const water = readWater(input.volume);
     const plan = {
       levels: aim,
-      water: readWater(input.volume),
-      fraction: input.share === undefined ? sizeOf(aim, input.times) : readShare(input.share),
+      water,
+      fraction: shareOf(input, water) ?? sizeOf(aim, input.times),
       everyDays,
       rise,
+      isTimed: input.every !== undefined,
     };
     if (input.rise !== undefined && !levels.waste) {
       throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
@@ -52,14 +57,6 @@ export const goalCommand = defineCommand({
     return asked ?? reach(plan);
   },
 });
-
-interface Plan {
-  readonly levels: Levels & { readonly goal: number };
-  readonly water: Water;
-  readonly fraction: number;
-  readonly everyDays: number;
-  readonly rise: number;
-}
 
 function reach(plan: Plan): Answer {
   const { levels, fraction, rise } = plan;
@@ -96,15 +93,24 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const path = levelsAt.slice(0, 12);
   const last = levelsAt.at(-1)?.after ?? now;
   const poured = water.poured(fraction);
-  const each = `${water.part(poured)} each, ${water.sum(Array<number>(whole).fill(poured))} in all`;
+  const span = plan.isTimed && whole > 1 ? ` in ${days(everyDays * (whole - 1))}` : '';
+  const all = `${water.sum(Array<number>(whole).fill(poured))} in all`;
   const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
+  const unusual = stillUnusual(plannedOf(levels, goal)).trim();
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
-  const span = whole === 1 ? '' : ` It takes ${days(everyDays * (whole - 1))} from the first to the last.`;
   return answer({
-    headline: `${stillUnusual(plannedOf(levels, goal))}${plural} of ${percent(fraction)} bring ${about.label} from ${show(now)} to ${show(goal)} ${made}: ${each}.${span}`,
+    headline:
+      `${plural} of ${percent(fraction)} (${water.part(poured)} each) ${whole === 1 ? 'brings' : 'bring'} ${about.label} from ${show(now)} to ${show(goal)}${span} ${made}. ${unusual}`.trim(),
     read: readLines(plan),
     facts: [
       { label: 'after the last change', value: show(last) },
+      {
+        label: 'new water and time',
+        value:
+          whole === 1
+            ? all
+            : `${all}, ${days(everyDays * (whole - 1))} from the first to the last at one every ${days(everyDays)}`,
+      },
       { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
       ...[0.3, 0.5].filter((other) => other > fraction).map((other) => otherShare(plan, other)),
       {
@@ -141,44 +147,6 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
     ],
     sources: ['mixing', 'practice', ...about.basis],
   });
-}
-
-function never(plan: Plan): Answer {
-  const { levels, fraction, everyDays, rise } = plan;
-  const { about, show, goal, fresh, now } = levels;
-  const { before, after } = settles({ fresh, rise, fraction });
-  const isPossible = toUnit(about.kind, before, about.unit) <= mostPossible(levels.id);
-  const settled = (level: number): string =>
-    isPossible ? show(level) : `more than ${mostPossible(levels.id)} ${about.unit}`;
-  return answer({
-    headline: `At ${percent(fraction)} every ${days(everyDays)} ${about.label} never gets to ${show(goal)}: ${isPossible ? `it settles between ${show(after)} and ${show(before)}` : `it would climb past ${mostPossible(levels.id)} ${about.unit}, where no tank is: check the rise and the share`}.`,
-    read: readLines(plan),
-    facts: [
-      { label: 'just after a change, once settled', value: settled(after) },
-      { label: 'just before a change, once settled', value: settled(before) },
-      { label: 'after one change from now', value: show(afterChanges({ now, fresh, fraction })) },
-    ],
-    steps: [
-      causes(levels),
-      'Then change more, or more often, or add another way out for it, and test again.',
-    ],
-    working: [
-      `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${settled(before)}`,
-    ],
-    cautions: [...levels.doubts, 'A steady rise is a model: feeding and stock change it.'],
-    sources: ['mixing', 'practice', ...about.basis],
-  });
-}
-
-function readLines({ levels, water, fraction, everyDays, rise }: Plan): readonly string[] {
-  const made = rise > 0 ? [`it climbs ${levels.show(rise)} between changes`] : [];
-  return [
-    ...levels.read,
-    `goal ${levels.show(levels.goal)}`,
-    `${percent(fraction)} every ${days(everyDays)}`,
-    ...made,
-    ...water.read,
-  ];
 }
 
 function otherShare({ levels, rise }: Plan, fraction: number): Answer['facts'][number] {

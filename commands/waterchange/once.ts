@@ -17,7 +17,8 @@ import {
   tooMuch,
 } from './advice.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
-import { plannedOf, readLevels, type Levels } from './level.ts';
+import { plannedOf, readLevel, readLevels, type Levels } from './level.ts';
+import { didAsMuchAs, seenAfter } from './seen-after.ts';
 import { forGoal, neededFor } from './once-goal.ts';
 import { bucketFacts, percent, readWater, shareOf, type Water } from './pour.ts';
 
@@ -36,6 +37,7 @@ export const onceCommand = defineCommand({
     amount: quantityOption('volume', 'Or how much you change, e.g. 40 L').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     fresh: textOption('Level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
+    after: textOption('What it did read after it, to compare').optional(),
     times: z.int().min(1).max(MOST_TIMES).describe('So many of them, one after the other').optional(),
     bucket: quantityOption('volume', 'A bucket to count it in, e.g. 12 L').optional(),
     sure: sureOption(),
@@ -67,16 +69,22 @@ export const onceCommand = defineCommand({
     const buckets = bucketFacts(input.bucket, water, toGoal?.fraction ?? fraction ?? 0);
     const given =
       toGoal === undefined
-        ? forShare(levels, water, fraction ?? 0, input.times)
+        ? forShare(levels, water, fraction ?? 0, input)
         : forGoal(levels, water, toGoal, fraction);
     return { ...given, facts: [...buckets, ...given.facts] };
   },
 });
 
-function forShare(levels: Levels, water: Water, fraction: number, times = 1): Answer {
+function forShare(
+  levels: Levels,
+  water: Water,
+  fraction: number,
+  { times = 1, after: found }: { readonly times?: number | undefined; readonly after?: string | undefined },
+): Answer {
   const { now, fresh, show, about } = levels;
   const after = afterChanges({ now, fresh, fraction }, times);
   const large = fraction > mostAtOnce;
+  const seen = found === undefined ? undefined : readLevel(levels.id, found, 'after');
   const isStill = show(now) === show(after);
   const what =
     times === 1
@@ -84,9 +92,12 @@ function forShare(levels: Levels, water: Water, fraction: number, times = 1): An
       : `${counted(times, 'change')} of ${percent(fraction)} (${water.part(fraction)} each) ${isStill ? 'leave' : 'take'}`;
   return answer({
     headline:
-      `${what} ${about.label} ${fromTo(show(now), show(after))}. ${stillUnusual(plannedOf(levels, after))}`.trim(),
+      `${what} ${about.label} ${fromTo(show(now), show(after))}.${seen === undefined ? ` ${stillUnusual(plannedOf(levels, after))}` : seenAfter(levels, after, seen)}`.trim(),
     read: [...levels.read, ...water.read],
-    facts: [...new Set([1, 2, 3, times])].map((n) => afterSome(levels, water, fraction, n)),
+    facts: [
+      ...(seen === undefined ? [] : didAsMuchAs(levels, seen)),
+      ...[...new Set([1, 2, 3, times])].map((n) => afterSome(levels, water, fraction, n)),
+    ],
     steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],
     working: [afterWorking(levels, fraction)],
     cautions: [...levels.doubts, ...(large ? [tooMuch(levels)] : []), ...tooFast(levels, after), netVolume],

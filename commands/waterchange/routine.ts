@@ -11,6 +11,7 @@ import { mixedParameter, readLevel, readLevels, shownAs, waste } from './level.t
 import { percent, readShare, readWater, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
 import { toHold } from './routine-hold.ts';
+import { stays } from './routine-stays.ts';
 
 export const routineCommand = defineCommand({
   path: ['waterchange', 'routine'],
@@ -18,7 +19,9 @@ export const routineCommand = defineCommand({
   example: '/waterchange routine of:nitrate rise:4 ppm a week share:15 % every:7 days goal:10 ppm',
   options: z.strictObject({
     of: textOption('What builds up: nitrate or phosphate', { suggest: 'parameter' }),
-    rise: textOption('How much it climbs by itself, e.g. 4 ppm a week; a week if no time is named'),
+    rise: textOption(
+      'How much it climbs by itself, e.g. 4 ppm a week; left out, it stays where it is',
+    ).optional(),
     share: quantityOption('share', 'Share of the water in each change, e.g. 15 %').optional(),
     every: quantityOption('days', 'Time between changes; 7 days if left out').optional(),
     goal: textOption('Highest level you accept, just before a change').optional(),
@@ -32,6 +35,7 @@ export const routineCommand = defineCommand({
     const fresh = input.fresh === undefined ? 0 : readLevel(id, input.fresh, 'fresh');
     const levels =
       input.now === undefined ? undefined : readLevels({ of: input.of, now: input.now, fresh: input.fresh });
+    if (input.rise === undefined) return stays(id, input, { levels, fresh, everyDays });
     const rise = readRise(id, input.rise, everyDays);
     const water = readWater(input.volume);
     const goal = input.goal === undefined ? undefined : readLevel(id, input.goal, 'goal');

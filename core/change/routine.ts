@@ -30,6 +30,20 @@ export function settles({ fresh, rise, fraction }: Routine): AtChange {
   return { before: cs + p / f, after: cs + (p * (1 - f)) / f };
 }
 
+/**
+ * What is made between two changes where the level just before a change stays at `before`: (before - cs) f, the reverse of
+ * `settles`. Source: mass balance [mixing]. Check: 50, 10 %, new water 0 -> 5.
+ *
+ * @throws Problem outside the ranges.
+ */
+export function madeBetween({
+  before,
+  fresh,
+  fraction,
+}: Omit<Routine, 'rise'> & { readonly before: number }): number {
+  return Math.max(0, checkedLevel('now', before) - checkedLevel('fresh', fresh)) * checkedFraction(fraction);
+}
+
 /** A share of exactly 1 may come out of the subtraction as a little more. */
 const ROUNDING = 1e-9;
 

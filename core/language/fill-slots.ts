@@ -66,7 +66,10 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
     take(one) === undefined || one === undefined ? undefined : withUnit(scanned, said, one);
   const { shares, volumes, everyDays, from } = changedWater(scanned, said, volume?.text);
   from.forEach((one) => used.add(one));
-  const spans = said.filter((one) => one.part === 'span');
+  // "24/7" is always, and no span.
+  const spans = said.filter(
+    (one) => one.part === 'span' && !scanned.text.startsWith('24/7', one.number.start),
+  );
   const lengths = said.filter(
     ({ part, number }) =>
       (part === 'length' || part === 'system') &&

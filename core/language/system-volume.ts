@@ -73,10 +73,15 @@ function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
 
 function unitOf({ text }: Scanned, said: readonly Said[], all: readonly Said[]): string {
   const own = all.find(({ number }) => number.unit !== '')?.number;
-  const other = said.find(
-    ({ part, number }) =>
-      number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit) && part !== 'strength',
-  )?.number;
+  const others = said
+    .filter(
+      ({ part, number }) =>
+        number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit) && part !== 'strength',
+    )
+    .map(({ number }) => number);
+  // The unit that most of them have; the first of those that have it as often.
+  const often = ({ unit }: Said['number']): number => others.filter((each) => each.unit === unit).length;
+  const other = others.toSorted((a, b) => often(b) - often(a))[0];
   const [one] = all;
   const before = one === undefined ? undefined : UNIT_BEFORE.exec(text.slice(0, one.number.start))?.[1];
   if (own === undefined && before !== undefined) return before.startsWith('g') ? 'gal' : 'l';

@@ -23,6 +23,15 @@ export function vesselsBefore(
   return isVessel && count.number.everyDays === undefined ? count.number.value : undefined;
 }
 
+/** The text of one, times the vessels it fills: "five 5 gallon buckets" -> "25 gallon", "2 bags of 4 kg" -> "8 kg". */
+export function inVessels(text: string, scanned: Scanned, said: readonly Said[]): string {
+  const one = said.find((each) => each.text === text);
+  const times = one === undefined ? undefined : vesselsBefore(one, scanned, said);
+  return one === undefined || times === undefined
+    ? text
+    : `${Number((one.number.value * times).toFixed(4))} ${one.number.unit}`.trim();
+}
+
 /** A whole number of things that no other part took. */
 export function isCount({ part, number: { kinds, value } }: Said): boolean {
   const isPlain = kinds.length === 0 || kinds.includes('times');
@@ -31,5 +40,12 @@ export function isCount({ part, number: { kinds, value } }: Said): boolean {
 }
 
 function holdsVessel(scanned: Scanned, tokens: readonly Token[]): boolean {
-  return met({ ...scanned, tokens }, 'hardware.bucket', 'hardware.jug', 'hardware.bin', 'hardware.barrel');
+  return met(
+    { ...scanned, tokens },
+    'hardware.bucket',
+    'hardware.jug',
+    'hardware.bin',
+    'hardware.barrel',
+    'hardware.bag',
+  );
 }

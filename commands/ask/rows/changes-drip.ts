@@ -1,6 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import { WEEKDAY } from '../../../core/weekday.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { dripCommand } from '../../waterchange/drip.ts';
@@ -50,16 +51,33 @@ export function bitByBit(frame: Frame, context: OwnContext): Answer | undefined 
   return alone(frame, context);
 }
 
+/** A part of the water that a day by itself says nothing of; own choice. */
+const SMALL_PERCENT = 10;
+const WEEK_DAYS = 7;
+const MONTH_DAYS = 30;
+/** As many as are summed. */
+const MOST_TIMES = 100;
+const weekday = new RegExp(`^${WEEKDAY}`);
+
 /** One slow exchange: how long it takes to a level, else the same water in one batch. The first share said is its own. */
 function alone({ slots, ...frame }: Frame, context: OwnContext): Answer | undefined {
   const said = shareSaid({ ...slots, shares: undefined }, context);
   if (said === undefined) return undefined;
-  const { of, now, other, changed, span, everyDays } = slots;
+  const { of, now, other, changed, span, everyDays, moments = [] } = slots;
   const { share, every } = inDays(said, everyDays);
   const goal = goalSaid({ ...frame, slots });
   if (of !== undefined && now !== undefined && goal !== undefined && every !== undefined)
     return call(goalCommand, { of, now, goal, share, every, fresh: other, volume: said.volume }, context);
   const over = every ?? (changed === undefined ? span : undefined);
+  const small = Number.parseFloat(share);
+  const often = every === undefined ? undefined : readQuantity('days', every, { field: 'every' }).value;
+  if (often !== undefined && often <= 1 && small < SMALL_PERCENT && now === undefined) {
+    const period = moments.some((text) => weekday.test(text)) ? WEEK_DAYS : MONTH_DAYS;
+    const times = Math.round(period / often);
+    const single = Number((times * small).toPrecision(4));
+    if (times <= MOST_TIMES && single < 100)
+      return call(sumCommand, { share, times, single: `${single} %`, volume: said.volume }, context);
+  }
   const reading = now === undefined ? {} : { of, now, fresh: other };
   return call(dripCommand, { share, every: over, volume: said.volume, ...reading }, context);
 }

@@ -1,11 +1,14 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
+import { readQuantity } from '../../../core/quantity/read.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { routineCommand } from '../../waterchange/routine.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { attempt } from './attempt.ts';
 import { bitByBit } from './changes-drip.ts';
 import { CHANGE_LEVELS, CHANGE_WATER, needsLevels } from './changes-said.ts';
 import { isCounted, isSum, summed } from './changes-sum.ts';
@@ -26,10 +29,10 @@ export const routineRows: readonly Row[] = [
       {
         oneOf: ['rate', 'change'],
         ask: 'How much does it climb by itself, say in a week without a change?',
-        when: needsLevels,
+        when: (frame) => needsLevels(frame) && !isSteady(frame),
       },
     ],
-    uses: [...CHANGE_LEVELS, ...CHANGE_WATER, 'change', 'temperature', 'otherTemperature'],
+    uses: ['span', 'spans', ...CHANGE_LEVELS, ...CHANGE_WATER, 'change', 'temperature', 'otherTemperature'],
     answer: (frame, context) => {
       if (isSum(frame)) return summed(frame, context);
       return isWarmth(frame) ? mixedWarmth(frame, context) : settled(frame, context);
@@ -61,12 +64,26 @@ function held(frame: Frame, context: OwnContext): Answer | undefined {
   return call(routineCommand, { of, rise, every, goal: wanted ?? limit, fresh: other, volume }, context);
 }
 
+/** So long under the same changes, a level has come to where it stays; own choice. */
+const LONG_DAYS = 28;
+
+/** "stuck at 30", "a year of it and still 40": it stays where it is under what is changed. */
+function isSteady({ slots: { now, levels = [], of, spans = [] }, reading: { scanned } }: Frame): boolean {
+  const isOne = levels.filter((level) => level.of === of).length === 1;
+  const isLong = spans.some(
+    (text) => (attempt(() => readQuantity('days', text, { field: 'span' }).value) ?? 0) >= LONG_DAYS,
+  );
+  return now !== undefined && isOne && (isLong || met(scanned, 'sums.stuck', 'sums.settles'));
+}
+
 function settled(frame: Frame, context: OwnContext): Answer | undefined {
   const { slots } = frame;
   const { of, levels = [], now, wanted, limit, other, rate, rateDays, change, everyDays } = slots;
   const said = shareSaid(slots, context);
   const climb = rate ?? change;
   if (said === undefined) return held(frame, context);
+  if (of !== undefined && climb === undefined && isSteady(frame))
+    return call(routineCommand, { of, share: said.share, every: said.every, now, fresh: other }, context);
   if (of === undefined || climb === undefined) return undefined;
   // A climb said without its time is one from change to change.
   const own = levels.findLast((level) => level.of === of && level.text === climb)?.everyDays;

@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { timesIn } from '../../../core/language/times-said.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { sumCommand } from '../../waterchange/sum.ts';
@@ -34,8 +35,8 @@ export function summed(
 }
 
 /** How many changes of one size. */
-export function timesSaid({ slots: { counts = [] } }: Frame): number | undefined {
-  return countOf(counts);
+export function timesSaid({ reading: { scanned, said } }: Frame): number | undefined {
+  return timesIn(scanned, said);
 }
 
 function countOf(counts: readonly number[]): number | undefined {

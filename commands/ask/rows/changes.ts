@@ -40,9 +40,25 @@ function once(frame: Frame, context: OwnContext): Answer | undefined {
   const poured = pouredSaid(slots);
   const isPoured = poured.share !== undefined || poured.amount !== undefined;
   const times = goal === undefined && isPoured ? timesSaid(frame) : undefined;
+  const claimed = goal === undefined && isPoured ? beforeAndAfter(frame) : undefined;
+  if (claimed !== undefined)
+    return call(onceCommand, { of, ...claimed, ...poured, fresh: other, times }, context);
   const bucket = container ?? (goal === undefined || !asksVessels(frame) ? undefined : poured.amount);
   const input = { of, now: reads, goal, ...poured, fresh: other, bucket, times };
   return call(onceCommand, input, context);
+}
+
+/** "does 20 % only take nitrate from 50 to 40": the reading before the change and the one after it. */
+function beforeAndAfter({ slots, reading: { scanned, said } }: Frame) {
+  const [before, after, more] = said.filter(
+    ({ part, of }) => of === slots.of && (part === 'was' || part === 'now'),
+  );
+  if (before === undefined || after === undefined || more !== undefined) return undefined;
+  const isTo = scanned.tokens.some(
+    ({ word, start, end }) =>
+      (word === 'to' || word === '>') && start >= before.number.end && end <= after.number.start,
+  );
+  return isTo ? { now: before.text, after: after.text } : undefined;
 }
 
 /** "how many buckets": counted in those that were named. */
@@ -100,14 +116,18 @@ export const changeRows: readonly Row[] = [
       if (of === undefined || reads === undefined) return undefined;
       if (of === 'salinity') return saltier(frame, context);
       if (of === 'temperature') return judgedFrame(frame, context);
-      const said = goal === undefined || !mixes(of) ? undefined : shareSaid(withPart(frame.slots), context);
+      const slots = withPart(frame.slots);
+      const said = goal === undefined || !mixes(of) ? undefined : shareSaid(slots, context);
+      // A volume stays one: 20 L of 240 L are poured, and not 8.33 %.
+      const amount = slots.share === undefined && said?.volume !== undefined ? slots.changed : undefined;
       const times = rate === undefined && mixes(of) ? timesSaid(frame) : undefined;
       if (said === undefined && times !== undefined && goal !== undefined)
         return call(goalCommand, { of, now: reads, goal, volume, fresh: other, times }, context);
       if (said === undefined || goal === undefined) return once(frame, context);
       const levels = { of, now: reads, goal, volume: said.volume, fresh: other };
       const rise = rate === undefined ? undefined : perDays(rate, rateDays ?? 7);
-      return call(goalCommand, { ...levels, share: said.share, every: said.every, rise }, context);
+      const each = amount === undefined ? { share: said.share } : { amount };
+      return call(goalCommand, { ...levels, ...each, every: said.every, rise }, context);
     },
   },
 ];

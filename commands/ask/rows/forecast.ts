@@ -1,17 +1,20 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import { isFreshForSalt, isSaltTopOff } from '../../../core/language/salt-top-off.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
+import { adjustCommand } from '../../salinity/adjust.ts';
 import { excessCommand } from '../../salinity/excess.ts';
 import { lostCommand } from '../../salinity/lost.ts';
 import { forecastCommand } from '../../salinity/forecast.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { levelsOf } from './levels-of.ts';
-import { perDays, spanSaid } from './span-said.ts';
+import { daysSaid, sunk } from './forecast-said.ts';
+import { perDays } from './span-said.ts';
 
 export const forecastRows: readonly Row[] = [
   {
@@ -19,7 +22,7 @@ export const forecastRows: readonly Row[] = [
     label: 'Salinity after evaporation or time away',
     needs: [
       {
-        oneOf: ['waterRate', 'amount', 'container'],
+        oneOf: ['waterRate', 'amount', 'changed', 'container'],
         ask: 'How much water evaporates or goes in, and in what time?',
         when: ({ slots }) => slots.span !== undefined && levelsOf(slots, 'salinity').length < 2,
       },
@@ -33,31 +36,38 @@ export const forecastRows: readonly Row[] = [
       'waterRateDays',
       'amount',
       'amountDays',
+      'changed',
       'container',
       'span',
       'spans',
       'volume',
     ],
     answer: (frame, context) =>
-      evaporated(frame, context) ?? ranIn(frame, context) ?? cardAnswer(primer('top-off')),
+      freshForSalt(frame, context) ??
+      evaporated(frame, context) ??
+      ranIn(frame, context) ??
+      cardAnswer(primer('top-off')),
   },
 ];
 
 /** After days without a top-off, with salt water in it, or with tank water going out as skimmate. */
 function evaporated(frame: Frame, context: OwnContext): Answer | undefined {
   const { slots } = frame;
-  const { volume, container } = slots;
+  const { container } = slots;
+  const fallen = sunk(frame);
+  const volume = fallen?.from ?? slots.volume;
   const said = levelsOf(slots, 'salinity', 'now', 'was').at(-1)?.text;
   const mix = levelsOf(slots, 'salinity', 'other').at(-1)?.text;
   const isSalt = mix !== undefined || isSaltWater(frame);
   // An amount alone is what went in: it replaced what evaporated only where salt water did.
-  const steady = goneADay(slots);
-  const gone = steady ?? (isSalt || isEvaporation(frame) ? (slots.amount ?? container) : undefined);
+  const steady = fallen === undefined ? goneADay(slots) : undefined;
+  const gone =
+    fallen?.gone ?? steady ?? (isSalt || isEvaporation(frame) ? (slots.amount ?? container) : undefined);
   if (gone === undefined) return undefined;
   const now = said ?? USUAL;
-  const span = spanSaid(slots, context);
-  const isOnce = steady === undefined && span === undefined;
-  const days = isOnce ? '1 day' : span;
+  const time = daysSaid(frame, context);
+  const isOnce = steady === undefined && time.days === undefined;
+  const days = isOnce ? '1 day' : time.days;
   const given = isSkimmed(frame)
     ? call(lostCommand, { now, volume, out: gone, days }, context)
     : call(
@@ -65,7 +75,8 @@ function evaporated(frame: Frame, context: OwnContext): Answer | undefined {
         { now, volume, evaporation: gone, days, 'top-off': mix ?? (isSalt ? now : undefined) },
         context,
       );
-  const read = said === undefined ? [`no reading given, so ${USUAL}`, ...given.read] : given.read;
+  const usual = said === undefined ? [`no reading given, so ${USUAL}`] : [];
+  const read = [...usual, ...time.read, ...given.read];
   return isOnce ? { ...atOnce(given), read } : { ...given, read };
 }
 
@@ -95,9 +106,18 @@ function fluid(text: string): string {
   return text.replace(/ (?:oz|ounces?)$/, ' fl oz');
 }
 
-/** Salt water went where fresh water goes. */
+/** Salt water went where fresh water goes: all at once, or day by day. */
 function isSaltWater({ slots: { amount }, reading: { scanned } }: Frame): boolean {
+  if (isSaltTopOff(scanned)) return true;
   return amount !== undefined && met(scanned, 'substances.saltMix') && !met(scanned, 'substances.roWater');
+}
+
+/** Fresh water went in where the salt water of a change belongs. */
+function freshForSalt({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
+  const now = levelsOf(slots, 'salinity', 'was', 'now').at(0)?.text ?? USUAL;
+  const amount = slots.amount ?? slots.changed ?? slots.container;
+  if (amount === undefined || !isFreshForSalt(scanned)) return undefined;
+  return call(adjustCommand, { now, fresh: '0 ppt', amount, volume: slots.volume }, context);
 }
 
 /** What goes out is tank water, as foam: its salt goes with it. */

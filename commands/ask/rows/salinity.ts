@@ -1,22 +1,18 @@
-import { inPpt } from '../../../core/water/salinity-scale.ts';
+import { percentOfSalt, readingOff } from '../../../core/language/reading-off.ts';
+import { isByTopOff } from '../../../core/language/salt-top-off.ts';
 import type { Frame } from '../../../core/language/frame.ts';
-import { met } from '../../../core/language/met.ts';
-import type { Slots } from '../../../core/language/slots.ts';
-import { readQuantity } from '../../../core/quantity/read.ts';
-import { limitsOf } from '../../../core/water/limits.ts';
+import { inPpt } from '../../../core/water/salinity-scale.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
-import { batchCommand } from '../../salinity/batch.ts';
 import { checkCommand } from '../../salinity/check.ts';
 import { convertSalinityCommand } from '../../salinity/convert.ts';
-import { mixCommand } from '../../salinity/mix.ts';
 import { kitsCommand } from '../../water/kits.ts';
 import { call } from '../../called.ts';
 import type { Answer } from '../../answer.ts';
 import type { Row } from '../row.ts';
-import { isMass } from './stock-said.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';
+import { mixRow } from './mix.ts';
 import { trusting, twoSalinities } from './trusted-reading.ts';
 import { asksPace, paceSaid } from './pace.ts';
 
@@ -24,20 +20,40 @@ export const salinityRows: readonly Row[] = [
   {
     kind: 'salinity-convert',
     label: 'A salinity on every scale',
-    needs: [{ oneOf: ['levels'], ask: 'What does the instrument read?' }],
-    uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity'],
-    answer: ({ slots }, context) => {
+    needs: [{ oneOf: ['levels', 'share'], ask: 'What does the instrument read?' }],
+    uses: [
+      'levels',
+      'now',
+      'was',
+      'other',
+      'share',
+      'shares',
+      'counts',
+      'temperature',
+      'otherTemperature',
+      'salinity',
+    ],
+    answer: (frame, context) => {
+      const {
+        slots,
+        reading: { scanned, said },
+      } = frame;
       const temperature = slots.otherTemperature ?? slots.temperature;
       const convert = (reading: string): Answer =>
         isConductivity(reading)
           ? call(checkCommand, { reading, temperature }, context)
           : call(convertSalinityCommand, { reading, temperature }, context);
-      const [level, ...others] = levelsOf(slots, 'salinity');
-      if (level === undefined) return undefined;
-      const given = convert(level.text);
+      const off = readingOff(scanned, said);
+      const [level, ...others] = levelsOf(slots, 'salinity').filter(({ text }) => text !== off?.from);
+      const percent = percentOfSalt(scanned, said);
+      const reading = off?.reading ?? percent ?? level?.text;
+      if (reading === undefined) return undefined;
+      const given = convert(reading);
+      if (off !== undefined) return { ...given, read: [off.words, ...given.read] };
+      if (percent !== undefined) return given;
       // "1.0266 and 36, are they the same": the other one beside it.
       const more = others.flatMap(({ text }) => attempt(() => convert(inPpt(text))) ?? []);
-      return { ...given, headline: [given, ...more].map(({ headline }) => headline).join(' ') };
+      return { ...given, headline: [...new Set([given, ...more].map(({ headline }) => headline))].join(' ') };
     },
   },
   {
@@ -58,13 +74,18 @@ export const salinityRows: readonly Row[] = [
         levelsOf(slots, 'salinity', ...parts).at(-1)?.text;
       const two = twoSalinities(frame);
       const goal = last('wanted', 'target') ?? last('limit');
-      if (two?.trusted !== undefined) return trusting(two, { goal, volume: slots.volume }, context);
-      const now = last('now') ?? last('was');
+      if (two?.trusted !== undefined)
+        return trusting(two, { goal, volume: slots.volume, by: byTopOff(frame) }, context);
+      // "raise 1.023 to 1.026": the first of two that are wanted is where it is.
+      const [first, second] = levelsOf(slots, 'salinity', 'wanted', 'target');
+      const now = last('now') ?? last('was') ?? (second === undefined ? undefined : first?.text);
       if (two !== undefined && isThere(now, goal) && last('was') === undefined)
         return call(kitsCommand, { of: 'salinity', first: two.texts[0], second: two.texts[1] }, context);
       if (now === undefined && goal === undefined) return undefined;
-      const input = { now, goal, volume: slots.volume };
-      const fresh = last('other');
+      const by = byTopOff(frame);
+      const mixed = last('other');
+      const fresh = by === undefined ? mixed : undefined;
+      const input = { now, goal: goal ?? (by === undefined ? undefined : mixed), volume: slots.volume, by };
       if (fresh === undefined) return call(adjustCommand, input, context);
       const given = attempt(() => call(adjustCommand, { ...input, fresh }, context));
       if (given !== undefined) return given;
@@ -76,62 +97,13 @@ export const salinityRows: readonly Row[] = [
       };
     },
   },
-  {
-    kind: 'salinity-mix',
-    label: 'Salt for a batch of new water',
-    needs: [
-      {
-        oneOf: ['container', 'volume'],
-        ask: 'How much salt water do you mix?',
-        when: ({ slots }) =>
-          batchIn(slots) === undefined &&
-          labelIn(slots) === undefined &&
-          levelsOf(slots, 'salinity', 'wanted', 'target').length === 0,
-      },
-    ],
-    uses: [
-      'container',
-      'volume',
-      'levels',
-      'now',
-      'other',
-      'wanted',
-      'amount',
-      'amounts',
-      'salt',
-      'strength',
-    ],
-    answer: (frame, context) => {
-      const slots = withReached(frame);
-      const goal = levelsOf(slots, 'salinity', 'wanted', 'target').at(-1)?.text;
-      // "grams per litre for 1.025", "36 g per litre gave 32": a litre of it.
-      const volume = batchIn(slots) ?? ((goal ?? labelIn(slots)) === undefined ? undefined : '1 L');
-      if (volume === undefined) return undefined;
-      const reads = levelsOf(slots, 'salinity', 'other', 'now').at(-1)?.text;
-      return reads === undefined
-        ? call(
-            mixCommand,
-            { volume, goal, label: labelIn(slots), amount: (slots.amounts ?? []).find(isSalt) },
-            context,
-          )
-        : call(batchCommand, { volume, now: reads, goal }, context);
-    },
-  },
+  mixRow,
 ];
 
-/** "only got to 1.021 so far": what it reached, and no goal. */
-function withReached({ slots, reading: { scanned } }: Frame): Slots {
-  const { levels = [] } = slots;
-  const aims = levelsOf(slots, 'salinity', 'wanted', 'target');
-  const [only, more] = aims;
-  if (only === undefined || more !== undefined || !met(scanned, 'times.soFar')) return slots;
-  const isWeak = attempt(() => readSalinity(only.text, { field: 'goal' }).practicalSalinity < USUAL_LOW);
-  return isWeak === true
-    ? { ...slots, levels: levels.map((level) => (level === only ? { ...level, part: 'now' } : level)) }
-    : slots;
+/** Salt water in the top-off is how it shall go up. */
+function byTopOff({ reading: { scanned } }: Frame): 'top-off' | undefined {
+  return isByTopOff(scanned) ? 'top-off' : undefined;
 }
-
-const [USUAL_LOW] = limitsOf('salinity').usual;
 
 /** Whether it reads where it should be: then another reading decides, and not this one. */
 function isThere(now: string | undefined, goal = '35 ppt'): boolean {
@@ -141,28 +113,6 @@ function isThere(now: string | undefined, goal = '35 ppt'): boolean {
       : attempt(() => readSalinity(inPpt(text), { field: 'now' }).practicalSalinity),
   );
   return reads !== undefined && aim !== undefined && Math.abs(reads - aim) < 1;
-}
-
-/** The batch: a vessel, the system, or a volume that was taken for an amount. */
-function batchIn({ container, volume, amounts = [] }: Slots): string | undefined {
-  return (
-    container ??
-    volume ??
-    amounts.find(
-      (text) =>
-        !isSalt(text) && attempt(() => readQuantity('volume', text, { field: 'volume' })) !== undefined,
-    )
-  );
-}
-
-/** Grams in a litre by the label of the mix. */
-function labelIn({ strength }: Slots): string | undefined {
-  return strength !== undefined && strength.endsWith('g/l') ? strength : undefined;
-}
-
-/** Salt is weighed, or measured in cups. */
-function isSalt(text: string): boolean {
-  return isMass(text) || /\bcups?\b/.test(text);
 }
 
 function isConductivity(text: string): boolean {

@@ -41,7 +41,11 @@ export function twoSalinities({ reading: { scanned, said } }: Frame): TwoSaid | 
 /** From the reading that is trusted; what the other instrument shows is said to be its error. */
 export function trusting(
   { texts, trusted }: TwoSaid,
-  asked: { readonly goal?: string | undefined; readonly volume?: string | undefined },
+  asked: {
+    readonly goal?: string | undefined;
+    readonly volume?: string | undefined;
+    readonly by?: 'top-off' | undefined;
+  },
   context: OwnContext,
 ): Answer {
   const other = texts.find((text) => text !== trusted) ?? '';

@@ -69,6 +69,11 @@ function isShare(text: string): boolean {
 }
 
 function outOf(amount: string, system: string | undefined): string {
+  if (system === undefined && Number(amount) > 0 && Number(amount) <= 100)
+    throw new Problem(`Is that ${amount} %, or ${amount} L? For litres I need the volume of the system.`, {
+      field: 'share',
+      given: amount,
+    });
   if (system === undefined)
     throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
   const part = readQuantity('volume', amount, { field: 'amount' }).value;

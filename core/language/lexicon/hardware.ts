@@ -45,6 +45,7 @@ export const hardware = {
   jug: `jug jugs jerrycan jerry_can bottle bottles carboy pitcher drinking_glass mug`,
   bin: `tote totes tub tubs storage_box container containers reservoir vat`,
   pan: `saucepan cooking_pot kettle microwave oven stove pressure_cooker dishwasher`,
+  saltScoop: `scoop scoops scoopful scoopfuls ladle ladles mug mugs`,
   net: `nets fish_net hand_net netted netting scoop`,
   trap: `trap traps trapped_fish trapping acclimation_box isolation_box breeder_box egg_crate eggcrate`,
   hospitalTank: `quarantine_tank hospital_tank qt observation_tank holding_tank`,

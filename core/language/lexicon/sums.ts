@@ -29,9 +29,11 @@ export const sums = {
   rate: `rate speed pace frequency schedule interval split_over spread_over`,
   asMuch: `as_much as_little the_amount the_weight the_dose the_grams half_of_it`,
   weakness: `weak weaker weakest diluted_down`,
+  stuck: `sits stuck ceiling plateau plateaued plateaus hovers hovering stays steady never_moved wont_budge wont_drop`,
   settles: `settles tops_out levels_off levels_out ends_up ends_at peaks peaks_at stays_at stays_under never_goes
     never_above`,
   same: `same equal equals equally identical as_good`,
+  inGoes: `goes portions batches trips loads lots weighings`,
   atOnce: `batch at_once one_go single_change`,
   riseBy: `increase gain plus add adding up_by raise_by bump_up go_from more extra higher`,
   fallBy: `decrease loss minus subtract deduct take_off takes_off knock_off remove removes removing down_by lower_by less fewer dilute diluted dilution reduction

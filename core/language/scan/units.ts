@@ -80,6 +80,12 @@ const ALSO: Readonly<Record<string, string>> = {
   percents: '%',
   'per cents': '%',
   '% ': '%',
+  '%s': '%',
+  "%'s": '%',
+  '%er': '%',
+  '%ers': '%',
+  percenter: '%',
+  percenters: '%',
   degrees: 'degrees',
   inchs: 'in',
   inchies: 'in',
@@ -202,7 +208,7 @@ const FULL = /[ -]{1,2}(?:flat|level|levelled|leveled|rounded|whole|full|big|sma
 /** More than level: "two heaped teaspoons". */
 const HEAPED = /[ -]{1,2}(?:heaped|heaping|heapped|piled)(?=[ -])/y;
 /** Which litres of a system are counted: "780 wet litres", "60 actual gallons". */
-const NET = /[ -](?:net|wet|actual|real|true|total|system)(?=[ -])/y;
+const NET = /[ -](?:net|wet|actual|real|true|total|system|odd|something)(?=[ -])/y;
 const OF_WATER = /^(?:gal|lit|imp|us gal|l$)/;
 const OF_SPOONS = /^(?:tsp|tbsp|tea|table|(?:us )?cup|spoon|scoop|cap)/;
 

@@ -23,7 +23,7 @@ describe('a change read right is answered right', () => {
     [
       'change-goal',
       '[80](now nitrate) nitrate, [3](count) changes, want [10](wanted nitrate)',
-      /^.*3 changes of 50 % bring/,
+      /^3 changes of 50 % .* bring/,
     ],
     // 33 x 0.88^5 = 17.4.
     [

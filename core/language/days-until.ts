@@ -1,0 +1,44 @@
+import { readDay } from '../quantity/dated.ts';
+import { WEEKDAY, weekdayOf } from '../weekday.ts';
+
+/** A day of the calendar where the asker is. */
+export interface Today {
+  readonly year: number;
+  /** 1 to 12. */
+  readonly month: number;
+  readonly dayOfMonth: number;
+}
+
+const MS_PER_DAY = 86_400_000;
+const ORDINAL = /^(?:the )?(\d{1,2})(?:st|nd|rd|th)$/;
+const ONE_WEEKDAY = new RegExp(`^${WEEKDAY}`);
+
+/**
+ * Whole days from today to a day that is said as one to come: a weekday within the next seven, a day of this month or the
+ * next, a date of this year or the next. Undefined where it is none of these, or today.
+ *
+ * Check: on Monday 30 November 2026: the 14th -> 14; sunday -> 6; monday -> 7; 24 dec -> 24; 3 jan -> 34.
+ */
+export function daysUntilDay(text: string, { year, month, dayOfMonth }: Today): number | undefined {
+  const now = Date.UTC(year, month - 1, dayOfMonth);
+  if (text === 'tomorrow') return 1;
+  if (ONE_WEEKDAY.test(text)) {
+    const weekday = new Date(now).getUTCDay();
+    return ((weekdayOf(text) - weekday + 6) % 7) + 1;
+  }
+  const day = Number(ORDINAL.exec(text)?.[1]);
+  if (day >= 1 && day <= 31)
+    return ahead(now, day > dayOfMonth ? [year, month - 1, day] : [year, month, day]);
+  const date = readDay(text);
+  if (date === undefined) return undefined;
+  const [at, on] = [date.month - 1, date.dayOfMonth];
+  const isPast = Date.UTC(year, at, on) < now;
+  return ahead(now, [date.year ?? (isPast ? year + 1 : year), at, on]);
+}
+
+function ahead(now: number, [year, month, day]: readonly [number, number, number]): number | undefined {
+  const days = Math.round((Date.UTC(year, month, day) - now) / MS_PER_DAY);
+  // The 31st of a month of 30 days is none.
+  const isDay = new Date(Date.UTC(year, month, day)).getUTCDate() === day;
+  return isDay && days > 0 ? days : undefined;
+}
