@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { printed } from '../../core/log/value.ts';
 import { fixed, fromUnit, inUnit, toUnit } from '../../core/quantity/format.ts';
 import { readAlike, type Quantity } from '../../core/quantity/read.ts';
 import { levelCard } from '../../core/care/urgent/level-card.ts';
-import { limitsOf, sideOf, urgentSide } from '../../core/water/limits.ts';
+import { isBelievable, limitsOf, sideOf, urgentSide } from '../../core/water/limits.ts';
 import { findParameter, parameter, parameterIds, type ParameterId } from '../../core/water/parameter.ts';
 import { possible } from '../../core/water/possible.ts';
 import { twoReadings } from '../../core/water/two-readings.ts';
@@ -110,7 +111,21 @@ function worst(id: ParameterId, values: readonly number[]): string {
   const side = values.map((value) => urgentSide(id, value)).find((one) => one !== undefined);
   if (side === undefined) return '';
   const card = levelCard(id, side);
-  return `One of the two would be urgent: look at the animals now, and until you know act as if it were right (/urgent${card === undefined ? '' : ` what:${card}`}). `;
+  const urgent = `/urgent${card === undefined ? '' : ` what:${card}`}`;
+  const odd = oddOne(id, values);
+  if (odd !== undefined)
+    return `Look at the animals now: if they are well, ${printed(id, odd)} cannot be true and that instrument is wrong; if not, ${urgent}. `;
+  return `One of the two would be urgent: look at the animals now, and until you know act as if it were right (${urgent}). `;
+}
+
+/** Levels that show on the animals at once, where they are beyond belief. Common practice, no source. */
+const SHOWS_AT_ONCE: ReadonlySet<ParameterId> = new Set(['temperature', 'ph']);
+
+/** The one reading no animal would look well in, where the other is usual. */
+function oddOne(id: ParameterId, values: readonly number[]): number | undefined {
+  if (!SHOWS_AT_ONCE.has(id)) return undefined;
+  const isUsual = values.some((value) => sideOf(value, limitsOf(id).usual) === undefined);
+  return isUsual ? values.find((value) => !isBelievable(id, value)) : undefined;
 }
 
 /** "33 % apart", or by how much where a share says nothing. */

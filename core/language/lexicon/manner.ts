@@ -55,6 +55,8 @@ export const manner = {
   panic: `panic panicking freaking_out freaking omg oh_no oh_my_god god wtf holy_crap shit damn fuck scared terrified
     worried desperate crying aaah ahhh`,
   thanks: `thanks thank_you thx ty tysm cheers appreciated appreciate much_obliged`,
+  chasesNumbers: `chasing_something chasing_anything chasing_numbers chasing_a_number chasing_ph chasing_values
+    chasing_parameters chasing_colour chase_numbers chase_anything`,
   greeting: `hi hello hey hiya howdy good_morning good_evening greetings yo sup`,
   foreign: `hola ayuda por_favor gracias muriendo pez peces hilfe hallo bitte danke stirbt fisch fische fischen mein meine
     meinem bonjour salut merci poisson poissons au_secours aidez aiuto pesce ola ajuda obrigado obrigada peixe`,
