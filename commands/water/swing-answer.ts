@@ -8,7 +8,7 @@ const DAYS: Readonly<
   Partial<Record<ParameterId, { readonly why: string; readonly steps: readonly string[] }>>
 > = {
   ph: {
-    why: 'carbon dioxide piles up in the dark, and the lit corals and algae use it up',
+    why: 'carbon dioxide piles up in the dark',
     steps: [
       'Compare only readings of one hour: pH is lowest before the lights come on, highest before they go off.',
       'To narrow it: fresh air to the skimmer or a window, more movement at the surface, a refugium lit by night.',
@@ -16,7 +16,7 @@ const DAYS: Readonly<
     ],
   },
   temperature: {
-    why: 'lamps, pumps and the room warm it by day, and the heater may be too weak by night',
+    why: 'lamps and room by day, the heater by night',
     steps: [
       'Read both with one second thermometer, at the same two hours.',
       'Too warm by day: a fan across the surface, lamps higher, the room shaded. Never ice in the tank.',

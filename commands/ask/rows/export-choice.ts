@@ -21,6 +21,9 @@ const WAYS: readonly (readonly Met[])[] = [
   ['deeds.feeds'],
 ];
 
+/** The point for who feeds on as before. */
+const FOOD_KEPT = 'Not feeding less';
+
 /** Which of several ways, where nitrate or phosphate is high: the card that weighs them, behind what was read. */
 export function exportChoice(frame: Frame): Answer | undefined {
   const { slots, reading } = frame;
@@ -33,10 +36,16 @@ export function exportChoice(frame: Frame): Answer | undefined {
   const isChoice = scanned.tokens.some(({ word }) => word === 'or' || word === 'vs');
   if (high.length === 0 || !isChoice || WAYS.filter((way) => met(scanned, ...way)).length < 2)
     return undefined;
-  const isPhosphate = high.every(({ id }) => id === 'phosphate');
+  const isFoodKept = met(scanned, 'manner.refusal') && met(scanned, 'deeds.feeds', 'substances.food');
+  const isPhosphate = !isFoodKept && high.every(({ id }) => id === 'phosphate');
   const card = subjectCard('nutrients', isPhosphate ? 'phosphate high' : 'export choice');
   if (card === undefined) return undefined;
   const given = askedAnswer(card, askedIn(scanned.text, slots.corals ?? [], slots.volume), []);
   const read = high.map(({ id, text }) => `${parameter(id).label} ${text ?? ''} is high`);
-  return { ...given, read: [...given.read, ...read] };
+  const kept = isFoodKept ? card.points.find(([label]) => label === FOOD_KEPT) : undefined;
+  return {
+    ...given,
+    ...(kept === undefined ? {} : { headline: `${kept[0]}: ${kept[1]}.` }),
+    read: [...given.read, ...read],
+  };
 }

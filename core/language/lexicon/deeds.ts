@@ -64,7 +64,7 @@ export const deeds = {
   resumes: `resume unpause unmute start_again`,
   watches: `watch watches watching warn warns warning warnings alarm alert alerts notify let_me_know keep_an_eye`,
   logs: `log logged logging record recorded save saved store stored note_down journal write_down`,
-  shows: `show_me show_my list_my list_all history chart graph plot trend trends trending tend tends tendency which_way heading
+  shows: `show_me show_my list_my history chart graph plot trend trends trending tend tends tendency which_way heading
     last_readings every_figure`,
   compares: `compare compared comparing versus vs difference_between better_than`,
   converts: `convert converted converting conversion equals`,

@@ -83,7 +83,8 @@ export const manner = {
   agreement: `ok okay k yes yeah yep yup sure alright right correct exactly agreed got_it understood sounds_good`,
   continuation: `and_then what_next whats_next do_that also then_what next_step go_on carry_on continue and_now
     what_about how_about same_for what_else anything_else`,
-  refusal: `i_wont dont_want not_going_to refuse rather_not`,
+  refusal: `i_wont dont_want not_going_to refuse refuses rather_not not_keen not_keen_on wont_hear_of no_hear_o
+    not_hear_of`,
   repeat: `repeat say_again pardon come_again again what_did_you_say`,
   correction: `i_mean i_meant sorry_i_meant no_wait wait_no actually its_actually correction typo mistyped scrap_that make_it
     make_that oops whoops i_said_wrong read_it_wrong misread not_that oh_wait wait_its hang_on sorry_its sorry_it_was
