@@ -111,9 +111,8 @@ function headline({ id, by, went, days, without, isShut }: Moved): string {
     );
   if (days !== undefined && by !== undefined && moreThanAnyTank(id, by / days))
     return `Retest first: ${name} does not move ${amount(id, by)} in ${significant(days, 3)} days by what a tank uses or makes.`;
-  const perDay = days === undefined || by === undefined ? undefined : by / days;
-  if (went === 'down' && perDay !== undefined && isUsedUp(id) && isMoreThanUse(id, perDay))
-    return `Test again first: ${name} fell by ${amount(id, by ?? 0)} in ${timeWords(days ?? 0)}, more than most tanks use.`;
+  if (days !== undefined && by !== undefined && by < 0 && isUsedUp(id) && isMoreThanUse(id, by / days))
+    return `Test again first: ${name} fell by ${amount(id, by)} in ${timeWords(days)}, more than most tanks use.`;
   if (went === 'down' && isUsedUp(id))
     return `${name} that falls is mostly use: corals and coralline algae take it up every day, and it falls unless as much is put back.`;
   const [likeliest = ''] = went === undefined ? [] : whatMoves(id, went, without, isShut);
@@ -136,8 +135,8 @@ function perDay({ id, by, days, isSwing }: Moved): Answer['facts'] {
 /** Few tanks use so many times what a level is moved in a day. Common practice, no source. */
 const MOST_USED = 2;
 
-function isMoreThanUse(id: ParameterId, perDay: number): boolean {
-  return Math.abs(perDay) > MOST_USED * (limitsOf(id).pace?.down ?? Infinity);
+function isMoreThanUse(id: ParameterId, byADay: number): boolean {
+  return Math.abs(byADay) > MOST_USED * (limitsOf(id).pace?.down ?? Infinity);
 }
 
 /** "dosing, changes": each one of a short list. @throws Problem at another. */
