@@ -32,6 +32,8 @@ export interface Judging {
   readonly unused?: readonly string[];
   /** The words by which trouble was reported beside the numbers. */
   readonly trouble?: string | undefined;
+  /** How levels came to where they are, where that was fast: in range is not yet fine then. */
+  readonly moves?: readonly string[];
   /** Other words beside them that nobody looked at. */
   readonly beside?: string | undefined;
 }
@@ -52,6 +54,7 @@ export function judgedAnswer(judging: Judging): Answer {
       ...(acting.length > 1
         ? ['One thing at a time, in this order; test again before each further step.']
         : []),
+      ...(judging.moves === undefined || judging.moves.length === 0 ? [] : [MOVED_STEP]),
       ...(trouble === undefined ? [] : [troubleStep(trouble)]),
       ...steps,
     ],
@@ -92,7 +95,9 @@ function headline(judged: readonly Judged[], judging: Judging): string {
   const rest = notable.length === judged.length ? '' : ` The rest is ${place}.`;
   const { trouble } = judging;
   const lead = trouble === undefined ? '' : `You tell of trouble (${trouble}): look at that first. `;
-  return `${lead}${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${rest}`;
+  const { moves = [] } = judging;
+  const also = moves.length === 0 ? '' : ` And ${moves.join('; ')}.`;
+  return `${lead}${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${also}${rest}`;
 }
 
 /** Every urgent reading, in the order to act in. */
@@ -112,7 +117,8 @@ function placeOf({ rangeOf = usualRange }: Judging): string {
 }
 
 /** "Fine" only where every number was used and no trouble was reported. */
-function fine({ unused = [], trouble, beside }: Judging, place: string): string {
+function fine({ unused = [], trouble, beside, moves = [] }: Judging, place: string): string {
+  if (moves.length > 0) return `In range now, but ${moves.join('; ')}. Find out why first.`;
   if (trouble !== undefined)
     return `These numbers are ${place}, so what you see (${trouble}) has another cause: look for that next.`;
   if (unused.length > 0) return `What I could read is ${place}. I did not use: ${unused.join('; ')}.`;
@@ -133,6 +139,9 @@ function alsoSalinity([, ...others]: readonly Judged[], units: OwnUnits): string
   );
   return off === undefined ? '' : ` And ${namedWith(off, units)} is off, too.`;
 }
+
+const MOVED_STEP =
+  'Test what moved once more, at the same hour with the same kit; /water moved tells what may have moved it.';
 
 function troubleStep(trouble: string): string {
   return `You tell of trouble (${trouble}): look at light, flow, neighbours and what was changed lately, and go through /triage.`;

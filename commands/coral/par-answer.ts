@@ -3,6 +3,7 @@ import type { NamedCoral } from '../../core/corals/named.ts';
 import { answer, type Answer } from '../answer.ts';
 import { fullName } from './asked-kind.ts';
 import { lightFact, needOf } from './name-light.ts';
+import { byKind } from './par-by-kind.ts';
 import { palytoxinCautions } from './palytoxin-cautions.ts';
 import { adviceOn, judgedFact, onlyVerdict, type SaidPar } from './par-verdict.ts';
 
@@ -14,19 +15,23 @@ export function parAnswer(named: NamedCoral, readings: readonly SaidPar[]): Answ
   const { entries } = named;
   const need = needOf(entries);
   const { lowPpfd, highPpfd, startPpfd } = need;
+  const [only, other] = readings;
+  const mixed = only === undefined || other !== undefined ? undefined : byKind(entries, only);
   return answer({
-    headline: `${onlyVerdict(readings, need)}${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). A new piece begins near ${startPpfd} and goes up over weeks.`,
+    headline:
+      mixed?.headline ??
+      `${onlyVerdict(readings, need)}${entries.length === 1 ? entries[0].names.common[0] : named.name}: a range, not one number, ${lowPpfd} to ${highPpfd} PAR${entries.length === 1 ? '' : ' over all it can mean'} (${need.rangeBasis}). A new piece begins near ${startPpfd} and goes up over weeks.`,
     read: [
       `${named.name} as ${entries.map(fullName).join(', or ')}`,
       ...readings.map(({ text }) => `${text} as PAR at a spot`),
     ],
     facts: [
-      ...entries.slice(0, MOST_KINDS).map(lightFact),
-      ...readings.map((reading) => judgedFact(reading, need)),
+      ...(mixed?.facts ?? entries.map(lightFact)).slice(0, MOST_KINDS),
+      ...(mixed === undefined ? readings.map((reading) => judgedFact(reading, need)) : []),
     ],
     steps: [
-      ...adviceOn(readings, need),
-      `Later, as long as it opens well: up by about ${need.raisePercentAWeek} % a week at most (/light ramp), towards ${middleOf(need)} PAR. Many adapt to the upper end.`,
+      ...(mixed?.steps ?? adviceOn(readings, need)),
+      `Later, as long as it opens well: up by about ${need.raisePercentAWeek} % a week at most (/light ramp), ${mixed === undefined ? `towards ${middleOf(need)} PAR` : 'towards the middle of its range'}. Many adapt to the upper end.`,
       `Too much, the commoner harm: ${need.tooMuch.signs.join('; ')}. Then: ${need.tooMuch.action}`,
       `Too little: ${need.tooLittle.signs.join('; ')}. Then: ${need.tooLittle.action}`,
       'How many hours a day is it lit? The daily total counts (/light hours).',

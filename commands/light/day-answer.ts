@@ -26,6 +26,39 @@ export function changedDayAnswer(now: number, then: number): Answer {
   });
 }
 
+/** Which of two days of full light, hours, 0 to 24: the usual one, the shorter where both are, else the nearer. */
+export function whichDayAnswer(one: number, other: number): Answer {
+  const [short, long] = one < other ? [one, other] : [other, one];
+  const verdicts = [short, long].map((fullHours) => dayVerdict({ fullHours, rampHours: 0 }));
+  const [ofShort = 'usual', ofLong = 'usual'] = verdicts;
+  const take = offBy(long) < offBy(short) ? long : short;
+  const less = fixed(100 - (100 * short) / long, 0);
+  const why =
+    ofShort === ofLong
+      ? `both are ${ofShort}; ${short} h is ${less} % less light a day at the same PAR, less algae and less power`
+      : `${short} h of full light is ${ofShort}, ${long} h is ${ofLong}`;
+  return answer({
+    headline: `Take ${take} h: ${why}.`,
+    facts: [
+      {
+        label: 'usual',
+        value: `${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps (common practice)`,
+      },
+    ],
+    steps: [
+      'Coming from another day: change by about half an hour a week, and look at the corals before each step.',
+      'PAR counts as much as hours: with a reading I work out the daily total (/light hours).',
+    ],
+    sources: ['practice'],
+    next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
+  });
+}
+
+/** How far a day is from the usual hours of main light, h. */
+function offBy(hours: number): number {
+  return Math.max(usualFullHours.low - hours, hours - usualFullHours.high, 0);
+}
+
 /** The usual day, and how these hours of full light compare with it. */
 export function usualDayAnswer(hours: number | undefined): Answer {
   const verdict =

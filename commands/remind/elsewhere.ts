@@ -11,7 +11,7 @@ export function stopElsewhere(): Answer {
   return answer({
     headline: `${BETWEEN_US}. To stop one: ${WHERE}. Nothing is stopped yet.`,
     steps: [
-      'For good: /remind remove reminder:filter sock. It asks once more before it is gone.',
+      'For good: /remind remove, with its name from the list. It asks once more before it is gone.',
       'For a while: /remind pause. One time only: /remind skip.',
       'A warning about a reading, not a reminder: /log watch.',
     ],
@@ -27,7 +27,7 @@ export function stopElsewhere(): Answer {
 export function pauseElsewhere(): Answer {
   return answer({
     headline: `${BETWEEN_US}. To pause them: ${WHERE}. Nothing is paused yet.`,
-    steps: ['One of them: /remind pause reminder:filter sock until:sunday. All of them: /remind pause.'],
+    steps: ['One of them: /remind pause, with its name and a day. All of them: /remind pause.'],
     next: [action('Pause them', 'remind pause', {}, ['until']), list],
   });
 }
@@ -36,7 +36,7 @@ export function pauseElsewhere(): Answer {
 export function resumeElsewhere(): Answer {
   return answer({
     headline: `${BETWEEN_US}. To begin them again: ${WHERE}. Nothing is changed yet.`,
-    steps: ['One of them: /remind resume reminder:filter sock. All of them: /remind resume.'],
+    steps: ['One of them: /remind resume, with its name. All of them: /remind resume.'],
     next: [action('Begin again', 'remind resume', {}), list],
   });
 }

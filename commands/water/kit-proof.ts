@@ -33,7 +33,7 @@ const PROOFS: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
   temperature: [
     'Put both side by side in the same moving water for ten minutes, and a third thermometer with them.',
     'Crushed ice with a little fresh water is 0 °C: put in there whatever may get so cold.',
-    'Keep the one that reads the ice right, or that two of three agree with; note how far the heater’s own display is off.',
+    'Keep the one that reads the ice right, or that two of three agree with. What reads the ice wrong is replaced, and steers no heater meanwhile.',
   ],
   ammonia: [
     'Until you know, act on the higher one: water change ready, no feeding, and look for a dead animal.',

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { printed } from '../../core/log/value.ts';
 import { fixed, fromUnit, inUnit, toUnit } from '../../core/quantity/format.ts';
 import { readAlike, type Quantity } from '../../core/quantity/read.ts';
 import { levelCard } from '../../core/care/urgent/level-card.ts';
-import { limitsOf, sideOf, urgentSide } from '../../core/water/limits.ts';
+import { isBelievable, limitsOf, sideOf, urgentSide, type Side } from '../../core/water/limits.ts';
 import { findParameter, parameter, parameterIds, type ParameterId } from '../../core/water/parameter.ts';
 import { possible } from '../../core/water/possible.ts';
 import { twoReadings } from '../../core/water/two-readings.ts';
@@ -49,11 +50,13 @@ function compared(id: ParameterId, readings: readonly Quantity[], one: number, o
   const apart = apartBy(id, one, other);
   const isUsual = [one, other].every((value) => sideOf(value, limitsOf(id).usual) === undefined);
   return answer({
-    headline: `${worst(id, [one, other])}${
-      agree
-        ? `${each.join('; ')}: ${apart}, which is within what kits scatter.`
-        : `The kits disagree: ${each.join('; ')}, ${apart}. ${id === 'temperature' || id === 'ph' ? 'Change' : 'Dose'} nothing until you know which is right.`
-    }`,
+    headline:
+      oddHeadline(id, [one, other], each) ??
+      `${worst(id, [one, other])}${
+        agree
+          ? `${each.join('; ')}: ${apart}, which is within what kits scatter.`
+          : `The kits disagree: ${each.join('; ')}, ${apart}. ${id === 'temperature' || id === 'ph' ? 'Change' : 'Dose'} nothing until you know which is right.`
+      }`,
     read: [...new Set(readings.flatMap(({ notes }) => notes))],
     facts: [...meaning(id, units, isUsual), ...(id === 'alkalinity' ? [eightDkh] : [])],
     steps: proofSteps(id),
@@ -109,8 +112,34 @@ const MANY = 2;
 function worst(id: ParameterId, values: readonly number[]): string {
   const side = values.map((value) => urgentSide(id, value)).find((one) => one !== undefined);
   if (side === undefined) return '';
+  return `One of the two would be urgent: look at the animals now, and until you know act as if it were right (${urgentCall(id, side)}). `;
+}
+
+function urgentCall(id: ParameterId, side: Side): string {
   const card = levelCard(id, side);
-  return `One of the two would be urgent: look at the animals now, and until you know act as if it were right (/urgent${card === undefined ? '' : ` what:${card}`}). `;
+  return `/urgent${card === undefined ? '' : ` what:${card}`}`;
+}
+
+/** Of a reading that would show on the animals at once. */
+function oddHeadline(
+  id: ParameterId,
+  values: readonly number[],
+  each: readonly string[],
+): string | undefined {
+  const odd = oddOne(id, values);
+  const side = odd === undefined ? undefined : urgentSide(id, odd);
+  if (odd === undefined || side === undefined) return undefined;
+  return `${each.join('; ')}: look at the animals now. If they are well, ${printed(id, odd)} cannot be true and that instrument is wrong; if not, ${urgentCall(id, side)}.`;
+}
+
+/** Levels that show on the animals at once, where they are beyond belief. Common practice, no source. */
+const SHOWS_AT_ONCE: ReadonlySet<ParameterId> = new Set(['temperature', 'ph']);
+
+/** The one reading no animal would look well in, where the other is usual. */
+function oddOne(id: ParameterId, values: readonly number[]): number | undefined {
+  if (!SHOWS_AT_ONCE.has(id)) return undefined;
+  const isUsual = values.some((value) => sideOf(value, limitsOf(id).usual) === undefined);
+  return isUsual ? values.find((value) => !isBelievable(id, value)) : undefined;
 }
 
 /** "33 % apart", or by how much where a share says nothing. */

@@ -3,16 +3,19 @@ import { readLogged } from '../../core/log/value.ts';
 import { significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { judge } from '../../core/water/assess.ts';
-import { limitsOf } from '../../core/water/limits.ts';
+import { limitsOf, urgentSide } from '../../core/water/limits.ts';
+import { amount, isDailySwing, moveRemark, timeWords } from '../../core/water/move.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
-import { deeds, isUsedUp, whatMoves, type Deed } from '../../core/water/what-moves.ts';
+import { isUsedUp, ruledOut, whatMoves, type RuledOut } from '../../core/water/what-moves.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
 import { defineCommand } from '../command.ts';
 import { moreThanAnyTank } from '../dose/use-answer.ts';
+import { Problem } from '../../core/problem.ts';
 import { askedMeasured } from '../log/asked-measured.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { swingAnswer } from './swing-answer.ts';
 
 export const movedCommand = defineCommand({
   path: ['water', 'moved'],
@@ -24,9 +27,11 @@ export const movedCommand = defineCommand({
     now: textOption('What it reads now, e.g. 7.5 dKH').optional(),
     way: z.enum(['up', 'down']).describe('Which way it went, where there are no two readings').optional(),
     over: quantityOption('days', 'The time between them, e.g. 3 days').optional(),
-    without: z.enum(['dosing', 'changes', 'both']).describe('What was not done meanwhile').optional(),
+    without: textOption('What is ruled out, of: dosing, changes, feeding, top-off, hour').optional(),
+    shut: z.boolean().describe('Whether the room has been shut up since').optional(),
+    swing: z.boolean().describe('Whether these are evening and morning of one day').optional(),
   }),
-  run: ({ of, was, now, way, over, without }): Answer => {
+  run: ({ of, was, now, way, over, without, shut, swing }): Answer => {
     const id = askedMeasured(of);
     const [before, after] = [was, now].map((text, index) =>
       text === undefined ? undefined : readLogged(id, text, index === 0 ? 'was' : 'now'),
@@ -35,26 +40,37 @@ export const movedCommand = defineCommand({
       over === undefined ? undefined : readQuantity('days', over, { field: 'over', fallback: 'days' });
     const by = before === undefined || after === undefined ? undefined : after.value - before.value;
     const went = by === undefined || by === 0 ? way : by > 0 ? 'up' : 'down';
-    const state =
-      after === undefined
-        ? undefined
-        : judgedAnswer({ values: [{ parameter: id, value: after.value }], read: [] });
-    const verdict =
-      after === undefined ? undefined : judge([{ parameter: id, value: after.value }])[0]?.verdict;
-    const undone = without === 'both' ? deeds : without === undefined ? [] : [without];
-    const moved: Moved = { id, by, went, days: time?.value, undone };
-    const first = verdict === 'urgent' || verdict === 'doubtful' ? `${state?.headline ?? ''} ` : '';
+    // Of a swing the end that cannot wait is judged, else the latest.
+    const isWorst = before !== undefined && swing === true && urgentSide(id, before.value) !== undefined;
+    const told = isWorst ? before : after;
+    const values = told === undefined ? undefined : [{ parameter: id, value: told.value }];
+    const state = values === undefined ? undefined : judgedAnswer({ values, read: [] });
+    const verdict = values === undefined ? undefined : judge(values)[0]?.verdict;
+    const moved: Moved = {
+      id,
+      by,
+      went,
+      days: time?.value,
+      without: ruledOutIn(without),
+      isShut: shut === true,
+      isSwing: swing === true,
+    };
+    const read = [
+      `${parameter(id).label} ${[was, now].filter((text) => text !== undefined).join(', then ')}`.trim(),
+      ...new Set([...(before?.notes ?? []), ...(after?.notes ?? []), ...(time?.notes ?? [])]),
+    ];
+    const isUrgent = verdict === 'urgent' || verdict === 'doubtful';
+    if (by !== undefined && by !== 0 && !isUrgent && isDailySwing({ ...moved, by }))
+      return swingAnswer({ ...moved, by }, read, state);
+    const first = isUrgent ? `${state?.headline ?? ''} ` : '';
     return answer({
       headline: `${first}${headline(moved)}`,
-      read: [
-        `${parameter(id).label} ${[was, now].filter((text) => text !== undefined).join(', then ')}`.trim(),
-        ...new Set([...(before?.notes ?? []), ...(after?.notes ?? []), ...(time?.notes ?? [])]),
-      ],
+      read,
       facts: [
         ...perDay(moved),
         ...ways(went).map((one) => ({
           label: `may move it ${one}`,
-          value: whatMoves(id, one, undone).join('; '),
+          value: whatMoves(id, one, moved.without, moved.isShut).join('; '),
         })),
         ...(state?.facts ?? []),
       ],
@@ -80,10 +96,12 @@ interface Moved {
   readonly by: number | undefined;
   readonly went: 'up' | 'down' | undefined;
   readonly days: number | undefined;
-  readonly undone: readonly Deed[];
+  readonly without: readonly RuledOut[];
+  readonly isShut: boolean;
+  readonly isSwing: boolean;
 }
 
-function headline({ id, by, went, days, undone }: Moved): string {
+function headline({ id, by, went, days, without, isShut }: Moved): string {
   const { label, unit, kitResolution } = parameter(id);
   const name = label === 'pH' ? label : `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
   if (by !== undefined && Math.abs(by) <= kitResolution * (1 + 1e-9))
@@ -92,35 +110,47 @@ function headline({ id, by, went, days, undone }: Moved): string {
       ' ',
     );
   if (days !== undefined && by !== undefined && moreThanAnyTank(id, by / days))
-    return `Retest first: ${name} does not move ${amount(by, unit)} in ${significant(days, 3)} days by what a tank uses or makes.`;
+    return `Retest first: ${name} does not move ${amount(id, by)} in ${significant(days, 3)} days by what a tank uses or makes.`;
+  if (days !== undefined && by !== undefined && by < 0 && isUsedUp(id) && isMoreThanUse(id, by / days))
+    return `Test again first: ${name} fell by ${amount(id, by)} in ${timeWords(days)}, more than most tanks use.`;
   if (went === 'down' && isUsedUp(id))
     return `${name} that falls is mostly use: corals and coralline algae take it up every day, and it falls unless as much is put back.`;
-  const [likeliest = ''] = went === undefined ? [] : whatMoves(id, went, undone);
+  const [likeliest = ''] = went === undefined ? [] : whatMoves(id, went, without, isShut);
   return went === undefined
     ? `${name} moves by few things: look at these in turn.`
     : `${name} went ${went}: most often it is ${likeliest}.`;
 }
 
-/** "0.5 dKH a day": of what is used up it is the use, if nothing was put in. */
-function perDay({ id, by, days }: Moved): Answer['facts'] {
-  if (by === undefined || days === undefined || by === 0) return [];
-  const value = `${amount(by / days, parameter(id).unit)} a day`;
-  return by < 0 && isUsedUp(id)
-    ? [{ label: 'the tank’s use, if nothing was dosed', value, ...fast(id, by / days) }]
-    : [{ label: 'pace', value, ...fast(id, by / days) }];
+/** "0.5 dKH a day": of what is used up it is the use, if nothing was put in; and whether that is fast, or may be. */
+function perDay({ id, by, days, isSwing }: Moved): Answer['facts'] {
+  if (by === undefined || by === 0) return [];
+  const fast = moveRemark({ id, by, days, isSwing });
+  const pace = days === undefined ? amount(id, by) : `${amount(id, by / days)} a day`;
+  const isUse = days !== undefined && by < 0 && isUsedUp(id);
+  const label = isUse ? 'the tank’s use, if nothing was dosed' : days === undefined ? 'move' : 'pace';
+  if (days === undefined && fast === undefined) return [];
+  return [{ label, value: pace, ...(fast === undefined ? {} : { verdict: `${fast}, common practice` }) }];
 }
 
-/** Told where it is more than a level is usually moved in a day. */
-function fast(id: ParameterId, byADay: number): { readonly verdict?: string } {
-  const { pace } = limitsOf(id);
-  if (pace === undefined) return {};
-  const most = byADay > 0 ? pace.up : pace.down;
-  if (Math.abs(byADay) <= most * 1.001) return {};
-  return { verdict: `fast: the usual limit is ${amount(most, parameter(id).unit)} a day, common practice` };
+/** Few tanks use so many times what a level is moved in a day. Common practice, no source. */
+const MOST_USED = 2;
+
+function isMoreThanUse(id: ParameterId, byADay: number): boolean {
+  return Math.abs(byADay) > MOST_USED * (limitsOf(id).pace?.down ?? Infinity);
 }
 
-function amount(by: number, unit: string): string {
-  return `${significant(Math.abs(by), 2)} ${unit}`.trim();
+/** "dosing, changes": each one of a short list. @throws Problem at another. */
+function ruledOutIn(text: string | undefined): readonly RuledOut[] {
+  const words = text?.split(',').map((word) => word.trim().toLowerCase()) ?? [];
+  return words.map((word) => {
+    const found = ruledOut.find((one) => one === word);
+    if (found !== undefined) return found;
+    throw new Problem(`I do not know "${word}" as something to rule out.`, {
+      field: 'without',
+      given: word,
+      limit: ruledOut.join(', '),
+    });
+  });
 }
 
 function ways(went: Moved['went']): readonly ('up' | 'down')[] {

@@ -55,7 +55,8 @@ const causes: Readonly<Partial<Record<ParameterId, Causes>>> = {
   },
   nitrate: {
     up: [
-      'more food, more fish, something that died',
+      'more food or more fish',
+      'something that died',
       'export that got less: skimmer, refugium, water changes',
       'nitrite in the water, which makes nitrate kits read too high',
     ],
@@ -67,7 +68,8 @@ const causes: Readonly<Partial<Record<ParameterId, Causes>>> = {
   },
   phosphate: {
     up: [
-      'more food, something that died',
+      'more food',
+      'something that died',
       'new rock or sand that gives it off',
       'spent phosphate media, top-off or tap water that holds it',
     ],
@@ -114,25 +116,41 @@ const others: Causes = {
   down: ['use by what lives in the tank', FRESH_MIX, LESS_SALT],
 };
 
-/** What a keeper may say was not done. */
-export const deeds = ['dosing', 'changes'] as const;
-export type Deed = (typeof deeds)[number];
+/** What a keeper may rule out: what was not done, or that the hour of the day was another. */
+export const ruledOut = ['dosing', 'changes', 'feeding', 'top-off', 'hour'] as const;
+export type RuledOut = (typeof ruledOut)[number];
 
 /** What a cause rests on, by its words; others come whatever is done. */
-const restsOn: Readonly<Record<Deed, RegExp>> = {
+const restsOn: Readonly<Record<RuledOut, RegExp>> = {
   dosing: /^(?:a doser|dosing|limewater|corals that grow less)/,
   changes: /^(?:a water change|water changes|new salt water)/,
+  feeding: /^(?:more food|less food)/,
+  'top-off': /^a top-off that ran on/,
+  hour: /^the hour/,
 };
 
-/** The likely causes of a level that went up or down by itself, without those that were ruled out. */
+/** What a room that is shut up brings. */
+const SHUT_ROOM = /^carbon dioxide of a closed room/;
+
+/**
+ * The likely causes of a level that went up or down by itself, without those that were ruled out; what a room shut up since
+ * then brings comes first.
+ */
 export function whatMoves(
   id: ParameterId,
   way: 'up' | 'down',
-  without: readonly Deed[] = [],
+  without: readonly RuledOut[] = [],
+  isRoomShut = false,
 ): readonly string[] {
   const all = (causes[id] ?? others)[way];
-  const left = all.filter((cause) => !without.some((deed) => restsOn[deed].test(cause)));
-  return [...left, ...(without.length > 0 ? ['a kit that scatters, or old reagents: read a standard'] : [])];
+  const left = all.filter((cause) => !without.some((one) => restsOn[one].test(cause)));
+  const first = left.filter((cause) => isRoomShut && SHUT_ROOM.test(cause));
+  const isKit = without.some((one) => one !== 'hour');
+  return [
+    ...first,
+    ...left.filter((cause) => !first.includes(cause)),
+    ...(isKit ? ['a kit that scatters, or old reagents: read a standard'] : []),
+  ];
 }
 
 /** What a tank of corals uses up, so that a steady fall is no fault. */

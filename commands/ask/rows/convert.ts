@@ -54,6 +54,9 @@ function converted(frame: Frame, said: Said, context: OwnContext): Answer {
   if (isSalinity(said)) return call(convertSalinityCommand, { reading: said.text, temperature }, context);
   const phosphorus = phosphorusText(text, number);
   if (phosphorus !== undefined) return call(convertCommand, { amount: phosphorus, of: 'phosphate' }, context);
+  // "78 degrees": of warmth, by its size in one scale or the other.
+  if (number.unit === '' && number.kinds.includes('temperature'))
+    return call(convertCommand, { amount: said.text, of: parameter('temperature').label }, context);
   const named = isClear(number) || of === undefined ? undefined : parameter(of);
   const isOf = named !== undefined && (number.unit === '' || number.kinds.includes(named.kind));
   if (number.unit === '' && !isOf)
@@ -66,7 +69,7 @@ function converted(frame: Frame, said: Said, context: OwnContext): Answer {
 /** "gallons to litres for 37": the unit that was named first is the number's. */
 function withUnitSaid({ reading: { scanned } }: Frame, { text, number }: Said): string {
   if (number.unit !== '') return text;
-  const units = scanned.tokens.map(({ word }) => `${text} ${word}`);
+  const units = scanned.tokens.flatMap(({ word }) => (word === 'in' ? [] : [`${text} ${word}`]));
   return units.find((amount) => attempt(() => convert(amount)) !== undefined) ?? text;
 }
 

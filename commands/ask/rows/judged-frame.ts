@@ -5,7 +5,8 @@ import { troubleTold } from '../../../core/language/trouble.ts';
 import { readLogged } from '../../../core/log/value.ts';
 import { Problem } from '../../../core/problem.ts';
 import type { Value } from '../../../core/water/assess.ts';
-import type { ParameterId } from '../../../core/water/parameter.ts';
+import { moveRemark } from '../../../core/water/move.ts';
+import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import type { Answer } from '../../answer.ts';
 import { ageSteps, PH_BY_AIR } from '../../checkup/beside-numbers.ts';
 import { judgedAnswer } from '../../checkup/judged.ts';
@@ -15,6 +16,7 @@ import { kindWords } from '../../tank/print.ts';
 import { notUsed } from '../../urgent/not-used.ts';
 import { isYoungSaid } from './age-said.ts';
 import { levelsWritten } from './levels-of.ts';
+import { movedTo } from './moves-said.ts';
 
 /** A bare number from here on may be a reading nobody understood; own choice, since "one" and "two" count things. */
 const LEAST_READING = 3;
@@ -25,13 +27,17 @@ const LEAST_READING = 3;
  *
  * @throws Problem where the only reading can mean two things.
  */
-export function judgedFrame(frame: Frame, { keep }: OwnContext): Answer | undefined {
+export function judgedFrame(frame: Frame, context: OwnContext): Answer | undefined {
   const { slots, reading, rest } = frame;
+  const { keep } = context;
   const tank = keep?.tankInUse();
   const levels = levelsWritten(slots, reading.scanned.text);
-  const { values, left } = readAll(levels, tank?.units);
-  if (values.length === 0) return undefined;
-  const texts = new Set(values.map(({ text }) => text));
+  const { values: latest, left } = readAll(levels, tank?.units);
+  if (latest.length === 0) return undefined;
+  const moved = latest.flatMap(({ level, value }) => movedTo(frame, levels, level, value, context) ?? []);
+  const bothNow = moved.flatMap(({ before, isBothNow }) => (isBothNow ? [before] : []));
+  const values = [...readAll(bothNow, tank?.units).values, ...latest];
+  const texts = new Set([...values.map(({ text }) => text), ...moved.map(({ before }) => before.text)]);
   const { amounts = [], shares = [], light = [], counts = [], strength, container, otherTemperature } = slots;
   const counted = counts.filter((count) => count >= LEAST_READING).map(String);
   const others = [...levels, ...rest].map(({ text }) => text);
@@ -63,17 +69,22 @@ export function judgedFrame(frame: Frame, { keep }: OwnContext): Answer | undefi
       ...(tank === undefined ? [] : [`${tank.name}: ${kindWords[tank.kind]}, its own targets first`]),
       ...new Set(values.flatMap(({ notes }) => notes)),
       ...left,
+      ...moved
+        .filter(({ isBothNow }) => !isBothNow)
+        .map(({ before: { of, text } }) => `${parameter(of).label} ${text} before`),
       ...unused
         .filter((text) => !left.some((line) => line.includes(text)))
         .map((text) => `not used: ${text}`),
     ],
     unused,
+    moves: moved.flatMap(({ move }) => moveRemark(move) ?? []),
     trouble: troubleTold(reading.scanned),
     steps: [...(wantsPh === true ? [PH_BY_AIR] : []), ...ageSteps(values, told)],
   });
 }
 
 interface Read extends Value {
+  readonly level: Level;
   readonly text: string;
   readonly notes: readonly string[];
 }
@@ -86,9 +97,10 @@ function readAll(
   const left: string[] = [];
   const ids = [...new Set(levels.map(({ of }) => of))];
   const found = ids.flatMap((id) => lastOf(levels, id) ?? []);
-  const values = found.flatMap(({ of, text }): Read[] => {
+  const values = found.flatMap((level): Read[] => {
+    const { of, text } = level;
     try {
-      return [{ parameter: of, text, ...readLogged(of, text, of, units) }];
+      return [{ level, parameter: of, text, ...readLogged(of, text, of, units) }];
     } catch (error) {
       if (!(error instanceof Problem) || (found.length === 1 && error.choices.length > 0)) throw error;
       left.push(notUsed(of, text, error));

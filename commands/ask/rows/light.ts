@@ -1,9 +1,10 @@
+import { isEither } from '../../../core/language/either.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
-import { changedDayAnswer, usualDayAnswer } from '../../light/day-answer.ts';
+import { changedDayAnswer, usualDayAnswer, whichDayAnswer } from '../../light/day-answer.ts';
 import { dimCommand } from '../../light/dim.ts';
 import { hoursCommand } from '../../light/hours.ts';
 import { newLampAnswer, settingAnswer } from '../../light/lamp-answers.ts';
@@ -93,6 +94,7 @@ function hoursOf(frame: Frame, context: OwnContext): Answer {
       context,
     );
   if (isTwoChannels) return usualDayAnswer(undefined);
+  if (isChange && isEither(scanned, first, second)) return whichDayAnswer(first, second);
   return isChange ? changedDayAnswer(first, second) : usualDayAnswer(first);
 }
 

@@ -27,7 +27,7 @@ function ofLog(frame: Frame, context: OwnContext): Answer {
   const { scanned } = reading;
   const { salt, amount, of } = slots;
   const label = of === undefined ? undefined : parameter(of).label;
-  if (met(scanned, 'deeds.corrects', 'deeds.cancels'))
+  if (met(scanned, 'deeds.corrects', 'deeds.cancels') && !met(scanned, 'deeds.shows'))
     return own(
       'Undo my last entry',
       undoCommand,
@@ -66,7 +66,8 @@ function nameOf(of: Parameters<typeof parameter>[0]): string {
 }
 
 /** When it was tested, in the member's words; undefined for now. */
-function whenSaid({ reading: { scanned } }: Frame): string | undefined {
-  const time = timeIn(scanned);
+function whenSaid({ reading: { scanned, said } }: Frame): string | undefined {
+  const first = said.find(({ part }) => part === 'now' || part === 'was' || part === 'amount');
+  const time = timeIn(scanned, first?.number.start);
   return time === undefined ? undefined : scanned.text.slice(time.start, time.end);
 }

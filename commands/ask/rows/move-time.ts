@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import type { Said } from '../../../core/language/said.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import type { Scanned } from '../../../core/language/tokens.ts';
@@ -6,6 +7,18 @@ import { readQuantity } from '../../../core/quantity/read.ts';
 import type { OwnContext } from '../../command.ts';
 import { levelsOf } from './levels-of.ts';
 import { spanSaid } from './span-said.ts';
+
+/** What "overnight" is at most. */
+const NIGHT = '12 h';
+
+/** Whether the two readings are of evening and morning: a day and a night, over and over, or one of them. */
+export function isDayAndNight({ reading: { scanned } }: Frame): boolean {
+  if (met(scanned, 'times.sameHour', 'places.shutRoom')) return false;
+  const parts = (['times.morning', 'times.day', 'times.evening', 'times.night'] as const).filter((part) =>
+    met(scanned, part),
+  );
+  return parts.length > 1 || (parts.length > 0 && met(scanned, 'events.swings'));
+}
 
 /** Words between "for" and a time: "for about a year". */
 const ABOUT = new Set(['about', 'around', 'almost', 'nearly', 'over']);
@@ -18,7 +31,11 @@ export function moveTime(frame: Frame, context: OwnContext): string | undefined 
   const { slots, reading } = frame;
   const span = slots.span;
   if (span === undefined)
-    return spanSaid(slots, context) ?? spanSaid({ ...slots, moments: since(frame) }, context);
+    return (
+      spanSaid(slots, context) ??
+      spanSaid({ ...slots, moments: since(frame) }, context) ??
+      (met(reading.scanned, 'times.overnight') ? NIGHT : undefined)
+    );
   const start = reading.said.find((one) => one.part === 'span' && one.text === span)?.number.start ?? 0;
   const [last = '', other = ''] = wordsBefore(reading.scanned, start);
   // "for a year" is how long it stood, and not how long the move took.

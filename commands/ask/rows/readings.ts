@@ -17,6 +17,7 @@ import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { byLabel } from './by-label.ts';
 import { amountFor } from './dose-for.ts';
+import { exportChoice } from './export-choice.ts';
 import { judgedFrame } from './judged-frame.ts';
 import { levelsOf, notUsedOf } from './levels-of.ts';
 import { asksPace, paceSaid } from './pace.ts';
@@ -62,6 +63,7 @@ export const readingRows: readonly Row[] = [
       const sum = towards(frame, context);
       const read = notUsedOf(frame.slots, frame.slots.of === undefined ? [] : [frame.slots.of]);
       const wished =
+        exportChoice(frame) ??
         byLabel(frame, context) ??
         bothZero(frame, context) ??
         (sum && { ...sum, read: [...sum.read, ...read] });

@@ -1,7 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met, type Met } from '../../../core/language/met.ts';
 import type { TankKind } from '../../../core/water/targets.ts';
-import { offerTank, tankAction } from '../../tank/offer.ts';
+import { offerTank, tankAction, type SaidTank } from '../../tank/offer.ts';
 import { showCommand } from '../../tank/show.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
@@ -18,13 +18,18 @@ export const tankSetupRows: readonly Row[] = [
       const isSize = volume !== undefined || box !== undefined;
       if (!isSize && kept !== undefined) return call(showCommand, {}, context);
       const size = box === undefined ? undefined : boxWithUnit(box, lengths);
-      const said = { volume, sump: sumpIn(frame), kind: kindIn(frame) };
+      const said = tankSaid(frame);
       if (volume === undefined && box !== undefined && size === undefined)
         return whichUnit(box, (whole, label) => tankAction(label, { ...said, size: whole }));
       return offerTank({ ...said, size }, kept);
     },
   },
 ];
+
+/** What a message says of its tank, beside the sides of the glass. */
+export function tankSaid(frame: Frame): SaidTank {
+  return { volume: frame.slots.volume, sump: sumpIn(frame), kind: kindIn(frame) };
+}
 
 /** Water of the sump, where it is said by itself and not counted in. */
 function sumpIn({ reading: { said } }: Frame): string | undefined {

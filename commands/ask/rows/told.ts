@@ -1,7 +1,9 @@
 import { answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
+import { tankAction } from '../../tank/offer.ts';
 import { heardOf } from '../heard.ts';
 import type { Row } from '../row.ts';
+import { tankSaid } from './tank-setup.ts';
 
 /** What only tells is noted for the question it belongs to. */
 export const toldRows: readonly Row[] = [
@@ -10,14 +12,19 @@ export const toldRows: readonly Row[] = [
     label: 'I only tell of my tank',
     uses: [],
     keepsAll: true,
-    answer: ({ slots }) => {
-      const heard = heardOf(slots);
+    answer: (frame, { keep }) => {
+      const heard = heardOf(frame.slots);
+      const isNew = frame.slots.volume !== undefined && keep?.tankInUse() === undefined;
       return answer({
         headline:
           heard === ''
             ? 'I keep that in mind. Tell me more, or ask what you want to know.'
             : `I keep in mind: ${heard}. Tell me more, or ask what you want to know.`,
-        next: [action('Something looks wrong', 'triage', {}), action('What I can do', 'help', {})],
+        next: [
+          ...(isNew ? [tankAction('Keep my tank', tankSaid(frame))] : []),
+          action('Something looks wrong', 'triage', {}),
+          action('What I can do', 'help', {}),
+        ],
       });
     },
   },

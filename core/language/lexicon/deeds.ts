@@ -22,7 +22,14 @@ export const deeds = {
   doses: `dose dosing dosed doses dosage add_alk supplement supplementing redose`,
   dosesNothing: `without_dosing not_dosing no_dosing dont_dose dosing_nothing dose_nothing never_dose never_dosed
     havent_dosed didnt_dose havent_been_dosing nothing_dosed no_doser without_a_doser dont_have_a_doser
-    not_dosed without_any_dosing`,
+    not_dosed without_any_dosing undosed do_not_dose not_dose not_dose_at_all not_dose_anything dose_none add_none
+    add_nothing added_nothing added_none nothing_added nothing_has_been_added nothing_was_added nothing_went_in
+    never_add havent_added_a_drop havent_added_anything havent_added_any_of_it no_2part no_two_part no_2_part
+    no_additives no_kalk no_supplements dont_add_any dont_add_anything put_nothing_in put_none_in`,
+  feedsNoMore: `no_extra_feeding no_extra_food no_more_food_than not_feeding_more not_fed_more feeding_is_the_same
+    feeding_the_same feeding_hasnt_changed same_food same_feeding no_new_fish not_overfeeding`,
+  topsOffNothing: `ato_off ato_is_off ato_was_off ato_unplugged top_off_is_off topoff_is_off no_ato without_an_ato
+    dont_have_an_ato no_auto_top_off`,
   changesNothing: `no_water_changes no_water_change without_water_changes without_a_water_change no_wc no_wcs
     no_changes havent_changed_water`,
   stopsDosing: `dosing_off doser_off stop_dosing stopped_dosing no_longer_dosing dosing_stopped`,
@@ -57,10 +64,11 @@ export const deeds = {
   resumes: `resume unpause unmute start_again`,
   watches: `watch watches watching warn warns warning warnings alarm alert alerts notify let_me_know keep_an_eye`,
   logs: `log logged logging record recorded save saved store stored note_down journal write_down`,
-  shows: `show_me list_my history chart graph plot trend trends last_readings`,
+  shows: `show_me show_my list_my history chart graph plot trend trends trending tend tends tendency which_way heading
+    last_readings every_figure`,
   compares: `compare compared comparing versus vs difference_between better_than`,
   converts: `convert converted converting conversion equals`,
   corrects: `undo delete_that remove_entry typo mistyped i_meant correction scrap_that wrong_number scrap_last
     scrap_the_last scratch_that scratch_last delete_last delete_the_last bin_the_last bin_that last_entry entry_was_wrong
-    wrong_entry wrong_tank`,
+    wrong_entry wrong_tank get_rid_of_that_last get_rid_of_the_last get_rid_of_my_last fat_fingers fat_fingered`,
 } as const;

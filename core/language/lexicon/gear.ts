@@ -24,7 +24,7 @@ export const gear = {
   tdsMeter: `tds inline_meter`,
   filter: `filter filters fliter filtration canister canisters hang_on_back hob wet_dry bio_balls`,
   sock: `sock socks filter_sock filter_socks floss filter_floss filter_pad`,
-  roller: `roller fleece roller_filter filter_roll`,
+  roller: `roller rollers roller_mat fleece roller_filter filter_roll`,
   media: `media biomedia ceramic_rings media_bag`,
   carbonMedia: `carbon charcoal gac carbon_bag`,
   reactor: `reactor reactors media_reactor fluidized tumbling`,

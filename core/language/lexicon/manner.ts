@@ -55,6 +55,8 @@ export const manner = {
   panic: `panic panicking freaking_out freaking omg oh_no oh_my_god god wtf holy_crap shit damn fuck scared terrified
     worried desperate crying aaah ahhh`,
   thanks: `thanks thank_you thx ty tysm cheers appreciated appreciate much_obliged`,
+  chasesNumbers: `chasing_something chasing_anything chasing_numbers chasing_a_number chasing_ph chasing_values
+    chasing_parameters chasing_colour chase_numbers chase_anything`,
   greeting: `hi hello hey hiya howdy good_morning good_evening greetings yo sup`,
   foreign: `hola ayuda por_favor gracias muriendo pez peces hilfe hallo bitte danke stirbt fisch fische fischen mein meine
     meinem bonjour salut merci poisson poissons au_secours aidez aiuto pesce ola ajuda obrigado obrigada peixe`,
@@ -81,7 +83,8 @@ export const manner = {
   agreement: `ok okay k yes yeah yep yup sure alright right correct exactly agreed got_it understood sounds_good`,
   continuation: `and_then what_next whats_next do_that also then_what next_step go_on carry_on continue and_now
     what_about how_about same_for what_else anything_else`,
-  refusal: `i_wont dont_want not_going_to refuse rather_not`,
+  refusal: `i_wont dont_want not_going_to refuse refuses rather_not not_keen not_keen_on wont_hear_of no_hear_o
+    not_hear_of`,
   repeat: `repeat say_again pardon come_again again what_did_you_say`,
   correction: `i_mean i_meant sorry_i_meant no_wait wait_no actually its_actually correction typo mistyped scrap_that make_it
     make_that oops whoops i_said_wrong read_it_wrong misread not_that oh_wait wait_its hang_on sorry_its sorry_it_was

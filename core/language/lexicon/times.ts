@@ -4,6 +4,8 @@ export const times = {
   justNow: `just_now just_happened a_minute_ago minutes_ago seconds_ago moments_ago an_hour_ago hour_ago`,
   today: `today 2day this_morning this_afternoon this_evening tonight earlier hours_ago`,
   lastNight: `last_night overnight woke_up woke_up_to yesterday yesturday`,
+  overnight: `overnight over_night in_one_night in_a_night`,
+  sameHour: `same_hour same_time same_time_of_day at_the_same_hour`,
   daysAgo: `days_ago day_ago couple_of_days few_days other_day this_week recently lately`,
   weeksAgo: `week_ago weeks_ago last_week couple_weeks fortnight_ago month_ago last_month months_ago`,
   longAgo: `long_ago years_ago year_ago last_year ages_ago once_upon used_to back_then previously formerly in_the_past`,
@@ -15,8 +17,10 @@ export const times = {
   slowly: `slowly slow gradually gradual over_time little_by_little bit_by_bit steadily gently`,
   night: `night nights nighttime nightly lights_off after_dark midnight moonlight`,
   day: `daytime by_day lights_on midday noon`,
-  morning: `morning mornings dawn sunrise breakfast`,
-  evening: `evening evenings dusk sunset afternoon bedtime`,
+  morning: `morning mornings dawn sunrise sunup first_light breakfast when_i_get_up when_i_wake before_lights_on
+    before_the_lights_come_on`,
+  evening: `evening evenings dusk sunset afternoon bedtime at_tea teatime by_tea tea_time suppertime at_supper lights_out
+    lights_off_time before_lights_off`,
   soon: `soon tomorrow tommorow tomorow shortly later next_week next_month this_weekend upcoming coming_week about_to
     going_to gonna`,
   weekday: `monday tuesday wednesday thursday friday saturday sunday weekend weekends weekday mondays sundays

@@ -87,6 +87,22 @@ const ALSO: Readonly<Record<string, string>> = {
   percenter: '%',
   percenters: '%',
   degrees: 'degrees',
+  ...Object.fromEntries(
+    ['degrees', 'degree'].flatMap((degree) =>
+      [
+        'of hardness',
+        'hardness',
+        'of carbonate hardness',
+        'carbonate hardness',
+        'dkh',
+        'dh',
+        'of kh',
+        'german',
+      ].map((of) => [`${degree} ${of}`, 'dkh']),
+    ),
+  ),
+  'german degrees': 'dkh',
+  'german degree': 'dkh',
   inchs: 'in',
   inchies: 'in',
   inche: 'in',

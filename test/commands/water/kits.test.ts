@@ -38,6 +38,15 @@ describe('/water kits', () => {
     expect(kits('nitrate', '2.3 ppm NO3-N', '10 ppm').headline).toMatch(/= 10\.2 mg\/L; .* within what kits/);
   });
 
+  it('doubts an instrument where animals could not look well, and sends to the card where they do not', () => {
+    expect(kits('temperature', '25', '41').headline).toMatch(
+      /look at the animals now\. If they are well, 41 °C cannot be true.*if not, \/urgent what:overheating/,
+    );
+    expect(kits('ph', '6.2', '8.2').headline).toMatch(/If they are well, 6\.2 cannot be true/);
+    // 31 °C can be: believed up to 35 °C.
+    expect(kits('temperature', '25', '31').headline).toMatch(/act as if it were right/);
+  });
+
   it('does not wait for the proof where one of them would be an emergency', () => {
     expect(kits('ammonia', '0', '0.5').headline).toMatch(/^One of the two would be urgent.*what:ammonia/);
     expect(kits('alkalinity', '9 dKH', '15 dKH').headline).toMatch(/^One of the two would be urgent/);

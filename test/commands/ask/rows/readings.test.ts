@@ -94,7 +94,7 @@ describe('a reading that moved', () => {
     expect(given('moved', 'salinity creeping up, 1.025 last week and 1.027 now').headline).toContain(
       'evaporation',
     );
-    expect(given('moved', 'ph 8.2 to 7.8 since we shut the windows').headline).toContain('lights come on');
+    expect(given('moved', 'ph 8.2 to 7.8 since we shut the windows').headline).toContain('closed room');
   });
 
   it('never doses towards the old value', () => {
