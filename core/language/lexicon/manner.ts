@@ -44,6 +44,8 @@ export const manner = {
   beginner: `beginner beginners newbie newbies noob noobs novice starter`,
   lawful: `legal legally illegal cites protected endangered permit permits`,
   lethal: `kill kills killed lethal deadly fatal`,
+  ruins: `ruin ruins nuke nukes nuked nuking wipe wipes wiping wipe_out wipes_out takes_all takes_everything`,
+  waits: `wait waits waited waiting year_one first_year whole_year full_year gatekeeping carved_in_stone`,
   toxic: `toxic poisonous venomous toxin toxins`,
   hearsay: `they_say read heard told i_read i_heard was_told someone_said people_say according_to apparently supposedly
     claims claimed says`,
