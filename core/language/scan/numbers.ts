@@ -221,6 +221,8 @@ function built(
 const NO_UNIT: ReadonlySet<UnitKind> = new Set([
   'gravity',
   'watts',
+  'wattHours',
+  'ampHours',
   'kelvin',
   'money',
   'heads',
