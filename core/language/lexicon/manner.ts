@@ -5,7 +5,7 @@ export const manner = {
   avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
   over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
     nevermind never_mind its_fine_now survived made_it under_control handled
-    all_alive everything_lived everyone_lived nobody_died no_lasting_harm fine_since power_came_back`,
+    all_alive everything_lived everyone_lived nobody_died no_lasting_harm fine_since power_came_back panic_over no_loss not_one_loss no_losses no_harm`,
   past: `happened back_when in_my_last_tank old_tank previous_tank`,
   supposition: `if what_if would suppose supposing hypothetically hypothetical in_case incase imagine say_i
     theoretically theory scenario were_to would_happen could might maybe perhaps possibly`,
@@ -56,6 +56,9 @@ export const manner = {
   plea: `help please pls plz halp urgent urgently asap emergency emergancy hurry quick sos stat`,
   panic: `panic panicking freaking_out freaking omg oh_no oh_my_god god wtf holy_crap shit damn fuck scared terrified
     worried desperate crying aaah ahhh`,
+  asksBot: `what_can_you what_you_can what_do_you_do what_you_do what_can_it_do what_does_it_do what_are_you who_are_you
+    what_do_you_know what_you_know what_it_is_you_do what_is_it_you_do questions_do_you questions_can_i what_else_can_you
+    how_do_you_work what_can_i_ask are_you_a`,
   thanks: `thanks thank_you thx ty tysm cheers appreciated appreciate much_obliged`,
   greeting: `hi hello hey hiya howdy good_morning good_evening greetings yo sup`,
   foreign: `hola ayuda por_favor gracias muriendo pez peces hilfe hallo bitte danke stirbt fisch fische fischen mein meine

@@ -69,6 +69,17 @@ describe('talk', () => {
   it.each([
     ['hello there', 'Hello!'],
     ['what can you do', 'Hello!'],
+    ['Good day. Club new here. What you can?', 'Hello!'],
+    ['hi im new here, what do you do?', 'Hello!'],
+    ['new member, first day. what sort of questions do you answer', 'Hello!'],
+    ['new here, can you help me to start a tank', 'Welcome!'],
+    ['nobody died!! ty for staying up', 'You are welcome'],
+    ['sorry for the sos last night, false alarm, thermometer battery was flat', 'Good to hear'],
+    ['panic over, he was only asleep in the corner, night night', 'Good to hear'],
+    [
+      'they fed my fish while i was off and i expected soup. instead: crystal. just wanted to tell somebody',
+      'All right',
+    ],
     ['thanks a lot', 'You are welcome'],
     ['ok great', 'All right'],
     ['i am new here and want a tank', 'Welcome!'],
