@@ -39,10 +39,13 @@ export const keepingRows: readonly Row[] = [
     label: 'How to test, and how often',
     uses: ['of'],
     computes: isTestPlan,
+    // What is labelled as no card's has no general one either.
     answer: (frame, context) =>
-      isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN)
-        ? howOften(context)
-        : card('test kits', context),
+      frame.cards[0]?.name === 'other'
+        ? undefined
+        : isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN)
+          ? howOften(context)
+          : card('test kits', context),
   },
   {
     kind: 'equipment',

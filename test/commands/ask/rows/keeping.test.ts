@@ -61,6 +61,10 @@ test.each(['how often should i test alk', 'which tests do i need weekly'])('%s',
   expect(keep('test-kit', text)?.headline).toContain('Not everything every day');
 });
 
+test('what no card on tests speaks of is left to the others', () => {
+  expect(keep('test-kit', 'what does ammonia even smell like')).toBeUndefined();
+});
+
 test('gear nothing is known of is left to the others', () => {
   expect(keep('equipment', 'what size skimmer for 400 liters')).toBeUndefined();
 });
