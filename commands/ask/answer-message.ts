@@ -31,6 +31,7 @@ import { fromCase, KEPT, nextOf, notedOf, restOf } from './in-case.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
 import { noPage } from './no-page.ts';
+import { perhapsOf } from './particular.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
 /** How a message is to be taken where a button says so. */
@@ -140,8 +141,11 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
   if (done === undefined) {
     const known = named(decision.frame);
     if (known !== undefined) return known;
-    const { next } = offers(frames.filter((frame) => frame !== decision.frame).slice(0, 3));
-    const thin = { ...noPage(decision.frame.kind), next };
+    const others = frames.filter((frame) => frame !== decision.frame).slice(0, 3);
+    // A card of another kind may be what is asked; it comes before the kinds.
+    const cards = others.slice(0, 1).flatMap((frame) => perhapsOf(frame).slice(0, 2));
+    const next = [...cards, ...offers(others).next];
+    const thin = { ...noPage(), next };
     return { answer: thin, frame: decision.frame, taken: [decision.frame.kind] };
   }
   const more = decision.others.flatMap(({ kind }) => asKind(kind) ?? []);

@@ -40,9 +40,12 @@ export function notUsed(frame: Frame, uses: readonly SlotName[]): readonly strin
     const text = slots[name];
     return used.has(name) || typeof text !== 'string' ? [] : [text];
   });
-  const percents = used.has('percents') ? [] : (slots.percents ?? []);
-  return [...new Set([...levels, ...single, ...percents, ...rest.map(({ text }) => text)])];
+  const lists = LISTS.flatMap((name) => (used.has(name) ? [] : (slots[name] ?? [])));
+  return [...new Set([...levels, ...single, ...lists, ...rest.map(({ text }) => text)])];
 }
 
 /** Slots of one number whose use is not plain from another. */
 const SINGLE = ['volume', 'share', 'changed', 'amount', 'strength', 'container', 'otherTemperature'] as const;
+
+/** Slots of several numbers of which the same holds. */
+const LISTS = ['percents', 'watts', 'batteries'] as const;

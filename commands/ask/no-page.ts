@@ -1,9 +1,8 @@
-import { kindMeanings, type Kind } from '../../core/language/kinds.ts';
 import { answer, type Answer } from '../answer.ts';
 
 /** A question that was understood, and on which nothing here was checked: said, not guessed. */
-export function noPage(kind: Kind): Answer {
+export function noPage(): Answer {
   return answer({
-    headline: `You ask about this: ${kindMeanings[kind]}. I have nothing checked on it yet; please ask the keepers here.`,
+    headline: 'I have nothing checked on exactly that, and I do not guess: please ask the keepers here.',
   });
 }

@@ -17,6 +17,12 @@ export const welcome = answer({
   headline: 'You are welcome. Ask again whenever something about the tank is not clear.',
 });
 
+/** What went well, or was no trouble. */
+export const goodNews = answer({
+  headline: 'Good to hear. Whenever you like, type a reading or what you see in the tank.',
+  next: [READINGS, ...TROUBLE],
+});
+
 /** A nod, or a farewell. */
 export const allRight = answer({
   headline: 'All right. Whenever you like, type a reading or what you see in the tank.',

@@ -1,7 +1,9 @@
 import { lampBand } from '../../core/corals/light-need.ts';
 import { USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
+import { subjectCard } from '../../core/care/subjects/cards.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
+import { subjectAnswer } from '../primer/subject-answer.ts';
 import { TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from './words.ts';
 
 /** A lamp's setting is no light: a wide band, and a meter. */
@@ -22,19 +24,10 @@ export function settingAnswer(setting: string | undefined): Answer {
   });
 }
 
-/** Another lamp: low, then up by a tenth a week. */
-export function newLampAnswer(): Answer {
-  return answer({
-    headline: `Begin well below the light they have had, and go up by about ${USUAL_RAISE_PERCENT} % a week: three to four weeks is usual (common practice).`,
-    steps: [
-      'Best: measure PAR at the corals under the old lamp, set the new one to no more than that, then raise.',
-      'Without a meter: begin at about half the setting you mean to end at, or hang the lamp higher, and go by the corals.',
-      'A new coral begins at the start of its range: /light range names it for each kind.',
-      TOO_MUCH_SIGNS,
-      TOO_MUCH_ACTION,
-    ],
-    cautions: [TOO_MUCH_IS_COMMONER],
-    sources: ['practice'],
-    next: [action('Week by week', 'light ramp', {}, ['now', 'goal'])],
-  });
+/** Another lamp: below the light there was, then up by a tenth a week. */
+export function newLampAnswer(): Answer | undefined {
+  const card = subjectCard('light-lamp', 'start percent');
+  if (card === undefined) return undefined;
+  const given = subjectAnswer(card);
+  return { ...given, next: [...given.next, action('Week by week', 'light ramp', {}, ['now', 'goal'])] };
 }

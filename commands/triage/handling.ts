@@ -14,6 +14,7 @@ import { cardAnswer } from '../primer/card-answer.ts';
 import { urgentCommand } from '../urgent.ts';
 import { hurtAction, isHurt } from '../urgent/hurt.ts';
 import { cleaningCare, noCleaner } from './no-amount.ts';
+import { otherHandling } from './handling-others.ts';
 import { isGas } from './refused.ts';
 
 /** What puts into the air or under the skin what lives on rock. */
@@ -65,6 +66,7 @@ export function handlingAnswer(scanned: Scanned, slots: Slots, context: OwnConte
     ofSalt(slots) ??
     (met(scanned, ...CAUSTIC) ? cleaningCare : undefined) ??
     (met(scanned, ...MAINS) ? cardAnswer(primer('water and mains')) : undefined) ??
+    otherHandling(scanned) ??
     ofAnimal(scanned)
   );
 }

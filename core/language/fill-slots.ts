@@ -109,6 +109,10 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
     waterRateDays: waterRate?.number.everyDays,
     span: take(spans[0]),
     spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
+    watts: listed(({ number }) => number.kinds.includes('watts')),
+    batteries: listed(({ number }) =>
+      number.kinds.some((kind) => kind === 'wattHours' || kind === 'ampHours'),
+    ),
     percents: listOr(percents.flatMap((one) => percentSaid(one, said) ?? [])),
     hours: listed(
       (one) =>

@@ -71,6 +71,9 @@ export const slotsSchema = z.object({
   /** How long. */
   span: quantity.optional(),
   spans: z.array(quantity).optional(),
+  /** Power of gear, W, and what a battery holds, Wh or Ah, in order. */
+  watts: z.array(quantity).optional(),
+  batteries: z.array(quantity).optional(),
   /** Lamp: hours and percent, in order; light measured. */
   hours: z.array(quantity).optional(),
   percents: z.array(quantity).optional(),

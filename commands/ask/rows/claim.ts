@@ -1,3 +1,4 @@
+import { met } from '../../../core/language/met.ts';
 import { parameterSlots } from '../../../core/language/slots.ts';
 import { ruleWithin } from '../../../core/claims/judge.ts';
 import { state } from '../../../core/claims/stated.ts';
@@ -46,7 +47,9 @@ export const claimRows: readonly Row[] = [
       const rule = ruleWithin(scanned);
       const text =
         given.length <= MAX_MESSAGE_LENGTH ? given : (rule?.text ?? given).slice(0, MAX_MESSAGE_LENGTH);
-      const isOfDose = namesMedicine(scanned) || namesBleach(scanned);
+      // A copper coin or pipe is no medicine.
+      const isMetal = met(scanned, 'poisons.coin', 'hardware.pipe');
+      const isOfDose = (namesMedicine(scanned) && !isMetal) || namesBleach(scanned);
       const subject = rule === undefined && !isOfDose ? subjectOf(frame, context) : undefined;
       return subject ?? call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
     },

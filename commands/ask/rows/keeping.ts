@@ -13,6 +13,7 @@ import { urgentAction } from '../../urgent/action.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { readableAs } from './coral-said.ts';
+import { gearSum } from './gear-said.ts';
 
 /** Beginning, testing, gear and going away: mostly the short cards. */
 export const keepingRows: readonly Row[] = [
@@ -38,16 +39,23 @@ export const keepingRows: readonly Row[] = [
     label: 'How to test, and how often',
     uses: ['of'],
     computes: isTestPlan,
+    // What is labelled as no card's has no general one either.
     answer: (frame, context) =>
-      isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN)
-        ? howOften(context)
-        : card('test kits', context),
+      frame.cards[0]?.name === 'other'
+        ? undefined
+        : isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN)
+          ? howOften(context)
+          : card('test kits', context),
   },
   {
     kind: 'equipment',
     label: 'Mains, top-off, flow and other gear',
-    uses: [],
-    answer: ({ reading: { scanned } }, context) => {
+    uses: ['volume', 'otherTemperature', 'spans', 'watts', 'batteries'],
+    computes: (frame) => gearSum(frame) !== undefined,
+    answer: (frame, context) => {
+      const { scanned } = frame.reading;
+      const sum = gearSum(frame);
+      if (sum !== undefined) return sum;
       const found = gear.find(([, classes]) => met(scanned, ...classes));
       return found === undefined ? undefined : card(found[0], context);
     },

@@ -16,6 +16,7 @@ import { percent } from '../../waterchange/pour.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { clockChangeAnswer } from '../../remind/clock-change.ts';
 import { call } from '../../called.ts';
+import { isUnclear } from '../particular.ts';
 import type { Row } from '../row.ts';
 import { allLuxOf, coralsOf, originOf, parsOf, readableAs } from './coral-said.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';
@@ -31,7 +32,12 @@ export const lightRows: readonly Row[] = [
     kind: 'light-lamp',
     label: 'Lamp settings and new lamps',
     uses: ['percents', 'light', 'corals'],
-    computes: ({ slots: { percents = [], light = [] } }) => percents.length + light.length > 1,
+    computes: (frame) => {
+      const { percents = [], light = [] } = frame.slots;
+      // One setting and no card that is clear: what a setting can tell.
+      const isLone = percents.length === 1 && light.length === 0 && isUnclear(frame);
+      return isRamp(frame) || isLone || (light.length > 0 && percents.length + light.length > 1);
+    },
     answer: lampOf,
   },
   {
@@ -105,7 +111,24 @@ function hoursSaid({ slots: { hours = [], spans = [] } }: Frame): readonly numbe
     .filter((value) => value > 0 && value <= DAY_HOURS);
 }
 
-function lampOf(frame: Frame, context: OwnContext): Answer {
+/** Cards that a rise from one setting to another is about. */
+const OF_PACE: ReadonlySet<string> = new Set(['raise pace', 'back up']);
+
+/** Two settings of one lamp, and asked is how fast from one to the other. */
+function isRamp({
+  slots: { percents = [], light = [] },
+  cards: [card],
+  reading: { scanned },
+}: Frame): boolean {
+  if (percents.length !== 2 || light.length > 0) return false;
+  return OF_PACE.has(card?.name ?? '') || met(scanned, 'manner.askPace');
+}
+
+function lampOf(frame: Frame, context: OwnContext): Answer | undefined {
+  const [now, wanted] = frame.slots.percents ?? [];
+  if (isRamp(frame) && now !== undefined && wanted !== undefined) {
+    return call(rampCommand, { now, goal: wanted }, context);
+  }
   const [reading, goal] = parsOf(frame);
   const [one, other] = coralsOf(frame);
   const [setting] = frame.slots.percents ?? [];

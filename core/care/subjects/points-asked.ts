@@ -51,7 +51,7 @@ export function pointsAsked({ title, points }: SubjectCard, asked: Asked): reado
   return points.toSorted((a, b) => worth(b) - worth(a));
 }
 
-/** The one point whose label names the animal the message names, where neither headline nor title speaks of it. */
+/** The one point whose label names all animals the message names, where neither headline nor title speaks of them. */
 export function pointInstead(
   { title, headline, points }: SubjectCard,
   { animals }: Asked,
@@ -59,9 +59,17 @@ export function pointInstead(
   if (sharedAnimals(animals, namedIn(`${title}; ${headline}`)) >= 1) return undefined;
   const shared = points.map((point) => sharedAnimals(animals, namedIn(point[0])));
   const most = Math.max(...shared, 0);
-  return most < 1 || shared.filter((each) => each === most).length > 1
-    ? undefined
-    : points[shared.indexOf(most)];
+  const found = points[shared.indexOf(most)];
+  const isOne = most >= 1 && shared.filter((each) => each === most).length === 1;
+  return isOne && found !== undefined && isOfAll(animals, namedIn(found[0])) ? found : undefined;
+}
+
+/** Whether a text names every animal that is asked about, of corals one of each group. */
+function isOfAll(animals: Asked['animals'], told: Asked['animals']): boolean {
+  return [...animals].every((key) => {
+    if (/^(?:coral|group) /.test(key)) return true;
+    return told.has(key) || told.has(key.replace(/^of /, 'group '));
+  });
 }
 
 function scoreOf([label, value]: Point, { animals, words, spans }: Asked): number {

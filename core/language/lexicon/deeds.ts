@@ -35,7 +35,7 @@ export const deeds = {
   stopsDosing: `dosing_off doser_off stop_dosing stopped_dosing no_longer_dosing dosing_stopped`,
   swaps: `instead substitute substituted substituting replace replaced replacing in_place_of`,
   changesWater: `water_change waterchange water_changes wc wcs pwc big_water_change changed_water auto_water_change
-    awc`,
+    awc change_water changes_water changing_water change_the_water change_any_water changes_of_water`,
   topsOff: `top_off topped_off topoff topping_off top_up topped_up evaporation evaporated evaporates`,
   evaporates: `evaporation evaporated evaporates evaporating evaporate evap evaps`,
   mixesSalt: `mix_salt mixing mixed new_saltwater fresh_mix`,

@@ -34,7 +34,7 @@ export const fish = {
     squirrelfish soldierfish`,
   seahorse: `seahorse seahorses sea_horse sea_horses hippocampus pipefish pipe_fish pipefishes seadragon`,
   mandarin: `mandarin mandarins mandarinfish mandarin_fish dragonet dragonets scooter_blenny synchiropus`,
-  anyFish: `fish fishes fishies fishys fishy livestock stock critter critters swimmer swimmers tankmate tankmates
+  anyFish: `fish dead_fish fishes fishies fishys fishy livestock stock critter critters swimmer swimmers tankmate tankmates
     tank_mate finned`,
   fry: `tiny_fish nano_fish baby_fish fry larvae larva juvenile juvie juvies hatchling`,
   freshFish: `goldfish gold_fish guppy guppies molly mollies betta tetra cichlid koi pleco freshwater_fish`,

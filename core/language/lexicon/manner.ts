@@ -5,7 +5,7 @@ export const manner = {
   avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
   over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
     nevermind never_mind its_fine_now survived made_it under_control handled
-    all_alive everything_lived everyone_lived nobody_died no_lasting_harm fine_since power_came_back`,
+    all_alive everything_lived everyone_lived nobody_died no_lasting_harm fine_since power_came_back panic_over no_loss not_one_loss no_losses no_harm`,
   past: `happened back_when in_my_last_tank old_tank previous_tank`,
   supposition: `if what_if would suppose supposing hypothetically hypothetical in_case incase imagine say_i
     theoretically theory scenario were_to would_happen could might maybe perhaps possibly`,
@@ -44,6 +44,8 @@ export const manner = {
   beginner: `beginner beginners newbie newbies noob noobs novice starter`,
   lawful: `legal legally illegal cites protected endangered permit permits`,
   lethal: `kill kills killed lethal deadly fatal`,
+  ruins: `ruin ruins nuke nukes nuked nuking wipe wipes wiping wipe_out wipes_out takes_all takes_everything`,
+  waits: `wait waits waited waiting year_one first_year whole_year full_year gatekeeping carved_in_stone`,
   toxic: `toxic poisonous venomous toxin toxins`,
   hearsay: `they_say read heard told i_read i_heard was_told someone_said people_say according_to apparently supposedly
     claims claimed says`,
@@ -54,6 +56,9 @@ export const manner = {
   plea: `help please pls plz halp urgent urgently asap emergency emergancy hurry quick sos stat`,
   panic: `panic panicking freaking_out freaking omg oh_no oh_my_god god wtf holy_crap shit damn fuck scared terrified
     worried desperate crying aaah ahhh`,
+  asksBot: `what_can_you what_you_can what_do_you_do what_you_do what_can_it_do what_does_it_do what_are_you who_are_you
+    what_do_you_know what_you_know what_it_is_you_do what_is_it_you_do questions_do_you questions_can_i what_else_can_you
+    how_do_you_work what_can_i_ask are_you_a`,
   thanks: `thanks thank_you thx ty tysm cheers appreciated appreciate much_obliged`,
   chasesNumbers: `chasing_something chasing_anything chasing_numbers chasing_a_number chasing_ph chasing_values
     chasing_parameters chasing_colour chase_numbers chase_anything`,

@@ -11,6 +11,7 @@ export const places = {
   inSump: `in_the_sump in_sump return_compartment skimmer_section`,
   rack: `rack racks fragrack shelf island`,
   tank: `tank tanks tanl aquarium aquaria aquariam display dt fishtank reef reefs`,
+  nano: `nano nanos`,
   smallTank: `nano_tank pico pico_tank cube_tank frag_tank betta_tank`,
   floor: `floor floors floorboards tiles hardwood laminate ceiling downstairs`,
   houseCarpet: `carpet carpets rug`,

@@ -12,6 +12,7 @@ export const substances = {
   phosphateAdd: `sodium_phosphate trisodium_phosphate tsp monopotassium phosphate_solution`,
   phosphateRemover: `gfo ferric_oxide granular_ferric lanthanum lanthinum phosphate_remover aluminium_oxide
     phosphate_pad`,
+  garlic: `garlic`,
   iodine: `iodine iodide iodin`,
   aminoAcids: `amino aminos amino_acid amino_acids`,
   vinegar: `vinegar vinager`,

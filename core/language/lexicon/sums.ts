@@ -1,5 +1,7 @@
 /** Words of measures, rates, shares and money. */
 export const sums = {
+  enough: `enough plenty sufficient ample suffices keep_up too_weak too_small`,
+  fishPerVolume: `fish_per inch_per inches_per inch-per-gallon inch_-_per inch_of_fish inches_of_fish cm_of_fish of_fish_per per_gallon_of_fish`,
   alkalinity: `hardness buffer buffering alky buffering_capacity`,
   acidity: `acidity acidic acid_level basic alkaline`,
   saltiness: `saltiness salinty salty saltier density gravity salt_level`,

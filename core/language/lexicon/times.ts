@@ -16,6 +16,7 @@ export const times = {
   suddenly: `suddenly sudden out_of_nowhere out_of_the_blue instantly immediately quickly fast rapidly rapid`,
   slowly: `slowly slow gradually gradual over_time little_by_little bit_by_bit steadily gently`,
   night: `night nights nighttime nightly lights_off after_dark midnight moonlight`,
+  moon: `moon full_moon moonlight moonlights lunar`,
   day: `daytime by_day lights_on midday noon`,
   morning: `morning mornings dawn sunrise sunup first_light breakfast when_i_get_up when_i_wake before_lights_on
     before_the_lights_come_on`,

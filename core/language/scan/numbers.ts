@@ -233,6 +233,8 @@ function partBehind(
 const NO_UNIT: ReadonlySet<UnitKind> = new Set([
   'gravity',
   'watts',
+  'wattHours',
+  'ampHours',
   'kelvin',
   'money',
   'heads',

@@ -6,6 +6,8 @@ export type UnitKind =
   | 'gravity'
   | 'molar'
   | 'watts'
+  | 'wattHours'
+  | 'ampHours'
   | 'kelvin'
   | 'money'
   | 'heads'
@@ -155,6 +157,8 @@ const OTHERS: Readonly<Record<Exclude<UnitKind, QuantityKind>, string>> = {
   gravity: 'sg',
   molar: 'molar mol/l',
   watts: 'w watt watts wt',
+  wattHours: 'wh watthours watt-hours watt-hour',
+  ampHours: 'ah amphours amp-hours amp-hour',
   kelvin: 'kelvin k°',
   money: 'bucks dollars dollar euro euros pounds quid $ € £ usd eur',
   heads: 'heads head polyps polyp frags frag corals coral fish fishes snails crabs hermits',

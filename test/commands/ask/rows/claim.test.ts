@@ -79,14 +79,46 @@ describe('a rule somebody passed on', () => {
   it.each([
     [
       'my biology teacher says touching any zoa can kill you. true or is he doing the most',
-      /some zoanthids, mostly Palythoa/,
+      /^Rarely: .*gloves, goggles/,
     ],
-    ['guy told us 1 penny kills everything within a day. legend or true', /metal in the water counts as/],
-    ['someone said you must never top off with tap water, myth?', /Do not use tap water untreated/],
+    ['they all say palys kill you if you so much as touch one, fact?', /^Rarely/],
+    ['guy told us 1 penny kills everything within a day. legend or true', /^Half true: one coin/],
+    ['a mate read that a copper coin in the sump keeps fish healthy, nonsense?', /^Half true: one coin/],
+    ['is it true dead fish poison everybody', /^Overstated for a snail or small fish/],
+    [
+      'they say a dying sea cucumber nukes the lot. real?',
+      /^Overstated.*true enough for a big anemone, cucumber/,
+    ],
+    ['is it true a dead crab kills the tank', /^Overstated/],
+    [
+      'Fella at the mart reckons you never need change water so long as alk stops at 8. Sounds like bull to me',
+      /^Habit, no law/,
+    ],
+    [
+      'fella on the market reckons you never change water again if youve enough mangroves. bollocks?',
+      /^Habit, no law/,
+    ],
+    ['is one inch of fish per gallon right', /^No law: length/],
+    ['do you have to wait a year before any coral, true?', /^No law: steady tests/],
+    ['somebody said a tingle from the outlet is normal by a salt tank', /^Not normal, ever/],
+    ['heard boiling live rock can put you in hospital, fact?', /^True: people in the room/],
+  ])('what is often passed on has its verdict (common practice, no source): %s', (text, known) => {
+    const given = asked(text);
+    expect(given?.headline).toMatch(known);
+    expect(given?.read.join()).toMatch(/^judged: .*nothing else of the message/);
+  });
+
+  it.each([
+    ['someone said you must never top off with tap water, myth?', /Not untreated/],
     ['is it true that hammers and torches can touch', /hammer/i],
   ])('is answered from the card of its subject where nothing judges it: %s', (text, known) => {
     const given = asked(text);
-    expect(given?.headline).toMatch(/^I do not know that rule, so whether it is right was not judged/);
+    expect(given?.headline).toMatch(/^I do not know that rule. On its subject: /);
     expect(given?.headline).toMatch(known);
   });
+
+  it('says that it does not know what it has nothing on', () =>
+    expect(asked('an old boy told me corals can hear. taking the mick?')?.headline).toMatch(
+      /^I do not know that rule, so I cannot say/,
+    ));
 });

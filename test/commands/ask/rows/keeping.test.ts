@@ -61,6 +61,10 @@ test.each(['how often should i test alk', 'which tests do i need weekly'])('%s',
   expect(keep('test-kit', text)?.headline).toContain('Not everything every day');
 });
 
+test('what no card on tests speaks of is left to the others', () => {
+  expect(keep('test-kit', 'what does ammonia even smell like')).toBeUndefined();
+});
+
 test('gear nothing is known of is left to the others', () => {
   expect(keep('equipment', 'what size skimmer for 400 liters')).toBeUndefined();
 });
@@ -69,6 +73,17 @@ describe('talk', () => {
   it.each([
     ['hello there', 'Hello!'],
     ['what can you do', 'Hello!'],
+    ['Good day. Club new here. What you can?', 'Hello!'],
+    ['hi im new here, what do you do?', 'Hello!'],
+    ['new member, first day. what sort of questions do you answer', 'Hello!'],
+    ['new here, can you help me to start a tank', 'Welcome!'],
+    ['nobody died!! ty for staying up', 'You are welcome'],
+    ['sorry for the sos last night, false alarm, thermometer battery was flat', 'Good to hear'],
+    ['panic over, he was only asleep in the corner, night night', 'Good to hear'],
+    [
+      'they fed my fish while i was off and i expected soup. instead: crystal. just wanted to tell somebody',
+      'All right',
+    ],
     ['thanks a lot', 'You are welcome'],
     ['ok great', 'All right'],
     ['i am new here and want a tank', 'Welcome!'],

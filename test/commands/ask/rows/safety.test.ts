@@ -97,3 +97,13 @@ test.each([
   expect(given?.headline).toBe(urgentCard('dying animal').first);
   expect(given?.cautions.join(' ')).toContain('No clove oil');
 });
+
+describe('whether it is safe to handle, beside chemicals and animals (common practice, no source)', () => {
+  it.each([
+    ['do i need goggles dippin with iodine', /^Yes, gloves and goggles for any dip/],
+    ['gloves on for the coral dip or is that over the top', /^Yes, gloves and goggles for any dip/],
+    ['does blue light from the lamp hurt eyes', /^Looking at the lit tank is harmless/],
+    ['is led light bad for my eyes', /^Looking at the lit tank is harmless/],
+    ['superglue on fingers, no biggie right', /^On skin it is mostly harmless/],
+  ])('%s', (text, words) => expect(safe('handling', text)?.headline).toMatch(words));
+});

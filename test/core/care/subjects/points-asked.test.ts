@@ -62,4 +62,11 @@ describe('a point instead of the headline', () => {
   ] as const)('is none for: %s', (text, kind, label) =>
     expect(pointInstead(card(kind, label), asked(text))).toBeUndefined(),
   );
+
+  it.each([
+    ['acclimate-dip', 'dip choice', 'i only wanna buy one dip, mostly get zoas and euphyllias'],
+    ['cycle', 'nothing rises', 'no ammonia from the shrimp in a sock, then the cat ate it'],
+  ] as const)('keeps the headline where others are named, too: %s, %s', (kind, label, text) =>
+    expect(pointInstead(card(kind, label), asked(text))).toBeUndefined(),
+  );
 });

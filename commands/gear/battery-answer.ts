@@ -1,0 +1,65 @@
+import { ampHours, runHours, wattHours, type Battery } from '../../core/gear/battery.ts';
+import { significant } from '../../core/quantity/format.ts';
+import type { Answer, Fact } from '../answer.ts';
+import { otherFacts } from './other-facts.ts';
+
+/** Facts shown at once. */
+const MOST_FACTS = 3;
+
+/** The card on backup with the battery that so many watts need for so many hours first; each load of several by itself. */
+export function batteryAnswer(card: Answer, watts: readonly number[], hours: number): Answer {
+  const all = sum(watts);
+  const each =
+    watts.length < 2
+      ? []
+      : watts.map((one) => ({ label: `${significant(one)} W alone`, value: needs(one, hours) }));
+  return first(
+    card,
+    `${loads(watts)} for ${significant(hours)} h: ${needs(all, hours)}. Before it an air pump with spare batteries.`,
+    each,
+  );
+}
+
+/** The card with how long a battery of so many Wh on its label runs the load, and whether that is as long as is wanted. */
+export function runTimeAnswer(
+  card: Answer,
+  label: string,
+  labelWh: number,
+  { watts, hours }: { readonly watts: readonly number[]; readonly hours: number | undefined },
+): Answer {
+  const run = (battery: Battery): number => runHours(labelWh, sum(watts), battery);
+  const [lithium, lead] = [run('lithium'), run('lead')];
+  const wanted =
+    hours === undefined
+      ? ''
+      : lead >= hours
+        ? ` ${significant(hours)} h is met.`
+        : lithium < hours
+          ? ` Too little for ${significant(hours)} h.`
+          : ` ${significant(hours)} h only in lithium.`;
+  return first(
+    card,
+    `${label} runs ${loads(watts)} for about ${significant(lead, 2)} h in lead, ${significant(lithium, 2)} h in lithium, when it is healthy.${wanted}`,
+    hours === undefined ? [] : [{ label: `${significant(hours)} h of it`, value: needs(sum(watts), hours) }],
+  );
+}
+
+function first(card: Answer, headline: string, facts: readonly Fact[]): Answer {
+  return { ...card, headline, facts: [...facts, ...otherFacts(card)].slice(0, MOST_FACTS) };
+}
+
+function needs(watts: number, hours: number): string {
+  const wh = wattHours(watts, hours);
+  const ah = (battery: Battery): string => significant(Math.ceil(ampHours(wh, battery)), 3);
+  return `about ${significant(wh)} Wh, at 12 V ${ah('lead')} Ah of lead or ${ah('lithium')} Ah of lithium`;
+}
+
+function loads(watts: readonly number[]): string {
+  const [only, other] = watts;
+  if (only !== undefined && other === undefined) return `${significant(only)} W`;
+  return `${watts.map((one) => significant(one)).join(' + ')} W`;
+}
+
+function sum(watts: readonly number[]): number {
+  return watts.reduce((total, one) => total + one, 0);
+}
