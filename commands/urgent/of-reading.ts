@@ -51,8 +51,9 @@ export function urgentOf(reading: Reading): Meant<UrgentId> {
     byDanger,
   );
   // The card of a parameter is for what was named or is implied, never for iodine or food.
-  const isOther = told === 'overdose' && overdosed(reading.scanned) === undefined;
-  const named = { ...rest, first: isOther ? ('other overdose' as const) : told };
+  const isOther = overdosed(reading.scanned) === undefined;
+  const ofOther = (id: UrgentId): UrgentId => (isOther && id === 'overdose' ? 'other overdose' : id);
+  const named = { ...rest, first: told && ofOther(told), near: rest.near.map(ofOther) };
   const [measured, ...more] = [...new Set(dangersIn(reading).map(({ card }) => card))];
   if (measured === undefined) return named;
   const isEvent = named.first !== undefined && !BY_LEVEL.has(named.first);
@@ -60,7 +61,12 @@ export function urgentOf(reading: Reading): Meant<UrgentId> {
   const first = isEvent && !(named.first === 'oxygen loss' && isCause) ? named.first : measured;
   const events = [named.first, ...named.others].filter((id) => id !== undefined && !BY_LEVEL.has(id));
   const others = [measured, ...more, ...events].filter((id) => id !== undefined && id !== first);
-  return { first, share: 1, others: [...new Set(others)].filter((id) => id !== undefined) };
+  return {
+    first,
+    share: 1,
+    near: first === undefined ? [] : [first],
+    others: [...new Set(others)].filter((id) => id !== undefined),
+  };
 }
 
 /** From this share the learnt card is believed before the words; own choice. */
@@ -73,7 +79,7 @@ export function hurtOf(reading: Reading): Meant<HurtId | HurtGroupId> {
   const sure = named.share < SURE ? sureHurts.find((way) => fits(way, scanned))?.card : undefined;
   if (sure === undefined) return named;
   const others = [named.first, ...named.others].filter((id) => id !== undefined && id !== sure);
-  return { first: sure, share: named.share, others: others.filter((id) => id !== undefined) };
+  return { first: sure, share: named.share, near: [sure], others: others.filter((id) => id !== undefined) };
 }
 
 /** A pet that no word names must be this many times likelier than a tank in danger; own choice. */
