@@ -29,7 +29,7 @@ export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
   const lead = personLead(reading, PERSON_FIRST);
   const [frame] = framesOf(reading);
   const saidFor = (id: UrgentId): UrgentInput => ({
-    ...(frame === undefined ? {} : urgentSaid(id, frame.slots, reading.scanned)),
+    ...(frame === undefined ? {} : urgentSaid(id, frame.slots, reading)),
     ...input,
   });
   if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') * lead) {

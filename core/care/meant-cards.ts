@@ -11,7 +11,7 @@ export interface Meant<Id extends string> {
   readonly share: number;
   /** The others in question, likeliest first. */
   readonly others: readonly Id[];
-  /** Every card it may be, likeliest first: one alone where that is far ahead of the next. */
+  /** Every card it may be, likeliest first: one alone where its share is `ahead` of the next. */
   readonly near: readonly Id[];
 }
 
@@ -22,11 +22,6 @@ const MARGIN = 0.2;
 /** Less likely ones are not named. */
 const LEAST = 0.08;
 const MOST_OTHERS = 3;
-/**
- * A card less than this ahead of the next may as well be another. Read off 340 emergencies by older weights that had not
- * seen them: of 94 within it the likeliest was right in 47 and among three in 80, of 246 beyond it in 235.
- */
-const AHEAD = 0.6;
 
 /**
  * The cards of the house for the learnt ones, by what was met. Of several that are about as likely, the one that stands
@@ -37,6 +32,7 @@ export function meantCards<Id extends string>(
   ways: Readonly<Record<string, readonly Way<Id>[]>>,
   scanned: Scanned,
   byDanger: readonly Id[],
+  ahead = 0,
 ): Meant<Id> {
   const shares = new Map<Id, number>();
   for (const { name, probability } of learnt) {
@@ -50,7 +46,7 @@ export function meantCards<Id extends string>(
   const isClear = most >= CLEAR;
   const ids = likely.map(([id]) => id);
   const others = ids.filter((id) => !isClear || id !== first);
-  const isAhead = most - (likely[1]?.[1] ?? 0) >= AHEAD;
+  const isAhead = most - (likely[1]?.[1] ?? 0) >= ahead;
   return {
     first: isClear ? first : undefined,
     share: most,

@@ -46,7 +46,7 @@ export const emergencyRows: readonly Row[] = [
 
 /** What a message says, as options of the card of one emergency. */
 export function saidFor({ slots, reading }: Frame): (what: UrgentId) => ReturnType<typeof urgentSaid> {
-  return (what) => urgentSaid(what, slots, reading.scanned);
+  return (what) => urgentSaid(what, slots, reading);
 }
 
 /** From this probability a hurt person comes before what is likelier; own choice. */
