@@ -16,6 +16,7 @@ export const byDanger: readonly UrgentId[] = [
   'flood',
   'out of the water',
   'burst heater',
+  'metal in the water',
   'bleach or spray',
   'untreated tap water',
   'copper or medicine',

@@ -1,5 +1,6 @@
-import type { UrgentId } from '../../../core/care/urgent/cards.ts';
+import { urgentCard, type UrgentId } from '../../../core/care/urgent/cards.ts';
 import { framesOf, type Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import type { Reading } from '../../../core/language/reading.ts';
 import type { Answer, NextAction } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
@@ -61,10 +62,15 @@ export function firstAid(reading: Reading, context: OwnContext): Answer | undefi
   return frame === undefined ? undefined : row?.answer(frame, context);
 }
 
+/** Words of a day to come: it may be announced, and it may be now. */
+const ANNOUNCED = ['times.soon', 'times.weekday', 'times.month', 'manner.planning'] as const;
+
 function cardOf(what: UrgentId, frame: Frame, context: OwnContext): Answer {
   if (what === 'overdose' || what === 'other overdose') return overdoseAnswer(what, frame, context);
   const { scanned } = frame.reading;
   const card = call(urgentCommand, { what, ...saidFor(frame)(what) }, context);
+  const { ahead } = urgentCard(what);
+  if (ahead !== undefined && met(scanned, ...ANNOUNCED)) return { ...card, steps: [ahead, ...card.steps] };
   return what === 'shredded anemone' ? withWhyItMoved(card, scanned) : card;
 }
 
