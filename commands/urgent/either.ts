@@ -19,12 +19,12 @@ interface Possible {
 /** What a message says, as options of the card of one emergency. */
 type SaidFor = (id: UrgentId) => UrgentInput;
 
-/** From this share of the likeliest card on those near it are shown; below it all of them are asked. Own choice. */
-const SHOWN = 0.3;
+/** From this share of the likeliest card on those near it are shown; below it all of them are asked. Own choices. */
+const SHOWN = { tank: 0.3, hurt: 0.5 } as const;
 
 /** Whether a message may as well mean another card than its likeliest. */
-export function isEither({ near, share }: Meant<string>): boolean {
-  return near.length > 1 && share >= SHOWN;
+export function isEither({ near, share }: Meant<string>, of: keyof typeof SHOWN): boolean {
+  return near.length > 1 && share >= SHOWN[of];
 }
 
 export function eitherHurt(near: readonly (HurtId | HurtGroupId)[]): Answer {

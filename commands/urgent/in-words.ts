@@ -36,12 +36,12 @@ export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
     const both = tankPerhaps(reading, saidFor);
     if (both !== undefined) return both;
     const hurt = hurtOf(reading);
-    if (isEither(hurt)) return eitherHurt(hurt.near);
+    if (isEither(hurt, 'hurt')) return eitherHurt(hurt.near);
     return withMore(hurtAnswer(hurt.first), hurt.others.filter(isHurt).map(hurtAction));
   }
   const tank = urgentOf(reading);
   const { first, others } = tank;
-  if (isEither(tank)) return eitherUrgent(tank.near, saidFor);
+  if (isEither(tank, 'tank')) return eitherUrgent(tank.near, saidFor);
   if (first === undefined) return menuAnswer(undefined);
   return withMore(cardAnswer(first, saidFor(first)), others.map(urgentAction));
 }

@@ -5,6 +5,7 @@ import { hurtIds, type HurtGroupId, type HurtId } from '../../core/care/hurt/car
 import { fits, meantCards, type Meant } from '../../core/care/meant-cards.ts';
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { dangersIn } from '../../core/language/danger.ts';
+import { parameterOf } from '../../core/language/levels-said.ts';
 import { met, type Met } from '../../core/language/met.ts';
 import type { Reading } from '../../core/language/reading.ts';
 import { overdosed } from './said.ts';
@@ -62,7 +63,11 @@ export function urgentOf(reading: Reading): Meant<UrgentId> {
   // The card of a parameter is for what was named or is implied, never for iodine or food.
   const isOther = overdosed(reading) === undefined;
   const ofOther = (id: UrgentId): UrgentId => (isOther && id === 'overdose' ? 'other overdose' : id);
-  const named = { ...rest, first: told && ofOther(told), near: rest.near.map(ofOther) };
+  const named = {
+    ...rest,
+    first: told && ofOther(told),
+    near: withoutOpposite(rest.near.map(ofOther), reading),
+  };
   const [measured, ...more] = [...new Set(dangersIn(reading).map(({ card }) => card))];
   if (measured === undefined) return named;
   const isEvent = named.first !== undefined && !BY_LEVEL.has(named.first);
@@ -77,6 +82,16 @@ export function urgentOf(reading: Reading): Meant<UrgentId> {
     others: [...new Set(others)].filter((id) => id !== undefined),
   };
 }
+
+/** A number of the warmth that was said goes with one side alone. */
+function withoutOpposite(near: readonly UrgentId[], { said }: Reading): readonly UrgentId[] {
+  const [likeliest] = near;
+  const isSaid = said.some(({ of }) => parameterOf(of) === 'temperature');
+  const opposite = OPPOSITE.find((pair) => pair.some((id) => id === likeliest));
+  return near.filter((id) => id === likeliest || !isSaid || opposite?.every((side) => side !== id));
+}
+
+const OPPOSITE: readonly (readonly UrgentId[])[] = [['overheating', 'cold water']];
 
 /** From this share the learnt card is believed before the words; own choice. */
 const SURE = 0.6;
@@ -99,7 +114,7 @@ const UNNAMED_PET = 4;
  * a pet and none was named: "bleach spilled into the sump".
  */
 export function personLead(reading: Reading, usual: number): number {
-  return hurtOf(reading).first === 'pet' && !met(reading.scanned, ...PETS) ? UNNAMED_PET : usual;
+  return hurtOf(reading).near[0] === 'pet' && !met(reading.scanned, ...PETS) ? UNNAMED_PET : usual;
 }
 
 const PETS = [

@@ -27,7 +27,7 @@ export const emergencyRows: readonly Row[] = [
       if (sad !== undefined) return sad;
       const hurt = hurtOf(reading);
       const { first, others } = hurt;
-      if (isEither(hurt)) return eitherHurt(hurt.near);
+      if (isEither(hurt, 'hurt')) return eitherHurt(hurt.near);
       return offering(hurtAnswer(first), others.filter(isHurt).map(hurtAction), first === undefined);
     },
   },
@@ -38,7 +38,7 @@ export const emergencyRows: readonly Row[] = [
     answer: (frame, context) => {
       const tank = urgentOf(frame.reading);
       const { first, others } = tank;
-      if (isEither(tank)) return eitherUrgent(tank.near, saidFor(frame));
+      if (isEither(tank, 'tank')) return eitherUrgent(tank.near, saidFor(frame));
       const given = first === undefined ? call(urgentCommand, {}, context) : cardOf(first, frame, context);
       return offering(given, others.map(urgentAction), first === undefined);
     },
