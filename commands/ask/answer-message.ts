@@ -20,6 +20,7 @@ import { hurtAnswer } from '../urgent/hurt.ts';
 import { mayBeHurt } from '../urgent/of-reading.ts';
 import { watchedKeep } from '../watched-keep.ts';
 import { aboutOf, type About } from './about.ts';
+import { alsoOfTank } from './also-of-tank.ts';
 import { answered, keptOf, type Given } from './answered.ts';
 import { besidesSize } from './besides-size.ts';
 import { byLevel } from './by-level.ts';
@@ -137,7 +138,7 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
   if (card !== undefined) return card;
   if (decision.kind === 'far') return far(frames);
   if (decision.kind === 'offer') return offering(decision.frames);
-  const done = answered(decision.frame, about);
+  const done = alsoOfTank(decision) ?? answered(decision.frame, about);
   if (done === undefined) {
     const known = named(decision.frame);
     if (known !== undefined) return known;

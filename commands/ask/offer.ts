@@ -42,6 +42,13 @@ export function offered(frames: readonly Frame[]): readonly Kind[] {
 const DANGER =
   'Is somebody hurt, or is something going wrong right now? Then press the first button; else choose what you mean.';
 
+/** What is right at once, whichever danger it is. */
+const AT_ONCE = [
+  'A person: faint, numb, short of breath or bleeding hard: the emergency number now.',
+  'Water, sparks or smoke near mains: breaker off from a dry place before you touch anything.',
+  'Fish gasp or lie down: move the surface hard now, air stone in, and add nothing.',
+] as const;
+
 function isDanger(frame: Frame | undefined): boolean {
   return isDangerKind(frame?.kind);
 }
@@ -54,6 +61,7 @@ export function offers(frames: readonly Frame[]): Answer {
       ? DANGER
       : 'Which of these do you mean? Choose below, or say it in other words.',
     read: heard === '' ? [] : [heard],
+    steps: isDanger(frames[0]) ? AT_ONCE : [],
     next: offered(frames).flatMap((kind) => asKind(kind) ?? []),
   });
 }

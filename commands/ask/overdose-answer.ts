@@ -18,7 +18,7 @@ export function overdoseAnswer(
   const raised = slots.salt === undefined ? [] : raisedBy(slots.salt);
   const hasCard = raised.length === 0 || raised.some((id) => WITH_CARD.has(id));
   if (done !== undefined && !hasCard) return { ...done, steps: IT_IS_IN };
-  const said = urgentSaid(what, slots, reading.scanned);
+  const said = urgentSaid(what, slots, reading);
   const card = call(urgentCommand, { what, ...said }, context);
   return done === undefined ? card : withEffect(card, done);
 }

@@ -1,14 +1,29 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
-import { answer, type Answer } from '../answer.ts';
+import { answer, type Answer, type Fact } from '../answer.ts';
 import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { cmAndInches } from '../../core/corals/say.ts';
 import { action } from '../calls.ts';
+
+const CORAL: readonly Fact[] = [
+  { label: 'the light', value: 'which lamp, hours a day, and PAR at that spot if you can measure it' },
+  { label: 'the place', value: `what stands within ${cmAndInches(15)}, and how the water moves there` },
+];
+
+const FISH: readonly Fact[] = [
+  { label: 'the fish', value: 'which kind and size, how long it is here, and who chases it' },
+  { label: 'food', value: 'what it gets, whether it eats, how thin it is, and its droppings' },
+];
 
 /**
  * Trouble with little to work with: first do no harm, then what to tell; readings that were said are judged with it. Common
  * practice, no source.
  */
-export function tellMore(names: readonly string[], entries: readonly CoralEntry[], water?: Answer): Answer {
+export function tellMore(
+  names: readonly string[],
+  entries: readonly CoralEntry[],
+  water?: Answer,
+  isFish = false,
+): Answer {
   return answer({
     headline:
       'Change nothing big and dose nothing yet: tell these few things first, so that the cause can be found.',
@@ -36,8 +51,7 @@ export function tellMore(names: readonly string[], entries: readonly CoralEntry[
           'salinity first (all else hangs on it), then temperature, pH, alkalinity, calcium, magnesium, nitrate, phosphate, ammonia: numbers, the day, and with which kits',
       },
       { label: 'the tank', value: 'litres or gallons of water, how old it is, what you dose each day' },
-      { label: 'the light', value: 'which lamp, hours a day, and PAR at that spot if you can measure it' },
-      { label: 'the place', value: `what stands within ${cmAndInches(15)}, and how the water moves there` },
+      ...(isFish ? FISH : CORAL),
       {
         label: 'the others',
         value: 'how the other corals, fish, shrimps and snails look, and what you see by torch at night',

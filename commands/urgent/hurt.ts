@@ -26,6 +26,11 @@ export function hurtAction(id: HurtId): NextAction {
   return choose(hurtCard(id).label, id);
 }
 
+/** A button that asks which of a group it was. */
+export function hurtGroupAction(id: HurtGroupId): NextAction {
+  return choose(hurtGroups[id].label, id);
+}
+
 /** The card of one hurt, or the question within a group or among all. */
 export function hurtAnswer(choice: HurtId | HurtGroupId | undefined): Answer {
   if (choice === undefined) return question(HURT_QUESTION, menu);
@@ -49,7 +54,7 @@ function cardOf(id: HurtId): Answer {
 const grouped: ReadonlySet<HurtId> = new Set(Object.values(hurtGroups).flatMap(({ ids }) => [...ids]));
 const menu = [
   ...hurtIds.filter((id) => !grouped.has(id)).map(hurtAction),
-  ...hurtGroupIds.map((id) => choose(hurtGroups[id].label, id)),
+  ...hurtGroupIds.map(hurtGroupAction),
 ];
 
 function question(headline: string, next: readonly NextAction[]): Answer {

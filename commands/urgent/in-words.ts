@@ -4,13 +4,16 @@ import { dangersIn } from '../../core/language/danger.ts';
 import { framesOf } from '../../core/language/frame.ts';
 import type { Reading } from '../../core/language/reading.ts';
 import type { Answer } from '../answer.ts';
+import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { cardAnswer } from './card-answer.ts';
 import { despairAnswer } from './despair.ts';
+import { eitherHurt, eitherUrgent, isEither } from './either.ts';
 import { hurtAction, hurtAnswer, isHurt } from './hurt.ts';
 import type { UrgentInput } from './input.ts';
 import { menuAnswer } from './menu.ts';
 import { hurtOf, personLead, urgentOf } from './of-reading.ts';
 import { urgentAction } from './action.ts';
+import { tankPerhaps } from './tank-perhaps.ts';
 import { urgentSaid } from './said.ts';
 
 /** From this probability a hurt person comes before what is likelier; own choice. */
@@ -24,15 +27,23 @@ export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
   if (sad !== undefined) return sad;
   const of = (kind: string): number => reading.kinds.find(({ name }) => name === kind)?.probability ?? 0;
   const lead = personLead(reading, PERSON_FIRST);
-  if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') * lead) {
-    const { first, others } = hurtOf(reading);
-    return withMore(hurtAnswer(first), others.filter(isHurt).map(hurtAction));
-  }
-  const { first, others } = urgentOf(reading);
-  if (first === undefined) return menuAnswer(undefined);
   const [frame] = framesOf(reading);
-  const said = frame === undefined ? {} : urgentSaid(first, frame.slots, reading.scanned);
-  return withMore(cardAnswer(first, { ...said, ...input }), others.map(urgentAction));
+  const saidFor = (id: UrgentId): UrgentInput => ({
+    ...(frame === undefined ? {} : urgentSaid(id, frame.slots, reading)),
+    ...input,
+  });
+  if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') * lead) {
+    const both = tankPerhaps(reading, saidFor);
+    if (both !== undefined) return both;
+    const hurt = hurtOf(reading);
+    if (isEither(hurt, 'hurt')) return eitherHurt(hurt.near);
+    return withMore(hurtAnswer(hurt.first), hurt.others.filter(isHurt).map(hurtAction));
+  }
+  const tank = urgentOf(reading);
+  const { first, others } = tank;
+  if (isEither(tank, 'tank')) return eitherUrgent(tank.near, saidFor);
+  if (first === undefined) return menuAnswer(undefined);
+  return withMore(cardAnswer(first, saidFor(first)), others.map(urgentAction));
 }
 
 /** Whether a text tells of somebody or something in danger now, by its words or by a number. */

@@ -14,6 +14,7 @@ export const menus = {
       'overdose',
       'other overdose',
       'burst heater',
+      'metal in the water',
       'bleach or spray',
       'copper or medicine',
       'untreated tap water',

@@ -51,6 +51,7 @@ function summed(id: UrgentId, known: Known, of: string | undefined): Numbers {
     case 'burst heater':
       return leftAfter(known, 0.4);
     case 'bleach or spray':
+    case 'metal in the water':
     case 'copper or medicine':
       return leftAfter(known, 1 / 3);
     case 'other overdose':

@@ -2,13 +2,14 @@ import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { raisedBy } from '../../core/dosing/raised-by.ts';
 import { met } from '../../core/language/met.ts';
 import type { Level, Slots } from '../../core/language/slots.ts';
+import type { Reading } from '../../core/language/reading.ts';
 import type { Scanned } from '../../core/language/tokens.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import { dosedOf, type overdosable, type UrgentInput } from './input.ts';
 
 /** What a message says of an emergency, as options of the command. */
-export function urgentSaid(what: UrgentId, slots: Slots, scanned: Scanned): UrgentInput & UrgentOf {
-  const of = what === 'overdose' ? overdosed(scanned) : undefined;
+export function urgentSaid(what: UrgentId, slots: Slots, reading: Told): UrgentInput & UrgentOf {
+  const of = what === 'overdose' ? overdosed(reading) : undefined;
   const measured = of === undefined ? (what === 'ammonia' ? what : undefined) : dosedOf(of);
   const aimed = what === 'salinity crash' ? 'salinity' : of === undefined ? undefined : measured;
   const salinity = stateOf(slots, 'salinity');
@@ -22,12 +23,21 @@ export function urgentSaid(what: UrgentId, slots: Slots, scanned: Scanned): Urge
   };
 }
 
+type Told = Pick<Reading, 'scanned' | 'cards'>;
+
 interface UrgentOf {
   readonly of: (typeof overdosable)[number] | undefined;
 }
 
-/** What was dosed too much, by what was named; alkalinity where only a doser was, and undefined for anything else. */
-export function overdosed(scanned: Scanned): (typeof overdosable)[number] | undefined {
+/** What was dosed too much: limewater that nobody names is known by its milk and its high pH, else what was named. */
+export function overdosed({ scanned, cards }: Told): (typeof overdosable)[number] | undefined {
+  const named = overdosedNamed(scanned);
+  const [likeliest] = cards('urgent-water');
+  return named ?? (likeliest?.name === 'limewater ran away' ? 'limewater' : undefined);
+}
+
+/** By what was named; alkalinity where only a doser was, and undefined for anything else. */
+function overdosedNamed(scanned: Scanned): (typeof overdosable)[number] | undefined {
   const named = (id: ParameterId): boolean =>
     scanned.names.some((name) => name.class === 'parameter' && name.id === id);
   if (met(scanned, 'substances.lime')) return 'limewater';

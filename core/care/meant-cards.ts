@@ -11,6 +11,8 @@ export interface Meant<Id extends string> {
   readonly share: number;
   /** The others in question, likeliest first. */
   readonly others: readonly Id[];
+  /** Every card it may be, likeliest first: one alone where its share is `ahead` of the next. */
+  readonly near: readonly Id[];
 }
 
 /** From this share of its kind's cards one is clear; less of it is a question. Own choice. */
@@ -30,6 +32,7 @@ export function meantCards<Id extends string>(
   ways: Readonly<Record<string, readonly Way<Id>[]>>,
   scanned: Scanned,
   byDanger: readonly Id[],
+  ahead = 0,
 ): Meant<Id> {
   const shares = new Map<Id, number>();
   for (const { name, probability } of learnt) {
@@ -41,8 +44,15 @@ export function meantCards<Id extends string>(
   const close = likely.filter(([, share]) => share > most - MARGIN).map(([id]) => id);
   const [first] = close.sort((a, b) => place(byDanger, a) - place(byDanger, b));
   const isClear = most >= CLEAR;
-  const others = likely.map(([id]) => id).filter((id) => !isClear || id !== first);
-  return { first: isClear ? first : undefined, share: most, others: others.slice(0, MOST_OTHERS) };
+  const ids = likely.map(([id]) => id);
+  const others = ids.filter((id) => !isClear || id !== first);
+  const isAhead = most - (likely[1]?.[1] ?? 0) >= ahead;
+  return {
+    first: isClear ? first : undefined,
+    share: most,
+    others: others.slice(0, MOST_OTHERS),
+    near: ids.slice(0, isAhead ? 1 : MOST_OTHERS),
+  };
 }
 
 /** Whether what was met in a message fits a way. */

@@ -20,7 +20,7 @@ const OF_CORALS = [...coralPairRows, ...coralLightRows, ...coralGrowRows, ...cor
 
 /** Poisons that an emergency tells of. */
 const POISONS: readonly (readonly [UrgentId, readonly Met[]])[] = [
-  ['burst heater', ['poisons.battery', 'poisons.rust']],
+  ['metal in the water', ['poisons.coin', 'poisons.battery', 'poisons.rust']],
   ['bleach or spray', ['poisons.bleach', 'poisons.soap', 'poisons.insecticide']],
 ];
 

@@ -1,10 +1,12 @@
-import type { UrgentId } from '../../../core/care/urgent/cards.ts';
+import { urgentCard, type UrgentId } from '../../../core/care/urgent/cards.ts';
 import { framesOf, type Frame } from '../../../core/language/frame.ts';
+import { met } from '../../../core/language/met.ts';
 import type { Reading } from '../../../core/language/reading.ts';
 import type { Answer, NextAction } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { urgentCommand } from '../../urgent.ts';
 import { urgentAction } from '../../urgent/action.ts';
+import { eitherHurt, eitherUrgent, isEither } from '../../urgent/either.ts';
 import { despairAnswer } from '../../urgent/despair.ts';
 import { hurtAction, hurtAnswer, isHurt } from '../../urgent/hurt.ts';
 import { hurtOf, urgentOf } from '../../urgent/of-reading.ts';
@@ -23,7 +25,9 @@ export const emergencyRows: readonly Row[] = [
     answer: ({ reading }) => {
       const sad = despairAnswer(reading.scanned);
       if (sad !== undefined) return sad;
-      const { first, others } = hurtOf(reading);
+      const hurt = hurtOf(reading);
+      const { first, others } = hurt;
+      if (isEither(hurt, 'hurt')) return eitherHurt(hurt.near);
       return offering(hurtAnswer(first), others.filter(isHurt).map(hurtAction), first === undefined);
     },
   },
@@ -32,12 +36,19 @@ export const emergencyRows: readonly Row[] = [
     label: 'Something is going wrong now',
     uses: ['of', 'now', 'was', 'wanted', 'volume', 'temperature', 'salinity', 'salt', 'amount'],
     answer: (frame, context) => {
-      const { first, others } = urgentOf(frame.reading);
+      const tank = urgentOf(frame.reading);
+      const { first, others } = tank;
+      if (isEither(tank, 'tank')) return eitherUrgent(tank.near, saidFor(frame));
       const given = first === undefined ? call(urgentCommand, {}, context) : cardOf(first, frame, context);
       return offering(given, others.map(urgentAction), first === undefined);
     },
   },
 ];
+
+/** What a message says, as options of the card of one emergency. */
+export function saidFor({ slots, reading }: Frame): (what: UrgentId) => ReturnType<typeof urgentSaid> {
+  return (what) => urgentSaid(what, slots, reading);
+}
 
 /** From this probability a hurt person comes before what is likelier; own choice. */
 const PERSON = 0.25;
@@ -51,10 +62,15 @@ export function firstAid(reading: Reading, context: OwnContext): Answer | undefi
   return frame === undefined ? undefined : row?.answer(frame, context);
 }
 
+/** Words of a day to come: it may be announced, and it may be now. */
+const ANNOUNCED = ['times.soon', 'times.weekday', 'times.month', 'manner.planning'] as const;
+
 function cardOf(what: UrgentId, frame: Frame, context: OwnContext): Answer {
   if (what === 'overdose' || what === 'other overdose') return overdoseAnswer(what, frame, context);
   const { scanned } = frame.reading;
-  const card = call(urgentCommand, { what, ...urgentSaid(what, frame.slots, scanned) }, context);
+  const card = call(urgentCommand, { what, ...saidFor(frame)(what) }, context);
+  const { ahead } = urgentCard(what);
+  if (ahead !== undefined && met(scanned, ...ANNOUNCED)) return { ...card, steps: [ahead, ...card.steps] };
   return what === 'shredded anemone' ? withWhyItMoved(card, scanned) : card;
 }
 

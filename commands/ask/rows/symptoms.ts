@@ -51,7 +51,7 @@ function seen(kind: SymptomKind, frame: Frame, context: OwnContext): Answer {
   if (lightOnly !== undefined)
     return { ...lightOnly, next: [...lightOnly.next, ...others.map((id) => symptomAction(id, {}))] };
   if (first === undefined) {
-    const given = tellMore(names, entries, said.water);
+    const given = tellMore(names, entries, said.water, kind === 'fish-ill');
     return { ...given, next: [...others.map((id) => symptomAction(id, {})), ...given.next] };
   }
   const own = ofOneCoral(first, names, reading.scanned, said.water);

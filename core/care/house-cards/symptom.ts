@@ -62,5 +62,20 @@ export const symptomWays: Ways<'coral-symptom' | 'algae-pest' | 'fish-ill', Symp
   ],
   'breathes fast': [{ card: 'fish gasping' }],
   spots: [{ card: 'fish spots' }],
-  other: [],
+  other: [
+    { card: 'fish swims oddly', if: ['lives.listless', 'lives.toppled', 'body.dizzy'] },
+    { card: 'fish thin', if: ['lives.refuses'] },
+    {
+      card: 'fish wound',
+      if: [
+        'lives.fights',
+        'lives.nipped',
+        'body.eye',
+        'body.cutMyself',
+        'body.bled',
+        'looks.lump',
+        'fish.fishDisease',
+      ],
+    },
+  ],
 };

@@ -11,6 +11,8 @@ const MEDICINE = [
   'poisons.painkiller',
 ] as const;
 
+const CLEANER = ['poisons.bleach', 'poisons.soap', 'poisons.glassCleaner'] as const;
+
 /** A heater that burst is that first, whatever the water reads. */
 const BURST_HEATER: Way<UrgentId> = {
   card: 'burst heater',
@@ -48,7 +50,11 @@ export const urgentWays: Ways<'urgent-water', UrgentId> = {
   overheating: [BURST_HEATER, { card: 'overheating' }],
   'cold water': [BURST_HEATER, { card: 'cold water' }],
   ammonia: [{ card: 'ammonia' }],
-  overdose: [{ card: 'copper or medicine', if: ['poisons.copper', ...MEDICINE] }, { card: 'overdose' }],
+  overdose: [
+    { card: 'copper or medicine', if: ['poisons.copper', ...MEDICINE] },
+    { card: 'bleach or spray', if: CLEANER },
+    { card: 'overdose' },
+  ],
   'limewater ran away': [{ card: 'overdose' }],
   'salinity crash': [
     {
@@ -58,7 +64,15 @@ export const urgentWays: Ways<'urgent-water', UrgentId> = {
     },
     { card: 'salinity crash' },
   ],
-  'burst heater': [{ card: 'copper or medicine', if: MEDICINE }, { card: 'burst heater' }],
+  'burst heater': [
+    { card: 'copper or medicine', if: MEDICINE },
+    {
+      card: 'metal in the water',
+      if: ['poisons.coin', 'poisons.battery', 'poisons.magnet', 'poisons.rust', 'hardware.scraper'],
+      unless: ['gear.heater', 'gear.returnPump', 'gear.flowPump', 'gear.pumpPart', 'events.bursts'],
+    },
+    { card: 'burst heater' },
+  ],
   'bleach or spray': [
     {
       card: 'zoanthid rock',

@@ -10,6 +10,9 @@ import { deadStrip } from './cards/dead-strip.ts';
 import { featherOrBubbles } from './cards/feather-or-bubbles.ts';
 import { fishBreathesFast } from './cards/fish-breathes-fast.ts';
 import { fishSpots } from './cards/fish-spots.ts';
+import { fishSwimsOddly } from './cards/fish-swims-oddly.ts';
+import { fishThin } from './cards/fish-thin.ts';
+import { fishWound } from './cards/fish-wound.ts';
 import { flatBrownWorms } from './cards/flat-brown-worms.ts';
 import { fleshPeels } from './cards/flesh-peels.ts';
 import { glassAnemones } from './cards/glass-anemones.ts';
@@ -62,6 +65,9 @@ export const symptomCards = {
   'feather algae': featherOrBubbles,
   'fish gasping': fishBreathesFast,
   'fish spots': fishSpots,
+  'fish thin': fishThin,
+  'fish swims oddly': fishSwimsOddly,
+  'fish wound': fishWound,
   cloudy,
   'surface film': surfaceFilm,
   'ammonia seen': ammoniaSeen,

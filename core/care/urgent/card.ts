@@ -10,6 +10,8 @@ export interface UrgentCard {
   /** The first thing to do, in one sentence. */
   readonly first: string;
   readonly steps: readonly string[];
+  /** What can be done before it happens, where that is announced. */
+  readonly ahead?: string;
   /** What makes it worse. */
   readonly never: readonly string[];
   /** When to stop and ask, and whom. */

@@ -2,6 +2,7 @@ import type { UrgentCard } from './card.ts';
 import { ammonia, otherOverdose, overdose, salinityCrash } from './chemistry.ts';
 import { dyingAnimal } from './dying-animal.ts';
 import { mainsFault } from './mains.ts';
+import { metalInTheWater } from './metal.ts';
 import { outOfTheWater } from './out-of-water.ts';
 import { bleachOrSpray, burstHeater, shreddedAnemone } from './poison.ts';
 import { fireOrSparks, flood, oxygenLoss, powerCut } from './power.ts';
@@ -23,6 +24,7 @@ export const urgentCards = {
   'other overdose': otherOverdose,
   'salinity crash': salinityCrash,
   'burst heater': burstHeater,
+  'metal in the water': metalInTheWater,
   'bleach or spray': bleachOrSpray,
   'out of the water': outOfTheWater,
   'shredded anemone': shreddedAnemone,

@@ -3,7 +3,7 @@ import { BLEACH_GAS } from '../hazards.ts';
 
 /** Something got into the water. Common practice, no source; how poisonous a given thing is, is mostly not known. */
 export const burstHeater: UrgentCard = {
-  label: 'Burst heater or metal in the water',
+  label: 'Burst heater or pump',
   first:
     'Electricity first: pull every plug at the wall or switch off the breaker before anything of you touches the water.',
   steps: [

@@ -24,7 +24,7 @@ export const fireOrSparks: UrgentCard = {
 export const powerCut: UrgentCard = {
   label: 'Power cut',
   first:
-    'Oxygen first: keep the surface moving from now on, with a battery air pump or by hand every 15 to 30 minutes.',
+    'Oxygen first: from the minute it is off keep the surface moving, with a battery air pump or by hand every 15 to 30 minutes.',
   steps: [
     'With dry hands unplug heater, lamps and pumps at the wall: power comes back without warning.',
     'By hand: scoop a jug of tank water and pour it back from above, or stir the surface, for some minutes each time, at night too.',
@@ -34,6 +34,8 @@ export const powerCut: UrgentCard = {
     'A closed canister filter goes foul: shut it off, and rinse it before it runs again.',
     'When power is back: pumps first, then watch that skimmer and top-off do not overflow. Warm up slowly, test ammonia, lights at their usual hours.',
   ],
+  ahead:
+    'Not off yet: charge and test a battery air pump for an hour, feed lightly the day before, and show somebody who stays there what to switch.',
   never: [
     'Do not dose anything and do not change a lot of water while it is cold.',
     'Never run a generator, grill or stove indoors or near a window: the fumes kill people.',

@@ -30,10 +30,12 @@ export const lives = {
     low_oxygen suffocating suffocated`,
   scratches: `scratching_on flashing rubbing glancing twitching`,
   listless: `lethargic lying_on_bottom laying_on_side listless swimming_weird swimming_sideways spinning
-    upside_down_fish head_standing pacing glass_surfing`,
+    upside_down_fish head_standing pacing glass_surfing spins twirling corkscrews corkscrewing on_its_side
+    on_his_side on_her_side on_their_side tail_down head_down nose_down somersaults swims_funny swims_oddly`,
   eats: `eating eats feeds_well good_appetite hungry`,
   refuses: `not_eating wont_eat stopped_eating refuses refusing spits spitting spat_out starving starved thin skinny
-    anorexic pinched_belly lost_weight`,
+    anorexic pinched_belly lost_weight emaciated skinnier thinner hollow_belly sunken_belly bony wont_touch_food
+    no_appetite lost_appetite off_his_food off_its_food`,
   poops: `poop poops pooped faeces`,
   spawns: `spawn spawned spawning laid_eggs breeding bred pair paired mating smoky_release`,
   grows: `grow growing grew grown grows growth regrow regrowing healing healed heals`,

@@ -1,6 +1,7 @@
 /** Cleaners, poisons, acids, metals, medicines and glues. */
 export const poisons = {
-  bleach: `bleach hypochlorite pool_chlorine`,
+  bleach: `bleach hypochlorite pool_chlorine bottle_steriliser bottle_sterilizer steriliser_water sterilising_fluid
+    sterilizing_fluid sterilising_tablets denture_tablet denture_tablets nappy_sanitiser oven_cleaner drain_cleaner`,
   chlorine: `chlorine chlorines chlorinated chloramine chloramines clorine pool_tablets`,
   ammoniaCleaner: `ammonia_cleaner ammonia_spray household_ammonia`,
   soap: `soap soaps soapy washing_up_liquid detergent detergents fabric_softener shampoo sanitiser sanitizer`,
@@ -27,7 +28,7 @@ export const poisons = {
   zincTin: `zinc galvanised galvanized tin brass bronze aluminium aluminum`,
   lead: `lead_weight lead_weights lead_strip plumbum mercury`,
   rust: `rust rusty rusted rusting corroded corrosion iron steel stainless screw screws`,
-  coin: `coin coins penny pennies jewellery jewelry bracelet`,
+  coin: `coin coins penny pennies pence earring earrings hairpin keyring jewellery jewelry bracelet`,
   battery: `battery batteries button_cell coin_cell`,
   magnet: `magnet magnets`,
   toy: `toy toys crayons`,

@@ -203,27 +203,21 @@ const spoken = fc.oneof(
     .map((parts) => parts.join('')),
 );
 
-/** A card of an emergency, or the question that has it as its first button. */
-function isFirstAid({ headline, next }: Answer): boolean {
-  const isCard = urgentIds.some((id) => headline.startsWith(urgentCard(id).first));
+/** A card of an emergency, the first acts of those it may be, or the question that has it as its first button. */
+function isFirstAid({ headline, facts, next }: Answer): boolean {
+  const isCard = urgentIds.some(
+    (id) =>
+      headline.startsWith(urgentCard(id).first) || facts.some(({ value }) => value === urgentCard(id).first),
+  );
   const isLevel = /\(\/urgent what:/.test(headline);
   return isCard || isLevel || next.slice(0, 2).some(({ label }) => label === 'Something is going wrong now');
 }
 
-/**
- * Known misses: with the sides of a tank it is taken for a question what the tank holds; beside an enormous share or ppm it
- * is asked back what is happening.
- */
-const misread = [
-  'filled with untreated tap water, 120 x 50 x 50 cm',
-  'filled with untreated tap water, 1.025e+5 %',
-  'filled with untreated tap water, 2.033e+6 ppm',
-];
-const isMisread = (said: string): boolean =>
-  misread.includes(said) || /^filled with untreated tap water, \S+e\+\d+ (?:%|ppm)$/.test(said);
+/** Known miss: with the sides of a tank it is taken for a question what the tank holds. */
+const misread = 'filled with untreated tap water, 120 x 50 x 50 cm';
 
-it.fails.each(misread)('is answered with first aid: %s', (sentence) =>
-  expect(isFirstAid(ask(sentence, { nowMs: 0 }))).toBe(true),
+it.fails(`is answered with first aid: ${misread}`, () =>
+  expect(isFirstAid(ask(misread, { nowMs: 0 }))).toBe(true),
 );
 
 describe.each(sentences)('%s', (sentence) => {
@@ -231,7 +225,7 @@ describe.each(sentences)('%s', (sentence) => {
     fc.assert(
       fc.property(spoken, (number) => {
         const said = sentence.replace('#', number);
-        fc.pre(!isMisread(said));
+        fc.pre(said !== misread);
         const shown = ask(said, { nowMs: 0 });
         expect(isFirstAid(shown), `${number}: ${shown.headline}`).toBe(true);
       }),

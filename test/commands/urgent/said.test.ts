@@ -13,5 +13,5 @@ describe('what was dosed too much', () => {
     ['a whole cup of bicarb went in', 'alkalinity'],
     ['kalk ran away overnight', 'limewater'],
     ['calcium chloride spilled in', 'calcium'],
-  ])('%s', (text, of) => expect(overdosed(scan(text))).toBe(of));
+  ])('%s', (text, of) => expect(overdosed({ scanned: scan(text), cards: () => [] })).toBe(of));
 });

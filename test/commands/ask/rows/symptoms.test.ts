@@ -19,6 +19,11 @@ const cards: readonly (readonly [Kind, string, SymptomId])[] = [
   ['algae-pest', 'oily film on the surface', 'surface film'],
   ['algae-pest', 'cloudy water after the new sand', 'cloudy'],
   ['fish-ill', 'clownfish with white spots', 'fish spots'],
+  ['fish-ill', 'mandarin razor thin', 'fish thin'],
+  ['fish-ill', 'copperband wont touch food, hollow belly', 'fish thin'],
+  ['fish-ill', 'swimming on his side like hes drunk', 'fish swims oddly'],
+  ['fish-ill', 'wrasse swims corkscrewing and sinks tail down', 'fish swims oddly'],
+  ['fish-ill', 'the others tore his fins, he was attacked', 'fish wound'],
   ['fish-ill', 'clownfish is breathing fast', 'fish gasping'],
 ];
 
