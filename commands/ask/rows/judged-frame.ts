@@ -13,7 +13,7 @@ import type { OwnContext } from '../../command.ts';
 import { rangeNamesOf, rangesOf } from '../../log/ranges.ts';
 import { kindWords } from '../../tank/print.ts';
 import { notUsed } from '../../urgent/not-used.ts';
-import { isYoungSaid } from './age-said.ts';
+import { isYoungSaid } from '../../../core/language/age-said.ts';
 import { levelsWritten } from './levels-of.ts';
 
 /** A bare number from here on may be a reading nobody understood; own choice, since "one" and "two" count things. */

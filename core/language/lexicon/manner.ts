@@ -1,6 +1,6 @@
 /** How a thing is said: denied, over, supposed, wished, heard. */
 export const manner = {
-  negation: `not no never without none nobody nobody's nobodys no_one noone nothing neither nor isnt arent wasnt werent dont doesnt didnt havent hasnt
+  negation: `not no never without none nobody nobody's nobodys naebody naebodys naebody's no_one noone nothing neither nor isnt arent wasnt werent dont doesnt didnt havent hasnt
     hadnt wont cant cannot couldnt wouldnt shouldnt aint no_one no_longer no_sign_of nope nah`,
   avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
   over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
