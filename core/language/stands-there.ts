@@ -37,6 +37,9 @@ export function standThere(scanned: Scanned): readonly NameSpan[] {
     const classes = classesIn(tokens.map(({ word }) => word));
     const isPlaced = classes.flat().some((name) => name.startsWith('places.'));
     const isAsked = tokens.at(-1)?.word === '?';
+    const already = tokens.findIndex(({ word }) => word === 'already');
+    // "mushrooms and a frogspawn in already": all before it, back to the last comma.
+    const from = already < 0 ? 0 : tokens.slice(0, already).findLastIndex(({ word }) => word === ',') + 1;
     let stands = isPlaced && !isAsked;
     return tokens.flatMap(({ word, name }, at) => {
       const of = (names: readonly string[]): boolean =>
@@ -45,7 +48,8 @@ export function standThere(scanned: Scanned): readonly NameSpan[] {
         if (of(STANDS) || STANDS_WORDS.has(word)) stands = true;
         else if (of(WISHED) || WISHED_WORDS.has(word)) stands = false;
       }
-      return stands && name?.class === 'coral' ? [name] : [];
+      const isBefore = at >= from && at < already;
+      return (stands || isBefore) && name?.class === 'coral' ? [name] : [];
     });
   });
 }
