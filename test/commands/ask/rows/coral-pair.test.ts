@@ -34,7 +34,7 @@ describe('a plan', () => {
   it.each([
     [
       'torch, galaxea, zoas and a leather in a 20 gallon, does that work',
-      /^Not touching: .*Fits: Torch coral/,
+      /^Keep Torch coral and Galaxy coral 30 cm .*The others fit/,
     ],
     ['which corals go in a low light nano for a beginner', /kinds fit \(first year of reefs, 60 PAR\)/],
     ['which corals do not sting', /^No coral is safe with all others/],
