@@ -91,7 +91,7 @@ function headline(fitting: readonly Suits[], { conditions, wanted }: AskedWanted
   if (fitting.length === 0)
     return `None of the ${of} kinds I know fits${conditions.length === 0 ? '' : ` ${where}`}; the nearest misses are below.`;
   const first = fitting.slice(0, 3).map(({ entry }) => entry.names.common[0]);
-  if (hasWish) return `Easy beside them${conditions.length === 0 ? '' : ` ${where}`}: ${first.join(', ')}.`;
+  if (hasWish) return `Easy as well${conditions.length === 0 ? '' : ` ${where}`}: ${first.join(', ')}.`;
   if (conditions.length === 0)
     return `Nothing is said of light, spot or experience, so nearly all stay open; the easiest to begin with: ${first.join(', ')}.`;
   return `${fitting.length} of ${of} kinds fit ${where}: look first at ${first.join(', ')}.`;

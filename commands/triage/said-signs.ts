@@ -56,11 +56,17 @@ const MORE = ['times.newAge', 'deeds.swaps', 'events.wentUp', 'manner.rise', 'de
 export function saidSigns(scanned: Scanned): readonly Found[] {
   const parts = clausesOf(scanned);
   const clauses = parts.map(classesMet);
-  const isDone = (classes: readonly string[]): boolean => parts.some((tokens) => isTold(tokens, classes));
   const inOne = (first: (found: ReadonlySet<string>) => boolean, second: readonly string[]): boolean =>
     clauses.some((found) => first(found) && second.some((name) => found.has(name)));
+  const isSand = inOne(
+    (found) => found.has('places.sand'),
+    ['deeds.moves', 'deeds.siphons', 'records.moved'],
+  );
+  const ofCorals = isSand ? parts.filter((tokens) => !classesMet(tokens).has('places.sand')) : parts;
+  const isDone = (classes: readonly string[]): boolean => ofCorals.some((tokens) => isTold(tokens, classes));
   return [
     ...DONE.flatMap(([sign, words, classes]) => (isDone(classes) ? told(sign, words) : [])),
+    ...(isSand ? told('sand stirred', 'sand that was moved') : []),
     ...(inOne(hasAnimal, NEW) ? told('new animal', 'a new animal') : []),
     ...(inOne(hasAnimal, AT_IT) ? told('animal at it', 'an animal at it') : []),
     ...(isYoungSaid(scanned) ? told('young tank', 'a young tank') : []),

@@ -52,11 +52,14 @@ function asksOfOwn({ slots, reading: { scanned } }: Frame, { keep }: OwnContext)
 /** What fits, from what is said of the spot and of the keeper. */
 export function suitedOf(frame: Frame, context: OwnContext): Answer {
   const { scanned } = frame.reading;
-  const reading = parsOf(frame).find(({ text }) => !lightsOfOne(frame).some(({ par }) => par.text === text));
+  const ofOne = lightsOfOne(frame).map(({ par }) => par.text);
+  const readings = parsOf(frame).filter(({ text }) => !ofOne.includes(text));
+  // From dim to bright somewhere: no light of one spot.
+  const reading = readings.length === 1 ? readings[0] : undefined;
   const { wished: wish, standing } = wishOf(frame);
-  const isLow = reading === undefined && met(scanned, 'places.shade');
-  const isHigh = reading === undefined && !isLow && met(scanned, 'places.highLight');
-  const isMiddle = reading === undefined && !isLow && !isHigh && isMiddleLight(frame);
+  const isLow = readings.length === 0 && met(scanned, 'places.shade');
+  const isHigh = readings.length === 0 && !isLow && met(scanned, 'places.highLight');
+  const isMiddle = readings.length === 0 && !isLow && !isHigh && isMiddleLight(frame);
   const found = call(
     suitedCommand,
     {
@@ -75,6 +78,11 @@ export function suitedOf(frame: Frame, context: OwnContext): Answer {
     ...found,
     read: [
       ...found.read,
+      ...(readings.length > 1
+        ? [
+            `light of ${readings.map(({ text }) => text).join(' to ')}: the dim end for those that begin low, the bright end for the rest`,
+          ]
+        : []),
       ...(isLow
         ? ['low light taken as 60 PAR, the middle of soft light, 40 to 80 (project rule)']
         : isHigh

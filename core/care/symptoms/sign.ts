@@ -26,6 +26,7 @@ export const signs = [
   'fed',
   'dosed',
   'handled',
+  'sand stirred',
   'new light',
   'light the same',
 ] as const;

@@ -16,7 +16,12 @@ export const slimy: SymptomCard = {
       first:
         'Give half as much or less often, and look the next morning: threads after food mostly go within hours.',
     },
-    sediment: { name: 'sand or dirt on it', why: 'it cleans itself' },
+    sediment: {
+      name: 'sand or dirt on it',
+      why: 'it cleans itself',
+      signs: ['sand stirred'],
+      first: 'Blow the sand off with a gentle jet, and leave it: it washes itself with slime within days.',
+    },
     chemical: { name: 'something in the water', why: 'glue, spray, a treatment', signs: ['dosed'] },
     sting: { name: 'a sting', why: 'whitish threads toward a neighbour', signs: ['sting'] },
     wax: { name: 'a normal film', why: 'leathers and Porites shed one' },
