@@ -52,8 +52,8 @@ function asksOfOwn({ slots, reading: { scanned } }: Frame, { keep }: OwnContext)
 /** What fits, from what is said of the spot and of the keeper. */
 export function suitedOf(frame: Frame, context: OwnContext): Answer {
   const { scanned } = frame.reading;
-  const ofOne = lightsOfOne(frame).map(({ par }) => par.text);
-  const readings = parsOf(frame).filter(({ text }) => !ofOne.includes(text));
+  const ofOne = new Set(lightsOfOne(frame).map(({ par }) => par.text));
+  const readings = parsOf(frame).filter(({ text }) => !ofOne.has(text));
   // From dim to bright somewhere: no light of one spot.
   const reading = readings.length === 1 ? readings[0] : undefined;
   const { wished: wish, standing } = wishOf(frame);

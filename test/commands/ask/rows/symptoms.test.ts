@@ -100,7 +100,7 @@ describe('something looks wrong', () => {
 
   test('the caution of palytoxin stands there once', () => {
     const given = answered(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
-    expect(given?.cautions.filter((text) => text.includes('palytoxin'))).toHaveLength(2);
+    expect(given?.cautions.filter((text) => text.includes('palytoxin'))).toHaveLength(1);
   });
 
   // Torch and flowerpot coral: 75 to 200 PAR (common practice, core/corals).
