@@ -6,7 +6,6 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cm } from '../../core/corals/say.ts';
 import { nearMisses, suited } from '../../core/corals/suited.ts';
-import { isSoft, spreads } from '../../core/corals/spreading.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -16,6 +15,7 @@ import { tellingName } from './asked-kind.ts';
 import { askedWanted, type AskedWanted, type WantedInput } from './asked-wanted.ts';
 import { coralsIn, MOST_OF_A_NAME, standingIn } from './corals-in.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
+import { spreadingStep } from './spreading-step.ts';
 import { tankOption } from './tank-input.ts';
 
 /** So many are told in full, so many more by name, and so many that do not fit. */
@@ -72,14 +72,6 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
     cautions: [...hazardCautions(hazardLines(told.map(({ entry }) => entry))), HONEST, ...asked.cautions],
     next: nextOf([...wished.filter(fits), ...told], input.at),
   });
-}
-
-/** Common practice, no source: sand is the border that soft mats cross least. */
-function spreadingStep(entries: readonly CoralEntry[]): string | undefined {
-  const names = [...new Set(entries)].filter((entry) => isSoft(entry) && spreads(entry));
-  return names.length === 0
-    ? undefined
-    : `It spreads: ${names.map(({ names: { common } }) => common[0]).join(', ')}. An island of its own, 15 cm (6 in) of bare sand round it, cut back.`;
 }
 
 const HONEST =
