@@ -1,5 +1,5 @@
 import { par, parRange } from '../../core/light/band.ts';
-import type { Scene } from '../../core/corals/scene.ts';
+import type { Box, Scene } from '../../core/corals/scene.ts';
 import { readSpot } from '../../core/corals/spot.ts';
 import type { Level, Wanted } from '../../core/corals/suits.ts';
 import { Problem } from '../../core/problem.ts';
@@ -12,6 +12,7 @@ import { readPar } from '../light/words.ts';
 import { askedTank } from '../tank/asked-tank.ts';
 import { daysSince, sceneOf } from './scene-of.ts';
 import { standingIn } from './corals-in.ts';
+import { glassRead, saidGlass } from './said-glass.ts';
 import { guessedCautions, spotSaid } from './spot-said.ts';
 
 export interface WantedInput {
@@ -23,6 +24,8 @@ export interface WantedInput {
   readonly kind?: CoralGroup | undefined;
   /** What stands there already, in the member's words. */
   readonly beside?: string | undefined;
+  /** The water of a tank that is not kept here. */
+  readonly volume?: string | undefined;
   readonly tank?: string | undefined;
 }
 
@@ -56,6 +59,7 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
       : reading === undefined
         ? undefined
         : readingPlace(reading.value);
+  const said = scene === undefined ? saidGlass(input.volume) : undefined;
   const onSand = place !== undefined && at !== undefined && place.spot.zCm === 0 ? 'sand' : undefined;
   return {
     wanted: {
@@ -63,7 +67,8 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
       flow,
       ground: ground ?? onSand,
       group: kind,
-      box: scene?.box,
+      box: scene?.box ?? said,
+      boxGuessed: said !== undefined,
       neighbours: [...standingIn(input.beside), ...(scene?.corals ?? [])],
       place,
     },
@@ -74,10 +79,11 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
       ...(flow === undefined ? [] : [`${flow} flow`]),
       ...(ground === undefined ? [] : [`on ${ground}`]),
       ...(input.beside === undefined ? [] : [`beside ${input.beside}`]),
+      ...(said === undefined || input.volume === undefined ? [] : [`in ${input.volume}`]),
     ],
     read: [
       ...(isYoung ? [`your tank runs since ${tank?.startedOn}: judged like a first year of reefs`] : []),
-      ...(scene === undefined ? untoldOf(input.beside) : tankRead(scene)),
+      ...(scene === undefined ? untoldOf(input.beside, said) : tankRead(scene)),
       ...(reading?.notes ?? []),
       ...lightRead(scene, place, reading?.value),
     ],
@@ -128,7 +134,8 @@ function readingPlace(ppfd: number): NonNullable<Wanted['place']> {
   return { scene, spot, rough: false, untold: ['ground', 'room'] };
 }
 
-function untoldOf(beside: string | undefined): readonly string[] {
+function untoldOf(beside: string | undefined, said: Box | undefined): readonly string[] {
+  if (said !== undefined) return [glassRead(said)];
   return beside === undefined
     ? ['no tank, so size and neighbours are not judged']
     : ['no tank, so size is not judged'];

@@ -15,6 +15,7 @@ import { tellingName } from './asked-kind.ts';
 import { askedWanted, type AskedWanted, type WantedInput } from './asked-wanted.ts';
 import { coralsIn, MOST_OF_A_NAME, standingIn } from './corals-in.ts';
 import { hazardCautions, hazardLines } from './hazard-lines.ts';
+import { spreadingStep } from './spreading-step.ts';
 import { tankOption } from './tank-input.ts';
 
 /** So many are told in full, so many more by name, and so many that do not fit. */
@@ -38,6 +39,7 @@ export const suitedCommand = defineCommand({
       .optional(),
     wish: textOption('Corals you wish for: "torch, acan, goniopora"').optional(),
     beside: textOption('Corals that stand there already: "leather, zoas"').optional(),
+    volume: quantityOption('volume', 'Water of a tank that is not kept here').optional(),
     tank: tankOption(),
   }),
   run: (input, context): Answer => suitedAnswer(input, askedWanted(input, { ...context, keep: undefined })),
@@ -54,7 +56,7 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
   const wished = wishes(input.wish, asked.wanted);
   const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
   return answer({
-    headline: `${wishWords(wished)}${headline(fitting, asked)}`,
+    headline: `${wishWords(wished)}${headline(fitting, asked, wished.length > 0)}`,
     read: [...asked.read, ...unread(input.wish), 'tried as a small tank-grown piece, new today'],
     facts: [
       ...wished.map(suitsFact),
@@ -64,7 +66,8 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
     ],
     steps: [
       'Take one or two, and leave them weeks before the next; place each with /coral add, which checks its spot.',
-      'Ask for tank-grown pieces: they settle more easily and leave the reef alone (common practice).',
+      spreadingStep([...wished.map(({ entry }) => entry), ...standing]) ??
+        'Ask for tank-grown pieces: they settle more easily and leave the reef alone (common practice).',
     ],
     cautions: [...hazardCautions(hazardLines(told.map(({ entry }) => entry))), HONEST, ...asked.cautions],
     next: nextOf([...wished.filter(fits), ...told], input.at),
@@ -74,26 +77,28 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
 const HONEST =
   'Fits means that nothing here speaks against it, not that it will live: water, care and the piece itself decide. Demanding ones are left out for less experience on purpose (project rule).';
 
-function headline(fitting: readonly Suits[], { conditions, wanted }: AskedWanted): string {
+function headline(fitting: readonly Suits[], { conditions, wanted }: AskedWanted, hasWish: boolean): string {
   const where = `(${conditions.join(', ')})`;
   const of = corals.filter(({ group }) => wanted.group === undefined || group === wanted.group).length;
   if (fitting.length === 0)
     return `None of the ${of} kinds I know fits${conditions.length === 0 ? '' : ` ${where}`}; the nearest misses are below.`;
   const first = fitting.slice(0, 3).map(({ entry }) => entry.names.common[0]);
+  if (hasWish) return `Easy as well${conditions.length === 0 ? '' : ` ${where}`}: ${first.join(', ')}.`;
   if (conditions.length === 0)
     return `Nothing is said of light, spot or experience, so nearly all stay open; the easiest to begin with: ${first.join(', ')}.`;
   return `${fitting.length} of ${of} kinds fit ${where}: look first at ${first.join(', ')}.`;
 }
 
-/** What was wished for comes first: "Does not fit: Staghorn acropora. Fits: Zoas. " */
+/** What was wished for comes first: "Does not fit: Staghorn acropora. The others fit. " */
 function wishWords(wished: readonly Suits[]): string {
-  return (
-    listed(
-      'Does not fit',
-      wished.filter((one) => !fits(one)),
-    ) + listed('Fits', wished.filter(fits))
-  );
+  const unfit = wished.filter((one) => !fits(one));
+  const fit = wished.filter(fits);
+  if (fit.length <= MOST_WISHED) return listed('Does not fit', unfit) + listed('Fits', fit);
+  return unfit.length === 0 ? 'All you name fit. ' : `${listed('Does not fit', unfit)}The others fit. `;
 }
+
+/** Of more that fit no names are told first; they are below. */
+const MOST_WISHED = 2;
 
 function listed(word: string, some: readonly Suits[]): string {
   if (some.length === 0) return '';

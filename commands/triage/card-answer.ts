@@ -96,8 +96,11 @@ function ranked({ id, answers, evidence }: Triage): readonly Ranked[] {
 }
 
 /** What comes first: what the answers put there, the last one foremost, then the card's own unless one replaces it. */
-function firstActions({ id, answers }: Triage): readonly [string, ...string[]] {
-  const own = symptomCard(id).first;
+function firstActions(triage: Triage): readonly [string, ...string[]] {
+  const { id, answers } = triage;
+  const [likeliest] = ranked(triage);
+  const isTold = likeliest !== undefined && likeliest.score > 0;
+  const own = (isTold ? likeliest.cause.first : undefined) ?? symptomCard(id).first;
   const given = answers.filter((each) => each?.first !== undefined).toReversed();
   const firsts = given.flatMap((each) => each?.first ?? []);
   const [first, ...more] = given.some((each) => each?.replaces === true) ? firsts : [...firsts, own];

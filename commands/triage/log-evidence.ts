@@ -14,7 +14,7 @@ const DAY_MS = 86_400_000;
 const WEEK_MS = 7 * DAY_MS;
 
 /** More than this within a week is a swing, in the parameter's own unit: own choice, near the usual pace of a day. */
-const SWINGS = [
+export const SWINGS = [
   ['alkalinity', 1, 'alkalinity moved'],
   ['salinity', 1.5, 'salinity moved'],
   ['temperature', 2, 'temperature moved'],

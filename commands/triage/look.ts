@@ -7,7 +7,7 @@ import { typed } from '../called.ts';
 import type { OwnContext } from '../command.ts';
 import { filledVolume } from '../fill.ts';
 import { triageCommand } from '../triage.ts';
-import { nextQuestion, questionActions, wholeAnswer } from './card-answer.ts';
+import { ANSWERS, nextQuestion, questionActions, wholeAnswer, type Triage } from './card-answer.ts';
 import { evidenceOf } from './evidence.ts';
 import { symptomAction } from './menu.ts';
 
@@ -30,8 +30,7 @@ export function lookAnswer(look: Look, context: OwnContext): Answer {
   const ofTank = evidenceOf(context);
   const triage = {
     id,
-    answers: [],
-    typed: {},
+    ...answeredBy(id, signs),
     kept: {},
     evidence: { ...ofTank, found: [...signs, ...ofTank.found] },
     volume: look.volume ?? volumeInUse(context),
@@ -47,10 +46,24 @@ export function lookAnswer(look: Look, context: OwnContext): Answer {
       ...(water?.steps ?? []),
       ...(asked === undefined ? [] : [`To narrow it down, choose below. ${asked.ask}`]),
     ],
-    cautions: [...palytoxinCautions(entries), ...card.cautions],
+    cautions: withPalytoxin(palytoxinCautions(entries), card.cautions),
     sources: [...new Set([...card.sources, ...(water?.sources ?? [])])],
     next: [...questionActions(triage), ...others.slice(0, 2).map(orRather), ...card.next],
   };
+}
+
+/** The first question of the card, where what was said answers it. */
+function answeredBy(id: SymptomId, said: readonly Found[]): Pick<Triage, 'answers' | 'typed'> {
+  const [key, choice] =
+    Object.entries(symptomCard(id).questions[0]?.choices ?? {}).find(([, { signs }]) =>
+      said.some(({ sign }) => signs?.includes(sign)),
+    ) ?? [];
+  return key === undefined ? { answers: [], typed: {} } : { answers: [choice], typed: { [ANSWERS[0]]: key } };
+}
+
+/** With the name of the coral once, and not a second time without it. */
+function withPalytoxin(named: readonly string[], own: readonly string[]): readonly string[] {
+  return [...named, ...own.filter((text) => !named.some((one) => one.includes(text)))];
 }
 
 function orRather(id: SymptomId): NextAction {

@@ -6,6 +6,7 @@ import { parameter } from '../../core/water/parameter.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
 import type { Answer } from '../answer.ts';
 import { readOrName } from '../urgent/not-used.ts';
+import { movedSaid } from './moved-said.ts';
 import { signOf } from './sign-of.ts';
 
 /** Readings said beside what is seen, judged, and what they are signs of. What cannot be read is named, and no more. */
@@ -14,7 +15,8 @@ export interface SaidWater {
   readonly signs: readonly Found[];
 }
 
-export function saidWater({ levels = [] }: Slots): SaidWater {
+export function saidWater(slots: Slots): SaidWater {
+  const { levels = [] } = slots;
   const left: string[] = [];
   const values = lastOfEach(levels).flatMap(
     ({ of, text }): (Value & { readonly notes: readonly string[] })[] => {
@@ -31,7 +33,7 @@ export function saidWater({ levels = [] }: Slots): SaidWater {
       : [{ sign, text: `you said: ${parameter(id).label} ${printed(id, value)}` }];
   });
   const read = [...left, ...values.flatMap(({ notes }) => notes)];
-  return { water: judgedAnswer({ values, read, unused: left }), signs };
+  return { water: judgedAnswer({ values, read, unused: left }), signs: [...movedSaid(slots), ...signs] };
 }
 
 /** What each parameter reads now, in the order said. */

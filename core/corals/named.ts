@@ -13,7 +13,10 @@ export function namedCoral(name: string): NamedCoral | undefined {
   const all = found.kind === 'one' ? [found.entry] : found.kind === 'several' ? found.entries : [];
   const noAnemone = / corals?$/i.test(name) ? all.filter(({ group }) => group !== 'anemone') : [];
   const [first, ...more] = noAnemone.length > 0 ? noAnemone : all;
-  return first === undefined ? undefined : { name, entries: [first, ...more] };
+  if (first === undefined) return undefined;
+  // "mushrooms" are no mushroom leather and no plate coral, though these bear the word.
+  const meant = first.group === 'mushroom' ? more.filter(({ group }) => group === 'mushroom') : more;
+  return { name, entries: [first, ...meant] };
 }
 
 /** The entry of a name that can mean only one, or whose own first common name it is ("bubble coral"). */

@@ -17,6 +17,8 @@ export interface Wanted {
   readonly group?: CoralGroup | undefined;
   /** The inside of the glass. */
   readonly box?: Box | undefined;
+  /** Whether that is only a guess from the water. */
+  readonly boxGuessed?: boolean | undefined;
   /** Corals of the tank, where no spot among them is tried. */
   readonly neighbours?: readonly Pick<Placed, 'entry' | 'label'>[] | undefined;
   readonly place?: Place | undefined;
@@ -109,12 +111,25 @@ function ground(entry: CoralEntry, wanted: Wanted): readonly Said[] {
   return wanted.ground === undefined || value.includes(wanted.ground) ? [] : [no(`belongs on ${value}`)];
 }
 
-/** Project rule: against it when its usual width is more than the narrower side; to watch from three quarters of that. */
-function size({ size: { practicalMaxCm } }: CoralEntry, { box }: Wanted): readonly Said[] {
+/** So much wider than a guessed glass is deep a coral is still trimmed rather than left out: project rule. */
+const GUESSED = 1.25;
+
+/**
+ * Project rule: against it when it stings further than the narrower side, or its usual width is more than that; to watch
+ * from three quarters of that. Mats of polyps are trimmed piece by piece.
+ */
+function size(
+  { size: { practicalMaxCm }, sting, group }: CoralEntry,
+  { box, boxGuessed }: Wanted,
+): readonly Said[] {
   if (box === undefined) return [];
   const sideCm = Math.min(box.lengthCm, box.widthCm);
   const words = `grows to some ${cm(practicalMaxCm)}`;
-  if (practicalMaxCm > sideCm) return [no(`${words}, wider than the glass (${cm(sideCm)})`)];
+  if (sting.keepClearCm > sideCm)
+    return [no(`stings ${cm(sting.keepClearCm)} wide, more than this glass gives`)];
+  const isMat = group === 'zoanthid' || group === 'mushroom';
+  if (!isMat && practicalMaxCm > sideCm * (boxGuessed === true ? GUESSED : 1))
+    return [no(`${words}, wider than the glass (${cm(sideCm)})`)];
   return practicalMaxCm > (sideCm * 3) / 4 ? [mind(`${words}: plan to trim it`)] : [];
 }
 

@@ -14,7 +14,15 @@ const WISHED = [
   'deeds.buys',
 ] as const;
 /** The same as plain words of grammar: nothing is learnt of them. */
-const STANDS_WORDS: ReadonlySet<string> = new Set(['already', 'got', 'keep', 'existing', 'current']);
+const STANDS_WORDS: ReadonlySet<string> = new Set([
+  'already',
+  'got',
+  'have',
+  'hosts',
+  'keep',
+  'existing',
+  'current',
+]);
 const WISHED_WORDS: ReadonlySet<string> = new Set([
   'add',
   'fit',
@@ -25,6 +33,12 @@ const WISHED_WORDS: ReadonlySet<string> = new Set([
   'is',
   'which',
 ]);
+/** Spots of a tank. */
+const IN_TANK: ReadonlySet<string> = new Set(
+  `sand sandBed rock top middle bottom backGlass corner overflow rack leftSide rightSide frontSide backSide rim under above`
+    .split(' ')
+    .map((name) => `places.${name}`),
+);
 const ENDS: ReadonlySet<string> = new Set(['.', '!', '?', ';']);
 
 /**
@@ -35,17 +49,22 @@ const ENDS: ReadonlySet<string> = new Set(['.', '!', '?', ';']);
 export function standThere(scanned: Scanned): readonly NameSpan[] {
   return sentencesOf(scanned.tokens).flatMap((tokens) => {
     const classes = classesIn(tokens.map(({ word }) => word));
-    const isPlaced = classes.flat().some((name) => name.startsWith('places.'));
+    const isPlaced = classes.flat().some((name) => IN_TANK.has(name));
     const isAsked = tokens.at(-1)?.word === '?';
+    const already = tokens.findIndex(({ word }) => word === 'already');
+    // "mushrooms and a frogspawn in already": all before it, back to the last comma.
+    const from = already < 0 ? 0 : tokens.slice(0, already).findLastIndex(({ word }) => word === ',') + 1;
     let stands = isPlaced && !isAsked;
     return tokens.flatMap(({ word, name }, at) => {
       const of = (names: readonly string[]): boolean =>
         classes[at]?.some((one) => names.includes(one)) === true;
       if (name === undefined) {
-        if (of(STANDS) || STANDS_WORDS.has(word)) stands = true;
+        const isTanks = word === 'has' && classes.slice(0, at).flat().includes('places.tank');
+        if (of(STANDS) || STANDS_WORDS.has(word) || isTanks) stands = true;
         else if (of(WISHED) || WISHED_WORDS.has(word)) stands = false;
       }
-      return stands && name?.class === 'coral' ? [name] : [];
+      const isBefore = at >= from && at < already;
+      return (stands || isBefore) && name?.class === 'coral' ? [name] : [];
     });
   });
 }

@@ -11,7 +11,11 @@ import { compareCoralsCommand } from '../../coral/compare.ts';
 import { peopleLines } from '../../coral/facet-first.ts';
 import { namesAnswer } from '../../coral/names-answer.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { onlyEntry } from '../../../core/corals/named.ts';
+import { subjectCard } from '../../../core/care/subjects/cards.ts';
+import { onlyEntry, type NamedCoral } from '../../../core/corals/named.ts';
+import { standThere } from '../../../core/language/stands-there.ts';
+import { subjectAnswer } from '../../primer/subject-answer.ts';
+import { symptomAction } from '../../triage/menu.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { coralsOf, linesFirst, noPageOf } from './coral-said.ts';
@@ -34,9 +38,10 @@ export const coralAboutRows: readonly Row[] = [
   {
     kind: 'coral-about',
     label: 'About a coral',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?' }],
+    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => !isAnemone(frame) }],
     uses: ['corals'],
-    answer: (frame, context) => compared(frame, context) ?? pageOf(frame, context) ?? noPageOf(frame),
+    answer: (frame, context) =>
+      compared(frame, context) ?? pageOf(frame, context) ?? noPageOf(frame) ?? anemoneOf(frame),
   },
   {
     kind: 'looks',
@@ -69,7 +74,7 @@ export const coralAboutRows: readonly Row[] = [
 ];
 
 function pageOf(frame: Frame, context: OwnContext): Answer | undefined {
-  const [one] = coralsOf(frame);
+  const [one] = askedOf(frame);
   if (one === undefined) return undefined;
   const facet = facets.find(({ classes }) => met(frame.reading.scanned, ...classes));
   if (facet !== undefined) return linesFirst(one, facet.lines, context);
@@ -77,9 +82,33 @@ function pageOf(frame: Frame, context: OwnContext): Answer | undefined {
   return call(aboutCoralCommand, { coral: entry === undefined ? one.name : tellingName(entry) }, context);
 }
 
+/** Beside one that is asked about those that stand there already are no more than neighbours. */
+function askedOf(frame: Frame): readonly NamedCoral[] {
+  const named = coralsOf(frame);
+  const there = new Set(standThere(frame.reading.scanned).map(({ id }) => id));
+  const asked = named.filter(({ name }) => !there.has(name));
+  return asked.length === 0 || met(frame.reading.scanned, 'deeds.compares') ? named : asked;
+}
+
+function isAnemone({ reading: { scanned } }: Frame): boolean {
+  return met(scanned, 'animals.anemone');
+}
+
+/** An anemone of no name: what is normal of it where somebody worries, else what it wants. */
+function anemoneOf(frame: Frame): Answer | undefined {
+  if (!isAnemone(frame)) return undefined;
+  const isWorry = met(frame.reading.scanned, ...WORRIES);
+  const card = isWorry ? subjectCard('day-night', 'anemone shrinks') : subjectCard('coral-about', 'anemone');
+  if (card === undefined) return undefined;
+  const given = subjectAnswer(card);
+  return { ...given, next: [...given.next, symptomAction('anemone off', {})] };
+}
+
+const WORRIES = ['manner.actsNow', 'manner.askOk', 'lives.closes', 'lives.shrinks', 'looks.weird'] as const;
+
 /** Two or three side by side, where each name means one. */
 function compared(frame: Frame, context: OwnContext): Answer | undefined {
-  const [a, b, c] = coralsOf(frame);
+  const [a, b, c] = askedOf(frame);
   if (a === undefined || b === undefined) return undefined;
   return call(compareCoralsCommand, { a: a.name, b: b.name, c: c?.name }, context);
 }

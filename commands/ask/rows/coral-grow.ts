@@ -9,7 +9,7 @@ import { feedingLine } from '../../coral/about-lines.ts';
 import { feedCommand } from '../../coral/feed.ts';
 import { feedingAnswer } from '../../coral/feeding-answer.ts';
 import type { foodKinds } from '../../coral/food-shares.ts';
-import { growthLinesAnswer } from '../../coral/growth-answer.ts';
+import { growthLinesAnswer, growthsAnswer } from '../../coral/growth-answer.ts';
 import { growthCommand } from '../../coral/growth.ts';
 import { spreadingAnswer } from '../../coral/spreading-answer.ts';
 import { zoanthidAnswer } from '../../coral/zoanthid-answer.ts';
@@ -26,7 +26,7 @@ export const coralGrowRows: readonly Row[] = [
     needs: [{ oneOf: ['corals'], ask: 'Which coral is it?' }],
     uses: ['corals', 'lengths', 'heads', 'counts', 'span'],
     computes: ({ slots: { corals, lengths, heads } }) =>
-      corals !== undefined && (lengths !== undefined || heads !== undefined),
+      corals !== undefined && (corals.length > 2 || lengths !== undefined || heads !== undefined),
     answer: (frame, context) =>
       isToBeStopped(frame) ? spreadingAnswer() : (growthOf(frame, context) ?? noPageOf(frame)),
   },
@@ -60,8 +60,10 @@ function isToBeStopped(frame: Frame): boolean {
 }
 
 function growthOf(frame: Frame, context: OwnContext): Answer | undefined {
-  const [one] = coralsOf(frame);
+  const named = coralsOf(frame);
+  const [one] = named;
   if (one === undefined) return undefined;
+  if (named.length > 1) return growthsAnswer(named.map(({ entries: [first] }) => first));
   const { heads, lengths } = frame.slots;
   const size = heads ?? lengths?.[0];
   const entry = onlyEntry(one);

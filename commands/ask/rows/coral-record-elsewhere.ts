@@ -53,11 +53,21 @@ export function recordedElsewhere(
         action('Map of my corals', 'coral map', {}),
       ],
     });
+  const isSome = deed === 'gone' && isPart(frame);
   return answer({
-    headline: `${DONE[deed](coral)} when you press the button below, use /${COMMAND[deed]}, or tell me in a direct message. Here, where others read, nothing is kept yet.`,
+    headline: isSome
+      ? `Is all of your ${coral} gone, or a part? Choose below, or tell me in a direct message. Here, where others read, nothing is changed yet.`
+      : `${DONE[deed](coral)} when you press the button below, use /${COMMAND[deed]}, or tell me in a direct message. Here, where others read, nothing is kept yet.`,
     read: others.length === 0 ? [] : [`one coral at a time: ${others.join(', ')} not done yet`],
-    steps: deed === 'gone' ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : [],
-    next: [doing(deed, coral, frame), ...(deed === 'gone' ? [sizeNow(coral)] : [])],
+    steps:
+      deed === 'gone' && !isSome
+        ? ['Only a part of it is gone, or a frag: say how big the rest is now.']
+        : [],
+    next: [
+      ...(isSome ? [sizeNow(coral), placeNow(coral)] : []),
+      doing(deed, coral, frame),
+      ...(deed === 'gone' && !isSome ? [sizeNow(coral)] : []),
+    ],
   });
 }
 
@@ -79,6 +89,15 @@ function doing(deed: Deed, coral: string, frame: Frame): NextAction {
     ...(size === undefined ? (['size'] as const) : []),
   ];
   return action(`Keep ${coral} in my tank`, 'coral add', { coral, at, size }, open);
+}
+
+/** Some heads or a frag of it are gone, or one was kept: the rest stays. */
+export function isPart({ slots, reading: { scanned } }: Frame): boolean {
+  return slots.heads !== undefined || met(scanned, 'corals.frag', 'sums.half', 'records.kept');
+}
+
+function placeNow(coral: string): NextAction {
+  return action('Say where the rest stands', 'coral move', { coral }, ['at']);
 }
 
 function sizeNow(coral: string): NextAction {

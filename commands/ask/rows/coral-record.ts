@@ -13,7 +13,7 @@ import { moveCoralCommand } from '../../coral/move.ts';
 import { removeCoralCommand } from '../../coral/remove.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
-import { deedOf, recordedElsewhere } from './coral-record-elsewhere.ts';
+import { deedOf, isPart, recordedElsewhere } from './coral-record-elsewhere.ts';
 import { originOf } from './coral-said.ts';
 import { sizeSaid, spotSaid } from './spot-in.ts';
 
@@ -55,11 +55,6 @@ function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
   if (at.missing.length > 0 || size === undefined) return whereNew(coral, at, size);
   const input = { coral, at: at.text, size, origin: originOf(frame), since: sinceOf(frame, context) };
   return call(addCoralCommand, input, context);
-}
-
-/** Some heads or a frag of it: the rest stays. */
-function isPart({ slots, reading: { scanned } }: Frame): boolean {
-  return slots.heads !== undefined || met(scanned, 'corals.frag', 'sums.half');
 }
 
 function partGone(coral: string): Answer {

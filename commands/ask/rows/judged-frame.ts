@@ -14,7 +14,7 @@ import type { OwnContext } from '../../command.ts';
 import { rangeNamesOf, rangesOf } from '../../log/ranges.ts';
 import { kindWords } from '../../tank/print.ts';
 import { notUsed } from '../../urgent/not-used.ts';
-import { isYoungSaid } from './age-said.ts';
+import { isYoungSaid } from '../../../core/language/age-said.ts';
 import { levelsWritten } from './levels-of.ts';
 import { movedTo } from './moves-said.ts';
 

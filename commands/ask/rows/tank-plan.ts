@@ -10,7 +10,8 @@ import type { OwnContext } from '../../command.ts';
 import { checkCoralsCommand } from '../../coral/check.ts';
 import { gentleAnswer } from '../../coral/gentle-answer.ts';
 import { lightsAnswer } from '../../coral/lights-answer.ts';
-import { pairHeadline } from '../../coral/pair-headline.ts';
+import { cmAndInches } from '../../../core/corals/say.ts';
+import type { Pair } from '../../coral/pair-worst.ts';
 import { pairFacts, pairsOf } from '../../coral/pairs-answer.ts';
 import { softBesideStony } from '../../coral/soft-beside-stony.ts';
 import { suitedCommand } from '../../coral/suited.ts';
@@ -18,6 +19,8 @@ import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { isSoftBesideStony } from './coral-pair.ts';
 import { coralsOf, groupAsked, parsOf } from './coral-said.ts';
+import { groundOf, isMiddleLight } from './spot-asked.ts';
+import { tankWaterSaid } from './tank-said.ts';
 
 /** Pairs told beside a plan. */
 const MOST_PAIRS = 4;
@@ -26,7 +29,7 @@ export const tankPlanRows: readonly Row[] = [
   {
     kind: 'tank-plan',
     label: 'Which corals fit my tank',
-    uses: ['corals', 'light', 'counts'],
+    uses: ['corals', 'light', 'counts', 'volume', 'lengths'],
     answer: (frame, context) => {
       const { scanned } = frame.reading;
       const named = coralsOf(frame);
@@ -49,10 +52,14 @@ function asksOfOwn({ slots, reading: { scanned } }: Frame, { keep }: OwnContext)
 /** What fits, from what is said of the spot and of the keeper. */
 export function suitedOf(frame: Frame, context: OwnContext): Answer {
   const { scanned } = frame.reading;
-  const reading = parsOf(frame).find(({ text }) => !lightsOfOne(frame).some(({ par }) => par.text === text));
+  const ofOne = new Set(lightsOfOne(frame).map(({ par }) => par.text));
+  const readings = parsOf(frame).filter(({ text }) => !ofOne.has(text));
+  // From dim to bright somewhere: no light of one spot.
+  const reading = readings.length === 1 ? readings[0] : undefined;
   const { wished: wish, standing } = wishOf(frame);
-  const isLow = reading === undefined && met(scanned, 'places.shade');
-  const isHigh = reading === undefined && !isLow && met(scanned, 'places.highLight');
+  const isLow = readings.length === 0 && met(scanned, 'places.shade');
+  const isHigh = readings.length === 0 && !isLow && met(scanned, 'places.highLight');
+  const isMiddle = readings.length === 0 && !isLow && !isHigh && isMiddleLight(frame);
   const found = call(
     suitedCommand,
     {
@@ -63,6 +70,7 @@ export function suitedOf(frame: Frame, context: OwnContext): Answer {
       kind: wish.length === 0 ? groupAsked(frame) : undefined,
       wish: listed(wish),
       beside: listed(standing),
+      volume: tankWaterSaid(frame),
     },
     context,
   );
@@ -70,11 +78,20 @@ export function suitedOf(frame: Frame, context: OwnContext): Answer {
     ...found,
     read: [
       ...found.read,
+      ...(readings.length > 1
+        ? [
+            `light of ${readings.map(({ text }) => text).join(' to ')}: the dim end for those that begin low, the bright end for the rest`,
+          ]
+        : []),
       ...(isLow
         ? ['low light taken as 60 PAR, the middle of soft light, 40 to 80 (project rule)']
         : isHigh
           ? ['high light taken as 240 PAR, the middle of bright light, 160 to 320 (project rule)']
-          : []),
+          : isMiddle
+            ? [
+                'middle light, 80 to 160 PAR (project rule): what begins lower goes low or into shade, what begins higher is not for it',
+              ]
+            : []),
     ],
   };
 }
@@ -92,13 +109,6 @@ function wishOf(frame: Frame): {
   };
 }
 
-/** Rock or sand; where both are spoken of, each is the ground of some coral and not of what is asked. */
-function groundOf({ reading: { scanned } }: Frame): 'rock' | 'sand' | undefined {
-  const [isRock, isSand] = [met(scanned, 'places.rock'), met(scanned, 'places.sand', 'places.sandBed')];
-  if (isRock && isSand) return undefined;
-  return isRock ? 'rock' : isSand ? 'sand' : undefined;
-}
-
 /** Soft beside stony where one of them stands there, and a light that was said of one coral's spot alone. */
 function withSpots(frame: Frame, plan: Answer): Answer {
   const { standing } = wishOf(frame);
@@ -106,7 +116,7 @@ function withSpots(frame: Frame, plan: Answer): Answer {
   const lit = lightsOfOne(frame);
   return {
     ...plan,
-    headline: soft === undefined ? plan.headline : `${soft.headline} ${plan.headline}`,
+    headline: soft === undefined ? plan.headline : `${soft.headline.split('. ')[0]}. ${plan.headline}`,
     read: [...plan.read, ...lit.map(({ coral, par }) => `${par.text} as the light of ${coral.name} alone`)],
     facts: [
       ...lit.flatMap(({ coral, par }) => lightsAnswer([coral], [par]).facts),
@@ -132,9 +142,14 @@ function withPairs(frame: Frame, plan: Answer): Answer {
   const facts = pairFacts(apart.slice(0, MOST_PAIRS).map(({ pair }) => pair));
   return {
     ...plan,
-    headline: `${pairHeadline(worst.pair, undefined)} ${plan.headline}`,
+    headline: `${apartWords(worst.pair)} ${plan.headline}`,
     facts: [...facts, ...plan.facts],
   };
+}
+
+function apartWords({ a, b, moveBelowCm }: Pair): string {
+  const [one, other] = [a.names.common[0], b.names.common[0]];
+  return `Keep ${one} and ${other} ${cmAndInches(moveBelowCm)} or more apart.`;
 }
 
 function levelOf({ reading: { scanned } }: Frame): Level | undefined {

@@ -2,15 +2,11 @@ import { answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { personAction } from '../../urgent/hurt.ts';
 import type { Row } from '../row.ts';
+import { fishTogetherRow } from './fish-together.ts';
 
 /** Kinds that only cards on particular questions answer, and a step whose case is not known. */
 export const thinRows: readonly Row[] = [
-  {
-    kind: 'fish-together',
-    label: 'Which fish go together',
-    uses: [],
-    answer: () => undefined,
-  },
+  fishTogetherRow,
   {
     kind: 'compat-animals',
     label: 'Whether it bothers corals',

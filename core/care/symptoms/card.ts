@@ -34,6 +34,8 @@ export interface Cause {
   readonly name: string;
   readonly why: string;
   readonly signs?: readonly Sign[];
+  /** Goes in place of the card's own first action where the member told of what this cause rests on. */
+  readonly first?: string;
 }
 
 export interface Question {
@@ -48,6 +50,8 @@ export interface Choice {
   readonly up?: readonly string[];
   readonly down?: readonly string[];
   readonly because: string;
+  /** Told in the message itself, these are this answer. */
+  readonly signs?: readonly Sign[];
   /** Goes before the card's own first action. */
   readonly first?: string;
   /** Where the card's own first action would then be wrong. */

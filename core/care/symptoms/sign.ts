@@ -1,6 +1,7 @@
 /**
  * What the log, the corals of a tank and the message itself can speak for. `zero`: nitrate or phosphate below what a kit shows; `rich`: above
- * the range; `moved`: more than is usual within a week. `fed`, `dosed`, `handled`: told as done beside what is seen.
+ * the range; `moved`: more than is usual within a week. `fed`, `dosed`, `handled`: told as done beside what is seen;
+ * `animal at it`: told as seen picking at the coral.
  */
 export const signs = [
   'salinity off',
@@ -21,10 +22,13 @@ export const signs = [
   'dim',
   'young tank',
   'new animal',
+  'animal at it',
   'fed',
   'dosed',
   'handled',
+  'sand stirred',
   'new light',
+  'light the same',
 ] as const;
 
 export type Sign = (typeof signs)[number];

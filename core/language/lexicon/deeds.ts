@@ -11,7 +11,7 @@ export const deeds = {
   maps: `map draw_map coral_map`,
   unlists: `take_off take_out_of take_out off_my_list off_the_list strike cross_off remove_from`,
   moves: `moved shifted swapped_places relocated_it repositioned moving_it`,
-  discards: `binned threw_away thrown_away tossed_out rip lost gone passed_on passed_away`,
+  discards: `binned tossed chucked dumped threw_away thrown_away tossed_out rip lost gone passed_on passed_away`,
   contains: `stop_it halt hold_it contain hold_back hold_it_back keep_in_check trim_back kill_off smother smothers smothering
     smothered get_rid_of remove removing`,
   frags: `fragging fragged cut_a_frag cut_it cut_off sawed sawing propagate propagating`,

@@ -6,7 +6,7 @@ export const events = {
     dipped_down slid`,
   swings: `swing swings swinging swung fluctuates fluctuating fluctuation fluctuations unstable bouncing_around yo_yo
     all_over_the_place`,
-  holds: `stuck_at steady stable stays_at holding unchanged constant wont_budge wont_move plateau bottomed_out`,
+  holds: `stuck_at steady stable stays_at holding unchanged the_same constant wont_budge wont_move plateau bottomed_out`,
   appears: `appeared appears appearing showed_up turned_up popped_up came_back returned noticed spotted covered_in`,
   disappears: `disappeared disappear vanished vanishing missing gone lost_track nowhere cant_find mia`,
   breaks: `broke broken breaks breaking cracked crack cracks cracking shattered snapped smashed busted chipped

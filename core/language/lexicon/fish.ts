@@ -2,13 +2,20 @@
 export const fish = {
   tang: `tang tangs tangfish surgeonfish surgeon_fish surgeon doctorfish unicornfish acanthurus zebrasoma ctenochaetus
     paracanthurus naso powder_blue tomini bristletooth`,
-  dwarfAngel: `dwarf_angel dwarf_angels pygmy_angel centropyge coral_beauty flame_angel lemonpeel bicolor_angel`,
+  dwarfAngel: `dwarf_angel dwarf_angels pygmy_angel centropyge coral_beauty coral_beauties flame_angels flame_angel lemonpeel bicolor_angel`,
   largeAngel: `angel angels angelfish angle_fish pomacanthus holacanthus genicanthus`,
   clown: `clown clowns clownfish clown_fish anemonefish amphiprion ocellaris occellaris percula perculas premnas
     clarkii`,
   damsel: `damsel damsels damselfish chrysiptera dascyllus sergeant_major`,
   wrasse: `wrasse wrasses wrasse_fish rasse wrass sixline six_line melanurus halichoeres flasher flashers cirrhilabrus
     macropharyngodon coris hogfish`,
+  sixLine: `sixline sixlines six_line six-line`,
+  firefish: `firefish fire_fish dartfish nemateleotris`,
+  cardinal: `cardinal cardinals cardinalfish banggai bangaii apogon`,
+  chromis: `chromis chromises chromi`,
+  anthias: `anthias anthia lyretail pseudanthias`,
+  gramma: `gramma grammas royal_gramma`,
+  dottyback: `dottyback dottybacks pseudochromis`,
   cleanerFish: `cleaner_wrasse cleaner_fish labroides neon_goby cleaner_goby`,
   goby: `goby gobies gobi gobys watchman shrimp_goby sand_sifter clown_goby gobiodon valenciennea cryptocentrus`,
   dartfish: `firefish fire_fish dartfish dart_goby nemateleotris jawfish jaw_fish opistognathus tilefish`,
@@ -32,6 +39,7 @@ export const fish = {
   eel: `eel eels moray morays echidna gymnothorax`,
   predator: `grouper groupers hawkfish hawk_fish flame_hawk frogfish frog_fish anglerfish angler snapper sweetlips
     squirrelfish soldierfish`,
+  electricEel: `electric_eel electric_eels`,
   seahorse: `seahorse seahorses sea_horse sea_horses hippocampus pipefish pipe_fish pipefishes seadragon`,
   mandarin: `mandarin mandarins mandarinfish mandarin_fish dragonet dragonets scooter_blenny synchiropus`,
   anyFish: `fish dead_fish fishes fishies fishys fishy livestock stock critter critters swimmer swimmers tankmate tankmates

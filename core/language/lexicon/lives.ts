@@ -18,7 +18,8 @@ export const lives = {
   peels: `peel peels peeling peeled stn rtn strip_off stripping tissue_loss necrotic flaking_off bailed bailing
     polyp_bailout`,
   slimes: `slimed sliming slimes mucus mucous`,
-  nipped: `nips nipping picking picked_at pecking nipped grazing_on chewed nibbled nibbling`,
+  nipped: `nips nipping picking picked_at pecking nipped grazing_on chewed nibbled nibbling nibbles picks_at
+    pecks goes_for going_for munching munches munched chewing helping_himself helping_itself`,
   eaten: `eaten eats_my_coral devoured preyed hunted snacked`,
   floats: `floating floated drifting_around loose detached let_go fell_off blown_off`,
   toppled: `fell_over knocked_over toppled tipped upside_down rockslide rock_slide avalanche flipped`,

@@ -1,6 +1,6 @@
 /** How a thing is said: denied, over, supposed, wished, heard. */
 export const manner = {
-  negation: `not no never without none nobody nobody's nobodys no_one noone nothing neither nor isnt arent wasnt werent dont doesnt didnt havent hasnt
+  negation: `not no never without none nobody nobody's nobodys naebody naebodys naebody's no_one noone nothing neither nor isnt arent wasnt werent dont doesnt didnt havent hasnt
     hadnt wont cant cannot couldnt wouldnt shouldnt aint no_one no_longer no_sign_of nope nah`,
   avoided: `avoid avoided prevent prevented prevention instead_of rather_than free_of`,
   over: `fixed solved sorted resolved recovered recovering back_to_normal false_alarm all_good all_clear no_worries
@@ -31,7 +31,7 @@ export const manner = {
   askWhich: `which what_is whats what_are what_kind what_type which_one who define meaning what_does explain identify
     id_this what_the`,
   askLevel: `how_high how_low how_hot how_cold how_warm`,
-  actsNow: `lose_sleep losing_sleep panic worry worrying alarmed intervene makes_you_run you_run i_run emergency step_in`,
+  actsNow: `lose_sleep losing_sleep panic worry worrying worried concerned concern alarmed intervene makes_you_run you_run i_run emergency step_in`,
   askOk: `is_it_ok is_it_safe safe safely normal is_this_normal is_that_ok okay_to harmful dangerous danger harmless
     risky risk risks will_it_hurt should_i_worry compatible reef_safe`,
   askPace: `how_fast how_quick how_quickly how_slow how_slowly too_fast too_quick too_quickly`,

@@ -41,6 +41,15 @@ describe('without a tank', () => {
     });
   });
 
+  // 2 x depth^3 = 51 L -> 29 cm deep; a toadstool of 30 to 50 cm (common practice, no source) is too wide for it.
+  it('leaves out what outgrows a tank that was told of', () => {
+    const given = ask({ volume: '13.5 gal', wish: 'toadstool, ricordea' });
+    expect(given.read.join()).toContain('59 x 29 x 29 cm (a guess)');
+    expect(given.headline).toMatch(/^Does not fit: Toadstool leather\. Fits: /);
+    expect(ask({ volume: '182 L', wish: 'toadstool' }).headline).toMatch(/^Fits: Toadstool leather/);
+    expect(ask({ volume: '5 gal', wish: 'condy anemone' }).headline).toMatch(/^Does not fit: Condy/);
+  });
+
   it('names some often wished for that do not fit, and the nearest misses where nothing does', () => {
     const unfit = ask({ level: 'first year' }).facts.filter(({ verdict }) => verdict === 'does not fit');
     expect(unfit.map(({ label }) => label)).toContain('Staghorn acropora');

@@ -18,7 +18,12 @@ export const ammoniaSeen: SymptomCard = {
     {
       ask: 'How old is the tank?',
       choices: {
-        young: { label: 'under three months', up: ['uncycled'], because: 'the tank is young' },
+        young: {
+          label: 'under three months',
+          up: ['uncycled'],
+          because: 'the tank is young',
+          signs: ['young tank'],
+        },
         old: {
           label: 'older',
           up: ['death', 'cleaned', 'false'],

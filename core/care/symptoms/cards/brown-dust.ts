@@ -12,7 +12,12 @@ export const brownDust: SymptomCard = {
     {
       ask: 'How old is the tank?',
       choices: {
-        young: { label: 'under three months', up: ['diatoms'], because: 'the tank is young' },
+        young: {
+          label: 'under three months',
+          up: ['diatoms'],
+          because: 'the tank is young',
+          signs: ['young tank'],
+        },
         old: { label: 'older', up: ['source'], down: ['diatoms'], because: 'the tank is older' },
       },
     },

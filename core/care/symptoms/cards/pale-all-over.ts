@@ -15,7 +15,13 @@ export const paleAllOver: SymptomCard = {
       why: 'heat makes corals lose their algae',
       signs: ['hot', 'temperature moved'],
     },
-    hungry: { name: 'nutrients near zero for weeks', why: 'a coral without food fades', signs: ['zero'] },
+    hungry: {
+      name: 'nutrients near zero for weeks',
+      why: 'a coral without food fades',
+      signs: ['zero', 'light the same'],
+      first:
+        'Test nitrate, phosphate, temperature and alkalinity first; leave the light as it is, for it was not changed.',
+    },
     swing: {
       name: 'a swing of salinity or alkalinity',
       why: 'a sudden change stresses all of it',

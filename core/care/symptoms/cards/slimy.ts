@@ -13,8 +13,15 @@ export const slimy: SymptomCard = {
       name: 'food or amino acids just given',
       why: 'many slime and put out long threads, the gut outside the mouth, while they feed: over within hours',
       signs: ['fed'],
+      first:
+        'Give half as much or less often, and look the next morning: threads after food mostly go within hours.',
     },
-    sediment: { name: 'sand or dirt on it', why: 'it cleans itself' },
+    sediment: {
+      name: 'sand or dirt on it',
+      why: 'it cleans itself',
+      signs: ['sand stirred'],
+      first: 'Blow the sand off with a gentle jet, and leave it: it washes itself with slime within days.',
+    },
     chemical: { name: 'something in the water', why: 'glue, spray, a treatment', signs: ['dosed'] },
     sting: { name: 'a sting', why: 'whitish threads toward a neighbour', signs: ['sting'] },
     wax: { name: 'a normal film', why: 'leathers and Porites shed one' },
@@ -23,7 +30,7 @@ export const slimy: SymptomCard = {
     {
       ask: 'Just moved or glued?',
       choices: {
-        yes: { label: 'yes', up: ['handled'], because: 'it was just handled' },
+        yes: { label: 'yes', up: ['handled'], because: 'it was just handled', signs: ['handled'] },
         no: { label: 'no', down: ['handled'], because: 'nobody touched it' },
       },
     },

@@ -8,7 +8,9 @@ export const whiteSpots: SymptomCard = {
     bites: {
       name: 'bites of a fish, crab or shrimp',
       why: 'ragged marks; small shrimps such as peppermint shrimps feed at night and hide by day',
-      signs: ['new animal'],
+      signs: ['new animal', 'animal at it'],
+      first:
+        'Part the animal you suspect from the coral for a week, or cover the coral with a basket: do new marks come?',
     },
     flatworm: { name: 'flatworms that eat Acropora', why: 'round pale marks, eggs on bare skeleton' },
     slug: { name: 'small white slugs that eat Montipora', why: 'like grains of rice underneath' },
@@ -27,10 +29,9 @@ export const whiteSpots: SymptomCard = {
   ],
   first: 'Blow a jet of water over it and look with a lens, by day and at night.',
   steps: [
-    'Dip that colony, by the label of a dip made for corals, and keep it apart.',
-    'Look for eggs, and scrape or cut them off.',
     'Watch fish, crabs and shrimps at it, also an hour after dark with a dim red light.',
-    'One animal suspected: catch it, keep it apart for a week, and see whether new marks come.',
+    'Pests or eggs seen: dip that colony, by the label of a dip made for corals, and keep it apart.',
+    'Look for eggs, and scrape or cut them off.',
     'Look again every few days for some weeks.',
   ],
   never: ['Do not trust one dip: eggs live through it.'],

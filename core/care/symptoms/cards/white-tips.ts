@@ -7,9 +7,11 @@ export const whiteTips: SymptomCard = {
     growth: { name: 'growth', why: 'white tips with flesh on them are normal in small-polyp corals' },
     light: { name: 'light too strong', why: 'tips are nearest to the lamp', signs: ['bright'] },
     alk: {
-      name: 'high alkalinity with hardly any nutrients',
-      why: 'known as burnt tips',
-      signs: ['alkalinity high', 'zero'],
+      name: 'alkalinity that is high or rose within days',
+      why: 'known as burnt tips, most with hardly any nutrients',
+      signs: ['alkalinity high', 'alkalinity moved', 'zero'],
+      first:
+        'Raise alkalinity no further: hold it where it is for two weeks, and test nitrate and phosphate.',
     },
     sting: { name: 'a sting from above', why: 'tips are what reaches a neighbour', signs: ['sting'] },
   },

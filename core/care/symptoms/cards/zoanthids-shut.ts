@@ -12,12 +12,16 @@ export const zoanthidsShut: SymptomCard = {
     picked: {
       name: 'an animal that picks at them',
       why: 'a shrimp, crab or fish keeps them shut, often at night; hungry peppermint shrimps do',
-      signs: ['new animal'],
+      signs: ['new animal', 'animal at it'],
+      first:
+        'Watch them after dark with a dim red light for the animal; cover them with a basket for three days and compare.',
     },
     light: {
       name: 'too much light',
       why: 'those in the shade open and those in the light do not',
       signs: ['bright', 'new light'],
+      first:
+        'Look at the light first: shade one shut colony for three days, and compare it with those that open.',
     },
     water: {
       name: 'a swing of the water',

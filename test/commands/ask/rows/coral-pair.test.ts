@@ -34,7 +34,7 @@ describe('a plan', () => {
   it.each([
     [
       'torch, galaxea, zoas and a leather in a 20 gallon, does that work',
-      /^Not touching: .*Fits: Torch coral/,
+      /^Keep Torch coral and Galaxy coral 30 cm .*The others fit/,
     ],
     ['which corals go in a low light nano for a beginner', /kinds fit \(first year of reefs, 60 PAR\)/],
     ['which corals do not sting', /^No coral is safe with all others/],
@@ -69,4 +69,23 @@ describe('a plan', () => {
     expect(
       rowAnswer(tankPlanRows, 'tank-plan', 'i have a torch and zoas, what else fits at 120 par?')?.headline,
     ).toMatch(/kinds fit \(120 PAR, beside torch, zoas\)/));
+
+  it.each([
+    [
+      '90 cm tank, leather left on an island, in front on sand acans, far back xenia. what else fits',
+      /^(?!.*ground:)/,
+    ],
+    [
+      'my nano is 30 litres, got zoas and a duncan. what can i put on the sand?',
+      /ground:sand beside:zoas, duncan/,
+    ],
+    [
+      '20 gallon cube, mushrooms and a frogspawn in already, what else goes in',
+      /beside:mushrooms, frogspawn volume:20/,
+    ],
+    ['13.5 gal, lights kinda mid, what fits', /middle light, 80 to 160 PAR/],
+    ['270 L, acropora and torches, PAR 90 to 280, what else fits', /^(?!.*par:)/],
+  ])('size, ground and light told: %s', (text, read) =>
+    expect(rowAnswer(tankPlanRows, 'tank-plan', text)?.read.join()).toMatch(read),
+  );
 });

@@ -72,6 +72,42 @@ describe('something looks wrong', () => {
     expect(first?.value).toMatch(reason);
   });
 
+  // The first steps are common practice, no source.
+  test.each([
+    [
+      'eaten',
+      'the rabbitfish keeps going for the zoas like salad, ragged bites',
+      /^Part the animal you suspect/,
+    ],
+    ['slimy', 'after I give the amino the hard coral makes spit, long threads', /^Give half as much/],
+    ['slimy', 'the leather hangs full of snot threads after i moved sand', /^Blow the sand off/],
+    [
+      'pale all over',
+      "the hammer went pale. nobody's moved it and the lamp is the same",
+      /leave the light as it is/,
+    ],
+    ['pale all over', 'my torch is pale all over since i moved it', /^Take the light down/],
+    [
+      'white tips',
+      'acro branches have bare tips. got alk from 7 to 9.5 since sat',
+      /^Raise alkalinity no further/,
+    ],
+    ['white tips', 'raised alk from 7 to 9.5 over 2 months, white ends on the acro', /^Look closely/],
+  ])('what the message tells leads with its own first step: %s, %s', (_, text, headline) =>
+    expect(answered(symptomRows, 'coral-symptom', text)?.headline).toMatch(headline),
+  );
+
+  test('an age that was told is not asked for', () => {
+    const given = answered(symptomRows, 'algae-pest', 'brown dust over everything, tank is 5 weeks old');
+    expect(given?.read).toContain('How old is the tank? under three months');
+    expect(given?.steps.at(-1)).toMatch(/How does it sit/);
+  });
+
+  test('the caution of palytoxin stands there once', () => {
+    const given = answered(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
+    expect(given?.cautions.filter((text) => text.includes('palytoxin'))).toHaveLength(1);
+  });
+
   // Torch and flowerpot coral: 75 to 200 PAR (common practice, core/corals).
   test('a light that was read at the coral is judged', () => {
     const low = answered(symptomRows, 'coral-symptom', '95 par on the goni, bit low?');

@@ -1,4 +1,4 @@
-import type { Scanned } from '../../../core/language/tokens.ts';
+import type { Scanned } from './tokens.ts';
 
 /** A tank is young below this many months; common practice, no source. */
 const YOUNG_MONTHS = 4;
