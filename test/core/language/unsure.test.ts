@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, constantFrom, nat, property, string } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { framesOf, type Frame } from '../../../core/language/frame.ts';
 import { ofNames, partNames } from '../../../core/language/parts.ts';
@@ -58,8 +58,8 @@ describe('a number whose part hangs in the balance', () => {
   });
 
   it('comes back from the text of a button', () => {
-    fc.assert(
-      fc.property(fc.nat(4), fc.constantFrom(...partNames), fc.constantFrom(...ofNames), (at, part, of) => {
+    assert(
+      property(nat(4), constantFrom(...partNames), constantFrom(...ofNames), (at, part, of) => {
         const { said } = withChoices(reading(), choiceText(at, { part, of }));
         expect(said[at]).toMatchObject({ part, of });
       }),
@@ -67,8 +67,8 @@ describe('a number whose part hangs in the balance', () => {
   });
 
   it('is not changed by what is no choice', () => {
-    fc.assert(
-      fc.property(fc.string(), (text) => {
+    assert(
+      property(string(), (text) => {
         expect(withChoices(reading(), text).said).toEqual(reading().said);
       }),
     );
