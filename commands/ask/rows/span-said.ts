@@ -6,14 +6,19 @@ import { weekdayOf } from '../../../core/weekday.ts';
 import type { OwnContext } from '../../command.ts';
 import { knownZone } from '../../zone.ts';
 
-/** The time between the first and the last reading of what a message is about: said as such, or by their days. */
+/**
+ * The time between the first and the last reading of what a message is about: said as such, or by their days. Where there
+ * are days to count, one day is what the use is asked for ("per 24 h").
+ */
 export function spanSaid(slots: Slots, context: OwnContext): string | undefined {
   const { of, levels = [], span, moments = [] } = slots;
-  if (span !== undefined) return span;
   const mine = levels.filter((level) => level.of === of && (level.part === 'was' || level.part === 'now'));
   const beside = mine.flatMap(({ moment }) => (moment === undefined ? [] : [moment]));
   const days = daysAmong(beside, today(context)) ?? daysAmong(moments, today(context));
-  return days === undefined ? undefined : `${days} days`;
+  const isOneDay =
+    span !== undefined && readQuantity('days', span, { field: 'over', fallback: 'days' }).value === 1;
+  if (span !== undefined && !(isOneDay && days !== undefined && days > 1)) return span;
+  return days === undefined ? span : `${days} days`;
 }
 
 /** A use or a fall in a time that was said, "1.2 dkh per 1 days"; undefined where either is missing. */

@@ -14,6 +14,7 @@ describe('what a tank uses a day', () => {
     ['monday 8.4 wednesday 7.9 how much does my tank use a day', 0.25],
     ['alk 9.3 on monday, 7.5 on wednesday, no dosing, 150 gal, how much is it using', 0.9],
     ['kh 8.4 yesterday and 8.0 today, consumption?', 0.4],
+    ['alk 8.4 on the 3rd, 7.6 on the 7th, nothing dosed, what does it use per 24 h', 0.2],
   ])('%s', (text, perDay) => {
     expect(number(use(text).headline, 'dKH')).toBeCloseTo(perDay, 2);
   });
