@@ -103,6 +103,7 @@ describe('findCompound', () => {
     ['kalkwasser', 'calcium hydroxide'],
     ['pickling lime powder', 'calcium hydroxide'],
     ['NaH2PO4', 'monosodium phosphate'],
+    ['soda ash monohydrate', 'sodium carbonate monohydrate'],
   ])('%s is %s', (text, name) => {
     expect(only(text).name).toBe(name);
   });
@@ -119,7 +120,6 @@ describe('findCompound', () => {
   it.each([
     'vinegar',
     'muriatic acid',
-    'sodium carbonate monohydrate',
     'magnesium chloride anhydrous',
     'quicklime',
     '',
