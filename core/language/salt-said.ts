@@ -4,7 +4,14 @@ import { isBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
 
 /** Words that tell the forms and salts of one element apart, each as it stands in a chemical name. */
-const FORMS = ['anhydrous', 'monohydrate', 'dihydrate', 'hexahydrate', 'heptahydrate', 'decahydrate'] as const;
+const FORMS = [
+  'anhydrous',
+  'monohydrate',
+  'dihydrate',
+  'hexahydrate',
+  'heptahydrate',
+  'decahydrate',
+] as const;
 const ACIDS: Readonly<Record<string, string>> = {
   chloride: 'chloride',
   sulfate: 'sulfate',

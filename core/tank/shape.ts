@@ -15,7 +15,14 @@ export type Size =
   | QuarterRound
   | CornerPentagon;
 
-export const shapes = ['box', 'cylinder', 'bow front', 'quarter round', 'corner pentagon', 'hexagon'] as const;
+export const shapes = [
+  'box',
+  'cylinder',
+  'bow front',
+  'quarter round',
+  'corner pentagon',
+  'hexagon',
+] as const;
 export type Shape = (typeof shapes)[number];
 
 /** A box whose front is an arc of a circle, deepest in the middle. */
