@@ -34,7 +34,7 @@ export function tankSaidIn({ reading: { scanned, said } }: Frame): TankSaid | un
 export function tankSizeIn(frame: Frame): TankSize | undefined {
   const { scanned, said: all } = frame.reading;
   const said = tankSaidIn(frame);
-  const given = said === undefined ? undefined : sidesOf(said, isCube(scanned));
+  const given = said === undefined ? undefined : sidesOf(said, isCubeSaid(scanned));
   if (said === undefined || given === undefined || said.shape === 'other') return undefined;
   const { shape, glass, gap, sand } = said;
   const isLow = said.level !== undefined && !given.includes(said.level) && isShallow(said.level, given);
@@ -114,6 +114,6 @@ function filledTo(
 }
 
 /** "a 16 inch cube", "45 cube": there the word is read as what the number counts. */
-function isCube(scanned: Scanned): boolean {
+function isCubeSaid(scanned: Scanned): boolean {
   return met(scanned, 'looks.cube') || scanned.numbers.some(({ unit }) => /^cubes?$/.test(unit));
 }

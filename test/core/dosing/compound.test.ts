@@ -117,16 +117,12 @@ describe('findCompound', () => {
     expect(forms('washing soda')).toEqual(['sodium carbonate', 'sodium carbonate decahydrate']);
   });
 
-  it.each([
-    'vinegar',
-    'muriatic acid',
-    'magnesium chloride anhydrous',
-    'quicklime',
-    '',
-    'salt',
-  ])('does not know "%s"', (text) => {
-    expect(findCompound(text)).toBeUndefined();
-  });
+  it.each(['vinegar', 'muriatic acid', 'magnesium chloride anhydrous', 'quicklime', '', 'salt'])(
+    'does not know "%s"',
+    (text) => {
+      expect(findCompound(text)).toBeUndefined();
+    },
+  );
 
   it('says how a loose word was read', () => {
     expect(compoundNote('Magnesium chloride', only('magnesium chloride'))).toContain('hexahydrate');
