@@ -124,7 +124,7 @@ function inGrams({ step }: Portions): (massG: number) => string {
 }
 
 function headline(
-  { id, change, compound, water, purity, pace }: AskedDose,
+  { id, change, compound, water, purity, pace, inSpoons }: AskedDose,
   plan: Portions,
   form: Compound,
 ): string {
@@ -140,7 +140,8 @@ function headline(
   const small = plan.each < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
   const own = pace.isOwn === true ? `, at ${pace.words}` : '';
-  return `${show(plan.total)} of ${label}${grade}${per}${days}: ${effect}${own}.${open}${small}`;
+  const spoons = inSpoons ? ` (${levelSpoons(compound, plan.total)})` : '';
+  return `${show(plan.total)}${spoons} of ${label}${grade}${per}${days}: ${effect}${own}.${open}${small}`;
 }
 
 /** Where the form is open, the salt without it. */
@@ -157,20 +158,29 @@ function sideFacts(
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
   const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
-  return [inSpoons ? spoonsFor(compound, grams) : undefined, adds, ph, others].filter(
-    (fact) => fact !== undefined,
-  );
+  return [inSpoons ? spoonsFor(compound) : undefined, adds, ph, others].filter((fact) => fact !== undefined);
 }
 
-/** What spoons can tell of it, where a spoonful is roughly known and at least one is needed. */
-function spoonsFor({ forms }: AskedCompound, grams: number): Fact | undefined {
+/** What a spoon of it weighs, where that is roughly known. */
+function spoonsFor({ forms }: AskedCompound): Fact | undefined {
   const each = teaspoonOf(forms);
-  if (each === undefined || grams < each[1]) return undefined;
-  const [least, most] = [grams / each[1], grams / each[0]].map((count) => significant(count, 2));
+  if (each === undefined) return undefined;
   return {
-    label: 'Roughly, in level teaspoons',
-    value: `${span(least ?? '', most ?? '')}, at ${each.join(' to ')} g each; 3 are a tablespoon (common practice, no source): weigh it to know`,
+    label: 'A level teaspoon',
+    value: `${each.join(' to ')} g; 3 are a tablespoon (common practice, no source): weigh it to know`,
   };
+}
+
+/** Less than this of a teaspoon cannot be measured with one. Own choice. */
+const LEAST_SPOON = 0.2;
+
+/** Check: 25 g of calcium chloride at 3.5 to 5 g -> 5 to 7.1. */
+function levelSpoons({ forms }: AskedCompound, grams: number): string {
+  const each = teaspoonOf(forms);
+  if (each === undefined) return 'no spoon of it has a known weight: weigh it';
+  const [least, most] = [grams / each[1], grams / each[0]];
+  if (least < LEAST_SPOON) return 'too little for a spoon: weigh it';
+  return `roughly ${span(significant(least, 2), significant(most, 2))} level teaspoons`;
 }
 
 /** What a wrong guess of the form would do: the heaviest mass, if the powder is the strongest form. */

@@ -1,8 +1,9 @@
+import { capacity, checkedTopOff } from '../../core/dosing/limewater.ts';
 import { fixed, significant, span, volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
 import { askedAmount } from './asked-amount.ts';
-import { askedCompound } from './asked.ts';
+import { askedCompound, askedWater, inOwnUnit } from './asked.ts';
 import { limewaterCare, limewaterSources } from './top-off.ts';
 
 /** What dissolves in a litre at a temperature, g (core/dosing/limewater.ts). */
@@ -15,7 +16,13 @@ interface Saturation {
  * Lime put into so much water against what dissolves. Check: 2 level teaspoons of 2.5 to 3.5 g in 5 L are 1 to 1.4 g per
  * litre, under the 1.5 g that dissolve at 25 °C.
  */
-export function limeStrength(powder: string, per: string, { low, high }: Saturation, tempC: number): Answer {
+export function limeStrength(
+  powder: string,
+  per: string,
+  { low, high }: Saturation,
+  tempC: number,
+  { daily, volume: tank }: { readonly daily?: string | undefined; readonly volume?: string | undefined } = {},
+): Answer {
   const amount = askedAmount(powder, askedCompound('calcium hydroxide'));
   const water = readQuantity('volume', per, { field: 'per' });
   const [least, most] = [amount.lowG / water.value, amount.highG / water.value];
@@ -27,9 +34,10 @@ export function limeStrength(powder: string, per: string, { low, high }: Saturat
       : least >= high
         ? `More than dissolves: ${is}, and ${limit}. The rest settles and makes the clear liquid no stronger; what harms is the settled powder going in.`
         : `As strong as it gets: ${is}, and ${limit}; a little may settle.`;
+  const brings = daily === undefined ? undefined : broughtBy(daily, tank, [least, most], { low, high });
   return answer({
-    headline: verdict,
-    read: [...amount.read, ...water.notes],
+    headline: brings === undefined ? verdict : `${verdict.split(',')[0] ?? ''}. ${brings.words}`,
+    read: [...amount.read, ...water.notes, ...(brings?.read ?? [])],
     facts: [
       {
         label: 'What dissolves',
@@ -44,6 +52,27 @@ export function limeStrength(powder: string, per: string, { low, high }: Saturat
     cautions: limewaterCare,
     sources: limewaterSources,
   });
+}
+
+/**
+ * What such limewater brings in a day with what evaporates, the settled part left out.
+ * Check: 3 L of 1 to 1.4 g/L in 100 L -> 81 to 113 meq (74.09 g/mol, 2 eq): 2.3 to 3.2 dKH.
+ */
+function broughtBy(
+  daily: string,
+  tank: string | undefined,
+  gL: readonly [number, number],
+  { low, high }: Saturation,
+) {
+  const litres = readQuantity('volume', daily, { field: 'daily' });
+  const water = askedWater(tank);
+  const topOffL = tank === undefined ? litres.value : checkedTopOff(litres.value, water.volumeL);
+  const [from, to] = [Math.min(gL[0], low), Math.min(gL[1], high)].map((each) => {
+    return inOwnUnit('alkalinity', capacity(topOffL, each, water.volumeL).alkMeqL);
+  });
+  const dkh = span(significant(from ?? 0, 2), significant(to ?? 0, 2));
+  const words = `${volume(topOffL)} of it a day bring ${dkh} dKH ${tank === undefined ? 'to each 100 L of tank' : water.where}: enough where the tank uses no more.`;
+  return { words, read: [...litres.notes, ...water.read] };
 }
 
 function grams(from: number, to: number): string {

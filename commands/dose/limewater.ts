@@ -7,7 +7,8 @@ import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { splitADay } from './a-day.ts';
-import { askedWater } from './asked.ts';
+import { teaspoonOf } from './asked-amount.ts';
+import { askedCompound, askedWater } from './asked.ts';
 import { limeStrength } from './lime-strength.ts';
 import { type Limewater, limewaterCare, limewaterSources, topOff } from './top-off.ts';
 
@@ -22,6 +23,7 @@ export const limewaterCommand = defineCommand({
     amount: quantityOption('volume', 'Top-off a day, e.g. 4 L; without a tank volume, the size of the batch'),
     powder: textOption('What is put in, to see whether it dissolves, e.g. 2 tsp or 7 g').optional(),
     per: quantityOption('volume', 'The water it is put into; the batch if left out').optional(),
+    daily: quantityOption('volume', 'What evaporates a day, beside a powder: what it brings').optional(),
     volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),
     goal: quantityOption('alkalinity', 'Alkalinity the tank uses a day, e.g. 0.6 dKH').optional(),
     // The vessel stands in the room, so the tank's own temperature says nothing of it.
@@ -41,7 +43,7 @@ export const limewaterCommand = defineCommand({
     ];
     const asked = { litres, strength, tempC, notes: [...litres.notes, ...notes] };
     if (input.powder !== undefined)
-      return limeStrength(input.powder, input.per ?? input.amount, strength, tempC);
+      return limeStrength(input.powder, input.per ?? input.amount, strength, tempC, input);
     if (input.volume === undefined) return batch(asked);
     const tank = askedWater(input.volume);
     const use =
@@ -65,7 +67,7 @@ export const limewaterCommand = defineCommand({
 function batch({ litres, strength, tempC, notes }: Limewater): Answer {
   const [low, high] = [strength.low * litres.value, strength.high * litres.value];
   return answer({
-    headline: `${volume(litres.value)} of limewater cannot hold more than about ${span(significant(low, 2), significant(high, 2))} g of calcium hydroxide; anything above that settles and does not make the clear liquid stronger.`,
+    headline: `${volume(litres.value)} of limewater cannot hold more than about ${span(significant(low, 2), significant(high, 2))} g of calcium hydroxide, ${spoonsOf(low, high)} level teaspoons; more only settles.`,
     read: [
       `a batch of ${volumeAsWritten(litres.value, litres.written, litres.unit)} at ${fixed(tempC, 1)} °C`,
       ...notes,
@@ -88,4 +90,10 @@ function batch({ litres, strength, tempC, notes }: Limewater): Answer {
     cautions: limewaterCare,
     sources: limewaterSources,
   });
+}
+
+/** Level teaspoons of so much lime at 2.5 to 3.5 g each (common practice, no source): 18 to 20 g -> 5.1 to 8. */
+function spoonsOf(lowG: number, highG: number): string {
+  const [least, most] = teaspoonOf(askedCompound('calcium hydroxide').forms) ?? [Number.NaN, Number.NaN];
+  return span(significant(lowG / most, 2), significant(highG / least, 2));
 }

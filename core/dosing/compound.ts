@@ -28,6 +28,8 @@ export interface Compound {
   readonly hazard: HazardId;
   /** Grams in a level teaspoon of 5 mL, least and most: common practice, no source. */
   readonly teaspoonG?: readonly [number, number];
+  /** Seldom sold: known where it is named, never offered. */
+  readonly isRare?: true;
 }
 
 const HYDRATE_SOLD = 'since that is how it is sold';
@@ -74,6 +76,19 @@ export const compounds: readonly Compound[] = [
     raises: ['alkalinity'],
     hazard: 'carbonate',
     teaspoonG: [2.7, 5.4],
+  },
+  {
+    name: 'sodium carbonate monohydrate',
+    formula: 'Na2CO3·H2O',
+    names: ['soda ash monohydrate', 'washing soda monohydrate', 'na2co3 h2o'],
+    atoms: { Na: 2, C: 1, O: 4, H: 2 },
+    water: 1,
+    ions: { Na: 2 },
+    alkEqPerMol: 2,
+    dicPerMol: 1,
+    raises: ['alkalinity'],
+    hazard: 'carbonate',
+    isRare: true,
   },
   {
     name: 'sodium carbonate decahydrate',
@@ -316,13 +331,14 @@ export function compoundMolarMass(compound: Compound): number {
 
 /** The compounds dosed for a parameter, in the order they are offered. */
 export function compoundsFor(parameter: ParameterId): readonly Compound[] {
-  return compounds.filter((compound) => compound.raises.includes(parameter));
+  return compounds.filter(({ raises, isRare }) => isRare !== true && raises.includes(parameter));
 }
 
 /** Names offered while a member types: each chemical name and its first everyday one. */
 export function compoundNames(): readonly string[] {
-  const everyday = compounds.flatMap(({ names }) => names.slice(0, 1)).filter((name) => !/\d/.test(name));
-  return [...new Set([...compounds.map(({ name }) => name), ...everyday])];
+  const offered = compounds.filter(({ isRare }) => isRare !== true);
+  const everyday = offered.flatMap(({ names }) => names.slice(0, 1)).filter((name) => !/\d/.test(name));
+  return [...new Set([...offered.map(({ name }) => name), ...everyday])];
 }
 
 /** Words that say nothing about which salt it is. */

@@ -12,6 +12,7 @@ import { saturationGL } from './limewater.ts';
 const per100gWater: Readonly<Record<string, number>> = {
   'sodium bicarbonate': 9.6,
   'sodium carbonate': 21.5,
+  'sodium carbonate monohydrate': 21.5,
   'sodium carbonate decahydrate': 21.5,
   'calcium chloride anhydrous': 74.5,
   'calcium chloride dihydrate': 74.5,

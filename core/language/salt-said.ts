@@ -4,7 +4,14 @@ import { isBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
 
 /** Words that tell the forms and salts of one element apart, each as it stands in a chemical name. */
-const FORMS = ['anhydrous', 'dihydrate', 'hexahydrate', 'heptahydrate', 'decahydrate'] as const;
+const FORMS = [
+  'anhydrous',
+  'monohydrate',
+  'dihydrate',
+  'hexahydrate',
+  'heptahydrate',
+  'decahydrate',
+] as const;
 const ACIDS: Readonly<Record<string, string>> = {
   chloride: 'chloride',
   sulfate: 'sulfate',
@@ -45,5 +52,7 @@ function formed(word: string, forms: readonly string[]): string {
   const all = formsOf(word);
   const fitting = all.filter(({ name }) => forms.some((form) => name.endsWith(form)));
   const [only, more] = fitting;
-  return all.length > 1 && only !== undefined && more === undefined ? only.name : word;
+  if (all.length > 1 && only !== undefined && more === undefined) return only.name;
+  const [apart] = only === undefined ? forms.flatMap((form) => formsOf(`${all[0]?.name ?? ''} ${form}`)) : [];
+  return apart?.name ?? word;
 }

@@ -10,6 +10,8 @@ export interface SystemVolume {
 
 /** "a 75 plus a 29 sump": what joins a second vessel to the first. */
 const JOINED = /\b(?:plus|and|with|\+)\b|\+/;
+/** "120 gallons, the sump 35": a comma is enough, where no total is spoken of. */
+const AND_SUMP = /^[\s,]*(?:(?:the|my|our|a) )?sump\b(?! (?:in|incl))/;
 /** "260 litre but truly maybe 225": said anew, not added. */
 const ANEW = /\b(?:but|truly|really|actually|maybe|rather|net|only|no)\b/;
 /** A country said behind gallons belongs to them. */
@@ -68,7 +70,11 @@ function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
   const [first, second] = [base, part].sort((a, b) => a.number.start - b.number.start);
   if (first === undefined || second === undefined) return false;
   const between = text.slice(first.number.end, second.number.start);
-  return between.length < 40 && !ANEW.test(between) && (JOINED.test(between) || base.part === 'part');
+  return (
+    between.length < 40 &&
+    !ANEW.test(between) &&
+    (JOINED.test(between) || AND_SUMP.test(between) || base.part === 'part')
+  );
 }
 
 function unitOf({ text }: Scanned, said: readonly Said[], all: readonly Said[]): string {

@@ -20,6 +20,8 @@ function floorOf(size: Size): Omit<Box, 'heightCm'> {
       return { lengthCm: size.lengthCm, widthCm: size.widthCm };
     case 'cylinder':
       return { lengthCm: size.diameterCm, widthCm: size.diameterCm };
+    case 'hexagon':
+      return { lengthCm: 2 * size.edgeCm, widthCm: Math.sqrt(3) * size.edgeCm };
     case 'bow front':
       return { lengthCm: size.lengthCm, widthCm: size.middleDepthCm };
     case 'quarter round':

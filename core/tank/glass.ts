@@ -32,6 +32,8 @@ function shrunk(size: Size, t: number): Size {
       return { ...size, lengthCm: size.lengthCm - 2 * t, widthCm: size.widthCm - 2 * t, heightCm };
     case 'cylinder':
       return { ...size, diameterCm: size.diameterCm - 2 * t, heightCm };
+    case 'hexagon':
+      return { ...size, edgeCm: size.edgeCm - (2 * t) / Math.sqrt(3), heightCm };
     case 'quarter round':
       return { ...size, sideCm: size.sideCm - 2 * t, insetCm: size.insetCm + t, heightCm };
     case 'corner pentagon':

@@ -10,11 +10,19 @@ export type Size =
       readonly heightCm: number;
     }
   | { readonly shape: 'cylinder'; readonly diameterCm: number; readonly heightCm: number }
+  | { readonly shape: 'hexagon'; readonly edgeCm: number; readonly heightCm: number }
   | BowFront
   | QuarterRound
   | CornerPentagon;
 
-export const shapes = ['box', 'cylinder', 'bow front', 'quarter round', 'corner pentagon'] as const;
+export const shapes = [
+  'box',
+  'cylinder',
+  'bow front',
+  'quarter round',
+  'corner pentagon',
+  'hexagon',
+] as const;
 export type Shape = (typeof shapes)[number];
 
 /** A box whose front is an arc of a circle, deepest in the middle. */
@@ -45,10 +53,11 @@ interface CornerPentagon {
 
 /**
  * Area of the floor, cm2. Plane geometry (`geometry`): l w; pi d2/4; l w + circular segment; quarter disc; square less
- * half the square cut off.
+ * half the square cut off; 3 sqrt(3)/2 of the square of a side of a regular hexagon.
  *
  * Check: box 120 x 50 -> 6000; cylinder 60 -> 2827.43; bow front 120, 40 at the ends, 50 in the middle -> 4800 + 804.43
- * (segment of chord 120, rise 10); quarter round 60 -> 2827.43; pentagon 90, 40 -> 8100 - 1250 = 6850.
+ * (segment of chord 120, rise 10); quarter round 60 -> 2827.43; pentagon 90, 40 -> 8100 - 1250 = 6850;
+ * hexagon 30 -> 2338.27.
  * Doubt: braces, weirs and overflow boxes inside are not taken off.
  */
 export function floorCm2(size: Size): number {
@@ -65,6 +74,8 @@ export function floorCm2(size: Size): number {
       return quarterCm2(size.sideCm + size.insetCm, size.insetCm);
     case 'corner pentagon':
       return size.wallCm ** 2 - (size.wallCm - size.shortCm) ** 2 / 2;
+    case 'hexagon':
+      return ((3 * Math.sqrt(3)) / 2) * size.edgeCm ** 2;
   }
 }
 

@@ -5,12 +5,13 @@ import { definitionOf } from '../quantity/unit.ts';
 import type { Shape, Size } from './shape.ts';
 
 /** The lengths each shape is described by, in the order they are written. */
-const forms: Readonly<Record<Shape, readonly string[]>> = {
+export const forms: Readonly<Record<Shape, readonly string[]>> = {
   box: ['length', 'width', 'height'],
   cylinder: ['diameter', 'height'],
   'bow front': ['length', 'depth at the ends', 'depth in the middle', 'height'],
   'quarter round': ['side', 'height'],
   'corner pentagon': ['wall side', 'short side', 'height'],
+  hexagon: ['one of the six sides', 'height'],
 };
 
 /** Longest and shortest side taken for a tank, cm: a shot glass to a public aquarium. */
@@ -40,6 +41,8 @@ export function readSize(text: string, shape: Shape, field: string): Size {
       return { shape, lengthCm: a, widthCm: b, heightCm: c };
     case 'cylinder':
       return { shape, diameterCm: a, heightCm: b };
+    case 'hexagon':
+      return { shape, edgeCm: a, heightCm: b };
     case 'quarter round':
       return { shape, sideCm: a, insetCm: 0, heightCm: b };
     case 'bow front':

@@ -32,6 +32,12 @@ export function besidesDose({ slots, reading: { scanned } }: Frame, of: Paramete
   // A powder weighed into a bottle is no dose.
   const isStock = amountDays === undefined && (container !== undefined || first.label === 'of it');
   if (amount === undefined || isStock) return given;
+  if (isLiquid(amount) && first.label !== 'of it')
+    return {
+      ...given,
+      headline: `How strong is it: how much does 1 mL raise, in how much water? Then I can say what to set above ${dosed}.`,
+      steps: [`As a powder instead, on top of what you dose: ${given.headline}`, ...given.steps],
+    };
   return { ...given, headline: `On top of the ${dosed} you dose now: ${given.headline}` };
 }
 
@@ -40,4 +46,9 @@ function perDay({ label, value }: Fact): string {
   const [, salt] = /^(.*) a day$/.exec(label) ?? [];
   const named = salt === undefined ? '' : ` of ${salt}`;
   return value.replace(/^([\d.]+ \S+)/, (amount) => `${amount}${named} a day`);
+}
+
+/** Millilitres of something: without its strength nobody can say how many more. */
+function isLiquid(amount: string): boolean {
+  return /(?:ml|cc)$/i.test(amount);
 }

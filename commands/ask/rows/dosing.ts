@@ -35,7 +35,11 @@ export const dosingRows: readonly Row[] = [
         ask: 'What does it read now, and what should it be?',
         when: (frame) => isOpen(frame) && frame.slots.now === undefined,
       },
-      { oneOf: ['wanted', 'change'], ask: 'And what should it be?', when: isOpen },
+      {
+        oneOf: ['wanted', 'change'],
+        ask: 'And what should it be?',
+        when: (frame) => isOpen(frame) && restoredIn(frame) === undefined,
+      },
     ],
     uses: [
       'levels',
@@ -57,7 +61,7 @@ export const dosingRows: readonly Row[] = [
       if (isOfPh(frame)) return answer({ headline: PH_BY_AIR, sources: ['practice'] });
       if (of === 'salinity' && wanted !== undefined)
         return call(adjustCommand, { now: now ?? was, goal: wanted, volume }, context);
-      const given = amountFor(frame, context);
+      const given = amountFor(toRestore(frame), context);
       return given === undefined ? undefined : withRemarks(frame, given);
     },
   },
@@ -97,6 +101,19 @@ export const dosingRows: readonly Row[] = [
     },
   },
 ];
+
+/** "short of the 430 it had, what restores it": the level it fell from is the goal. */
+function restoredIn({ slots: { was, now }, reading: { scanned } }: Frame): string | undefined {
+  const isLost = was !== undefined && now !== undefined && Number.parseFloat(now) < Number.parseFloat(was);
+  return isLost && met(scanned, 'manner.restores') ? was : undefined;
+}
+
+function toRestore(frame: Frame): Frame {
+  const { slots } = frame;
+  const wanted = slots.wanted ?? slots.change ?? restoredIn(frame);
+  if (slots.wanted !== undefined || slots.change !== undefined || wanted === undefined) return frame;
+  return { ...frame, cards: frame.cards, slots: { ...slots, wanted } };
+}
 
 /** Whether it is still to go in, so that the reading is the one before it. */
 function isAhead({ reading: { scanned } }: Frame): boolean {

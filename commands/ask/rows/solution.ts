@@ -1,21 +1,17 @@
-import { met } from '../../../core/language/met.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { powderInWater } from '../../../core/language/powder-in-water.ts';
-import { primer } from '../../../core/care/primers/cards.ts';
-import { Problem } from '../../../core/problem.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
-import { limewaterCommand } from '../../dose/limewater.ts';
 import { solutionCommand } from '../../dose/solution.ts';
-import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
 import { attempt } from './attempt.ts';
 import { eachPowder, ofBottle } from './bottle-dose.ts';
 import { gramsPerLitre, isMass, stockSaid, type StockSaid } from './stock-said.ts';
+import { limewaterOf } from './limewater.ts';
 import { isSwap, swapped } from './swap.ts';
 
 export const solutionRows: readonly Row[] = [
@@ -67,14 +63,7 @@ export const solutionRows: readonly Row[] = [
       'temperature',
       'strength',
     ],
-    answer: (frame, context) => {
-      const given =
-        strengthOf(frame, context) ??
-        topOff(frame, context) ??
-        batch(frame, context) ??
-        cardAnswer(primer('limewater'));
-      return withRemarks(frame, given);
-    },
+    answer: (frame, context) => withRemarks(frame, limewaterOf(frame, context)),
   },
 ];
 
@@ -127,54 +116,4 @@ function powderIn({ slots: { amounts = [], strength } }: Frame): string | undefi
 
 function isLitres(text: string): boolean {
   return attempt(() => readQuantity('volume', text, { field: 'volume' }).value >= 0.1) === true;
-}
-
-/** What was put in against what dissolves, where no use shall be covered. */
-function strengthOf({ slots, reading: { scanned, said } }: Frame, context: OwnContext): Answer | undefined {
-  const mix = slots.levels === undefined ? powderInWater(scanned, said) : undefined;
-  if (mix === undefined) return undefined;
-  return call(limewaterCommand, { amount: mix.water, powder: mix.powder, per: mix.water }, context);
-}
-
-/** Limewater in what evaporates each day, against a use where one was said. */
-function topOff({ slots }: Frame, context: OwnContext): Answer | undefined {
-  const { amount, amountDays, rate, rateDays = 1, change, of, volume } = slots;
-  const daily = amountDays === undefined ? undefined : amount;
-  const evaporates = slots.waterRate ?? daily;
-  if (evaporates === undefined) return undefined;
-  const isNoTank = volume === undefined && context.keep?.tankInUse() === undefined;
-  // "3 g per litre, or is 2 g all that dissolves": that needs no tank.
-  if (isNoTank && slots.strength !== undefined && slots.levels === undefined)
-    return call(
-      limewaterCommand,
-      { amount: eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1) },
-      context,
-    );
-  if (isNoTank) throw new Problem('How much water is in the system?', { field: 'volume' });
-  const topOffADay = eachDay(evaporates, slots.waterRateDays ?? amountDays ?? 1);
-  const used = of === 'alkalinity' ? (rate ?? change) : undefined;
-  const goal = used === undefined ? undefined : levelADay(used, rateDays);
-  if (goal === undefined && volume === undefined) return undefined;
-  return call(limewaterCommand, { amount: topOffADay, goal, volume }, context);
-}
-
-/** What a vessel of it can hold. */
-function batch({ slots, reading: { scanned } }: Frame, context: OwnContext): Answer | undefined {
-  const { container, volume } = slots;
-  const vessel = container ?? (met(scanned, 'parts.vessel') ? volume : undefined);
-  return vessel === undefined ? undefined : call(limewaterCommand, { amount: vessel }, context);
-}
-
-/** "5.6 dKH" a week as "0.8 dKH". */
-function levelADay(level: string, days: number): string {
-  if (days === 1) return level;
-  const { written, unit } = readQuantity('alkalinity', level, { field: 'goal', fallback: 'dKH' });
-  return `${significant(written / days, 4)} ${unit === '' ? 'dKH' : unit}`;
-}
-
-/** "14 L" a week as "2 L". */
-function eachDay(amount: string, days: number): string {
-  if (days === 1) return amount;
-  const { value } = readQuantity('volume', amount, { field: 'amount' });
-  return `${significant(value / days, 3)} L`;
 }

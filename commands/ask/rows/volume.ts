@@ -1,98 +1,129 @@
 import { primer } from '../../../core/care/primers/cards.ts';
-import { takenOff, type TakenOff } from '../../../core/language/air-gap.ts';
-import { met } from '../../../core/language/met.ts';
-import type { Said } from '../../../core/language/said.ts';
-import type { Slots } from '../../../core/language/slots.ts';
-import { answer, type Answer } from '../../answer.ts';
-import { action } from '../../calls.ts';
-import type { OwnContext } from '../../command.ts';
+import type { Frame } from '../../../core/language/frame.ts';
 import { fixed, volume as volumeText } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
-import { readSize } from '../../../core/tank/size.ts';
-import { askedVolume } from '../../tank/asked-volume.ts';
-import { rangeFact } from '../../tank/volume-parts.ts';
+import { forms } from '../../../core/tank/size.ts';
+import { answer, type Answer } from '../../answer.ts';
+import { action } from '../../calls.ts';
+import { call } from '../../called.ts';
+import type { OwnContext } from '../../command.ts';
 import { netCommand } from '../../dose/net.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
-import { call } from '../../called.ts';
+import { askedVolume } from '../../tank/asked-volume.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
-import { boxWithUnit, unitOf, whichUnit } from './box-unit.ts';
+import { whichUnit } from './box-unit.ts';
+import { sumpIn } from './tank-contents.ts';
+import { HAND_CM, tankSaidIn, tankSizeIn } from './tank-size.ts';
 
 export const volumeRows: readonly Row[] = [
   {
     kind: 'volume',
     label: 'How much water my tank holds',
+    keepsAll: true,
     uses: ['box', 'lengths', 'volume', 'container', 'salt', 'change', 'amount', 'amounts'],
-    answer: ({ slots, reading: { scanned, said } }, context) =>
-      ofBox(met(scanned, 'looks.cube') ? cubed(slots) : slots, takenOff(scanned, said.filter(isLength))) ??
-      ofGlass(slots, context) ??
+    answer: (frame, context) =>
+      ofSides(frame) ??
+      ofSump(frame) ??
+      ofGlass(frame, context) ??
+      ofShape(frame) ??
       cardAnswer(primer('net volume')),
   },
 ];
 
-/** "an 18 inch cube": one side stands for three. */
-function cubed(slots: Slots): Slots {
-  const [side] = slots.lengths ?? [];
-  if (slots.box !== undefined || side === undefined) return slots;
-  const [number = '', ...unit] = side.split(' ');
-  return { ...slots, box: [`${number} x ${number} x ${number}`, ...unit].join(' ') };
-}
+/** More lengths without a place than these: nothing is worked out. Own choice. */
+const MOST_LEFT = 2;
 
-/** The box is the first of the lengths. */
-const SIDES = 3;
-
-/** The full box, and what takes away from it. */
-function ofBox({ box, lengths = [], amounts = [], container }: Slots, off: TakenOff): Answer | undefined {
-  if (box === undefined) return undefined;
-  const amount = boxWithUnit(box, lengths);
-  if (amount === undefined)
-    return whichUnit(box, (size, label) => action(label, 'convert', { amount: size }));
+/** The full glass, and what takes away from it. */
+function ofSides(frame: Frame): Answer | undefined {
+  const tank = tankSizeIn(frame);
+  if (tank === undefined) return undefined;
+  const { said, sides, input, left } = tank;
+  if (left.length > MOST_LEFT)
+    return answer({
+      headline: `Which of these are the sides of the tank? I could not place ${left.join(', ')}.`,
+      read: [`sides ${sides.text}`],
+      steps: ['Say the tank and the sump apart, with units: 120 x 50 x 50 cm, sump 60 x 40 x 22 cm.'],
+    });
+  if (sides.unit === undefined)
+    return whichUnit(sides.text, (size, label) => action(label, 'tank new', { ...input, size }));
   const { points, steps = [], sources } = primer('net volume');
-  const rock = amounts.find((text) => /(?:kg|lbs?)$/.test(text));
-  const height = waterHeight(amount, off.gap);
-  const contents = { height, sand: inLength(off.sand, amount), rock, sump: container };
-  const water = askedVolume({ size: amount, measured: 'inside', ...contents }, undefined);
-  const isFull = rock === undefined && off.sand === undefined;
+  const water = askedVolume(input, undefined);
+  const missing = [
+    ...(input.rock === undefined ? ['rock'] : []),
+    ...(input.sand === undefined ? ['sand'] : []),
+  ];
+  const less =
+    missing.length === 0
+      ? ''
+      : `, less what ${missing.join(' and ')} ${missing.length > 1 ? 'take' : 'takes'}`;
+  const apart = left.length === 0 ? '' : ` Not counted in: ${left.join(', ')}.`;
   return answer({
-    headline: `About ${litresAndGallons(water.netL.likely)} of water${isFull ? ', less what rock and sand take' : rock === undefined ? ', less what rock takes' : ''}.`,
+    headline: `About ${litresAndGallons(water.netL.likely)} of water${less}.${apart}`,
     read: [
-      'whether inside or outside the glass is not said: taken as inside',
-      ...(off.isHand === true ? [`a hand’s width of air taken as ${off.gap ?? ''} (common practice)`] : []),
+      ...(said.measured === undefined && input.glass === undefined
+        ? ['whether inside or outside the glass is not said: taken as inside']
+        : []),
+      ...(said.isHand ? [`a hand’s width of air taken as ${HAND_CM} cm (common practice)`] : []),
       ...water.read,
-      ...lengths
-        .slice(SIDES)
-        .filter((text) => text !== off.gap && text !== off.sand)
-        .map((text) => `not used: ${text}`),
+      ...told(frame).map((text) => `not used: ${text}`),
     ],
-    facts: [rangeFact(water.netL), ...water.facts, ...points.map(([label, value]) => ({ label, value }))],
+    facts: [...water.facts, ...points.slice(1).map(([label, value]) => ({ label, value }))],
     steps,
     working: water.working,
     cautions: water.cautions,
     sources: [...new Set([...water.sources, ...sources])],
-    next: [action('Keep this tank', 'tank new', { size: amount, ...contents })],
+    next: [action('Keep this tank', 'tank new', input)],
   });
 }
 
-/** Lengths of a message in order, as `lengths` has them. */
-function isLength({ part, number }: Said): boolean {
-  const isOther = number.kinds.includes('volume') || number.kinds.includes('heads');
-  return (part === 'length' || part === 'system') && !isOther;
+/** Volumes somebody said of it: what the sides hold is worked out without them. */
+function told({ rest }: Frame): readonly string[] {
+  return rest.flatMap(({ part, text, number }) =>
+    part === 'system' && !number.kinds.includes('length') ? [text] : [],
+  );
 }
 
-/** How high the water stands in a box with so much air at the top; undefined where neither is known. */
-function waterHeight(box: string, gap: string | undefined): string | undefined {
-  if (gap === undefined) return undefined;
-  const air = inLength(gap, box);
-  return attempt(() => {
-    const high =
-      readSize(box, 'box', 'size').heightCm - readQuantity('length', air ?? '', { field: 'height' }).value;
-    return high > 0 ? `${Number(high.toFixed(2))} cm` : undefined;
-  });
+/** The water of a sump by its sides, with the volume of the tank above it where that was said. */
+function ofSump(frame: Frame): Answer | undefined {
+  const {
+    slots,
+    reading: { scanned, said },
+  } = frame;
+  const { sump: sides = [], sides: others = [] } = tankSaidIn(frame) ?? {};
+  const sump =
+    sides.length === 0
+      ? undefined
+      : sumpIn(
+          scanned,
+          said.filter(({ part }) => part !== 'part'),
+          sides,
+          undefined,
+        );
+  if (sump === undefined) return undefined;
+  const tank = slots.volume ?? said.find(({ part, of }) => part === 'part' && of === 'display')?.text;
+  const all =
+    tank === undefined
+      ? undefined
+      : attempt(() => readQuantity('volume', `${tank} + ${sump}`, { field: 'volume' }));
+  const open = others.length > 0 ? ' Say the sides of the tank as well for both together.' : '';
+  const beside =
+    all === undefined
+      ? open
+      : ` With the ${tank ?? ''} that is ${litresAndGallons(all.value)}, less what rock and sand take.`;
+  return answer({ headline: `The sump holds about ${sump} by its sides.${beside}`, sources: ['geometry'] });
 }
 
-/** A bare length has the unit of the box. */
-function inLength(text: string | undefined, box: string): string | undefined {
-  return text === undefined || unitOf(text) !== undefined ? text : `${text} ${unitOf(box) ?? 'cm'}`;
+/** What to measure of a shape whose sides were not all said; how to find the water of one that has no sum. */
+function ofShape(frame: Frame): Answer | undefined {
+  const said = tankSaidIn(frame);
+  if (said === undefined || said.shape === 'box') return undefined;
+  const { steps = [], sources } = primer('net volume');
+  const headline =
+    said.shape === 'other'
+      ? 'I have no sum for that shape from these sides: count the litres when you fill it, or measure by a small known dose.'
+      : `A ${said.shape} needs: ${forms[said.shape].join(', ')}. Say them all with their unit.`;
+  return answer({ headline, steps, sources });
 }
 
 /** Both, since glass is sold in either. */
@@ -103,7 +134,15 @@ function litresAndGallons(volumeL: number): string {
 const LITRES_PER_US_GALLON = readQuantity('volume', '1 us gal', { field: 'volume' }).value;
 
 /** "my 50 only holds 38": what it does to dose for the glass. */
-function ofGlass({ volume, container, lengths = [], salt, change }: Slots, context: OwnContext) {
+function ofGlass({ slots, reading: { said } }: Frame, context: OwnContext) {
+  const { volume, container, lengths = [], salt, change } = slots;
+  // Buckets counted, or a tank and its sump: nothing that a glass holds less of.
+  if (
+    said.some(({ of }) => of === 'sump') ||
+    said.filter(({ part }) => part === 'system' || part === 'part').length > 2 ||
+    volume?.includes('+') === true
+  )
+    return undefined;
   const glass = container ?? lengths[0];
   if (glass === undefined || volume === undefined) return undefined;
   const goal = change === undefined ? undefined : `+${change}`;

@@ -1,4 +1,4 @@
-import { compoundsFor, findCompound } from '../../../core/dosing/compound.ts';
+import { compoundsFor, formsOf } from '../../../core/dosing/compound.ts';
 import type { Level, Slots } from '../../../core/language/slots.ts';
 import type { ParameterId } from '../../../core/water/parameter.ts';
 
@@ -34,10 +34,5 @@ export function wantedIn(slots: Slots): readonly Wanted[] {
 
 /** The salt that was named and raises it; none where the one named raises something else. */
 export function saltFor({ salts = [] }: Slots, of: ParameterId): string | undefined {
-  const raising = new Set(compoundsFor(of).map(({ name }) => name));
-  return salts.find((word) => {
-    const found = findCompound(word);
-    const forms = found === undefined ? [] : 'name' in found ? [found] : found;
-    return forms.some(({ name }) => raising.has(name));
-  });
+  return salts.find((word) => formsOf(word).some(({ raises }) => raises.includes(of)));
 }

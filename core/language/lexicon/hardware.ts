@@ -18,6 +18,7 @@ export const hardware = {
   outage: `power_cut powercut power_outage power_failure brownout power_went_out no_power no_electricity power_is_out
     power_is_off power_out power_off lost_power power_gone electricity_is_out electricity_off electricity_went_out`,
   glass: `pane panes tank_glass acrylic tempered eurobrace brace bracing rimless panel`,
+  thickness: `glass pane panes acrylic ply thick thickness`,
   seam: `seam seams silicone_joint seal_line`,
   stand: `tank_stand cabinet cabinets stand_legs steel_frame cupboard shim shims leveling_mat`,
   lid: `lid lids cover covers hood canopy screen_top mesh`,

@@ -101,7 +101,9 @@ export const manner = {
   unitVolume: `gallon gallons gal gals galons litre litres liter liters ltr ml mls millilitre milliliter millilitres
     imperial_gallon quart pint ounce fluid_ounce fl_oz`,
   unitWeight: `gram grams gramme grammes kilo kilos kilogram kg pound pounds lb lbs oz mg milligram`,
-  unitSpoon: `teaspoon teaspoons tsp tablespoon tablespoons tbsp cup cups capful capfuls spoonful drops_of`,
+  restores: `restore restores restored bring_it_back bring_back get_it_back get_back back_up_to put_it_back back_to_where
+    back_where`,
+  unitSpoon: `teaspoon teaspoons tsp tsps spoons tbsps tablespoon tablespoons tbsp cup cups capful capfuls spoonful drops_of`,
   unitTemp: `degrees degree celsius fahrenheit farenheit centigrade`,
   unitChem: `ppm ppb ppt dkh meq milliequivalents sg mg_per_litre parts_per_million parts_per_thousand microsiemens`,
   unitPower: `watt watts kilowatt kwh wattage`,

@@ -1,7 +1,7 @@
 /** Where, in the tank and in the house. */
 export const places = {
   sand: `sand sandbed substrate gravel bare_bottom sanbed dsb`,
-  rock: `rock rocks rockwork scape boulder cave caves crevice ledge overhang arch`,
+  rock: `rock rocks stone stones rockwork scape boulder cave caves crevice ledge overhang arch`,
   top: `top upper surface waterline near_surface high_up`,
   middle: `middle mid middling medium moderate mid_tank halfway_up centre center`,
   bottom: `bottom floor_of_tank lower_third low_down`,
@@ -48,7 +48,9 @@ export const places = {
   shadesOthers: `shade shades shading shaded overshadow overshadows overshadowing block_the_light blocks_the_light blocking_light`,
   current: `flow current turbulent turbulence blasted`,
   stillWater: `dead_spot dead_spots low_flow still_water stagnant gentle_flow calm`,
-  rim: `rim brim top edge lip`,
+  rim: `rim brim top edge lip border shy`,
+  innerSide: `inside internal internally inner interior`,
+  outerSide: `outside external externally outer exterior`,
   sandBed: `sand sandbed sand_bed substrate gravel`,
   airGap: `air air_gap airgap`,
 } as const;

@@ -10,8 +10,10 @@ import { unitAt, type UnitKind } from './units.ts';
 const DIGITS = /(?<=^|[^\w.,/]|\d\s?x)(?<sign>[-+])?(?<number>\d+(?:[.,]\d+)*|[.,]\d+)/g;
 const WORD = /[a-z]+/g;
 /** "1/2", "1 1/2": a part, before a unit or "of". */
-const PART = /^(?:(\d{1,2})[ -])?([1-3])\/([2-8])(?![\d/])/;
+const PART = /^(?:(\d{1,2})[ -])?([1-7])\/([2-8])(?![\d/])/;
 const SIGNS: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 };
+/** "5/8" alone is a day or a score. */
+const MOST_TOP = 3;
 const PART_SIGN = /[½¼¾⅓⅔]/g;
 const RANGE = /^(?:\s?-\s?|\s(?:or|to)\s(?=\d))(\d+(?:[.,]\d+)?)(?![\d.,]*[/:-]\d)/;
 const HYPHEN_RANGE = /^\s?-\s?(\d+(?:[.,]\d+)?)(?!\d|[.,]\d|[/:-]\d)/;
@@ -29,8 +31,24 @@ export function numbersIn(given: string): readonly NumberSpan[] {
     !taken.some((other) => span.start < other.end && other.start < span.end);
   for (const span of [...ofSigns(text), ...ofDigits(text, isCommaDecimal)]) if (free(span)) taken.push(span);
   for (const span of ofWords(text)) if (free(span)) taken.push(span);
-  const spans = taken.sort((a, b) => a.start - b.start);
+  const spans = withHalves(
+    text,
+    taken.sort((a, b) => a.start - b.start),
+  );
   return isImperial(text) ? spans.map(asImperial) : spans;
+}
+
+const AND_A_HALF = /^\s+and a half\b/;
+
+/** "an inch and a half": the half behind its unit belongs to the number before it. */
+function withHalves(text: string, spans: readonly NumberSpan[]): NumberSpan[] {
+  const whole = spans.map((span) => {
+    const half = span.kinds.includes('length') ? AND_A_HALF.exec(text.slice(span.end, span.end + 20)) : null;
+    if (half === null) return span;
+    const value = span.value + 0.5;
+    return { ...span, end: span.end + half[0].length, number: String(value), value };
+  });
+  return whole.filter((one) => !whole.some((other) => other.start < one.start && one.start < other.end));
 }
 
 function ofDigits(text: string, isCommaDecimal: boolean): NumberSpan[] {
@@ -56,10 +74,13 @@ function partAt(text: string, start: number): NumberSpan | undefined {
   if (match === null) return undefined;
   const [all, whole = '0', top = '', low = ''] = match;
   const unit = unitAt(text, start + all.length);
-  const isOf = /^\s*(?:of|a|an|the|dead|full|gone|tank|hour)\b/.test(
+  const isOf = /^\s*(?:of|a|an|the|dead|full|gone|tank|hour|glass)\b/.test(
     text.slice(start + all.length, start + all.length + 8),
   );
-  if (unit === undefined && !isOf) return undefined;
+  // "47 5/8": parts of an inch as a rule has them need no unit.
+  const isRule = Number(whole) > 0 && ['2', '4', '8', '16'].includes(low);
+  if (unit === undefined && !isOf && !isRule) return undefined;
+  if (Number(top) > MOST_TOP && !isRule) return undefined;
   const value = Number(whole) + Number(top) / Number(low);
   return built(text, start, start + all.length, String(Number(value.toFixed(4))), value, 'digits');
 }

@@ -6,7 +6,7 @@ const COUNTED = String.raw`(?<count>\d+(?:\.\d+)?|two|three|four|other|second|th
 const TIMES = String.raw`(?:(?<times>once|twice|thrice|(?:two|three|four|five|six|\d{1,2})\s?(?:times|x))\s+)?`;
 /** How often, at most two words behind a number: "a day", "/d", "per week", "twice daily", "every 3 days", "by week", "the week". */
 const RATE = new RegExp(
-  String.raw`^\s*(?:of (?:[a-z]+ ){1,2}?|(?:[a-z]+\d? ){0,2}?(?:[a-z]+\d?(?=\/))?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|(?:(?:in|over|within|during)\s+)?(?:the|one)\s+${THE_UNIT}|${ADVERB})`,
+  String.raw`^\s*(?:of (?:[a-z]+ ){1,3}?|(?:[a-z]+\d? ){0,2}?(?:[a-z]+\d?(?=\/))?)${TIMES}(?:(?:\/\s*|p\/\s*|per\s*|(?:a|an|by|each|every)\s+)${COUNTED}${UNIT}|(?:(?:in|over|within|during)\s+)?(?:the|one)\s+${THE_UNIT}|${ADVERB})`,
 );
 /** The same in the words before a number, where no other number stands between: "each week I lose 3.5 L". */
 const BEFORE = new RegExp(

@@ -53,7 +53,7 @@ describe('/dose limewater for a batch', () => {
 
   it('30 L hold about 45 to 50 g, the rest settles', () => {
     expect(answer.headline).toMatch(
-      /^30 L of limewater cannot hold more than about 45 to 50 g .* settles and does not make the clear liquid stronger/,
+      /^30 L of limewater cannot hold more than about 45 to 50 g of calcium hydroxide, 13 to 20 level teaspoons; more only settles/,
     );
     expect(fact(answer, 'Clear liquid')).toBe('about 40.6 to 44.8 meq per litre');
   });

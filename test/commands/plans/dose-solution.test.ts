@@ -10,6 +10,7 @@ import { limitsOf } from '../../../core/water/limits.ts';
 const most: Readonly<Record<string, number>> = {
   'sodium bicarbonate': 96,
   'sodium carbonate': 215,
+  'sodium carbonate monohydrate': 261,
   'sodium carbonate decahydrate': 580,
   'calcium chloride anhydrous': 745,
   'calcium chloride dihydrate': 987,

@@ -10,6 +10,7 @@ import { solubility } from '../../../core/dosing/solubility.ts';
 const inALitreOfWater: Readonly<Record<string, number>> = {
   'sodium bicarbonate': 96,
   'sodium carbonate': 215,
+  'sodium carbonate monohydrate': 261,
   'sodium carbonate decahydrate': 580,
   'calcium chloride anhydrous': 745,
   'calcium chloride dihydrate': 987,

@@ -34,6 +34,19 @@ describe('insideOf', () => {
       box: 60,
     },
     {
+      name: 'hexagon: 2 cm from all six sides',
+      outside: { shape: 'hexagon', edgeCm: 30, heightCm: 50 },
+      holds: (x, y) =>
+        [0, 60, 120].every(
+          (deg) =>
+            Math.abs(
+              (x - 30) * Math.sin((deg * Math.PI) / 180) - (y - 30) * Math.cos((deg * Math.PI) / 180),
+            ) <
+            15 * Math.sqrt(3) - 2,
+        ),
+      box: 60,
+    },
+    {
       name: 'bow front: 2 cm from back, ends and arc',
       outside: { shape: 'bow front', lengthCm: 60, endDepthCm: 30, middleDepthCm: 40, heightCm: 50 },
       holds: (x, y) =>

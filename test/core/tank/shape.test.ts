@@ -23,6 +23,11 @@ describe('floorCm2', () => {
       source: 'by hand: 90 x 90 less the triangle 50 x 50 / 2',
     },
     {
+      size: { shape: 'hexagon', edgeCm: 30, heightCm: 50 },
+      expected: 2338.2686,
+      source: 'six equilateral triangles of 30: 6 x 30^2 x sqrt(3)/4',
+    },
+    {
       size: { shape: 'bow front', lengthCm: 120, endDepthCm: 40, middleDepthCm: 50, heightCm: 50 },
       expected: 4800 + 804.43,
       source:

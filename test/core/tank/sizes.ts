@@ -12,6 +12,7 @@ export const anySize: fc.Arbitrary<Size> = fc.oneof(
     heightCm: cm(20, 120),
   }),
   fc.record({ shape: fc.constant('cylinder' as const), diameterCm: cm(20, 200), heightCm: cm(20, 120) }),
+  fc.record({ shape: fc.constant('hexagon' as const), edgeCm: cm(15, 80), heightCm: cm(20, 120) }),
   fc.record({
     shape: fc.constant('quarter round' as const),
     sideCm: cm(25, 150),

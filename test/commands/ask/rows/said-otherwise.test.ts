@@ -69,6 +69,6 @@ describe('how many spoons', () => {
     const text =
       'calcium came out [360](other calcium) and corals want [420](wanted calcium), [40 gallons](system), calcium chloride, how many level tablespoons';
     // 25 g at 3.5 to 5 g a teaspoon.
-    expect(textOf(answerTo('dose-amount', text))).toContain('Roughly, in level teaspoons: 5 to 7.1');
+    expect(textOf(answerTo('dose-amount', text))).toContain('roughly 5 to 7.1 level teaspoons');
   });
 });
