@@ -28,7 +28,7 @@ export const looks = {
   big: `big large huge giant massive enormous`,
   long: `long wormlike wormy_looking spaghetti_like skinny_tube`,
   round: `round across diameter dia cylinder cylindrical circular drum barrel bucket pail`,
-  across: `across diameter dia wide width`,
+  across: `across diameter dia wide width flat_to_flat corner_to_corner`,
   high: `deep high tall height depth stands`,
   shape: `round flat spiral coiled star_shaped tube_shaped cone_shaped palm_tree_shaped flower_like mushroom_shaped`,
   cube: `cube cubes cubed`,
@@ -37,7 +37,6 @@ export const looks = {
   bowFront: `bow_front bowfront bowed_front bow_fronted rounded_front curved_front curve_front`,
   quarterRound: `quarter_circle quarter_round quarter_cylinder corner_bowfront`,
   cornerTank: `corner_tank corner_one`,
-  across: `across flat_to_flat corner_to_corner`,
   otherShape: `tapers tapered taper letter_l octagon octagonal pentagon pentagonal l_shape l_shaped half_moon half_circle triangle triangular bowl
     trapezoid kidney_shaped`,
   thick: `thick thicker dense`,

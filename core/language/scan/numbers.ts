@@ -1,10 +1,12 @@
 import { fold } from '../fold.ts';
+import { built } from './built.ts';
 import { asImperial, isImperial } from './imperial.ts';
 import { momentsIn } from './moments.ts';
 import type { NumberSpan } from './number-span.ts';
-import { rateAt, rateBefore } from './rate.ts';
+import { commaIsDecimal, plainNumber } from './plain-number.ts';
+import { rateAt } from './rate.ts';
 import { beginsNumber, spoken } from './spoken.ts';
-import { unitAt, type UnitKind } from './units.ts';
+import { unitAt } from './units.ts';
 
 /** Digits with their marks; a letter right before makes them part of a word ("no3", "t5"). */
 const DIGITS = /(?<=^|[^\w.,/]|\d\s?x)(?<sign>[-+])?(?<number>\d+(?:[.,]\d+)*|[.,]\d+)/g;
@@ -18,8 +20,6 @@ const PART_SIGN = /[½¼¾⅓⅔]/g;
 const RANGE = /^(?:\s?-\s?|\s(?:or|to)\s(?=\d))(\d+(?:[.,]\d+)?)(?![\d.,]*[/:-]\d)/;
 const HYPHEN_RANGE = /^\s?-\s?(\d+(?:[.,]\d+)?)(?!\d|[.,]\d|[/:-]\d)/;
 const ROUNDLY = /(?:\b(?:high|upper|mid|middle|low|lower)[ -]+(?:the )?)$/;
-const ABOUT =
-  /(?:~|≈|\b(?:about|around|roughly|approx\w*|maybe|like|well over|over|nearly|almost|some|say|bout|abt|circa|or so|under|just under|just over|close to|somewhere near))\s*(?:a |an |the )?$/;
 
 /** Every number of a text, in order, each once: digits, words, and moments. `text` may be as it was written. */
 export function numbersIn(given: string): readonly NumberSpan[] {
@@ -31,24 +31,8 @@ export function numbersIn(given: string): readonly NumberSpan[] {
     !taken.some((other) => span.start < other.end && other.start < span.end);
   for (const span of [...ofSigns(text), ...ofDigits(text, isCommaDecimal)]) if (free(span)) taken.push(span);
   for (const span of ofWords(text)) if (free(span)) taken.push(span);
-  const spans = withHalves(
-    text,
-    taken.sort((a, b) => a.start - b.start),
-  );
+  const spans = taken.sort((a, b) => a.start - b.start);
   return isImperial(text) ? spans.map(asImperial) : spans;
-}
-
-const AND_A_HALF = /^\s+and a half\b/;
-
-/** "an inch and a half": the half behind its unit belongs to the number before it. */
-function withHalves(text: string, spans: readonly NumberSpan[]): NumberSpan[] {
-  const whole = spans.map((span) => {
-    const half = span.kinds.includes('length') ? AND_A_HALF.exec(text.slice(span.end, span.end + 20)) : null;
-    if (half === null) return span;
-    const value = span.value + 0.5;
-    return { ...span, end: span.end + half[0].length, number: String(value), value };
-  });
-  return whole.filter((one) => !whole.some((other) => other.start < one.start && one.start < other.end));
 }
 
 function ofDigits(text: string, isCommaDecimal: boolean): NumberSpan[] {
@@ -206,93 +190,4 @@ function unbroken(text: string, places: readonly RegExpExecArray[], at: number, 
 
 function isPartOf(text: string, place: number): boolean {
   return place > 0 && /[\w'’-]/.test(text[place - 1] ?? '') && text[place - 1] !== '-';
-}
-
-function built(
-  text: string,
-  start: number,
-  end: number,
-  number: string,
-  value: number,
-  form: NumberSpan['form'],
-): NumberSpan {
-  const found = unitAt(text, end) ?? (text.slice(end, end + 3) === 'ish' ? unitAt(text, end + 3) : undefined);
-  // "5 gal 1.026 cups?" asks for the cups.
-  const isGravity =
-    gravityKinds(number, value).length > 0 && /^(?:cup|tsp|tbsp|gal)/.test(found?.symbol ?? '');
-  const unit = isGravity ? undefined : found;
-  const more = unit === undefined || unit.symbol === '' ? undefined : partBehind(text, unit.end);
-  const wholeEnd = more?.end ?? unit?.end ?? end;
-  const isTime = unit?.kinds.includes('days') === true;
-  const everyDays = rateAt(text, wholeEnd) ?? (isTime ? undefined : rateBefore(text, start));
-  const about = ABOUT.test(text.slice(Math.max(0, start - 16), start)) || text.startsWith('ish', end);
-  return {
-    start,
-    end: wholeEnd,
-    number: more === undefined ? number : String(value + more.value),
-    value: value + (more?.value ?? 0),
-    unit: unit === undefined || unit.kinds.every((kind) => NO_UNIT.has(kind)) ? '' : unit.symbol,
-    kinds: unit?.kinds ?? gravityKinds(number, value),
-    form,
-    ...(about ? { about: true } : {}),
-    ...(unit?.isHeaped === true ? { isHeaped: true } : {}),
-    ...(everyDays === undefined ? {} : { everyDays }),
-  };
-}
-
-/** "a litre and a half": the part behind the unit. */
-function partBehind(
-  text: string,
-  start: number,
-): { readonly value: number; readonly end: number } | undefined {
-  const match = /^ and (?:a )?(half|quarter)\b/.exec(text.slice(start, start + 16));
-  return match === null
-    ? undefined
-    : { value: match[1] === 'half' ? 0.5 : 0.25, end: start + match[0].length };
-}
-
-const NO_UNIT: ReadonlySet<UnitKind> = new Set([
-  'gravity',
-  'watts',
-  'wattHours',
-  'ampHours',
-  'kelvin',
-  'money',
-  'heads',
-  'times',
-  'scoops',
-  'flow',
-  'others',
-]);
-
-/** "1.025" is a gravity whatever stands behind it. */
-function gravityKinds(number: string, value: number): readonly UnitKind[] {
-  return /^(?:1\.0|0?\.99)\d{1,3}$/.test(number) && value < 1.045 ? ['gravity', 'salinity'] : [];
-}
-
-/** Whether commas of this text stand before decimals: "8,3" is seen and no "8.3" that shows the other way. */
-function commaIsDecimal(text: string): boolean {
-  const isComma = /(?<![\d,.])(?:\d+,\d{1,2}|0,\d{3})(?![\d,])/.test(text);
-  const isPoint = /(?<![\d,.])\d+\.\d{1,2}(?![\d.])/.test(text);
-  return isComma && !isPoint;
-}
-
-/** A written number as a plain decimal; marks of thousands go. "1,350" 1350, "8,3" 8.3, "1.234,5" 1234.5. */
-function plainNumber(written: string, isCommaDecimal: boolean): string {
-  const commas = written.split(',').length - 1;
-  const points = written.split('.').length - 1;
-  if (commas === 0 && points <= 1) {
-    const isGrouped =
-      isCommaDecimal && /^[1-9]\d{0,2}\.\d{3}$/.test(written) && !/^1\.0[0-4]\d$/.test(written);
-    return isGrouped ? written.replace('.', '') : written;
-  }
-  if (commas > 0 && points > 0) {
-    const isPointLast = written.lastIndexOf('.') > written.lastIndexOf(',');
-    return isPointLast ? written.replaceAll(',', '') : written.replaceAll('.', '').replace(',', '.');
-  }
-  if (commas === 1) {
-    const isThousands = /^[1-9]\d{0,2},\d{3}$/.test(written) && !/^1,0[0-4]\d$/.test(written);
-    return isThousands ? written.replace(',', '') : written.replace(',', '.');
-  }
-  return written.replaceAll(',', '').replace(/\.(?=.*\.)/g, '');
 }
