@@ -1,10 +1,10 @@
 import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
-import { withSpoken } from '../../core/language/bare-level.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
 import { inStory } from '../../core/language/in-story.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { likelyIn } from '../../core/language/moment-of.ts';
+import { readInCase } from '../../core/language/read-in-case.ts';
 import type { Reader } from '../../core/language/reading.ts';
 import { withVolumeRight } from '../../core/language/volume-put-right.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
@@ -54,13 +54,13 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
   const unread = taken.as === undefined ? unreadable(text) : undefined;
   if (unread !== undefined) return unread;
-  const reading = reader.read(text);
+  const told = context.talk?.before ?? noCase;
+  const reading = readInCase(reader.read(text), taken.isAnew === true ? withoutLast(told) : told);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
-  const told = context.talk?.before ?? noCase;
   const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
-  const alone = framesOf(reading).map((frame) => withVolumeRight(withSpoken(frame, told), told));
+  const alone = framesOf(reading).map((frame) => withVolumeRight(frame, told));
   const frames = told.moments.length > (isAnew ? 1 : 0) ? inStory(alone) : alone;
   const left = besidesSize(
     frames.filter(({ kind }) => !refused.includes(kind)),
