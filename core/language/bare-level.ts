@@ -5,7 +5,7 @@ import { levelParts, parameterOf, parametersNamed } from './levels-said.ts';
 import { met } from './met.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
-import { ofNameOf } from './told-numbers.ts';
+import { ofNameOf, toldNumbers } from './told-numbers.ts';
 
 /** A number within this factor of the level told before can be the next reading of it; own choice. */
 const FACTOR = 2;
@@ -21,6 +21,7 @@ export function withSpoken(reading: Reading, before: Case): Reading {
   const { scanned, said } = reading;
   const named = [...new Set(parametersNamed(scanned))];
   const spoken = spokenOf(before);
+  const waters = toldNumbers(before).flatMap(({ part, value }) => (part === 'system' ? [value] : []));
   const isWarm = met(scanned, 'gear.heater', 'hardware.thermometer', 'sums.warmth', 'manner.unitTemp');
   const all = said.map((one): Said => {
     const guessed = parameterOf(one.of);
@@ -29,6 +30,9 @@ export function withSpoken(reading: Reading, before: Case): Reading {
       named.length === 0
         ? ofCase(one, guessed, spoken)
         : ofNamed(one, { guessed, named, spoken, said });
+    const isNew = guessed !== undefined && spoken.every((each) => each.of !== guessed);
+    const isAgain = named.length === 0 && isNew && waters.includes(one.number.value);
+    if (isAgain) return { ...one, part: 'none', of: 'nothing' };
     return of === undefined || of === guessed ? one : { ...one, of: ofNameOf(of) };
   });
   return { ...reading, said: all };

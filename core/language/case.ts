@@ -71,8 +71,8 @@ export function refusedWith({ refused = [] }: Case, more: readonly Kind[]): Kind
  */
 export function known({ moments: all }: Case): Slots {
   const moments = all.filter(({ isOthers }) => isOthers !== true);
-  const levels = latestLevels(moments.flatMap(({ slots }) => slots.levels ?? []));
-  const last: Slots = Object.assign({}, ...moments.map(({ slots }) => slots));
+  const levels = latestLevels(asHistory(moments));
+  const last: Slots = Object.assign({}, ...moments.map(withoutAge));
   const corals = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.corals ?? []))];
   const salts = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.salts ?? []))];
   return {
@@ -81,6 +81,33 @@ export function known({ moments: all }: Case): Slots {
     ...(corals.length === 0 ? {} : { corals }),
     ...(salts.length === 0 ? {} : { salts }),
   };
+}
+
+/**
+ * The levels of a case in order, each with its day; of two readings of now told with two days the earlier was. One told
+ * anew without a day is of the day it stands for.
+ */
+function asHistory(moments: readonly Moment[]): readonly Level[] {
+  const all: Level[] = [];
+  for (const { slots } of moments)
+    for (const level of slots.levels ?? []) {
+      const [only, more] = slots.moments ?? [];
+      const own = level.moment ?? (more === undefined ? only : undefined);
+      const at = all.findLastIndex(({ of, part }) => of === level.of && part === 'now');
+      const before = level.part === 'now' ? all[at] : undefined;
+      const day = own ?? before?.moment;
+      if (before?.moment !== undefined && day !== before.moment) all[at] = { ...before, part: 'was' };
+      all.push(day === undefined ? level : { ...level, moment: day });
+    }
+  return all;
+}
+
+const AGE = /month|year|yr/;
+
+/** What a message said, without the age of tank or keeper: no time between readings, and none to be away. */
+function withoutAge({ slots }: Moment): Slots {
+  const { span, spans, ...rest } = slots;
+  return span !== undefined && AGE.test(span) ? rest : slots;
 }
 
 /** The levels of one parameter in their slots: of several in one part the last. */

@@ -14,6 +14,8 @@ export interface Named {
 
 /** Volumes this far apart are two tanks, as a part of the larger: "75 gal" and "about 280 L" are one. */
 const SAME_WATER = 0.1;
+/** As sure as this a message asks something; own choice. */
+const ASKED = 0.5;
 
 /** Whether a message is about the tank of somebody else ("my friend's tank"). */
 export function isSomebodyElses({ reading }: Pick<Frame, 'reading'>): boolean {
@@ -28,12 +30,25 @@ export function isSomebodyElses({ reading }: Pick<Frame, 'reading'>): boolean {
 export function isNewSubject(before: Case, frame: Frame, { named, usual }: Named = {}): boolean {
   if (before.moments.length === 0) return false;
   const { scanned } = frame.reading;
-  if (met(scanned, 'manner.newSubject')) return true;
+  if (met(scanned, 'manner.newSubject') && !isInPassing(frame)) return true;
   if (named !== undefined && named !== (before.tank ?? usual)) return true;
   if (met(scanned, 'manner.correction') || asksNothing.has(frame.kind)) return false;
   const { volume: then } = known(before);
   const { volume: now } = frame.slots;
-  return then !== undefined && now !== undefined && isOtherWater(then, now) && isOtherSubject(before, frame);
+  if (then === undefined || now === undefined || repeats(frame, then)) return false;
+  return isOtherWater(then, now) && isOtherSubject(before, frame);
+}
+
+/** "my phone fell into the skimmer of the other tank": another tank that nothing is said or asked of. */
+function isInPassing({ kind, probability, slots: { levels, volume } }: Frame): boolean {
+  const isAsked = !asksNothing.has(kind) && probability >= ASKED;
+  return levels === undefined && volume === undefined && !isAsked;
+}
+
+/** It says the number told before, beside another: "110 is only the display, with the sump it's 150". */
+function repeats({ reading: { said } }: Frame, told: string): boolean {
+  const [text] = /^[\d.]+/.exec(told) ?? [];
+  return said.length > 1 && said.some(({ number }) => number.number === text);
 }
 
 /** Whether two volumes, as text, are clearly not of one tank; what cannot be read says nothing. */

@@ -76,5 +76,5 @@ function kindsOf(part: Said['part'], of: Said['of']): NumberSpan['kinds'] {
 function fits({ unit, kinds }: NumberSpan, told: ToldNumber): boolean {
   if (unit === '') return kinds.length === 0;
   const isVolume = told.part === 'system' || told.part === 'part' || told.part === 'changed';
-  return unit === told.unit || (isVolume && told.of !== 'share' && kinds.includes('volume'));
+  return unit === told.unit || (isVolume && told.of !== 'share' && kinds.includes('volume') && !kinds.includes('mass'));
 }

@@ -22,11 +22,13 @@ export function withWater(reading: Reading, before: Case): Reading {
   const isOfTank = reading.scanned.tokens.some(({ word }) => TANK.has(word));
   const bare = reading.said.filter((one) => one.part === 'system' && one.number.kinds.length === 0);
   const hasUnit = reading.said.some(({ number }) => number.kinds.includes('volume'));
+  const dose = reading.said.find(({ number: { unit } }) => DOSE_UNIT.test(unit))?.number.unit;
   const all = reading.said.map((one): Said => {
+    if (bare.includes(one) && tank !== undefined && dose !== undefined) return asDose(one, dose);
     if (bare.includes(one)) return hasUnit ? one : withUnit(one, bare, tank ?? unitIn(told));
     const { kinds, unit } = one.number;
     const isWater = (one.part === 'system' || one.part === 'amount') && kinds.includes('volume');
-    if (!isWater || DOSE_UNIT.test(unit)) return one;
+    if (!isWater || kinds.includes('mass') || DOSE_UNIT.test(unit)) return one;
     const isVessel =
       tank === undefined
         ? vessel !== undefined && isNear(one, vessel)
@@ -42,6 +44,12 @@ function withUnit(one: Said, bare: readonly Said[], tank: ToldNumber | undefined
   if (bare.length > 1 || (tank.part === 'system' && !isNear(one, tank))) return { ...one, part: 'none' };
   const number = { ...one.number, unit: tank.unit, kinds: ['volume' as const] };
   return saidAs(one.part, one.of, number, one.probability);
+}
+
+/** "there's still 150 ml in, so it's 250 that went": a bare number beside millilitres is in them. */
+function asDose(one: Said, unit: string): Said {
+  const number = { ...one.number, unit, kinds: ['volume' as const] };
+  return saidAs('amount', 'substance', number, one.probability);
 }
 
 /** Another volume that was told with its unit. */
