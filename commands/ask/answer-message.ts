@@ -27,6 +27,7 @@ import { ofMedicine } from './of-medicine.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
 import { fromCase, KEPT, nextOf, notedOf, restOf } from './in-case.ts';
+import { hurtSaid } from './house-cards.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
 import { noPage } from './no-page.ts';
@@ -81,11 +82,14 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
     return finished(given, about, hasWritten);
   } finally {
     const kind = taken.as !== undefined && given !== undefined ? taken.as : keptKind(given);
+    const meant = taken.as === undefined ? left : [likeliest];
+    const { likely, cards = [] } = likelyIn(meant);
     const moment = {
       atMs: context.nowMs,
       kind,
       slots: (given?.frame ?? likeliest).slots,
-      ...likelyIn(taken.as === undefined ? left : [likeliest]),
+      likely,
+      cards: [...cards, ...hurtSaid(meant)],
       ...(about.isOthers ? { isOthers: true as const } : {}),
     };
     const isDone = hasWritten && given !== undefined;

@@ -11,7 +11,9 @@ import { dangerKinds, isDangerKind, type DangerKind } from '../../core/language/
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { hurtAnswer } from '../urgent/hurt.ts';
 import { byDanger } from '../urgent/of-reading.ts';
+import { hurtTold } from './house-cards.ts';
 import { rowOf } from './kinds.ts';
 import type { Row } from './row.ts';
 import { attempt } from './rows/attempt.ts';
@@ -49,13 +51,17 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
     .filter((kind) => !isDangerKind(kind))
     .map((kind) => ({ kind, card: undefined, presses: PRESSING.has(kind) }));
   const given = [...dangers, ...wanted].flatMap((one) => {
+    const hurt = one.kind === 'person-hurt' ? hurtTold(said) : undefined;
     const row = rowOf(one.kind);
-    const asked = row === undefined ? undefined : framed(one.kind, frame, said, before, one.card);
-    const isWanting = asked === undefined || !isWhole(row, asked);
-    const done = isWanting ? undefined : attempt(() => row?.answer(asked, context));
+    const asked = framed(one.kind, frame, said, before, one.card);
+    const told = hurt === undefined ? undefined : hurtAnswer(hurt);
+    const done = told ?? (isWhole(row, asked) ? attempt(() => row?.answer(asked, context)) : undefined);
     return done === undefined ? [] : [{ done, presses: one.presses }];
   });
-  const [first, ...others] = given;
+  const [first, ...others] = [
+    ...given.filter(({ done }) => !asks(done)),
+    ...given.filter(({ done }) => asks(done)),
+  ];
   if (first === undefined) return undefined;
   const then = [...new Set(others.filter(({ presses }) => presses).map(({ done }) => done.headline))]
     .filter((headline) => headline !== first.done.headline)
@@ -68,12 +74,26 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
   };
 }
 
+/** Whether an answer only asks back: another that the case allows comes first. */
+function asks({ facts, steps, cautions }: Answer): boolean {
+  return facts.length + steps.length + cautions.length === 0;
+}
+
 /** What was told, as that kind. */
 function framed(kind: Kind, frame: Frame, said: readonly Moment[], before: Case, card?: string): Frame {
   const moment = said.findLast((one) => one.kind === kind) ?? { slots: {} };
   const isOthers = 'isOthers' in moment && moment.isOthers === true;
   const slots = isOthers ? { ...moment.slots, ...frame.slots } : toldSlots(before, moment.slots, frame.slots);
-  return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : slots, said, card);
+  return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : withReady(kind, slots), said, card);
+}
+
+/** New water that stands ready in its vessel is what a change can take, where no other was told. */
+function withReady(kind: Kind, slots: Slots): Slots {
+  const { container, share, changed, waterRate, ...rest } = slots;
+  const isOpen = share === undefined && changed === undefined && waterRate === undefined;
+  return kind === 'change-once' && isOpen && container !== undefined
+    ? { ...rest, changed: container }
+    : slots;
 }
 
 /** What the tank reads: what it read before, limits and other water are no part of it. */

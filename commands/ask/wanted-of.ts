@@ -6,6 +6,7 @@ import { ACTING } from '../../core/language/goes-on.ts';
 import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
 import { isSum } from '../../core/language/kind-groups.ts';
 import { met } from '../../core/language/met.ts';
+import { coverOf } from './cover.ts';
 
 /** From this probability a kind is a main reading of a message. Own choice. */
 export const MAIN = 0.5;
@@ -32,11 +33,13 @@ const WANTED = 0.6;
 export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): readonly Kind[] {
   const asksSum = isSumAsked(frame);
   const wantsDose = isDoseWanted(before);
+  const covered = coverOf(known(before));
   return kinds
     .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind))
     .map((kind) => {
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
-      const plain = OWN * ownShare(frame, kind) + TOLD * told + (isOfSame(frame, said, kind) ? SAME : 0);
+      const same = isOfSame(frame, said, kind) ? SAME : 0;
+      const plain = OWN * ownShare(frame, kind) + TOLD * told + same + covered(kind);
       if (plain < LEAST) return { kind, weight: 0 };
       if (isSum(kind) || AMOUNTS.has(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
       if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };

@@ -27,9 +27,7 @@ export function withSpoken(reading: Reading, before: Case): Reading {
     const guessed = parameterOf(one.of);
     if (!isBareLevel(one) || (guessed === 'temperature' && isWarm)) return one;
     const of =
-      named.length === 0
-        ? ofCase(one, guessed, spoken)
-        : ofNamed(one, { guessed, named, spoken, said });
+      named.length === 0 ? ofCase(one, guessed, spoken) : ofNamed(one, { guessed, named, spoken, said });
     const isNew = guessed !== undefined && spoken.every((each) => each.of !== guessed);
     const isAgain = named.length === 0 && isNew && waters.includes(one.number.value);
     if (isAgain) return { ...one, part: 'none', of: 'nothing' };
@@ -46,10 +44,12 @@ interface Spoken {
 
 /** The parameters of a case, those spoken of last first. */
 function spokenOf(before: Case): readonly Spoken[] {
-  const latest = before.moments.toReversed().flatMap(({ slots }): Spoken[] => [
-    ...(slots.levels ?? []).toReversed().map(({ of, value }) => ({ of, value })),
-    ...(slots.of === undefined ? [] : [{ of: slots.of }]),
-  ]);
+  const latest = before.moments
+    .toReversed()
+    .flatMap(({ slots }): Spoken[] => [
+      ...(slots.levels ?? []).toReversed().map(({ of, value }) => ({ of, value })),
+      ...(slots.of === undefined ? [] : [{ of: slots.of }]),
+    ]);
   const ids = [...new Set(latest.map(({ of }) => of))];
   return ids.map((of) => latest.find((one) => one.of === of && one.value !== undefined) ?? { of });
 }
@@ -74,7 +74,7 @@ function ofNamed(
 
 /** Of a message that names none. */
 function ofCase(
-  { part, number: { value } }: Said,
+  { part, number: { value, unit } }: Said,
   guessed: ParameterId | undefined,
   spoken: readonly Spoken[],
 ): ParameterId | undefined {
@@ -83,7 +83,7 @@ function ofCase(
   const [only, more] = near;
   if (only !== undefined) return more === undefined ? only.of : undefined;
   const [last] = spoken;
-  const isOpen = guessed !== undefined || part === 'wanted' || part === 'target';
+  const isOpen = guessed !== undefined || unit !== '' || part === 'wanted' || part === 'target';
   const isStep = part === 'rate' || part === 'change';
   return isOpen && last !== undefined && (isStep || isBelievable(last.of, value)) ? last.of : undefined;
 }

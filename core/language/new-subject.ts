@@ -5,6 +5,7 @@ import type { Frame } from './frame.ts';
 import { lastAsked } from './goes-on.ts';
 import { asksNothing } from './kinds.ts';
 import { met } from './met.ts';
+import { toldNumbers } from './told-numbers.ts';
 
 /** Tanks by the names a member gave them: the one a message names, and the one meant where none is named. */
 export interface Named {
@@ -35,7 +36,7 @@ export function isNewSubject(before: Case, frame: Frame, { named, usual }: Named
   if (met(scanned, 'manner.correction') || asksNothing.has(frame.kind)) return false;
   const { volume: then } = known(before);
   const { volume: now } = frame.slots;
-  if (then === undefined || now === undefined || repeats(frame, then)) return false;
+  if (then === undefined || now === undefined || repeats(frame, before)) return false;
   return isOtherWater(then, now) && isOtherSubject(before, frame);
 }
 
@@ -46,9 +47,9 @@ function isInPassing({ kind, probability, slots: { levels, volume } }: Frame): b
 }
 
 /** It says the number told before, beside another: "110 is only the display, with the sump it's 150". */
-function repeats({ reading: { said } }: Frame, told: string): boolean {
-  const [text] = /^[\d.]+/.exec(told) ?? [];
-  return said.length > 1 && said.some(({ number }) => number.number === text);
+function repeats({ reading: { said } }: Frame, before: Case): boolean {
+  const told = toldNumbers(before).filter(({ part }) => part === 'system');
+  return said.length > 1 && said.some(({ number }) => told.some(({ value }) => value === number.value));
 }
 
 /** Whether two volumes, as text, are clearly not of one tank; what cannot be read says nothing. */

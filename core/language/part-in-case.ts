@@ -2,7 +2,7 @@ import { known, type Case } from './case.ts';
 import { parameterOf } from './levels-said.ts';
 import { met } from './met.ts';
 import type { Reading } from './reading.ts';
-import type { Said } from './said.ts';
+import { saidAs, type Said } from './said.ts';
 import type { Level } from './slots.ts';
 
 /** Words for a level that is meant to be, stronger than "need" and "should". Grammar: nothing is learnt of them. */
@@ -18,6 +18,8 @@ const OTHER_WATER: ReadonlySet<string> = new Set(
 );
 /** Below this a salinity is a difference, and no tank's: 10 ppt. Own choice. */
 const LEAST_PPT = 10;
+/** Less than this is no light of a lit tank; own choice. */
+const LEAST_LUX = 500;
 const MOVES: ReadonlySet<string> = new Set('up down higher lower more less'.split(' '));
 
 /**
@@ -27,11 +29,22 @@ const MOVES: ReadonlySet<string> = new Set('up down higher lower more less'.spli
  */
 export function withParts(reading: Reading, before: Case): Reading {
   const { levels = [] } = known(before);
+  const isLux = before.moments.some(({ kind }) => kind === 'lux');
   const all = reading.said.map((one): Said => {
+    if (isLux && isBareLux(one)) return asLux(one);
     const part = partOf(one, reading, levels);
     return part === one.part ? one : { ...one, part };
   });
   return { ...reading, said: all };
+}
+
+/** A bare number that is of nothing, in a story about a meter of lux. */
+function isBareLux({ part, of, number: { kinds, value } }: Said): boolean {
+  return (part === 'now' || part === 'was') && of === 'nothing' && kinds.length === 0 && value >= LEAST_LUX;
+}
+
+function asLux({ number, probability }: Said): Said {
+  return saidAs('light', 'light', { ...number, unit: 'lux', kinds: ['illuminance'] }, probability);
 }
 
 function partOf(one: Said, { scanned }: Reading, levels: readonly Level[]): Said['part'] {

@@ -27,6 +27,7 @@ export function withWater(reading: Reading, before: Case): Reading {
     if (bare.includes(one) && tank !== undefined && dose !== undefined) return asDose(one, dose);
     if (bare.includes(one)) return hasUnit ? one : withUnit(one, bare, tank ?? unitIn(told));
     const { kinds, unit } = one.number;
+    if (one.part === 'system' && DOSE_UNIT.test(unit)) return { ...one, part: 'amount', of: 'substance' };
     const isWater = (one.part === 'system' || one.part === 'amount') && kinds.includes('volume');
     if (!isWater || kinds.includes('mass') || DOSE_UNIT.test(unit)) return one;
     const isVessel =
@@ -54,9 +55,7 @@ function asDose(one: Said, unit: string): Said {
 
 /** Another volume that was told with its unit. */
 function unitIn(told: readonly ToldNumber[]): ToldNumber | undefined {
-  return told.find(
-    ({ part, unit }) => (part === 'changed' || part === 'part') && /^(?:l|gal)/.test(unit),
-  );
+  return told.find(({ part, unit }) => (part === 'changed' || part === 'part') && /^(?:l|gal)/.test(unit));
 }
 
 function isNear({ number: { value } }: Said, told: ToldNumber): boolean {
