@@ -6,6 +6,7 @@ import type { Kind } from '../../core/language/kinds.ts';
 import { likelyIn } from '../../core/language/moment-of.ts';
 import { readInCase } from '../../core/language/read-in-case.ts';
 import type { Reader } from '../../core/language/reading.ts';
+import { ofTankSpoken, perTank, withOtherTanks } from '../../core/language/tank-spoken.ts';
 import { withVolumeRight } from '../../core/language/volume-put-right.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
 import type { Answer } from '../answer.ts';
@@ -55,8 +56,10 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
   const unread = taken.as === undefined ? unreadable(text) : undefined;
   if (unread !== undefined) return unread;
-  const told = context.talk?.before ?? noCase;
-  const reading = readInCase(reader.read(text), taken.isAnew === true ? withoutLast(told) : told);
+  const all = context.talk?.before ?? noCase;
+  const plain = reader.read(text);
+  const told = ofTankSpoken(all, plain.scanned);
+  const reading = readInCase(plain, taken.isAnew === true ? withoutLast(told) : told);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
   const isAnew = taken.isAnew === true;
@@ -95,7 +98,9 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
     const isDone = hasWritten && given !== undefined;
     const waits = given?.waits ?? (kind === 'told' ? told.waits : undefined);
     const tank = tankName(about, context);
-    context.talk?.remember(withMoment(about.before, moment, isDone ? '' : text, { waits, refused, tank }));
+    const before = withOtherTanks(about.before, all);
+    const moments = perTank(moment, reading, all);
+    context.talk?.remember(withMoment(before, moments, isDone ? '' : text, { waits, refused, tank }));
   }
 }
 

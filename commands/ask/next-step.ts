@@ -7,7 +7,7 @@ import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, type Kind } from '../../core/language/kinds.ts';
 import { retold, toldSlots } from '../../core/language/retold.ts';
 import type { Slots } from '../../core/language/slots.ts';
-import { dangerKinds, isDangerKind, type DangerKind } from '../../core/language/kind-groups.ts';
+import { dangerKinds, isDangerKind, isSum, type DangerKind } from '../../core/language/kind-groups.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
@@ -58,10 +58,8 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
     const done = told ?? (isWhole(row, asked) ? attempt(() => row?.answer(asked, context)) : undefined);
     return done === undefined ? [] : [{ done, presses: one.presses }];
   });
-  const [first, ...others] = [
-    ...given.filter(({ done }) => !asks(done)),
-    ...given.filter(({ done }) => asks(done)),
-  ];
+  const isLast = ({ done, presses }: (typeof given)[number]): boolean => !presses && asks(done);
+  const [first, ...others] = [...given.filter((one) => !isLast(one)), ...given.filter(isLast)];
   if (first === undefined) return undefined;
   const then = [...new Set(others.filter(({ presses }) => presses).map(({ done }) => done.headline))]
     .filter((headline) => headline !== first.done.headline)
@@ -81,7 +79,10 @@ function asks({ facts, steps, cautions }: Answer): boolean {
 
 /** What was told, as that kind. */
 function framed(kind: Kind, frame: Frame, said: readonly Moment[], before: Case, card?: string): Frame {
-  const moment = said.findLast((one) => one.kind === kind) ?? { slots: {} };
+  const isTheirs = before.moments.at(-1)?.isOthers === true || !isSum(kind);
+  const moment = said.findLast((one) => one.kind === kind && (isTheirs || one.isOthers !== true)) ?? {
+    slots: {},
+  };
   const isOthers = 'isOthers' in moment && moment.isOthers === true;
   const slots = isOthers ? { ...moment.slots, ...frame.slots } : toldSlots(before, moment.slots, frame.slots);
   return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : withReady(kind, slots), said, card);

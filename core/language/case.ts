@@ -15,6 +15,8 @@ const momentSchema = z.strictObject({
     .optional(),
   /** It is about somebody else's tank: nothing of it is known of the member's own. */
   isOthers: z.literal(true).optional(),
+  /** Which of several tanks of the member it is about, by the word for it; of all of them where left out. */
+  about: z.string().optional(),
 });
 
 /**
@@ -42,11 +44,16 @@ export const noCase: Case = { moments: [], last: '' };
 /** What stands beside the messages of a case. */
 type Beside = Pick<Case, 'waits' | 'refused' | 'tank'>;
 
-/** The case with one more message. */
-export function withMoment(before: Case, moment: Moment, text: string, beside: Beside = {}): Case {
+/** The case with one more message, which may be about several tanks. */
+export function withMoment(
+  before: Case,
+  moment: Moment | readonly Moment[],
+  text: string,
+  beside: Beside = {},
+): Case {
   const { waits, refused = [], tank } = beside;
   return {
-    moments: [...before.moments, moment].slice(-MOST_MOMENTS),
+    moments: [...before.moments, moment].flat().slice(-MOST_MOMENTS),
     last: text,
     ...(waits === undefined ? {} : { waits }),
     ...(refused.length === 0 ? {} : { refused }),

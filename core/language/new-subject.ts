@@ -5,6 +5,7 @@ import type { Frame } from './frame.ts';
 import { lastAsked } from './goes-on.ts';
 import { asksNothing } from './kinds.ts';
 import { met } from './met.ts';
+import type { Scanned } from './tokens.ts';
 import { toldNumbers } from './told-numbers.ts';
 
 /** Tanks by the names a member gave them: the one a message names, and the one meant where none is named. */
@@ -19,8 +20,27 @@ const SAME_WATER = 0.1;
 const ASKED = 0.5;
 
 /** Whether a message is about the tank of somebody else ("my friend's tank"). */
-export function isSomebodyElses({ reading }: Pick<Frame, 'reading'>): boolean {
-  return met(reading.scanned, 'manner.othersTank');
+export function isSomebodyElses({ reading, slots }: Pick<Frame, 'reading' | 'slots'>): boolean {
+  return (
+    met(reading.scanned, 'manner.othersTank') || (slots.volume !== undefined && isOwned(reading.scanned))
+  );
+}
+
+/** Words for other keepers and what they own. They are grammar: nothing is learnt of them. */
+const OTHERS: ReadonlySet<string> = new Set(
+  'neighbour neighbor brother sister friend buddy mate uncle aunt cousin colleague dad mom mum he she they'.split(
+    ' ',
+  ),
+);
+const HAS: ReadonlySet<string> = new Set('has had keeps owns runs'.split(' '));
+const THEIRS: ReadonlySet<string> = new Set(['hers', 'theirs']);
+
+/** "my neighbour also has a reef, a 20 gallon", "hers is 90 l": the water is theirs. */
+function isOwned({ tokens }: Scanned): boolean {
+  const words = tokens.map(({ word }) => word);
+  const at = words.findIndex((word) => OTHERS.has(word));
+  const isKept = at >= 0 && words.slice(at + 1, at + 4).some((word) => HAS.has(word));
+  return isKept || words.some((word) => THEIRS.has(word));
 }
 
 /**

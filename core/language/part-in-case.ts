@@ -61,7 +61,8 @@ function partOf(one: Said, { scanned }: Reading, levels: readonly Level[]): Said
   const isAim =
     words.some((word) => AIMS.has(word)) ||
     UP_TO.some(([a, b]) => words[at - 2] === a && words[at - 1] === b);
-  if (one.part === 'wanted') return isAim || met(scanned, 'manner.wish') ? 'wanted' : 'now';
+  const isWished = isAim || met(scanned, 'manner.wish') || words[at - 1] === 'to' || words.includes('?');
+  if (one.part === 'wanted') return isWished ? 'wanted' : 'now';
   if (isAim) return 'wanted';
   return words.some((word) => OTHER_WATER.has(word)) ? 'other' : 'now';
 }
