@@ -28,7 +28,7 @@ import { ofMedicine } from './of-medicine.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
 import { fromCase, KEPT, nextOf, notedOf, restOf } from './in-case.ts';
-import { hurtSaid } from './house-cards.ts';
+import { cardsKept, isPetWell } from './house-cards.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
 import { noPage } from './no-page.ts';
@@ -92,7 +92,8 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
       kind,
       slots: (given?.frame ?? likeliest).slots,
       likely,
-      cards: [...cards, ...hurtSaid(meant)],
+      cards: cardsKept(cards, meant),
+      ...(isPetWell(reading) ? { isWell: true as const } : {}),
       ...(about.isOthers ? { isOthers: true as const } : {}),
     };
     const isDone = hasWritten && given !== undefined;

@@ -9,7 +9,7 @@ const OF_SUMS: readonly SlotName[] = ['amount', 'strength', 'share', 'changed', 
 const ALL = 0.6;
 /** One fact alone speaks of many sums, and an amount or a time of none. Own choices. */
 const LEAST = 2;
-const MAIN: readonly SlotName[] = ['share', 'changed', 'waterRate', 'rate'];
+const MAIN: ReadonlySet<SlotName> = new Set(['share', 'changed', 'waterRate', 'rate']);
 
 /**
  * How plainly the facts of a case speak of a sum, 0 to 0.6: the more of them it takes in, where it lacks nothing. "90 l, 1.5 l
@@ -19,7 +19,7 @@ export function coverOf(slots: Slots): (kind: Kind) => number {
   const told = OF_SUMS.filter((name) => slots[name] !== undefined);
   return (kind) => {
     const row = isSum(kind) ? rowOf(kind) : undefined;
-    if (row === undefined || told.length < LEAST || !told.some((name) => MAIN.includes(name))) return 0;
+    if (row === undefined || told.length < LEAST || !told.some((name) => MAIN.has(name))) return 0;
     const used = told.filter((name) => row.uses.includes(name));
     return used.length < told.length ? 0 : ALL;
   };

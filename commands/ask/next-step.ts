@@ -145,7 +145,9 @@ export function leansOn(frame: Frame, { moments }: Case): boolean {
   return isBare && words <= FEW_WORDS && presses;
 }
 
-function isPressing(moments: readonly Moment[], kind: DangerKind): boolean {
+function isPressing(said: readonly Moment[], kind: DangerKind): boolean {
+  const isOfPet = kind === 'person-hurt' && cardsTold(said, kind).every((card) => card === 'pet');
+  const moments = isOfPet ? said.slice(said.findLastIndex(({ isWell }) => isWell === true) + 1) : said;
   return dangerTold(moments, kind) >= SURE_DANGER && moments.some((moment) => likelyAs(moment, kind) >= MAIN);
 }
 

@@ -5,6 +5,7 @@ import type { Frame } from '../../core/language/frame.ts';
 import { ACTING } from '../../core/language/goes-on.ts';
 import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
 import { isSum } from '../../core/language/kind-groups.ts';
+import type { Slots } from '../../core/language/slots.ts';
 import { met } from '../../core/language/met.ts';
 import { coverOf } from './cover.ts';
 
@@ -34,8 +35,9 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
   const asksSum = isSumAsked(frame);
   const wantsDose = isDoseWanted(before);
   const covered = coverOf(known(before));
+  const isSalty = isSalinitySpoken(frame, before);
   return kinds
-    .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind))
+    .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind) && (isSalty || !OF_SALINITY.test(kind)))
     .map((kind) => {
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
       const same = isOfSame(frame, said, kind) ? SAME : 0;
@@ -48,6 +50,18 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
     .filter(({ weight }) => weight > 0)
     .toSorted((a, b) => b.weight - a.weight)
     .map(({ kind }) => kind);
+}
+
+/** A sum of salinity stands for nothing where nobody spoke of one. */
+const OF_SALINITY = /^salinity-(?:adjust|forecast|convert)$/;
+
+function isSalinitySpoken({ slots, reading: { scanned } }: Frame, { moments }: Case): boolean {
+  const isNamed = scanned.names.some(({ id }) => id === 'salinity');
+  return isNamed || [...moments, { slots }].some((one) => hasSalinity(one.slots));
+}
+
+function hasSalinity({ of, levels = [] }: Slots): boolean {
+  return of === 'salinity' || levels.some((level) => level.of === 'salinity');
 }
 
 /** The kind was told of the same parameter or coral that is named now ("back to the mag"). */

@@ -9,6 +9,8 @@ import { ofNameOf, toldNumbers } from './told-numbers.ts';
 
 /** A number within this factor of the level told before can be the next reading of it; own choice. */
 const FACTOR = 2;
+/** Words of a test done once more. They are grammar: nothing is learnt of them. */
+const RETEST: ReadonlySet<string> = new Set('again over redid retest retested reads shows says'.split(' '));
 /** Units that many parameters share, and that name none. */
 const SHARED: ReadonlySet<string> = new Set(['ppm', 'mg/l', 'mg']);
 
@@ -21,19 +23,31 @@ export function withSpoken(reading: Reading, before: Case): Reading {
   const { scanned, said } = reading;
   const named = [...new Set(parametersNamed(scanned))];
   const spoken = spokenOf(before);
-  const waters = toldNumbers(before).flatMap(({ part, value }) => (part === 'system' ? [value] : []));
+  const waters = new Set(
+    toldNumbers(before).flatMap(({ part, value }) => (part === 'system' ? [value] : [])),
+  );
   const isWarm = met(scanned, 'gear.heater', 'hardware.thermometer', 'sums.warmth', 'manner.unitTemp');
-  const all = said.map((one): Said => {
+  const isRetest = scanned.tokens.some(({ word }) => RETEST.has(word));
+  const all = said.map((given): Said => {
+    const one = isRetest || parameterOf(given.of) !== undefined ? asReading(given, spoken) : given;
     const guessed = parameterOf(one.of);
     if (!isBareLevel(one) || (guessed === 'temperature' && isWarm)) return one;
     const of =
       named.length === 0 ? ofCase(one, guessed, spoken) : ofNamed(one, { guessed, named, spoken, said });
     const isNew = guessed !== undefined && spoken.every((each) => each.of !== guessed);
-    const isAgain = named.length === 0 && isNew && waters.includes(one.number.value);
+    const isAgain = named.length === 0 && isNew && waters.has(one.number.value);
     if (isAgain) return { ...one, part: 'none', of: 'nothing' };
     return of === undefined || of === guessed ? one : { ...one, of: ofNameOf(of) };
   });
   return { ...reading, said: all };
+}
+
+/** "did it over, 0.3" after 0.2: a number near the last level of one parameter is its next reading. */
+function asReading(one: Said, spoken: readonly Spoken[]): Said {
+  const { kinds, form, value } = one.number;
+  if (one.part !== 'none' || kinds.length > 0 || form !== 'digits') return one;
+  const near = spoken.filter((each) => each.value !== undefined && isNear(value, each.value));
+  return near.length === 1 ? { ...one, part: 'now' } : one;
 }
 
 interface Spoken {

@@ -15,6 +15,8 @@ const momentSchema = z.strictObject({
     .optional(),
   /** It is about somebody else's tank: nothing of it is known of the member's own. */
   isOthers: z.literal(true).optional(),
+  /** It tells that a pet that was hurt is well. */
+  isWell: z.literal(true).optional(),
   /** Which of several tanks of the member it is about, by the word for it; of all of them where left out. */
   about: z.string().optional(),
 });
@@ -113,7 +115,7 @@ const AGE = /month|year|yr/;
 
 /** What a message said, without the age of tank or keeper: no time between readings, and none to be away. */
 function withoutAge({ slots }: Moment): Slots {
-  const { span, spans, ...rest } = slots;
+  const { span, spans: _spans, ...rest } = slots;
   return span !== undefined && AGE.test(span) ? rest : slots;
 }
 
@@ -136,11 +138,13 @@ export function slotsOf(levels: readonly Level[], of: Slots['of']): Slots {
   return Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined));
 }
 
-/** The parameter that is asked about in a case: where something was wanted last, else what was spoken of last. */
+/** The parameter that is asked about in a case: where something was wanted last, else what was read or dosed last. */
 export function ofAsked({ moments }: Case): Slots['of'] {
   const levels = moments.flatMap(({ slots }) => slots.levels ?? []);
   const wanted = levels.findLast(({ part }) => part === 'wanted' || part === 'change' || part === 'target');
-  return wanted?.of ?? moments.findLast(({ slots }) => slots.of !== undefined)?.slots.of;
+  const told = moments.filter(({ slots }) => slots.of !== undefined);
+  const plain = told.findLast(({ slots }) => slots.levels !== undefined || slots.salt !== undefined);
+  return wanted?.of ?? (plain ?? told.at(-1))?.slots.of;
 }
 
 /** Of every parameter the last level in each part. */

@@ -6,7 +6,7 @@ import { saidAs, type Said } from './said.ts';
 import type { Level } from './slots.ts';
 
 /** Words for a level that is meant to be, stronger than "need" and "should". Grammar: nothing is learnt of them. */
-const AIMS: ReadonlySet<string> = new Set('goal target want wanna aim aiming'.split(' '));
+const AIMS: ReadonlySet<string> = new Set('goal target want wanna aim aiming would happy'.split(' '));
 const UP_TO: readonly (readonly [string, string])[] = [
   ['up', 'to'],
   ['back', 'to'],

@@ -7,7 +7,9 @@ import { isBack } from './taken-back.ts';
 import { toldNumbers, type ToldNumber } from './told-numbers.ts';
 
 /** Words by which a number told before is called wrong. They are grammar: nothing is learnt of them. */
-const WRONG = new Set('wait sorry hang hold lied wrong typo mistake printed sticker label old only'.split(' '));
+const WRONG = new Set(
+  'wait sorry hang hold lied wrong typo mistake printed sticker label old only'.split(' '),
+);
 /** A number within this factor of the one it stands for can be the same thing, put right; own choice. */
 const FACTOR = 4;
 
@@ -47,10 +49,7 @@ function standsFor(old: Said, meant: ToldNumber, { scanned, said }: Reading): Sa
   return can.toSorted((a, b) => far(a) - far(b))[0];
 }
 
-function exchanged(
-  one: Said,
-  { old, anew, meant }: { old: Said; anew: Said; meant: ToldNumber },
-): Said {
+function exchanged(one: Said, { old, anew, meant }: { old: Said; anew: Said; meant: ToldNumber }): Said {
   if (one === anew) return withUnit(one, meant);
   const isAgain = one.number.value === anew.number.value && one.number.kinds.length === 0;
   const isOld = one === old || (one.number.value === old.number.value && fits(one.number, meant));
@@ -76,5 +75,8 @@ function kindsOf(part: Said['part'], of: Said['of']): NumberSpan['kinds'] {
 function fits({ unit, kinds }: NumberSpan, told: ToldNumber): boolean {
   if (unit === '') return kinds.length === 0;
   const isVolume = told.part === 'system' || told.part === 'part' || told.part === 'changed';
-  return unit === told.unit || (isVolume && told.of !== 'share' && kinds.includes('volume') && !kinds.includes('mass'));
+  return (
+    unit === told.unit ||
+    (isVolume && told.of !== 'share' && kinds.includes('volume') && !kinds.includes('mass'))
+  );
 }

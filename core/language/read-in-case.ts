@@ -10,8 +10,5 @@ import { withWater } from './water-in-case.ts';
  * First numbers that are put right, then levels without a name, their parts, and volumes.
  */
 export function readInCase(reading: Reading, before: Case): Reading {
-  return [withPutRight, withSpoken, withParts, withWater].reduce(
-    (read, step) => step(read, before),
-    reading,
-  );
+  return [withPutRight, withSpoken, withParts, withWater].reduce((read, step) => step(read, before), reading);
 }

@@ -36,9 +36,7 @@ export function toldNumbers({ moments }: Case): readonly ToldNumber[] {
 }
 
 function numbersOf({ slots }: Moment): readonly ToldNumber[] {
-  const levels = (slots.levels ?? []).flatMap(({ of, part, text }) =>
-    toldAs(part, ofNameOf(of), text),
-  );
+  const levels = (slots.levels ?? []).flatMap(({ of, part, text }) => toldAs(part, ofNameOf(of), text));
   const others = PARTS.flatMap(([name, part, of]) => {
     const text = slots[name];
     return typeof text === 'string' ? toldAs(part, of, text) : [];
