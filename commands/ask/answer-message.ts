@@ -3,7 +3,6 @@ import { noCase, refusedWith, withMoment, withoutLast } from '../../core/languag
 import { framesOf, type Frame } from '../../core/language/frame.ts';
 import { inStory } from '../../core/language/in-story.ts';
 import type { Kind } from '../../core/language/kinds.ts';
-import { likelyIn } from '../../core/language/moment-of.ts';
 import { readInCase } from '../../core/language/read-in-case.ts';
 import type { Reader } from '../../core/language/reading.ts';
 import { ofTankSpoken, perTank, withOtherTanks } from '../../core/language/tank-spoken.ts';
@@ -28,9 +27,9 @@ import { ofMedicine } from './of-medicine.ts';
 import { decide, type Decision } from './decide.ts';
 import { foreignAnswer } from './foreign.ts';
 import { fromCase, KEPT, nextOf, notedOf, restOf } from './in-case.ts';
-import { cardsKept, isPetWell } from './house-cards.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
+import { momentKept } from './moment-kept.ts';
 import { noPage } from './no-page.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
@@ -86,16 +85,8 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   } finally {
     const kind = taken.as !== undefined && given !== undefined ? taken.as : keptKind(given);
     const meant = taken.as === undefined ? left : [likeliest];
-    const { likely, cards = [] } = likelyIn(meant);
-    const moment = {
-      atMs: context.nowMs,
-      kind,
-      slots: (given?.frame ?? likeliest).slots,
-      likely,
-      cards: cardsKept(cards, meant),
-      ...(isPetWell(reading) ? { isWell: true as const } : {}),
-      ...(about.isOthers ? { isOthers: true as const } : {}),
-    };
+    const { isOthers } = about;
+    const moment = momentKept(given?.frame ?? likeliest, kind, { meant, atMs: context.nowMs, isOthers });
     const isDone = hasWritten && given !== undefined;
     const waits = given?.waits ?? (kind === 'told' ? told.waits : undefined);
     const tank = tankName(about, context);

@@ -2,7 +2,7 @@ import { compoundsFor } from '../../core/dosing/compound.ts';
 import { known, type Case, type Moment } from '../../core/language/case.ts';
 import { toldOf } from '../../core/language/evidence.ts';
 import type { Frame } from '../../core/language/frame.ts';
-import { ACTING } from '../../core/language/goes-on.ts';
+import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
 import { isSum } from '../../core/language/kind-groups.ts';
 import type { Slots } from '../../core/language/slots.ts';
@@ -21,6 +21,9 @@ const GENERAL = /^(?:readings-ok|moved|log|test-kit|claim|holiday|equipment|hand
 
 /** Weights of a kind in a short question: own choices, fitted on stories of nine to twelve messages. */
 const OWN = 1.3;
+/** A question of more words than these speaks so much more for itself. Own choices. */
+const FEW_WORDS = 9;
+const LONG = 1.7;
 const TOLD = 0.8;
 const SAME = 0.5;
 const ASKED_SUM = 0.9;
@@ -35,13 +38,14 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
   const asksSum = isSumAsked(frame);
   const wantsDose = isDoseWanted(before);
   const covered = coverOf(known(before));
+  const own = wordsBesides(frame.reading.scanned) > FEW_WORDS ? OWN * LONG : OWN;
   const isSalty = isSalinitySpoken(frame, before);
   return kinds
     .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind) && (isSalty || !OF_SALINITY.test(kind)))
     .map((kind) => {
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
       const same = isOfSame(frame, said, kind) ? SAME : 0;
-      const plain = OWN * ownShare(frame, kind) + TOLD * told + same + covered(kind);
+      const plain = own * ownShare(frame, kind) + TOLD * told + same + covered(kind);
       if (plain < LEAST) return { kind, weight: 0 };
       if (isSum(kind) || AMOUNTS.has(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
       if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
