@@ -15,6 +15,7 @@ import { hurtAnswer } from '../urgent/hurt.ts';
 import { byDanger } from '../urgent/of-reading.ts';
 import { hurtTold } from './house-cards.ts';
 import { rowOf } from './kinds.ts';
+import { particularOf } from './particular.ts';
 import type { Row } from './row.ts';
 import { attempt } from './rows/attempt.ts';
 import { MAIN, wantedOf } from './wanted-of.ts';
@@ -55,7 +56,8 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
     const row = rowOf(one.kind);
     const asked = framed(one.kind, frame, said, before, one.card);
     const told = hurt === undefined ? undefined : hurtAnswer(hurt);
-    const done = told ?? (isWhole(row, asked) ? attempt(() => row?.answer(asked, context)) : undefined);
+    const summed = told ?? (isWhole(row, asked) ? attempt(() => row?.answer(asked, context)) : undefined);
+    const done = summed === undefined || asks(summed) ? (cardFor(asked) ?? summed) : summed;
     return done === undefined ? [] : [{ done, presses: one.presses }];
   });
   const isLast = ({ done, presses }: (typeof given)[number]): boolean => !presses && asks(done);
@@ -70,6 +72,11 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
     read: ['from what you told so far', ...first.done.read],
     steps: [...first.done.steps, ...then],
   };
+}
+
+/** The card on the particular question that was told of. */
+function cardFor(asked: Frame): Answer | undefined {
+  return isDangerKind(asked.kind) ? undefined : particularOf(asked);
 }
 
 /** Whether an answer only asks back: another that the case allows comes first. */
