@@ -1,11 +1,11 @@
 import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { noCase, refusedWith, withMoment, withoutLast } from '../../core/language/case.ts';
-import { withSpoken } from '../../core/language/bare-level.ts';
 import { framesOf, type Frame } from '../../core/language/frame.ts';
 import { inStory } from '../../core/language/in-story.ts';
 import type { Kind } from '../../core/language/kinds.ts';
-import { likelyIn } from '../../core/language/moment-of.ts';
+import { readInCase } from '../../core/language/read-in-case.ts';
 import type { Reader } from '../../core/language/reading.ts';
+import { ofTankSpoken, perTank, withOtherTanks } from '../../core/language/tank-spoken.ts';
 import { withChoices } from '../../core/language/unsure.ts';
 import { withVolumeRight } from '../../core/language/volume-put-right.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
@@ -31,6 +31,7 @@ import { foreignAnswer } from './foreign.ts';
 import { fromCase, KEPT, nextOf, notedOf, restOf } from './in-case.ts';
 import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
+import { momentKept } from './moment-kept.ts';
 import { noPage } from './no-page.ts';
 import { perhapsOf } from './particular.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
@@ -59,14 +60,16 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   if (tongue !== 'english' && taken.as === undefined) return foreignAnswer(text, tongue);
   const unread = taken.as === undefined ? unreadable(text) : undefined;
   if (unread !== undefined) return unread;
-  const read = reader.read(text);
-  const reading = taken.parts === undefined ? read : withChoices(read, taken.parts);
+  const all = context.talk?.before ?? noCase;
+  const plain = reader.read(text);
+  const told = ofTankSpoken(all, plain.scanned);
+  const inCase = readInCase(plain, taken.isAnew === true ? withoutLast(told) : told);
+  const reading = taken.parts === undefined ? inCase : withChoices(inCase, taken.parts);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
-  const told = context.talk?.before ?? noCase;
   const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
-  const alone = framesOf(reading).map((frame) => withVolumeRight(withSpoken(frame, told), told));
+  const alone = framesOf(reading).map((frame) => withVolumeRight(frame, told));
   const frames = told.moments.length > (isAnew ? 1 : 0) ? inStory(alone) : alone;
   const left = besidesSize(
     frames.filter(({ kind }) => !refused.includes(kind)),
@@ -87,17 +90,15 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
     return finished(given, about, hasWritten);
   } finally {
     const kind = taken.as !== undefined && given !== undefined ? taken.as : keptKind(given);
-    const moment = {
-      atMs: context.nowMs,
-      kind,
-      slots: (given?.frame ?? likeliest).slots,
-      ...likelyIn(taken.as === undefined ? left : [likeliest]),
-      ...(about.isOthers ? { isOthers: true as const } : {}),
-    };
+    const meant = taken.as === undefined ? left : [likeliest];
+    const { isOthers } = about;
+    const moment = momentKept(given?.frame ?? likeliest, kind, { meant, atMs: context.nowMs, isOthers });
     const isDone = hasWritten && given !== undefined;
     const waits = given?.waits ?? (kind === 'told' ? told.waits : undefined);
     const tank = tankName(about, context);
-    context.talk?.remember(withMoment(about.before, moment, isDone ? '' : text, { waits, refused, tank }));
+    const before = withOtherTanks(about.before, all);
+    const moments = perTank(moment, reading, all);
+    context.talk?.remember(withMoment(before, moments, isDone ? '' : text, { waits, refused, tank }));
   }
 }
 

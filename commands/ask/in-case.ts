@@ -74,10 +74,15 @@ export function fromCase(decision: Decision, frames: readonly Frame[], about: Ab
   const asksNext = frames
     .slice(0, 3)
     .some(({ kind, probability }) => kind === 'next-step' && probability >= ASKS_NEXT);
-  if (first.slots.levels === undefined && (asksNext || isQuestion(first))) return nextOf(first, about);
+  if (!reads(first) && (asksNext || isQuestion(first))) return nextOf(first, about);
   const told = frames.find(({ kind }) => kind === 'told');
   const isStory = decision.kind !== 'answer' && danger(frames) < PERHAPS_DANGER && !isQuestion(first);
   return isStory && told !== undefined && told.probability >= ASKS_NEXT ? answered(told, about) : undefined;
+}
+
+/** It tells what something reads, and not only what it should. */
+function reads({ slots: { levels = [] } }: Frame): boolean {
+  return levels.some(({ part }) => part !== 'wanted' && part !== 'target');
 }
 
 function withHeard(given: Given, slots: Slots): Given {

@@ -7,12 +7,15 @@ import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, type Kind } from '../../core/language/kinds.ts';
 import { retold, toldSlots } from '../../core/language/retold.ts';
 import type { Slots } from '../../core/language/slots.ts';
-import { dangerKinds, isDangerKind, type DangerKind } from '../../core/language/kind-groups.ts';
+import { dangerKinds, isDangerKind, isSum, type DangerKind } from '../../core/language/kind-groups.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
+import { hurtAnswer } from '../urgent/hurt.ts';
 import { byDanger } from '../urgent/of-reading.ts';
+import { hurtTold } from './house-cards.ts';
 import { rowOf } from './kinds.ts';
+import { particularOf } from './particular.ts';
 import type { Row } from './row.ts';
 import { attempt } from './rows/attempt.ts';
 import { MAIN, wantedOf } from './wanted-of.ts';
@@ -49,13 +52,16 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
     .filter((kind) => !isDangerKind(kind))
     .map((kind) => ({ kind, card: undefined, presses: PRESSING.has(kind) }));
   const given = [...dangers, ...wanted].flatMap((one) => {
+    const hurt = one.kind === 'person-hurt' ? hurtTold(said) : undefined;
     const row = rowOf(one.kind);
-    const asked = row === undefined ? undefined : framed(one.kind, frame, said, before, one.card);
-    const isWanting = asked === undefined || !isWhole(row, asked);
-    const done = isWanting ? undefined : attempt(() => row?.answer(asked, context));
+    const asked = framed(one.kind, frame, said, before, one.card);
+    const told = hurt === undefined ? undefined : hurtAnswer(hurt);
+    const summed = told ?? (isWhole(row, asked) ? attempt(() => row?.answer(asked, context)) : undefined);
+    const done = summed === undefined || asks(summed) ? (cardFor(asked) ?? summed) : summed;
     return done === undefined ? [] : [{ done, presses: one.presses }];
   });
-  const [first, ...others] = given;
+  const isLast = ({ done, presses }: (typeof given)[number]): boolean => !presses && asks(done);
+  const [first, ...others] = [...given.filter((one) => !isLast(one)), ...given.filter(isLast)];
   if (first === undefined) return undefined;
   const then = [...new Set(others.filter(({ presses }) => presses).map(({ done }) => done.headline))]
     .filter((headline) => headline !== first.done.headline)
@@ -68,12 +74,34 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
   };
 }
 
+/** The card on the particular question that was told of. */
+function cardFor(asked: Frame): Answer | undefined {
+  return isDangerKind(asked.kind) ? undefined : particularOf(asked);
+}
+
+/** Whether an answer only asks back: another that the case allows comes first. */
+function asks({ facts, steps, cautions }: Answer): boolean {
+  return facts.length + steps.length + cautions.length === 0;
+}
+
 /** What was told, as that kind. */
 function framed(kind: Kind, frame: Frame, said: readonly Moment[], before: Case, card?: string): Frame {
-  const moment = said.findLast((one) => one.kind === kind) ?? { slots: {} };
+  const isTheirs = before.moments.at(-1)?.isOthers === true || !isSum(kind);
+  const moment = said.findLast((one) => one.kind === kind && (isTheirs || one.isOthers !== true)) ?? {
+    slots: {},
+  };
   const isOthers = 'isOthers' in moment && moment.isOthers === true;
   const slots = isOthers ? { ...moment.slots, ...frame.slots } : toldSlots(before, moment.slots, frame.slots);
-  return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : slots, said, card);
+  return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : withReady(kind, slots), said, card);
+}
+
+/** New water that stands ready in its vessel is what a change can take, where no other was told. */
+function withReady(kind: Kind, slots: Slots): Slots {
+  const { container, share, changed, waterRate, ...rest } = slots;
+  const isOpen = share === undefined && changed === undefined && waterRate === undefined;
+  return kind === 'change-once' && isOpen && container !== undefined
+    ? { ...rest, changed: container }
+    : slots;
 }
 
 /** What the tank reads: what it read before, limits and other water are no part of it. */
@@ -124,7 +152,9 @@ export function leansOn(frame: Frame, { moments }: Case): boolean {
   return isBare && words <= FEW_WORDS && presses;
 }
 
-function isPressing(moments: readonly Moment[], kind: DangerKind): boolean {
+function isPressing(said: readonly Moment[], kind: DangerKind): boolean {
+  const isOfPet = kind === 'person-hurt' && cardsTold(said, kind).every((card) => card === 'pet');
+  const moments = isOfPet ? said.slice(said.findLastIndex(({ isWell }) => isWell === true) + 1) : said;
   return dangerTold(moments, kind) >= SURE_DANGER && moments.some((moment) => likelyAs(moment, kind) >= MAIN);
 }
 

@@ -7,6 +7,7 @@ import type { OwnContext } from '../command.ts';
 import { effectCommand } from '../dose/effect.ts';
 import { urgentCommand } from '../urgent.ts';
 import { urgentSaid } from '../urgent/said.ts';
+import { strengthSaid } from './rows/stock-said.ts';
 
 /** Too much went in: first aid, and what the amount that was said did. What has no card of its own has the two steps. */
 export function overdoseAnswer(
@@ -30,14 +31,30 @@ export const IT_IS_IN = [
   'Test now and again tomorrow; change a moderate part of the water if it reads far too high or animals suffer.',
 ] as const;
 
-function effectOf({ salt, amount, volume }: Frame['slots'], context: OwnContext): Answer | undefined {
+function effectOf(slots: Frame['slots'], context: OwnContext): Answer | undefined {
+  const { salt, volume, was } = slots;
+  const amount = mostOf(slots);
   if (salt === undefined || amount === undefined) return undefined;
   try {
-    return call(effectCommand, { with: salt, amount, volume }, context);
+    const strength = strengthSaid(slots);
+    return call(effectCommand, { with: salt, amount, strength, volume, now: was }, context);
   } catch (error) {
     if (error instanceof Problem) return undefined;
     throw error;
   }
+}
+
+/** Of several amounts in one unit the largest: beside what should have gone in, or is left, stands what may have. */
+function mostOf({ amount, amounts = [] }: Frame['slots']): string | undefined {
+  const unit = unitOf(amount ?? '');
+  const [most] = amounts
+    .filter((text) => unitOf(text) === unit)
+    .toSorted((a, b) => Number.parseFloat(b) - Number.parseFloat(a));
+  return most ?? amount;
+}
+
+function unitOf(text: string): string {
+  return text.replace(/^[\d.]+\s*/, '');
 }
 
 export function withEffect(card: Answer, done: Answer): Answer {

@@ -2,10 +2,12 @@ import { compoundsFor } from '../../core/dosing/compound.ts';
 import { known, type Case, type Moment } from '../../core/language/case.ts';
 import { toldOf } from '../../core/language/evidence.ts';
 import type { Frame } from '../../core/language/frame.ts';
-import { ACTING } from '../../core/language/goes-on.ts';
+import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
 import { isSum } from '../../core/language/kind-groups.ts';
+import type { Slots } from '../../core/language/slots.ts';
 import { met } from '../../core/language/met.ts';
+import { coverOf } from './cover.ts';
 
 /** From this probability a kind is a main reading of a message. Own choice. */
 export const MAIN = 0.5;
@@ -19,6 +21,9 @@ const GENERAL = /^(?:readings-ok|moved|log|test-kit|claim|holiday|equipment|hand
 
 /** Weights of a kind in a short question: own choices, fitted on stories of nine to twelve messages. */
 const OWN = 1.3;
+/** A question of more words than these speaks so much more for itself. Own choices. */
+const FEW_WORDS = 9;
+const LONG = 1.7;
 const TOLD = 0.8;
 const SAME = 0.5;
 const ASKED_SUM = 0.9;
@@ -32,11 +37,15 @@ const WANTED = 0.6;
 export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): readonly Kind[] {
   const asksSum = isSumAsked(frame);
   const wantsDose = isDoseWanted(before);
+  const covered = coverOf(known(before));
+  const own = wordsBesides(frame.reading.scanned) > FEW_WORDS ? OWN * LONG : OWN;
+  const isSalty = isSalinitySpoken(frame, before);
   return kinds
-    .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind))
+    .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind) && (isSalty || !OF_SALINITY.test(kind)))
     .map((kind) => {
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
-      const plain = OWN * ownShare(frame, kind) + TOLD * told + (isOfSame(frame, said, kind) ? SAME : 0);
+      const same = isOfSame(frame, said, kind) ? SAME : 0;
+      const plain = own * ownShare(frame, kind) + TOLD * told + same + covered(kind);
       if (plain < LEAST) return { kind, weight: 0 };
       if (isSum(kind) || AMOUNTS.has(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
       if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
@@ -45,6 +54,18 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
     .filter(({ weight }) => weight > 0)
     .toSorted((a, b) => b.weight - a.weight)
     .map(({ kind }) => kind);
+}
+
+/** A sum of salinity stands for nothing where nobody spoke of one. */
+const OF_SALINITY = /^salinity-(?:adjust|forecast|convert)$/;
+
+function isSalinitySpoken({ slots, reading: { scanned } }: Frame, { moments }: Case): boolean {
+  const isNamed = scanned.names.some(({ id }) => id === 'salinity');
+  return isNamed || [...moments, { slots }].some((one) => hasSalinity(one.slots));
+}
+
+function hasSalinity({ of, levels = [] }: Slots): boolean {
+  return of === 'salinity' || levels.some((level) => level.of === 'salinity');
 }
 
 /** The kind was told of the same parameter or coral that is named now ("back to the mag"). */

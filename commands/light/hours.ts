@@ -127,7 +127,7 @@ function asItIs(now: Lighting): Answer {
   return answer({
     headline: long
       ? `${what}, but the day is too long: cut it to ${usualLitHours.low} to ${usualLitHours.high} h with the ramps.`
-      : `${what}; the length is ${verdict}.`,
+      : `${what}; the length is ${verdict === 'usual' ? 'fine' : verdict}.`,
     facts: [bandFact('light at the coral', now.ppfd), totalFact('now', now)],
     steps: long ? ['Take the hours off at the same peak; less light needs no ramp.'] : [],
     working: [totalWorking(now)],

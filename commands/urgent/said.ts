@@ -9,7 +9,7 @@ import { dosedOf, type overdosable, type UrgentInput } from './input.ts';
 
 /** What a message says of an emergency, as options of the command. */
 export function urgentSaid(what: UrgentId, slots: Slots, reading: Told): UrgentInput & UrgentOf {
-  const of = what === 'overdose' ? overdosed(reading) : undefined;
+  const of = what === 'overdose' ? (overdosed(reading) ?? bySlots(slots)) : undefined;
   const measured = of === undefined ? (what === 'ammonia' ? what : undefined) : dosedOf(of);
   const aimed = what === 'salinity crash' ? 'salinity' : of === undefined ? undefined : measured;
   const salinity = stateOf(slots, 'salinity');
@@ -50,6 +50,12 @@ function overdosedNamed(scanned: Scanned): (typeof overdosable)[number] | undefi
   if (named('ph')) return 'limewater';
   const isOther = scanned.names.some((name) => name.class === 'parameter') || met(scanned, ...OTHERS);
   return !isOther && met(scanned, 'substances.twoPart', 'gear.doser') ? 'alkalinity' : undefined;
+}
+
+/** What was told to have gone in, where the message itself names nothing: by its salt, else by the parameter. */
+function bySlots({ salt, of }: Slots): (typeof overdosable)[number] | undefined {
+  const raised = new Set(salt === undefined ? [of] : raisedBy(salt));
+  return (['alkalinity', 'calcium', 'magnesium'] as const).find((id) => raised.has(id));
 }
 
 /** Additions that are none of these, whatever doses them. */

@@ -15,6 +15,10 @@ const momentSchema = z.strictObject({
     .optional(),
   /** It is about somebody else's tank: nothing of it is known of the member's own. */
   isOthers: z.literal(true).optional(),
+  /** It tells that a pet that was hurt is well. */
+  isWell: z.literal(true).optional(),
+  /** Which of several tanks of the member it is about, by the word for it; of all of them where left out. */
+  about: z.string().optional(),
 });
 
 /**
@@ -42,11 +46,16 @@ export const noCase: Case = { moments: [], last: '' };
 /** What stands beside the messages of a case. */
 type Beside = Pick<Case, 'waits' | 'refused' | 'tank'>;
 
-/** The case with one more message. */
-export function withMoment(before: Case, moment: Moment, text: string, beside: Beside = {}): Case {
+/** The case with one more message, which may be about several tanks. */
+export function withMoment(
+  before: Case,
+  moment: Moment | readonly Moment[],
+  text: string,
+  beside: Beside = {},
+): Case {
   const { waits, refused = [], tank } = beside;
   return {
-    moments: [...before.moments, moment].slice(-MOST_MOMENTS),
+    moments: [...before.moments, moment].flat().slice(-MOST_MOMENTS),
     last: text,
     ...(waits === undefined ? {} : { waits }),
     ...(refused.length === 0 ? {} : { refused }),
@@ -71,8 +80,8 @@ export function refusedWith({ refused = [] }: Case, more: readonly Kind[]): Kind
  */
 export function known({ moments: all }: Case): Slots {
   const moments = all.filter(({ isOthers }) => isOthers !== true);
-  const levels = latestLevels(moments.flatMap(({ slots }) => slots.levels ?? []));
-  const last: Slots = Object.assign({}, ...moments.map(({ slots }) => slots));
+  const levels = latestLevels(asHistory(moments));
+  const last: Slots = Object.assign({}, ...moments.map(withoutAge));
   const corals = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.corals ?? []))];
   const salts = [...new Set(moments.toReversed().flatMap(({ slots }) => slots.salts ?? []))];
   return {
@@ -81,6 +90,33 @@ export function known({ moments: all }: Case): Slots {
     ...(corals.length === 0 ? {} : { corals }),
     ...(salts.length === 0 ? {} : { salts }),
   };
+}
+
+/**
+ * The levels of a case in order, each with its day; of two readings of now told with two days the earlier was. One told
+ * anew without a day is of the day it stands for.
+ */
+function asHistory(moments: readonly Moment[]): readonly Level[] {
+  const all: Level[] = [];
+  for (const { slots } of moments)
+    for (const level of slots.levels ?? []) {
+      const [only, more] = slots.moments ?? [];
+      const own = level.moment ?? (more === undefined ? only : undefined);
+      const at = all.findLastIndex(({ of, part }) => of === level.of && part === 'now');
+      const before = level.part === 'now' ? all[at] : undefined;
+      const day = own ?? before?.moment;
+      if (before?.moment !== undefined && day !== before.moment) all[at] = { ...before, part: 'was' };
+      all.push(day === undefined ? level : { ...level, moment: day });
+    }
+  return all;
+}
+
+const AGE = /month|year|yr/;
+
+/** What a message said, without the age of tank or keeper: no time between readings, and none to be away. */
+function withoutAge({ slots }: Moment): Slots {
+  const { span, spans: _spans, ...rest } = slots;
+  return span !== undefined && AGE.test(span) ? rest : slots;
 }
 
 /** The levels of one parameter in their slots: of several in one part the last. */
@@ -102,11 +138,13 @@ export function slotsOf(levels: readonly Level[], of: Slots['of']): Slots {
   return Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined));
 }
 
-/** The parameter that is asked about in a case: where something was wanted last, else what was spoken of last. */
+/** The parameter that is asked about in a case: where something was wanted last, else what was read or dosed last. */
 export function ofAsked({ moments }: Case): Slots['of'] {
   const levels = moments.flatMap(({ slots }) => slots.levels ?? []);
   const wanted = levels.findLast(({ part }) => part === 'wanted' || part === 'change' || part === 'target');
-  return wanted?.of ?? moments.findLast(({ slots }) => slots.of !== undefined)?.slots.of;
+  const told = moments.filter(({ slots }) => slots.of !== undefined);
+  const plain = told.findLast(({ slots }) => slots.levels !== undefined || slots.salt !== undefined);
+  return wanted?.of ?? (plain ?? told.at(-1))?.slots.of;
 }
 
 /** Of every parameter the last level in each part. */

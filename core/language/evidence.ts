@@ -30,9 +30,9 @@ export function cardTold(moments: readonly Moment[], kind: Kind): string | undef
 }
 
 /** All cards below a kind that a case tells of, the plainest first: several things go wrong at once. */
-export function cardsTold(moments: readonly Moment[], kind: Kind): readonly string[] {
+export function cardsTold(moments: readonly Moment[], kind: Kind, least = TOLD): readonly string[] {
   return ranked(moments, kind)
-    .filter(({ sum }, at) => at === 0 || sum >= TOLD)
+    .filter(({ sum }, at) => at === 0 || sum >= least)
     .map(({ name }) => name);
 }
 

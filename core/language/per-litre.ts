@@ -5,7 +5,7 @@ import type { Scanned } from './tokens.ts';
 /** "80/1", "80:1", "80 to the litre", "80 in a litre": grams of powder in a litre of solution. */
 const TO_ONE = /^\s?[/:]\s?1(?:\s?l(?:it\w*)?)?(?![\d:/a-z]|[.,]\d)/;
 const TO_A_LITRE =
-  /^\s*(?:g\b\s*|gr\b\s*|grams?\s*)?(?:(?:of\s+)?(?:[a-z]+\s+){1,3}?)?(?:(?:to|on|in)\s+(?:the|a|one|1|each|every)|per)\s+l(?:it\w*)?\b/;
+  /^\s*(?:g\b\s*|gr\b\s*|grams?\s*)?(?:(?:of\s+)?(?:[a-z]+\s+){1,3}?)?(?:(?:to|on|in|for)\s+(?:the|a|one|1|each|every)|per)\s+l(?:it\w*)?\b/;
 /** Letters between the name of a powder and the number behind it at most; own choice. */
 const NEAR = 20;
 

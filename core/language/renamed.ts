@@ -2,6 +2,7 @@ import type { Case, Moment } from './case.ts';
 import type { Level } from './slots.ts';
 import { isBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
+import { isBelievable } from '../water/limits.ts';
 import { parameterIds, type ParameterId } from '../water/parameter.ts';
 
 /**
@@ -21,7 +22,18 @@ export function renamed(before: Case, { tokens }: Scanned): Case {
   );
   return at < 0
     ? before
-    : { ...before, moments: before.moments.map((one, n) => (n === at ? withName(one, back, meant) : one)) };
+    : {
+        ...before,
+        moments: before.moments.map((one, n) =>
+          n === at || isUnlikely(one, back) ? withName(one, back, meant) : one,
+        ),
+      };
+}
+
+/** What no tank reads of the name taken back: "calcium 8.4" told before "calcium 7.2". */
+function isUnlikely({ slots: { levels = [] } }: Moment, back: ParameterId): boolean {
+  const mine = levels.filter(({ of }) => of === back);
+  return mine.length > 0 && mine.every(({ value }) => !isBelievable(back, value));
 }
 
 function withName(moment: Moment, back: ParameterId, meant: ParameterId): Moment {

@@ -52,8 +52,12 @@ export function toldSlots(before: Case, earlier: Slots, now: Slots): Slots {
   });
 }
 
-/** What was put right after a question was asked: the water it is about, and the salt. */
+/** What was put right after a question was asked: the water it is about and its vessel; the salt stays the one asked of. */
 function withLatest(all: Slots, { salt }: Slots): Slots {
-  const { volume } = all;
-  return { ...(volume === undefined ? {} : { volume }), ...(salt === undefined ? {} : { salt }) };
+  const { volume, container } = all;
+  return {
+    ...(volume === undefined ? {} : { volume }),
+    ...(container === undefined ? {} : { container }),
+    ...(salt === undefined ? {} : { salt }),
+  };
 }

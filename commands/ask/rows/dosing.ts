@@ -95,8 +95,9 @@ export const dosingRows: readonly Row[] = [
       const given = withRemarks(frame, call(effectCommand, input, context));
       const read = [was, now].filter((one) => one !== undefined);
       if (read.length === 0) return given;
-      if (now !== undefined && was === undefined && isAhead(frame))
-        return withRemarks(frame, call(effectCommand, { ...input, now }, context));
+      const before = was ?? (isAhead(frame) ? now : undefined);
+      if (before !== undefined && read.length === 1)
+        return withRemarks(frame, call(effectCommand, { ...input, now: before }, context));
       return { ...given, facts: [...given.facts, { label: 'You read', value: read.join(', then ') }] };
     },
   },

@@ -23,11 +23,8 @@ const talks: readonly Talk[] = readFileSync('test/cases/talks.jsonl', 'utf8')
 
 /** Those whose last question is not answered as it should be yet: none is added, and one that is mended leaves the list. */
 const MISSED: ReadonlySet<string> = new Set(
-  `T01 T03 T04 T08 T11 T12 T14 T16 T19 T31 T34 T40 T45 T47 T49 T50 V01 V02 V03 V06 V07 V08 V09 V10 V11
-    V12 V13 V15 V16 V17 V18 V23 V25 V33 V39 V40 V42 V45 V46 V47 V48 V50 W01 W03 W05 W06 W07 W08 W09 W11
-    W12 W14 W15 W17 W18 W19 W20 W26 W28 W29 W31 W33 W35 W40 W41 W42 W43 W44 W45 W46 W47 W48 W49 W50`.split(
-    /\s+/,
-  ),
+  `T01 T04 T11 T12 T16 T19 T31 T40 T45 T47 T49 T50 V07 V15 V18 V25 V45 V47 V48 V50 W05 W06 W07 W08 W09 W12
+    W15 W18 W19 W26 W28 W29 W33 W41 W42 W43 W44 W48 W49 W50`.split(/\s+/),
 );
 
 /** Tells the whole story; everything that is wrong with the last answer. */
