@@ -19,6 +19,7 @@ export function scriptedReader(messages: readonly Scripted[]): Reader {
   const known = new Map(messages.map((one) => [one.marked.replaceAll(MARK, '$1'), one]));
   return {
     thresholds: { answer: 0.6, margin: 0.2, danger: 0.3, maybeDanger: 0.1, far: 0.1 },
+    story: {},
     sentences: 'of a test',
     read: (text) => {
       const found = known.get(text);

@@ -15,6 +15,9 @@ export const lazyReader: Reader = {
   get thresholds() {
     return loadReader().thresholds;
   },
+  get story() {
+    return loadReader().story;
+  },
   get sentences() {
     return loadReader().sentences;
   },

@@ -63,14 +63,16 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   const all = context.talk?.before ?? noCase;
   const plain = reader.read(text);
   const told = ofTankSpoken(all, plain.scanned);
-  const inCase = readInCase(plain, taken.isAnew === true ? withoutLast(told) : told);
+  const isAnew = taken.isAnew === true;
+  const earlier = isAnew ? withoutLast(told) : told;
+  const inCase = readInCase(plain, earlier);
   const reading = taken.parts === undefined ? inCase : withChoices(inCase, taken.parts);
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
-  const isAnew = taken.isAnew === true;
   const refused = refusedWith(isAnew ? told : noCase, taken.not ?? []);
   const alone = framesOf(reading).map((frame) => withVolumeRight(frame, told));
-  const frames = told.moments.length > (isAnew ? 1 : 0) ? inStory(alone) : alone;
+  const come = earlier.moments.map(({ kind }) => kind);
+  const frames = come.length > 0 ? inStory(alone, come, reader.story) : alone;
   const left = besidesSize(
     frames.filter(({ kind }) => !refused.includes(kind)),
     reader.thresholds,
@@ -80,7 +82,7 @@ export function answerMessage(text: string, taken: Taken, reader: Reader, contex
   let hasWritten = false;
   const watched = watchedFor(context, () => (hasWritten = true));
   const wasOthers = isAnew && told.moments.at(-1)?.isOthers === true;
-  const about = aboutOf(likeliest, isAnew ? withoutLast(told) : told, watched, wasOthers);
+  const about = aboutOf(likeliest, earlier, watched, wasOthers);
   let given: Given | undefined;
   try {
     given =

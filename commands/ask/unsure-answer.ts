@@ -38,7 +38,7 @@ export function unsureAnswer({ kind, slots, reading }: Frame, { at, text, choice
   return answer({
     headline: `One thing first: what is \u201c${text}\u201d?`,
     read: heard === '' ? [] : [heard],
-    next: [...choices, NEITHER].map(button),
+    next: (choices.some(({ part }) => part === 'none') ? choices : [...choices, NEITHER]).map(button),
   });
 }
 

@@ -1,7 +1,9 @@
-import { limitsOf } from '../water/limits.ts';
+import { readLogged } from '../log/value.ts';
+import { Problem } from '../problem.ts';
+import { limitsOf, sideOf } from '../water/limits.ts';
 import type { ParameterId } from '../water/parameter.ts';
 import type { Kind } from './kinds.ts';
-import type { Slots } from './slots.ts';
+import type { Level, Slots } from './slots.ts';
 
 /** What is left of a kind's probability where what was said speaks against it. */
 const AGAINST = 0.1;
@@ -23,15 +25,26 @@ const UNDOSED: ReadonlySet<ParameterId> = new Set<ParameterId>([
 /**
  * The grammar of a kind against what a message says: a salinity is not adjusted where only other levels were told, and no
  * salt is dosed for a level that salts do not raise. An emergency is less likely where a message tells of nitrate, calcium
- * and the like alone, by name (`named`). 1 where nothing speaks against it.
+ * and the like alone, by name (`named`), or of a tank that is as warm as usual. 1 where nothing speaks against it.
  */
 export function agreement(kind: Kind, { levels = [], of }: Slots, named: readonly ParameterId[]): number {
   if (levels.length === 0) return 1;
   if (OF_SALINITY.has(kind) && levels.every((level) => level.of !== 'salinity')) return AGAINST;
   if (OF_SALTS.has(kind) && of !== undefined && UNDOSED.has(of)) return AGAINST;
   const isHarmless = levels.every(
-    (level) => named.includes(level.of) && limitsOf(level.of).urgent === undefined,
+    (level) => isWarmEnough(level) || (named.includes(level.of) && limitsOf(level.of).urgent === undefined),
   );
   if (kind === 'urgent-water' && isHarmless) return QUIETER;
   return 1;
+}
+
+/** The tank is as warm as it should be. */
+function isWarmEnough({ of, part, text }: Level): boolean {
+  if (of !== 'temperature' || part !== 'now') return false;
+  try {
+    return sideOf(readLogged(of, text, of).value, limitsOf(of).usual) === undefined;
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return false;
+  }
 }

@@ -2,6 +2,7 @@ import { kinds } from './kinds.ts';
 import { calibrated, type Unseen } from './calibrate.ts';
 import { fitCards, type CardText } from './fit-cards.ts';
 import { fitRoles } from './fit-roles.ts';
+import { fitStory } from './fit-story.ts';
 import type { Batch, Line } from './labelled.ts';
 import { hasty, sparse } from './learn/disturb.ts';
 import { featuresOf } from './learn/features.ts';
@@ -74,6 +75,7 @@ export function fitModel(
     thresholds: calibrated(
       unseenOf.filter(({ batch }) => isFullyLabelled(batch)).map(({ unseen }) => unseen),
     ),
+    story: fitStory(batches),
     kinds: fitKinds(lines),
     cards: fitCards(batches, cardTexts),
     ...fitRoles(lines, (line) => kindsOf.get(line) ?? []),

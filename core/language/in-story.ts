@@ -1,34 +1,23 @@
 import type { Frame } from './frame.ts';
 import type { Kind } from './kinds.ts';
 
-/**
- * How much likelier a kind is inside a story than in a message that stands alone: the square root of its share among the
- * messages of the batches of stories over its share among all, rounded, as the
- * first four batches of stories had it. Own choice where these had less than ten.
- */
-const LIKELIER: Partial<Record<Kind, number>> = {
-  told: 5,
-  'next-step': 2.5,
-  'readings-ok': 2,
-  'off-topic': 1.2,
-  'fish-ill': 1,
-  moved: 1,
-  'salinity-adjust': 1,
-  'coral-symptom': 0.9,
-  'algae-pest': 0.9,
-  'dose-amount': 0.9,
-  'urgent-water': 0.75,
-  'person-hurt': 0.75,
-};
-/** The others are questions that stand alone more often. */
-const OTHERS = 0.6;
+/** How much likelier a kind is in a story than alone, where it has not come up yet and where it has (`fit-story.ts`). */
+export type StoryShares = Readonly<Partial<Record<Kind, { readonly fresh: number; readonly again: number }>>>;
 
-/** Frames of a message in the course of a story. People tell before they ask: what is as well only told is so first. */
-export function inStory(frames: readonly Frame[]): readonly Frame[] {
-  const weighed = frames.map((frame) => ({
-    frame,
-    weight: frame.probability * (LIKELIER[frame.kind] ?? OTHERS),
-  }));
+/**
+ * Frames of a message in the course of a story: people tell before they ask, and what has come up comes up again, while a
+ * new trouble is rarer than among messages that stand alone. `before` are the kinds of the messages before it.
+ */
+export function inStory(
+  frames: readonly Frame[],
+  before: readonly Kind[],
+  shares: StoryShares,
+): readonly Frame[] {
+  const come = new Set(before);
+  const weighed = frames.map((frame) => {
+    const { fresh = 1, again = 1 } = shares[frame.kind] ?? {};
+    return { frame, weight: frame.probability * (come.has(frame.kind) ? again : fresh) };
+  });
   const sum = weighed.reduce((total, { weight }) => total + weight, 0);
   return weighed
     .toSorted((a, b) => b.weight - a.weight)

@@ -13,6 +13,8 @@ const lineSchema = z.strictObject({
   roles: z.string().optional(),
   /** True where alarming words are used and nothing is wrong. */
   calm: z.boolean().optional(),
+  /** The story it is a message of, in order; labelled as it stands alone. */
+  story: z.string().optional(),
 });
 
 /** Who wrote a batch, how and when; `measured` names the day a measuring batch had its figure. */

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import type { StoryShares } from './in-story.ts';
+import { kinds as allKinds } from './kinds.ts';
 import { halved, whole, type Packed } from './learn/packed.ts';
 
 /** What a reader has learnt: its linear models, and which sentences they were made from. */
@@ -11,6 +13,7 @@ export interface Model {
   readonly parts: Packed;
   readonly ofs: Packed;
   readonly thresholds: Thresholds;
+  readonly story: StoryShares;
 }
 
 const thresholdsSchema = z.strictObject({
@@ -31,6 +34,7 @@ const packedHead = z.strictObject({ labels: z.array(z.string()), rows: z.int(), 
 const headSchema = z.strictObject({
   sentences: z.string(),
   thresholds: thresholdsSchema,
+  story: z.partialRecord(z.enum(allKinds), z.strictObject({ fresh: z.number(), again: z.number() })),
   kinds: packedHead,
   parts: packedHead,
   ofs: packedHead,
@@ -39,10 +43,11 @@ const headSchema = z.strictObject({
 type PackedHead = z.infer<typeof packedHead>;
 
 /** The model as bytes: length of the head, the head as JSON, then hashes, scales and weights of each linear model. */
-export function modelBytes({ sentences, thresholds, kinds, parts, ofs, cards }: Model): Uint8Array {
+export function modelBytes({ sentences, thresholds, story, kinds, parts, ofs, cards }: Model): Uint8Array {
   const head: z.infer<typeof headSchema> = {
     sentences,
     thresholds,
+    story,
     kinds: headOf(kinds),
     parts: headOf(parts),
     ofs: headOf(ofs),
@@ -79,10 +84,10 @@ export function modelIn(bytes: Uint8Array): Model {
   };
   const [length = 0] = new Uint32Array(take(4).buffer);
   const head = headSchema.parse(JSON.parse(new TextDecoder().decode(take(length))));
-  const { sentences, thresholds } = head;
+  const { sentences, thresholds, story } = head;
   const [kinds, parts, ofs] = [packed(head.kinds), packed(head.parts), packed(head.ofs)];
   const cards = Object.fromEntries(Object.entries(head.cards).map(([kind, one]) => [kind, packed(one)]));
-  return { sentences, thresholds, kinds, parts, ofs, cards };
+  return { sentences, thresholds, story, kinds, parts, ofs, cards };
 }
 
 function headOf({ labels, hashes, temperature }: Packed): PackedHead {

@@ -1,5 +1,6 @@
 import { withSpoken } from './bare-level.ts';
 import type { Case } from './case.ts';
+import { withForm } from './form-in-case.ts';
 import { withParts } from './part-in-case.ts';
 import { withPutRight } from './put-right.ts';
 import type { Reading } from './reading.ts';
@@ -7,8 +8,11 @@ import { withWater } from './water-in-case.ts';
 
 /**
  * A message read in its case: what a number is, where its own words leave it open, is known from what was told before.
- * First numbers that are put right, then levels without a name, their parts, and volumes.
+ * First the form of a salt, then numbers that are put right, then levels without a name, their parts, and volumes.
  */
 export function readInCase(reading: Reading, before: Case): Reading {
-  return [withPutRight, withSpoken, withParts, withWater].reduce((read, step) => step(read, before), reading);
+  return [withForm, withPutRight, withSpoken, withParts, withWater].reduce(
+    (read, step) => step(read, before),
+    reading,
+  );
 }

@@ -1,6 +1,7 @@
 import { featuresOf } from './learn/features.ts';
 import { probabilities, type Packed } from './learn/packed.ts';
 import { vectorOf, vocabularyIn } from './learn/vocabulary.ts';
+import type { StoryShares } from './in-story.ts';
 import type { Kind } from './kinds.ts';
 import { kinds as allKinds } from './kinds.ts';
 import { modelIn, type Thresholds } from './model-file.ts';
@@ -27,6 +28,7 @@ export interface Reading {
 
 export interface Reader {
   readonly thresholds: Thresholds;
+  readonly story: StoryShares;
   /** SHA-256 of the sentences it was made from. */
   readonly sentences: string;
   readonly read: (text: string) => Reading;
@@ -39,6 +41,7 @@ export function openReader(bytes: Uint8Array): Reader {
   const cards = new Map(Object.entries(model.cards).map(([kind, packed]) => [kind, learnt(packed)]));
   return {
     thresholds: model.thresholds,
+    story: model.story,
     sentences: model.sentences,
     read: (text) => {
       const scanned = scan(text);

@@ -48,6 +48,16 @@ export function saltsSaid({ names, tokens }: Scanned, of: ParameterId | undefine
   return findCompound(shared) === undefined ? [] : [shared];
 }
 
+/** The form of a salt that a message names by itself: of "tub says dihydrate" that of the salt told before. */
+export function formOf(salt: string, { names, tokens }: Scanned): string | undefined {
+  if (names.some((name) => name.class === 'salt')) return undefined;
+  const form = FORMS.find((each) => tokens.some(({ word }) => word === each));
+  if (form === undefined) return undefined;
+  const bare = salt.split(' ').filter((word) => !FORMS.some((each) => each === word));
+  const whole = formsOf(`${bare.join(' ')} ${form}`)[0] ?? formsOf(bare.join(' '))[0];
+  return whole?.name.endsWith(form) === true ? whole.name : undefined;
+}
+
 function formed(word: string, forms: readonly string[]): string {
   const all = formsOf(word);
   const fitting = all.filter(({ name }) => forms.some((form) => name.endsWith(form)));

@@ -27,7 +27,7 @@ const LIKE: readonly (readonly string[])[] = [
 const GENERAL: ReadonlySet<string> = new Set(['big', 'small']);
 const ALONE: ReadonlySet<string> = new Set(['display', 'nano', 'pico', 'cube']);
 const TANK: ReadonlySet<string> = new Set(['tank', 'system', 'reef', 'aquarium']);
-const TANKS: ReadonlySet<string> = new Set(['tanks', 'systems', 'reefs', 'aquariums']);
+const TANKS: ReadonlySet<string> = new Set(['tanks', 'systems', 'reefs', 'aquariums', 'aquaria']);
 
 /** One of several tanks spoken of, and where in the message. */
 interface Spoken {

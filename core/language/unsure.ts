@@ -13,17 +13,26 @@ export interface Unsure {
 
 export type Choice = Pick<Said, 'part' | 'of'>;
 
+/** Up to this a number without a unit that may play no part is a count: "two softies". Own choice. */
+const COUNTS = 20;
+
 /** The number of a message that has to be asked about first: one where what an answer rests on hangs on its part. */
 export function unsureIn(frame: Frame, uses: readonly SlotName[]): Unsure | undefined {
   const { said } = frame.reading;
-  for (const [at, { part, of, text, perhaps }] of said.entries()) {
-    if (perhaps === undefined) continue;
+  for (const [at, one] of said.entries()) {
+    const { part, of, text, perhaps } = one;
+    if (perhaps === undefined || isCount(one)) continue;
     const frames = framesOf(withChoice(frame.reading, at, perhaps));
     const other = frames.find(({ kind }) => kind === frame.kind);
     if (other !== undefined && differ(frame.slots, other.slots, uses))
       return { at, text, choices: [{ part, of }, perhaps] };
   }
   return undefined;
+}
+
+function isCount({ part, perhaps, number: { kinds, value } }: Said): boolean {
+  const isBare = kinds.length === 0 && Number.isInteger(value) && value <= COUNTS;
+  return isBare && (part === 'none' || perhaps?.part === 'none');
 }
 
 /** The reading with one number's part put right. */

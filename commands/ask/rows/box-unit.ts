@@ -1,14 +1,14 @@
+import { MOST_INCHES, SURELY_FT } from '../../../core/language/side-units.ts';
 import { answer, type Answer, type NextAction } from '../../answer.ts';
-
-/** Longer sides than this are cm: own choice, a tank of 100 inches is rare. */
-const MOST_INCHES = 96;
 
 /** With the unit that was said, or that another length of the message or the size itself tells. */
 export function boxWithUnit(box: string, lengths: readonly string[]): string | undefined {
   if (unitOf(box) !== undefined) return box;
   const [said] = lengths.flatMap((text) => unitOf(text) ?? []);
   if (said !== undefined) return `${box} ${said.startsWith('in') || said === 'ft' ? 'in' : 'cm'}`;
-  return box.split(' x ').some((side) => Number(side) > MOST_INCHES) ? `${box} cm` : undefined;
+  const sides = box.split(' x ').map(Number);
+  if (sides.every((side) => side <= SURELY_FT)) return `${box} ft`;
+  return sides.some((side) => side > MOST_INCHES) ? `${box} cm` : undefined;
 }
 
 /** What stands behind the last number of a quantity; undefined for none. */

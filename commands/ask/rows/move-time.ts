@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { isRoomShut } from '../../../core/language/room-shut.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Said } from '../../../core/language/said.ts';
 import type { Slots } from '../../../core/language/slots.ts';
@@ -13,7 +14,7 @@ const NIGHT = '12 h';
 
 /** Whether the two readings are of evening and morning: a day and a night, over and over, or one of them. */
 export function isDayAndNight({ reading: { scanned } }: Frame): boolean {
-  if (met(scanned, 'times.sameHour', 'places.shutRoom')) return false;
+  if (met(scanned, 'times.sameHour') || isRoomShut(scanned)) return false;
   const parts = (['times.morning', 'times.day', 'times.evening', 'times.night'] as const).filter((part) =>
     met(scanned, part),
   );

@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
+import { isRoomShut } from '../../../core/language/room-shut.ts';
 import { met, type Met } from '../../../core/language/met.ts';
 import { ruledOut, type RuledOut } from '../../../core/water/what-moves.ts';
 import { movedCommand } from '../../water/moved.ts';
@@ -27,7 +28,7 @@ export const movedRows: readonly Row[] = [
           way: wayOf(frame),
           over: moveTime(frame, context),
           without: without.length === 0 ? undefined : without.join(', '),
-          shut: met(frame.reading.scanned, 'places.shutRoom') || undefined,
+          shut: isRoomShut(frame.reading.scanned) || undefined,
           swing: isDayAndNight(frame) || undefined,
         },
         context,

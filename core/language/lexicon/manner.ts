@@ -108,4 +108,5 @@ export const manner = {
   unitChem: `ppm ppb ppt dkh meq milliequivalents sg mg_per_litre parts_per_million parts_per_thousand microsiemens`,
   unitPower: `watt watts kilowatt kwh wattage`,
   unitTime: `second seconds minute minutes hour hours week weeks months year years`,
+  shuts: `shut shuts shutting closed closing sealed draughtproofed`,
 } as const;

@@ -22,9 +22,8 @@ export const places = {
   standPlace: `stand under_the_stand under_tank inside_cabinet`,
   bathroom: `bathroom bathtub shower toilet drain`,
   window: `window windowsill sunlight direct_sun daylight radiator`,
-  shutRoom: `windows_closed windows_shut windows_are_closed windows_are_shut closed_windows shut_windows closed_the_windows
-    shut_the_windows windaes_are_shut window_shut window_closed house_is_shut house_shut house_closed_up house_is_closed
-    shut_up_tight closed_up sealed_up airtight new_windows double_glazing insulated doors_shut doors_closed room_is_shut`,
+  opening: `window windows windae windaes hatch hatches door doors vent vents house home flat room cabin boat saloon`,
+  shutRoom: `shut_up_tight closed_up sealed_up airtight new_windows double_glazing insulated battened_down`,
   car: `car van`,
   store: `lfs fish_store pet_shop petshop local_shop swap_meet online_shop`,
   wild: `sea beach lagoon wild tidepool wild_caught wild_colony`,

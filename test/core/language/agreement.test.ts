@@ -15,6 +15,10 @@ function agreement(kind: Kind, slots: Slots, isNamed = true): number {
   return agreementOf(kind, slots, isNamed ? (slots.levels ?? []).map(({ of }) => of) : []);
 }
 
+function warm(text: string): Slots {
+  return { levels: [{ of: 'temperature', part: 'now', text, value: Number.parseFloat(text) }] };
+}
+
 describe('what was said against a kind', () => {
   it('makes an emergency less likely where only levels were told that are none', () => {
     expect(agreement('urgent-water', reads('nitrate'))).toBeLessThan(1);
@@ -22,6 +26,13 @@ describe('what was said against a kind', () => {
     expect(agreement('urgent-water', reads('nitrate', 'ammonia'))).toBe(1);
     expect(agreement('urgent-water', reads('nitrate'), false)).toBe(1);
     expect(agreement('urgent-water', {})).toBe(1);
+  });
+
+  it('makes one less likely where the tank is as warm as it should be', () => {
+    expect(agreement('urgent-water', warm('25.5'), false)).toBeLessThan(1);
+    expect(agreement('urgent-water', warm('78 f'), false)).toBeLessThan(1);
+    expect(agreement('urgent-water', warm('29 c'), false)).toBe(1);
+    expect(agreement('urgent-water', warm('17'), false)).toBe(1);
   });
 
   it('is against a dose of what no salt raises, and a salinity that was not told', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fitKinds } from '../../../core/language/fit.ts';
 import { cardTemperature, fitCards } from '../../../core/language/fit-cards.ts';
 import { fitRoles } from '../../../core/language/fit-roles.ts';
+import { fitStory } from '../../../core/language/fit-story.ts';
 import type { Line } from '../../../core/language/labelled.ts';
 import { modelBytes, modelIn, type Model } from '../../../core/language/model-file.ts';
 import { openReader } from '../../../core/language/reading.ts';
@@ -26,6 +27,7 @@ function model(): Model {
   return {
     sentences: 'x',
     thresholds,
+    story: fitStory([batch]),
     kinds: fitKinds(lines),
     cards: fitCards([batch], cardTexts),
     ...fitRoles(lines, ({ kind }) => [{ name: kind, probability: 0.9 }]),
