@@ -5,7 +5,7 @@ import type { Frame } from '../../core/language/frame.ts';
 import { ACTING, wordsBesides } from '../../core/language/goes-on.ts';
 import { asksNothing, kinds, type Kind } from '../../core/language/kinds.ts';
 import { isSum } from '../../core/language/kind-groups.ts';
-import type { Slots } from '../../core/language/slots.ts';
+import type { SlotName, Slots } from '../../core/language/slots.ts';
 import { met } from '../../core/language/met.ts';
 import { coverOf } from './cover.ts';
 
@@ -40,12 +40,17 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
   const covered = coverOf(known(before));
   const own = wordsBesides(frame.reading.scanned) > FEW_WORDS ? OWN * LONG : OWN;
   const isSalty = isSalinitySpoken(frame, before);
+  const facts = { ...known(before), ...frame.slots };
+  const isOutcome = (kind: Kind): boolean =>
+    met(frame.reading.scanned, 'sums.outcome') &&
+    OUTCOMES.some(([of, needs]) => of === kind && needs.every((name) => facts[name] !== undefined));
   return kinds
     .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind) && (isSalty || !OF_SALINITY.test(kind)))
     .map((kind) => {
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
       const same = isOfSame(frame, said, kind) ? SAME : 0;
       const plain = own * ownShare(frame, kind) + TOLD * told + same + covered(kind);
+      if (isOutcome(kind)) return { kind, weight: plain + OUTCOME };
       if (plain < LEAST) return { kind, weight: 0 };
       if (isSum(kind) || AMOUNTS.has(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
       if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
@@ -55,6 +60,17 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
     .toSorted((a, b) => b.weight - a.weight)
     .map(({ kind }) => kind);
 }
+
+/** What comes of something done or planned, with the facts it needs: "where does that land me". */
+const OUTCOMES: readonly (readonly [Kind, readonly SlotName[]])[] = [
+  ['dose-effect', ['amount', 'salt']],
+  ['dose-effect', ['amount', 'strength']],
+  ['change-once', ['changed', 'levels']],
+  ['change-once', ['share', 'levels']],
+  ['salinity-forecast', ['waterRate', 'span']],
+];
+/** It weighs as much as a sum that is asked for and spoken of. Own choice. */
+const OUTCOME = 1.5;
 
 /** A sum of salinity stands for nothing where nobody spoke of one. */
 const OF_SALINITY = /^salinity-(?:adjust|forecast|convert)$/;
@@ -103,8 +119,11 @@ function isSumAsked({ reading }: Frame): boolean {
   );
 }
 
-/** A level that salts are dosed for is wanted somewhere in the case. */
+/** A level that salts are dosed for is wanted somewhere in the case, and is not below what the tank reads. */
 function isDoseWanted(before: Case): boolean {
   const { levels = [] } = known(before);
-  return levels.some(({ part, of }) => part === 'wanted' && compoundsFor(of).length > 0);
+  return levels.some(({ part, of, value }) => {
+    const now = levels.find((level) => level.of === of && level.part === 'now');
+    return part === 'wanted' && compoundsFor(of).length > 0 && (now === undefined || now.value < value);
+  });
 }

@@ -28,7 +28,7 @@ export const poisons = {
   zincTin: `zinc galvanised galvanized tin brass bronze aluminium aluminum`,
   lead: `lead_weight lead_weights lead_strip plumbum mercury`,
   rust: `rust rusty rusted rusting corroded corrosion iron steel stainless screw screws`,
-  coin: `coin coins penny pennies pence earring earrings hairpin keyring jewellery jewelry bracelet`,
+  coin: `coin coins coppers penny pennies pence earring earrings hairpin keyring jewellery jewelry bracelet`,
   battery: `battery batteries button_cell coin_cell`,
   magnet: `magnet magnets`,
   toy: `toy toys crayons`,

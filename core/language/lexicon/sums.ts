@@ -54,6 +54,10 @@ export const sums = {
   tenth: `tenth tenths ten_percent 10_percent fifth`,
   double: `double doubled twice triple tripled times_two thrice`,
   ratio: `ratio proportion proportions share portion one_to_one`,
+  outcome: `what_will where_do_i_land where_will_i_land where_does_that_land where_does_it_land where_does_that_land_me land_me land_at
+    lands_at ends_up end_up end_up_at where_will_it_be where_am_i_then where_does_that_put where_does_that_leave what_should_it_be_at
+    what_should_it_be_now what_is_it_at_now what_is_it_now what_will_it_be after_that after_this what_would_it_be what_does_that_make
+    where_should_it_be reads_after read_after`,
   most: `most max maximum limit`,
   least: `least min minimum lower_limit`,
   zero: `zero undetectable nil not_detectable zeros`,
