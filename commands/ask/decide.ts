@@ -1,7 +1,7 @@
 import { isDangerKind } from '../../core/language/kind-groups.ts';
 import { met } from '../../core/language/met.ts';
 import type { Frame } from '../../core/language/frame.ts';
-import type { Kind } from '../../core/language/kinds.ts';
+import { asksNothing, type Kind } from '../../core/language/kinds.ts';
 import type { Thresholds } from '../../core/language/model-file.ts';
 import { personLead } from '../urgent/of-reading.ts';
 
@@ -22,6 +22,9 @@ const ASKED_FIRST = 0.2;
 /** Below this probability a danger told as over or long past is asked about, not answered. Own choice. */
 const SURELY = 0.9;
 
+/** What only tells or greets is answered as that only where less than this speaks of a hurt person. Own choice. */
+const PERHAPS_HURT = 0.08;
+
 /** A person comes before the water even where the water is somewhat likelier. */
 const PERSON_FIRST = 0.6;
 
@@ -41,6 +44,8 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const isOver = ofPerson + ofWater < SURELY && met(first.reading.scanned, 'manner.over', 'times.longAgo');
   const isDanger = danger !== undefined && ofPerson + ofWater >= thresholds.danger;
   if (isDanger && !isOver) return answered(danger, frames);
+  const isAsked = ofPerson >= PERHAPS_HURT || ofPerson + ofWater >= ASKED_FIRST;
+  if (asksNothing.has(first.kind) && isAsked && !isOver && danger !== undefined) return asked(danger, frames);
   const isSure =
     !(isOver && isDangerKind(first.kind)) &&
     first.probability >= thresholds.answer &&
@@ -60,6 +65,12 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
     ? [...perhaps, ...others].slice(0, MOST_OFFERED)
     : [...others.slice(0, MOST_OFFERED - perhaps.length), ...perhaps].slice(0, MOST_OFFERED);
   return { kind: 'offer', frames: offered };
+}
+
+/** A danger is asked about first, beside the likelier kinds. */
+function asked(danger: Frame, frames: readonly Frame[]): Decision {
+  const others = frames.filter((frame) => frame !== danger);
+  return { kind: 'offer', frames: [danger, ...others].slice(0, MOST_OFFERED) };
 }
 
 /** What only reports readings: whichever of these it is, the readings are judged. */

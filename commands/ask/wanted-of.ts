@@ -73,7 +73,7 @@ const OUTCOMES: readonly (readonly [Kind, readonly SlotName[]])[] = [
 const OUTCOME = 1.5;
 
 /** A sum of salinity stands for nothing where nobody spoke of one. */
-const OF_SALINITY = /^salinity-(?:adjust|forecast|convert)$/;
+const OF_SALINITY = /^salinity-(?:adjust|forecast|convert|mix)$/;
 
 function isSalinitySpoken({ slots, reading: { scanned } }: Frame, { moments }: Case): boolean {
   const isNamed = scanned.names.some(({ id }) => id === 'salinity');

@@ -55,7 +55,7 @@ interface Label {
 
 export const bottleCommand = defineCommand({
   path: ['dose', 'bottle'],
-  summary: 'A bottle that says what it raises: its millilitres, or what an amount did',
+  summary: 'A bottle that says what it raises: its ml, or what an amount did',
   example: '/dose bottle of:alkalinity dose:1 mL per:100 L raises:0.5 dKH use:0.8 dKH a day volume:250 L',
   options,
   run: (input): Answer => {

@@ -17,13 +17,13 @@ const USUAL_C = 25;
 
 export const limewaterCommand = defineCommand({
   path: ['dose', 'limewater'],
-  summary: 'How much lime a batch holds, and whether lime in the top-off covers the use',
+  summary: 'How much lime a batch holds, and whether lime in top-off is enough',
   example: '/dose limewater amount:1 gal volume:90 gal goal:0.6 dKH',
   options: z.strictObject({
     amount: quantityOption('volume', 'Top-off a day, e.g. 4 L; without a tank volume, the size of the batch'),
-    powder: textOption('What is put in, to see whether it dissolves, e.g. 2 tsp or 7 g').optional(),
+    powder: textOption('What is put in: does it dissolve, e.g. 2 tsp or 7 g').optional(),
     per: quantityOption('volume', 'The water it is put into; the batch if left out').optional(),
-    daily: quantityOption('volume', 'What evaporates a day, beside a powder: what it brings').optional(),
+    daily: quantityOption('volume', 'Evaporation a day, with powder: what it brings').optional(),
     volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),
     goal: quantityOption('alkalinity', 'Alkalinity the tank uses a day, e.g. 0.6 dKH').optional(),
     // The vessel stands in the room, so the tank's own temperature says nothing of it.

@@ -12,7 +12,7 @@ import { askedTank, keepOf } from './asked-tank.ts';
 
 export const showToCommand = defineCommand({
   path: ['tank', 'show-to'],
-  summary: 'Let a helper see your tank for a day; take it back at any time',
+  summary: 'Let a helper see your tank for a day; can be taken back',
   example: '/tank show-to who:100000000000000002',
   private: true,
   options: z.strictObject({

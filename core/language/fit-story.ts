@@ -1,13 +1,11 @@
 import type { Batch, Line } from './labelled.ts';
-import { isDangerKind } from './kind-groups.ts';
 import { kinds, type Kind } from './kinds.ts';
 import type { StoryShares } from './in-story.ts';
 
 /** As many messages with the usual shares are counted in, so that what stories seldom tell is not ruled out. Own choice. */
 const USUAL = 100;
-/** The stories are of few subjects: no kind is made less likely than by this, and no danger less than by the second. */
-const LEAST = 0.2;
-const LEAST_OF_DANGER = 0.4;
+/** The stories are of few subjects: no kind is made less likely than by this. Own choice. */
+const LEAST = 0.6;
 
 /**
  * How much likelier each kind is in the course of a story than among all messages: where it has not come up yet, and where
@@ -20,8 +18,7 @@ export function fitStory(batches: readonly Batch[]): StoryShares {
   const shares = kinds.map((kind) => {
     const usual = lines.filter((line) => line.kind === kind).length / Math.max(lines.length, 1);
     const { fresh, freshOf, again, againOf } = counted(kind);
-    const least = isDangerKind(kind) ? LEAST_OF_DANGER : LEAST;
-    const factor = (count: number, of: number): number => Math.max(least, likelier(count, of, usual));
+    const factor = (count: number, of: number): number => Math.max(LEAST, likelier(count, of, usual));
     return [kind, { fresh: factor(fresh, freshOf), again: factor(again, againOf) }] as const;
   });
   return Object.fromEntries(shares);

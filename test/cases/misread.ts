@@ -15,18 +15,16 @@ export const misread: Readonly<Record<string, Kind | undefined>> = {
   A14: undefined,
   // Asks whether somebody is hurt; neither the wish (9.3 again) nor a dose is heard.
   A16: undefined,
-  // Unsure between limewater, a solution and an overdose: asks which, limewater among the buttons.
-  A18: 'limewater',
   // Read as a salinity to be raised: leads with the raise, leaves it only on condition and names no 4 %.
   B09: undefined,
+  // Asks what the cups are; the button for an amount leads to the answer.
+  B11: undefined,
   // Taken for a rule of specific gravity: judges the reading of the fluid, not the tank by it.
   B13: undefined,
   // Unsure; "hours of light" is offered, but takes it for a change from 5 h to 12 h.
   C05: undefined,
   // Taken for corals that spread by themselves: how to hold those in, not what the fluffy things may be.
   D03: undefined,
-  // Unsure between the lights and the reminder: asks which, and either leads to the answer.
-  E03: 'light-hours',
   // Unsure; "two tests of one water" is offered, but takes the usual 8 for the second kit.
   G05: undefined,
   // Not understood; peroxide is not named, so the refusal of an amount is not reached. No amount is given either.

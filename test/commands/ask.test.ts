@@ -74,10 +74,12 @@ describe('ask', () => {
 
   it('gives no amount of bleach, and says where alone it belongs', () => {
     const told = textOf(ask('how much bleach for 50 gallons', context));
-    expect(told).toMatch(/^Only on empty gear and dead rock, outdoors, plain bleach as its label says/);
-    expect(told).toMatch(/acids and bleach by their labels only/);
-    expect(told).toMatch(/no animals/);
-    expect(told).toMatch(/Never mix bleach with acid, vinegar or ammonia/);
+    expect(told).toMatch(
+      /^Only on empty gear and dead rock, outdoors, bleach by its label; .*chlorine strip reads 0/,
+    );
+    expect(told).toMatch(/Acid on rock: not needed: it burns people/);
+    expect(told).toMatch(/Bleach never with acid, vinegar or ammonia: poisonous gas/);
+    expect(told).toMatch(/Gloves, goggles/);
     for (const one of reached('how much bleach for 50 gallons', context))
       expect(textOf(one)).not.toMatch(/\d(?:\.\d+)? ?(?:mL|L|mg|drops|cups?|gal)\b/);
   });

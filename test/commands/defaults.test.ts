@@ -17,9 +17,11 @@ const notFilled: Readonly<Record<string, string>> = {
   'dose bottle amount': 'what goes in of the bottle',
   'dose bottle bottle': 'the bottle that is made',
   'dose limewater per': 'the water the lime is put into',
+  'dose limewater daily': 'what evaporates in a day',
   'dose net glass': 'the size a tank is called by, of whatever tank is spoken of',
   'dose net volume': 'the water of that tank, which may be another',
   'dose label per': 'the water a label is written for',
+  'waterchange goal amount': 'the water of each change, not the tank',
   'waterchange once amount': 'the water changed, not the tank',
   'waterchange once bucket': 'what is carried at a time',
   'waterchange drip amount': 'the water passed through, not the tank',
@@ -31,6 +33,7 @@ const notFilled: Readonly<Record<string, string>> = {
   'water spill room': 'free space in the sump',
   'salinity mix volume': 'the bin',
   'salinity mix label': 'what the label of the salt says',
+  'salinity mix scoop': 'what one scoop of it weighs',
   'salinity mix goal': 'an aim, not a reading: 35 ppt, and said',
   'salinity convert reading': 'the reading to convert',
   'salinity convert temperature': 'left out it says that the instrument compensates',
@@ -54,6 +57,7 @@ const notFilled: Readonly<Record<string, string>> = {
   'salinity lost days': 'a time',
   'salinity excess now': 'just read, since fresh water ran in',
   'salinity excess usual': 'what it reads otherwise',
+  'coral suited volume': 'a tank that is not kept here',
 };
 
 const WATER = new Set<string | undefined>(['volume', 'temperature']);

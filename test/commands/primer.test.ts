@@ -95,7 +95,7 @@ describe('plain words', () => {
     [
       'what is a drip loop',
       'Mains: RCD, plugs, drip loops',
-      /loop lower than its socket, so that drops fall/,
+      /Drip loop: the cable hangs lower than its socket, so that drops fall off before the plug/,
     ],
     [
       'what does aquacultured mean',
@@ -103,14 +103,14 @@ describe('plain words', () => {
       /Aquacultured: cut and grown in tanks/,
     ],
     [
-      'how do i prepare the tank for a vacation',
+      'what should i prepare before a vacation',
       'Going away: what to prepare',
       /Change nothing new in the last two weeks[^]*Write one page/,
     ],
     [
       'how do i go about moving house with a reef',
       'Moving house: order of the day',
-      /the glass travels empty[^]*Power off before hands go in/,
+      /glass empty, in one day\. Out: water, corals, rock, fish, sand\.[^]*Power off before hands go in/,
     ],
   ];
   it.each(particular)('%s -> %s', (text, about, fact) => {
@@ -118,6 +118,15 @@ describe('plain words', () => {
     expect(given.headline).toBe(primerCommand.run({ about }, context).headline);
     expect(textOf(given)).toMatch(fact);
   });
+
+  /** Known miss: unsure between two cards, offers both. */
+  const unsure = ['how do i prepare the tank for a vacation', 'Going away: what to prepare'] as const;
+  it.fails.each([unsure])('%s -> %s', (text, about) =>
+    expect(ask(text, context).headline).toBe(primerCommand.run({ about }, context).headline),
+  );
+  it.each([unsure])('%s: offers %s', (text, about) =>
+    expect(ask(text, context).next[0]).toMatchObject({ command: 'primer', input: { about } }),
+  );
 
   /** Known misses: the whole subject is asked about, and particular questions of it are offered. */
   const misread: readonly [string, string][] = [

@@ -14,8 +14,12 @@ describe('lowering 1.030 to 1.026 in 55 US gal', () => {
 
   it('gives the single swap and four days', () => {
     expect(found.headline).toMatch(/^Salinity 1\.030 SG \(39\.8 ppt\) is high; .* Over 4 days/);
-    expect(found.headline).toMatch(/13\.2 % \(7\.29 US gal \(27\.6 L\)\): too much at once/);
-    const days = found.facts.map(({ value }) => Number(/swap ([\d.]+) US gal/.exec(value)?.[1]));
+    expect(found.facts[0]).toEqual({
+      label: 'in one go',
+      value: '13.2 % (7.29 US gal (27.6 L))',
+      verdict: 'too much with corals or other invertebrates',
+    });
+    const days = found.facts.slice(1).map(({ value }) => Number(/swap ([\d.]+) US gal/.exec(value)?.[1]));
     expect(days).toEqual([1.81, 1.88, 1.95, 2.02]);
     expect(found.headline).toContain('7.66 US gal (29 L) in all');
     expect(text).toMatch(/39\.8 ppt/);
@@ -30,8 +34,10 @@ describe('lowering 1.030 to 1.026 in 55 US gal', () => {
   });
 
   it('steps in ppt where ppt was read, and keeps to the pace given', () => {
-    expect(ask('adjust', { now: '38 ppt', volume: '100 L' }).facts).toHaveLength(3);
-    expect(ask('adjust', { now: '38 ppt', pace: '1.5 ppt' }).facts).toHaveLength(2);
+    const daysOf = (input: Record<string, string>) =>
+      ask('adjust', { now: '38 ppt', ...input }).facts.map(({ label }) => label);
+    expect(daysOf({ volume: '100 L' })).toEqual(['in one go', 'day 1', 'day 2', 'day 3']);
+    expect(daysOf({ pace: '1.5 ppt' })).toEqual(['in one go', 'day 1', 'day 2']);
     expect(textOf(ask('adjust', { now: '38 ppt', pace: '1.5 ppt' }))).toMatch(/faster than the usual/);
     expect(() => ask('adjust', { now: '38 ppt', pace: '20 ppt' })).toThrow(Problem);
   });
@@ -58,7 +64,11 @@ describe('raising', () => {
   it('32 to 35: five days at half the pace, 8.57 L per 100 L by top-off', () => {
     const found = ask('adjust', { now: '32 ppt' });
     expect(found.headline).toMatch(/^Over 5 days swap 7\.5 L per 100 L/);
-    expect(found.headline).toMatch(/8\.57 L per 100 L in all/);
+    expect(found.headline).toMatch(/44\.79 L per 100 L in all/);
+    expect(found.facts[0]).toMatchObject({
+      label: 'by topping off with salt water instead',
+      value: '8.57 L per 100 L of 35 ppt in all',
+    });
     expect(textOf(found)).toMatch(/no volume given/);
   });
 

@@ -11,6 +11,7 @@ import { noCleaner } from '../../triage/no-amount.ts';
 import type { Row } from '../row.ts';
 import { byLabel, hasLabel } from './by-label.ts';
 import { ofBottle } from './bottle-dose.ts';
+import { isCaustic } from './caustic.ts';
 import { eachSalt } from './each-salt.ts';
 import { amountFor } from './dose-for.ts';
 import { isMishap, overdosed } from './overdose.ts';
@@ -129,12 +130,6 @@ function isOpen(frame: Frame): boolean {
 /** What no amount is given of, whatever the goal. */
 function isRefused(frame: Frame): boolean {
   return isCaustic(frame) || isOfPh(frame);
-}
-
-/** Lye and acids, where no salt is named beside them. */
-function isCaustic({ reading: { scanned } }: Frame): boolean {
-  const isSalt = scanned.names.some((name) => name.class === 'salt');
-  return !isSalt && met(scanned, 'substances.lye', 'poisons.acid');
 }
 
 /** "raise ph from 7.8 to 8.2": pH alone is named and no goal is read, whatever 8.2 was taken for. */

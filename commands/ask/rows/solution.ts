@@ -5,11 +5,13 @@ import { significant } from '../../../core/quantity/format.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { solutionCommand } from '../../dose/solution.ts';
+import { noCleaner } from '../../triage/no-amount.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { withRemarks } from './said-remarks.ts';
 import { attempt } from './attempt.ts';
 import { eachPowder, ofBottle } from './bottle-dose.ts';
+import { isCaustic } from './caustic.ts';
 import { gramsPerLitre, isMass, stockSaid, type StockSaid } from './stock-said.ts';
 import { limewaterOf } from './limewater.ts';
 import { isSwap, swapped } from './swap.ts';
@@ -22,12 +24,16 @@ export const solutionRows: readonly Row[] = [
       {
         oneOf: ['salt'],
         ask: 'Which powder is it, by its chemical name?',
-        when: ({ slots }) => slots.bottle === undefined,
+        when: (frame) => frame.slots.bottle === undefined && !isCaustic(frame),
       },
       {
         oneOf: ['container', 'strength', 'bottle'],
         ask: 'In how much water, filled up?',
-        when: (frame) => !isSwap(frame) && powderIn(frame) !== undefined && vesselIn(frame) === undefined,
+        when: (frame) =>
+          !isSwap(frame) &&
+          !isCaustic(frame) &&
+          powderIn(frame) !== undefined &&
+          vesselIn(frame) === undefined,
       },
     ],
     uses: [
@@ -43,7 +49,7 @@ export const solutionRows: readonly Row[] = [
       'now',
       'volume',
     ],
-    answer: solutionOf,
+    answer: (frame, context) => (isCaustic(frame) ? noCleaner(false) : solutionOf(frame, context)),
   },
   {
     kind: 'limewater',

@@ -20,7 +20,7 @@ export function watchSaid({ slots: { of }, reading }: Frame, context: OwnContext
     const input = { of: of === undefined ? undefined : parameter(of).label };
     if (met(scanned, 'deeds.cancels') && of !== undefined)
       return own('Stop watching it', watchCommand, { ...input, stop: 'yes' }, context);
-    return met(scanned, 'manner.askWhich', 'deeds.shows')
+    return met(scanned, 'manner.askWhich', 'manner.asksBot', 'deeds.shows')
       ? own('What is watched', watchCommand, {}, context)
       : undefined;
   }

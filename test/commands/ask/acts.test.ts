@@ -92,27 +92,29 @@ describe('after a reminder was set in plain words', () => {
   });
 });
 
+function writesAsAlone(first: string, second: string): void {
+  const { keep, say, rows } = talking();
+  attempt(() => say(first));
+  const before = keep.reminders().length;
+  const rowsBefore = rows();
+  attempt(() => say(second));
+  const own = talking();
+  attempt(() => own.say(second));
+  const alone = own.keep.reminders().length;
+  expect(keep.reminders().length - before).toBe(alone);
+  if (alone === 0) expect(rows()).toBe(rowsBefore);
+}
+
 describe('finding out what a sentence goes on from', () => {
   it.each([
     [dose, 'and with baking soda?'],
     [dose, 'and remind me every saturday 9am'],
     [dose, 'and change floss every sat, water change every other sat, test alk mondays'],
-    ['remind me to test alk', 'every saturday 9am'],
     ['remind me to test alk', 'and on saturdays'],
+    ['remind me to test alk', 'every saturday 9am'],
     ['what should my alk be', 'and calcium'],
     ['my torch is closed', 'and it is 75 gal'],
-  ])('%s, then %s: writes nothing the sentence itself does not', (first, second) => {
-    const { keep, say, rows } = talking();
-    attempt(() => say(first));
-    const before = keep.reminders().length;
-    const rowsBefore = rows();
-    attempt(() => say(second));
-    const own = talking();
-    attempt(() => own.say(second));
-    const alone = own.keep.reminders().length;
-    expect(keep.reminders().length - before).toBe(alone);
-    if (alone === 0) expect(rows()).toBe(rowsBefore);
-  });
+  ])('%s, then %s: writes nothing the sentence itself does not', writesAsAlone);
 });
 
 /** A question asked back is fine. */

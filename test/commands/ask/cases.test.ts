@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Answer } from '../../../commands/answer.ts';
+import type { Taken } from '../../../commands/ask/answer-message.ts';
 import { findCommand } from '../../../commands/index.ts';
 import { ask } from '../../ask.ts';
 import { cases } from '../../cases/all.ts';
@@ -10,10 +11,10 @@ import { sums } from '../../cases/sums.ts';
 import { asked } from '../../corpus.ts';
 import { textOf } from '../text.ts';
 
-/** The answer to a case by somebody who keeps nothing yet; `as` where a kind was chosen. */
-function answered({ asked: question, nowMs = 0 }: Case, as?: (typeof misread)[string]): Answer {
+/** The answer to a case by somebody who keeps nothing yet; `taken` where a button was chosen. */
+function answered({ asked: question, nowMs = 0 }: Case, taken?: Taken): Answer {
   const keep = openStore({ file: ':memory:', nowMs: () => nowMs }).keepFor('100000000000000001');
-  return ask(question, { nowMs, keep, zone: 'UTC' }, as && { as });
+  return ask(question, { nowMs, keep, zone: 'UTC' }, taken);
 }
 
 function whole(given: Answer): string {
@@ -63,8 +64,19 @@ describe('what is misread', () => {
     expect(answered(expected).next).toContainEqual(
       expect.objectContaining({ command: 'ask', input: expect.objectContaining({ as }) as unknown }),
     );
-    const chosen = whole(answered(expected, as));
+    const chosen = whole(answered(expected, { as }));
     expect(faults(chosen, expected), chosen).toEqual([]);
+  });
+
+  it('B11: the right answer is behind the amount it asks for', () => {
+    const { B11: expected = expect.unreachable() } = cases;
+    const taken = { as: 'salinity-mix', parts: '0:amount:substance' } as const;
+    expect(answered(expected).next).toContainEqual({
+      label: 'an amount of a substance',
+      command: 'ask',
+      input: taken,
+    });
+    expect(faults(whole(answered(expected, taken)), expected)).toEqual([]);
   });
 
   it('is a case', () => expect(missed.map(([id]) => id).sort()).toEqual(Object.keys(misread).sort()));

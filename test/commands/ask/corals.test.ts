@@ -95,7 +95,10 @@ describe('a coral that is shut', () => {
 
 describe('palytoxin before all else', () => {
   it.each([
-    ['can i boil rock with palys to kill them', /^No, never, not outdoors, .*palytoxin into your lungs/],
+    [
+      'can i boil rock with palys to kill them',
+      /^No, never: not outdoors, .*Steam and dust can carry palytoxin/,
+    ],
     ['how to frag zoas safely', /^Gloves and eye protection first/],
     ['can i glue zoas next to palys', /^Mostly yes/],
   ])('%s', (question, pattern) => {
@@ -106,7 +109,7 @@ describe('palytoxin before all else', () => {
   it('says how to be rid of them without heat, and what to do when ill', () => {
     const text = textOf(ask('can i boil rock with palys to kill them', { nowMs: 0 }));
     expect(text).toMatch(/lift the rock out whole and wet/);
-    expect(text).toMatch(/fresh air, emergency number, say palytoxin/);
+    expect(text).toMatch(/fresh air, emergency number or poison centre; say palytoxin, do not wait/);
   });
 
   it.each(['why are my zoas bleaching', 'what is killing my zoas', 'baking soda for my zoa tank?'])(
@@ -162,7 +165,6 @@ describe('kinds of corals', () => {
     ['lps at 250 par ok?', /^Too bright: 250 PAR/],
     ['is 250 par to much for a torch?', /^Too bright: 250 PAR/],
     ['is monti cap going to shade my acans', /^In time, yes/],
-    ['what sps can i keep at 300 par', /of 19 kinds/],
   ])('%s', (question, pattern) => expect(headline(question, pattern)).toMatch(pattern));
 });
 
@@ -171,6 +173,8 @@ const misread: readonly [string, RegExp][] = [
   ['what is the lighting for rock flower anemone', /^Rock flower anemone: a range/],
   // Asked back which coral; the list of those that fit is not offered.
   ['what corals can i keep with low light', /\(60 PAR\)/],
+  // Offered as about one coral, or the light of one: the list of those that fit is not.
+  ['what sps can i keep at 300 par', /of 19 kinds/],
   // Offered what it does to people, and which animals bother corals.
   ['is galaxea harmful to other corals', /^Galaxy coral, sting:/],
   // The card of palytoxin, which a soft coral has not.

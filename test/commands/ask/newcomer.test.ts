@@ -37,6 +37,7 @@ describe('what newcomers type first', () => {
     ['help', /^Hello!/],
     ['are you a bot', /^Hello! I am a bot/],
     ["i'm new", /^Welcome!/],
+    ['i want a reef tank', /^Welcome!/],
     ['thanks', /^You are welcome/],
     ['ok thanks that helped', /^You are welcome/],
     ['lol', /^All right/],
@@ -52,7 +53,6 @@ describe('what newcomers type first', () => {
   const misread: readonly [string, RegExp][] = [
     ['what is this', /^Hello!/],
     ['how do i start', /^Welcome!/],
-    ['i want a reef tank', /^Welcome!/],
     ['how do i set up a reef tank', /^Welcome!/],
     ['mein fisch stirbt, hilfe', /nur Englisch/],
     ['my tank sucks', /^Change nothing big/],
@@ -66,16 +66,14 @@ describe('what newcomers type first', () => {
     'what should i do now my fish is dying',
     'where do i begin with dosing alk',
     'how do i start dosing',
+    'hello my torch is closed',
   ])('is not mistaken for a greeting: %s', isNoGreeting);
 
-  // Known misses: the thanks or the hello is heard, what comes behind it is not.
-  it.fails.each(['thanks, now my clownfish is gasping', 'hello my torch is closed'])(
-    'is not mistaken for a greeting: %s',
-    isNoGreeting,
-  );
+  // Known miss: the thanks is heard, what comes behind it is not.
+  it.fails.each(['thanks, now my clownfish is gasping'])('is not mistaken for a greeting: %s', isNoGreeting);
 
   it.each([['hello my torch is closed', /^Leave it alone, and test salinity and alkalinity/]] as const)(
-    'offers what is wrong with a coral beside the greeting: %s',
+    'tells or offers what is wrong with a coral behind the greeting: %s',
     isTold,
   );
 });

@@ -51,7 +51,9 @@ describe('/waterchange goal, as printed', () => {
           expect(headline).toMatch(/never gets to|Nothing to (?:do|change)/);
           return;
         }
-        const [, each = '', all = ''] = /: ([\d.]+ m?L) each, ([\d.]+ m?L) in all/.exec(headline) ?? [];
+        const [, each = ''] = /\(([\d.]+ m?L) each\)/.exec(headline) ?? [];
+        const water = facts.find(({ label }) => label === 'new water and time')?.value ?? '';
+        const [, all = ''] = /^([\d.]+ m?L) in all/.exec(water) ?? [];
         expect(amountIn(all)).toBeCloseTo(times * amountIn(each), 6);
         expect(amountIn(each)).toBeLessThanOrEqual((litres * share) / 100 + 1e-9);
         expect(amountIn(each)).toBeGreaterThan((litres * share) / 100 - 0.0101 * amountIn(each));
@@ -74,7 +76,7 @@ describe('/waterchange goal, as printed', () => {
         expect(Math.abs(last - (levels.at(-1) ?? Number.NaN))).toBeLessThanOrEqual(digit[of] * 0.501);
         expect(last).toBeLessThanOrEqual(to + digit[of] / 2);
         if (times > 1) expect(levels.at(-2)).toBeGreaterThan(to - 1e-9);
-        const days = Number(/It takes ([\d.]+) days? from the first/.exec(headline)?.[1] ?? 0);
+        const days = Number(/, ([\d.]+) days? from the first/.exec(water)?.[1] ?? 0);
         expect(days).toBeCloseTo(every * (times - 1), 1);
       }),
       { numRuns: 5000 },

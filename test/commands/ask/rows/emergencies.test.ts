@@ -37,8 +37,21 @@ describe('a person or pet is hurt', () => {
     expect(hurt(text)?.headline).toBe(hurtCard(id).first);
   });
 
-  it('asks where the message does not say how', () =>
-    expect(hurt('my wife feels ill')?.headline).toBe(HURT_QUESTION));
+  it.each(['i got hurt', 'my daughter got hurt, help'])(
+    'asks where the message does not say how: %s',
+    (text) => expect(hurt(text)?.headline).toBe(HURT_QUESTION),
+  );
+
+  it('where it may as well be either: the emergency number, what comes first in each, and all the others', () => {
+    const given = hurt('my wife feels ill');
+    expect(given?.headline).toMatch(
+      /^Faint, numb, short of breath or bleeding hard: the emergency number now\./,
+    );
+    expect(given?.facts).toContainEqual(
+      expect.objectContaining({ value: hurtCard('palytoxin breathed').first }),
+    );
+    expect(given?.next.map(({ label }) => label)).toContain('It is something else');
+  });
 
   /** Known misses: taken for a shock and for a poison that was breathed, which nothing tells of. */
   it.fails.each(['my son is hurt', 'i feel bad'])('asks so: %s', (text) =>
@@ -84,9 +97,15 @@ describe('something goes wrong now', () => {
     expect(urgent('woke up and the tank is 66 degrees, heater dead')?.read).toContain('temperature 18.9 °C');
   });
 
-  test('what is not clear is asked, with the likeliest first and no more buttons than the menu has', () => {
+  test('what is not clear has what is safe in all that are likely, people, and every other emergency', () => {
     const given = urgent('something is wrong with the tank, help');
-    expect(given?.headline).toContain('What is happening?');
+    expect(given?.headline).toMatch(
+      /^Stop whatever still goes in, and keep the surface moving\. .*, or: .*\? Do what fits\.$/,
+    );
+    expect(given?.cautions.join()).toMatch(/^People first/);
+    expect(given?.next.map(({ label }) => label)).toEqual(
+      expect.arrayContaining(['A person is hurt or ill', 'Another emergency']),
+    );
     expect(given?.next.length).toBeLessThanOrEqual(10);
   });
 

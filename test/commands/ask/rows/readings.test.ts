@@ -146,8 +146,15 @@ describe('the water of a box', () => {
     expect(number(cube, 'L')).toBeCloseTo(((18 * 2.54) ** 2 * (18 * 2.54 - 3)) / 1000, 1);
   });
 
-  it('asks for the unit where none was said', () => {
+  it('takes sides in inches where gallons are asked for', () => {
+    // 36 x 18 in of floor, an inch of 2.54 cm; the same 3 cm.
     const box = given('volume', '36 x 18 x 18 how many gallons');
+    expect(number(box.headline, 'L')).toBeCloseTo((36 * 18 * 2.54 ** 2 * (18 * 2.54 - 3)) / 1000, 1);
+    expect(box.working.join('\n')).toContain('36 x 18 x 18 in');
+  });
+
+  it('asks for the unit where none was said', () => {
+    const box = given('volume', '36 x 18 x 18, how much water');
     expect(box.next.map(({ label }) => label)).toEqual(['In cm', 'In inches']);
   });
 });
