@@ -1,11 +1,12 @@
 import { dangerOf, isDangerKind } from './kind-groups.ts';
 import type { Line } from './labelled.ts';
+import type { Likely } from './likely.ts';
 import type { Thresholds } from './model-file.ts';
 
 /** A message read by weights that have not seen its batch: the probabilities of its kinds, likeliest first. */
 export interface Unseen {
   readonly line: Line;
-  readonly kinds: readonly { readonly name: string; readonly probability: number }[];
+  readonly kinds: readonly Likely[];
 }
 
 /**

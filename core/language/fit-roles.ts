@@ -1,7 +1,7 @@
 import { marksOf, type Line, type Mark } from './labelled.ts';
 import type { FeatureGroup } from './learn/features.ts';
 import { fitted, type Wanted } from './learn/fitted.ts';
-import type { LikelyKind } from './learn/kind-features.ts';
+import type { Likely } from './likely.ts';
 import type { Packed } from './learn/packed.ts';
 import { roleFeatures } from './learn/role-features.ts';
 import type { Fitting } from './learn/softmax.ts';
@@ -22,7 +22,7 @@ const OFS_FITTING: Fitting = { epochs: 12, rate: 0.8, decay: 1e-5, seed: 9, drop
  */
 export function fitRoles(
   lines: readonly Line[],
-  kindsOf: (line: Line) => readonly LikelyKind[],
+  kindsOf: (line: Line) => readonly Likely[],
 ): { readonly parts: Packed; readonly ofs: Packed } {
   const items = lines.flatMap((line) => markedNumbers(line, kindsOf(line)));
   const parts = items.flatMap(({ alone, first, again, mark }): Wanted[] => {
@@ -50,7 +50,7 @@ interface MarkedNumber {
 }
 
 /** One that no mark covers plays no part. */
-function markedNumbers(line: Line, kinds: readonly LikelyKind[]): readonly MarkedNumber[] {
+function markedNumbers(line: Line, kinds: readonly Likely[]): readonly MarkedNumber[] {
   const marks = marksOf(line);
   if (marks === undefined) return [];
   const scanned = scan(line.text);

@@ -9,8 +9,10 @@ const LEAST = 0.6;
 
 /**
  * How much likelier each kind is in the course of a story than among all messages: where it has not come up yet, and where
- * it has. Counted over the lines that name their story, from its second message on. On three sets of fifty stories, each left
- * out in turn, the first kind is right in 86 of 100 messages instead of 76, and false alarms fall from 42 to 25 of 1199.
+ * it has. Counted over the lines that name their story, from its second message on. On a hundred stories that the weights
+ * had not seen the first kind is right in 81 of 100 messages instead of 65, and false alarms fall from 40 to 23 of 803; of 25
+ * messages whose danger falls from 0.3 or more to less than 0.2, two told of one (shares of these stories counted in for each
+ * other).
  */
 export function fitStory(batches: readonly Batch[]): StoryShares {
   const lines = batches.flatMap((batch) => batch.lines);

@@ -83,9 +83,7 @@ export function fitModel(
 }
 
 /** Every message read by weights made without its own batch. */
-export function unseenIn(
-  batches: readonly Batch[],
-): readonly { readonly batch: Batch; readonly unseen: Unseen }[] {
+function unseenIn(batches: readonly Batch[]): readonly { readonly batch: Batch; readonly unseen: Unseen }[] {
   return Array.from({ length: FOLDS }, (_, fold) => fold).flatMap((fold) => {
     const isOut = (at: number): boolean => at % FOLDS === fold;
     const packed = fitKinds(batches.filter((_, at) => !isOut(at)).flatMap(({ lines }) => lines));

@@ -3,6 +3,7 @@ import { asAsked } from './as-asked.ts';
 import { fillSlots } from './fill-slots.ts';
 import { coralWordsAmongCorals } from './lexicon/everyday-coral-words.ts';
 import type { Kind } from './kinds.ts';
+import type { Likely } from './likely.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
 import type { Slots } from './slots.ts';
@@ -13,7 +14,7 @@ import { withoutTakenBack } from './taken-back.ts';
 export interface Frame<K extends Kind = Kind> {
   readonly kind: K;
   /** Below kinds with cards: which, likeliest first, each with its probability among the cards of its kind. */
-  readonly cards: readonly { readonly name: string; readonly probability: number }[];
+  readonly cards: readonly Likely[];
   readonly probability: number;
   readonly slots: Slots;
   readonly rest: readonly Said[];

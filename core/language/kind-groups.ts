@@ -1,4 +1,5 @@
 import type { Kind } from './kinds.ts';
+import type { Likely } from './likely.ts';
 
 /** People, animals or a tank are in danger now: these are answered before everything else. */
 export const dangerKinds = ['person-hurt', 'urgent-water'] as const satisfies readonly Kind[];
@@ -9,7 +10,7 @@ export function isDangerKind(kind: string | undefined): kind is DangerKind {
 }
 
 /** Probability of danger among kinds, 0 to 1. */
-export function dangerOf(kinds: readonly { readonly name: string; readonly probability: number }[]): number {
+export function dangerOf(kinds: readonly Likely[]): number {
   return kinds
     .filter(({ name }) => isDangerKind(name))
     .reduce((sum, { probability }) => sum + probability, 0);

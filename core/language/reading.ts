@@ -4,15 +4,11 @@ import { vectorOf, vocabularyIn } from './learn/vocabulary.ts';
 import type { StoryShares } from './in-story.ts';
 import type { Kind } from './kinds.ts';
 import { kinds as allKinds } from './kinds.ts';
+import type { Likely } from './likely.ts';
 import { modelIn, type Thresholds } from './model-file.ts';
 import { rolesIn, type Learnt } from './roles.ts';
 import type { Said } from './said.ts';
 import { scan, type Scanned } from './tokens.ts';
-
-export interface Likely<T extends string = string> {
-  readonly name: T;
-  readonly probability: number;
-}
 
 /** A message read: what is in it and what it may want, likeliest first. Nothing is decided yet. */
 export interface Reading {

@@ -1,11 +1,6 @@
+import type { Likely } from '../likely.ts';
 import type { Token } from '../tokens.ts';
 import { hash, type FeatureGroup } from './features.ts';
-
-/** What a message may want, with its probability. */
-export interface LikelyKind {
-  readonly name: string;
-  readonly probability: number;
-}
 
 /** From these probabilities on a kind says something, and much, of the numbers of its message. Own choices. */
 const LEAST = 0.15;
@@ -14,11 +9,7 @@ const SURE = 0.6;
 const WEIGHT = 0.4;
 
 /** Features of one number by what its message wants: a volume in a question for a dose is seldom water changed. */
-export function kindFeatures(
-  kinds: readonly LikelyKind[],
-  tokens: readonly Token[],
-  at: number,
-): FeatureGroup {
+export function kindFeatures(kinds: readonly Likely[], tokens: readonly Token[], at: number): FeatureGroup {
   const unit = tokens[at]?.number?.kinds.join('|') || 'bare';
   const left = tokens[at - 1]?.mask ?? '<';
   const right = tokens[at + 1]?.mask ?? '>';

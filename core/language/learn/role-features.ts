@@ -1,7 +1,8 @@
 import type { Scanned, Token } from '../tokens.ts';
 import { classesOfWord } from '../lexicon/classes.ts';
 import { hash, type FeatureGroup } from './features.ts';
-import { kindFeatures, type LikelyKind } from './kind-features.ts';
+import type { Likely } from '../likely.ts';
+import { kindFeatures } from './kind-features.ts';
 
 /** Marks that end a clause. */
 const ENDS = new Set(['.', ',', ';', '?', '!', '(', ')']);
@@ -22,7 +23,7 @@ export interface RoleContext {
   /** Parts of the numbers after it, in order; undefined where they are not known yet. */
   readonly after?: readonly string[] | undefined;
   /** What the whole message may want, likeliest first. */
-  readonly kinds: readonly LikelyKind[];
+  readonly kinds: readonly Likely[];
 }
 
 /**
