@@ -20,7 +20,6 @@ import { hurtAnswer } from '../urgent/hurt.ts';
 import { mayBeHurt } from '../urgent/of-reading.ts';
 import { watchedKeep } from '../watched-keep.ts';
 import { aboutOf, type About } from './about.ts';
-import { alsoOfTank } from './also-of-tank.ts';
 import { answered, keptOf, type Given } from './answered.ts';
 import { besidesSize } from './besides-size.ts';
 import { byLevel } from './by-level.ts';
@@ -34,6 +33,7 @@ import { withUrgent } from './kept-urgent.ts';
 import { momentKept } from './moment-kept.ts';
 import { noPage } from './no-page.ts';
 import { perhapsOf } from './particular.ts';
+import { personOrTankOf } from './person-or-tank.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
 /** How a message is to be taken where a button says so. */
@@ -127,8 +127,7 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     restOf(first, stand, about) ??
     (isDanger ? undefined : notedOf(decision, frames, about)) ??
     (isDanger || isRefused ? undefined : fromCase(decision, frames, about));
-  if (done !== undefined) return done;
-  return fromDecision(decision, frames, about);
+  return done ?? fromDecision(decision, frames, about);
 }
 
 function keptKind(given: Given | undefined): Kind {
@@ -141,7 +140,7 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
   if (card !== undefined) return card;
   if (decision.kind === 'far') return far(frames);
   if (decision.kind === 'offer') return offering(decision.frames);
-  const done = alsoOfTank(decision) ?? answered(decision.frame, about);
+  const done = personOrTankOf(decision) ?? answered(decision.frame, about);
   if (done === undefined) {
     const known = named(decision.frame);
     if (known !== undefined) return known;
@@ -149,8 +148,7 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
     // A card of another kind may be what is asked; it comes before the kinds.
     const cards = others.slice(0, 1).flatMap((frame) => perhapsOf(frame).slice(0, 2));
     const next = [...cards, ...offers(others).next];
-    const thin = { ...noPage(), next };
-    return { answer: thin, frame: decision.frame, taken: [decision.frame.kind] };
+    return { answer: { ...noPage, next }, frame: decision.frame, taken: [decision.frame.kind] };
   }
   const more = decision.others.flatMap(({ kind }) => asKind(kind) ?? []);
   return { ...done, answer: { ...done.answer, next: [...done.answer.next, ...more] } };
@@ -161,10 +159,8 @@ const SURE = 0.9;
 
 /** A short question what something is has its card, where nothing else is surer. */
 function primerOf(decision: Decision, [first]: readonly Frame[]): Given | undefined {
-  if (first === undefined || (decision.kind === 'answer' && decision.frame.probability >= SURE))
-    return undefined;
-  if (isDangerKind(first.kind)) return undefined;
-  return named(first);
+  const isSure = decision.kind === 'answer' && decision.frame.probability >= SURE;
+  return first === undefined || isSure || isDangerKind(first.kind) ? undefined : named(first);
 }
 
 /** The short card of what a question asks the meaning of. */

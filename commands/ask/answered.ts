@@ -11,7 +11,7 @@ import { heardOf, notUsed } from './heard.ts';
 import { keptCoral } from './kept-coral.ts';
 import { withKept, type Kept } from './kept-slots.ts';
 import { rowOf } from './kinds.ts';
-import type { Need } from './row.ts';
+import { missingIn, type Need } from './row.ts';
 import { isUnclear, nearest, particularOf, perhapsOf } from './particular.ts';
 import { guarded } from './rows/guarded.ts';
 import { unsureAnswer } from './unsure-answer.ts';
@@ -43,37 +43,34 @@ export function answered(frame: Frame, about: About): Given | undefined {
   if (row === undefined) return undefined;
   const { slots, read, isFilled } = filled(frame, row.uses, about);
   const whole = { ...frame, slots };
-  const particular = row.computes?.(whole) === true ? undefined : particularOf(whole);
+  const given = { frame, slots, taken: [frame.kind] };
+  const waiting = { ...given, waits: frame.kind };
+  const isComputed = row.computes?.(whole) === true;
+  const particular = isComputed ? undefined : particularOf(whole);
   if (particular !== undefined) {
     const told = { ...particular, read: [...read, ...particular.read] };
-    return { answer: guarded(frame, told), frame, slots, taken: [frame.kind], isFilled };
+    return { ...given, answer: guarded(frame, told), isFilled };
   }
   const unsure = isSum(frame.kind) ? unsureIn(frame, row.uses) : undefined;
-  if (unsure !== undefined)
-    return { answer: unsureAnswer(frame, unsure), frame, slots, taken: [frame.kind], waits: frame.kind };
-  const missing = (row.needs ?? []).find(
-    ({ oneOf, when }) => oneOf.every((name) => slots[name] === undefined) && when?.(whole) !== false,
-  );
-  const taken = [frame.kind];
+  if (unsure !== undefined) return { ...waiting, answer: unsureAnswer(frame, unsure) };
+  const missing = missingIn(row, whole);
   const perhaps = perhapsOf(whole);
   if (missing !== undefined) {
     const asked = asking(missing, whole, frame);
     const next = asked.next.length > 0 ? asked.next : perhaps;
-    return { answer: { ...asked, next }, frame, slots, taken, waits: frame.kind };
+    return { ...waiting, answer: { ...asked, next } };
   }
   const isOfCoral = row.uses.includes('corals') && slots.corals !== undefined;
-  const isWhich = row.computes?.(whole) !== true && !isOfCoral && isUnclear(whole);
+  const isWhich = !isComputed && !isOfCoral && isUnclear(whole);
   const done = isWhich ? undefined : row.answer(whole, about.context);
   const [need] = row.needs ?? [];
-  if (done === undefined && perhaps.length > 0) return { answer: nearest(perhaps), frame, slots, taken };
+  if (done === undefined && perhaps.length > 0) return { ...given, answer: nearest(perhaps) };
   if (done === undefined)
-    return need === undefined
-      ? undefined
-      : { answer: asking(need, whole, frame), frame, slots, taken, waits: frame.kind };
+    return need === undefined ? undefined : { ...waiting, answer: asking(need, whole, frame) };
   const left = row.keepsAll === true ? [] : notUsed(frame, row.uses);
   const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
   const next = [...perhaps.slice(0, 2), ...done.next];
-  return { answer: guarded(frame, { ...done, read: all, next }), frame, slots, taken, isFilled };
+  return { ...given, answer: guarded(frame, { ...done, read: all, next }), isFilled };
 }
 
 /** The one question, with what was heard and what may answer it. */

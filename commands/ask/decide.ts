@@ -1,4 +1,4 @@
-import { isDangerKind } from '../../core/language/kind-groups.ts';
+import { dangerOf, isDangerKind } from '../../core/language/kind-groups.ts';
 import { met } from '../../core/language/met.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { asksNothing, type Kind } from '../../core/language/kinds.ts';
@@ -12,8 +12,8 @@ export type Decision =
   | { readonly kind: 'far' };
 
 /** At most so many things are offered. */
-const MOST_OFFERED = 4;
-/** From this probability on another kind is another question of the same message. */
+export const MOST_OFFERED = 4;
+/** From this probability on another kind is another question of the same message. Own choice. */
 const ALSO = 0.15;
 
 /** From this probability a danger is the first thing offered; below it stands behind the likelier ones. Own choice. */
@@ -25,7 +25,10 @@ const SURELY = 0.9;
 /** What only tells or greets is answered as that only where less than this speaks of a hurt person. Own choice. */
 const PERHAPS_HURT = 0.08;
 
-/** A person comes before the water even where the water is somewhat likelier. */
+/** From this probability a danger is asked about before what goes on with a case is only noted. Own choice. */
+const PERHAPS_DANGER = 0.15;
+
+/** A person comes before the water even where the water is somewhat likelier. Own choice. */
 const PERSON_FIRST = 0.6;
 
 /**
@@ -39,13 +42,15 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const person = frames.find(({ kind }) => kind === 'person-hurt');
   const water = frames.find(({ kind }) => kind === 'urgent-water');
   const [ofPerson, ofWater] = [person?.probability ?? 0, water?.probability ?? 0];
-  const lead = personLead(first.reading, PERSON_FIRST);
-  const danger = ofPerson >= ofWater * lead ? person : water;
-  const isOver = ofPerson + ofWater < SURELY && met(first.reading.scanned, 'manner.over', 'times.longAgo');
-  const isDanger = danger !== undefined && ofPerson + ofWater >= thresholds.danger;
-  if (isDanger && !isOver) return answered(danger, frames);
-  const isAsked = ofPerson >= PERHAPS_HURT || ofPerson + ofWater >= ASKED_FIRST;
-  if (asksNothing.has(first.kind) && isAsked && !isOver && danger !== undefined) return asked(danger, frames);
+  const ofDanger = ofPerson + ofWater;
+  const danger = ofPerson >= ofWater * personLead(first.reading, PERSON_FIRST) ? person : water;
+  const isOver = ofDanger < SURELY && met(first.reading.scanned, 'manner.over', 'times.longAgo');
+  const isLikely = ofDanger >= ASKED_FIRST;
+  if (danger !== undefined && !isOver) {
+    if (ofDanger >= thresholds.danger) return answered(danger, frames);
+    if (asksNothing.has(first.kind) && (isLikely || ofPerson >= PERHAPS_HURT))
+      return askedFirst([danger], frames);
+  }
   const isSure =
     !(isOver && isDangerKind(first.kind)) &&
     first.probability >= thresholds.answer &&
@@ -57,20 +62,22 @@ export function decide(frames: readonly Frame[], thresholds: Thresholds): Decisi
   const dangers = frames.filter(
     ({ kind, probability }) => isDangerKind(kind) && probability >= thresholds.maybeDanger,
   );
+  if (isLikely) return askedFirst(dangers, frames);
   // Where hardly anything speaks of danger, one button for it is enough: the likelier, since frames are in order.
-  const perhaps = ofPerson + ofWater < ASKED_FIRST ? dangers.slice(0, 1) : dangers;
+  const perhaps = dangers.slice(0, 1);
   const others = frames.filter((frame) => !perhaps.includes(frame));
-  const isLikely = ofPerson + ofWater >= ASKED_FIRST;
-  const offered = isLikely
-    ? [...perhaps, ...others].slice(0, MOST_OFFERED)
-    : [...others.slice(0, MOST_OFFERED - perhaps.length), ...perhaps].slice(0, MOST_OFFERED);
-  return { kind: 'offer', frames: offered };
+  return { kind: 'offer', frames: [...others.slice(0, MOST_OFFERED - perhaps.length), ...perhaps] };
 }
 
-/** A danger is asked about first, beside the likelier kinds. */
-function asked(danger: Frame, frames: readonly Frame[]): Decision {
-  const others = frames.filter((frame) => frame !== danger);
-  return { kind: 'offer', frames: [danger, ...others].slice(0, MOST_OFFERED) };
+/** Dangers are asked about first, beside the likelier kinds. */
+function askedFirst(dangers: readonly Frame[], frames: readonly Frame[]): Decision {
+  const others = frames.filter((frame) => !dangers.includes(frame));
+  return { kind: 'offer', frames: [...dangers, ...others].slice(0, MOST_OFFERED) };
+}
+
+/** Whether a message that goes on with a case may tell of danger, and is not only to be noted. */
+export function isDangerPerhaps(frames: readonly Frame[]): boolean {
+  return dangerOf(frames.map(({ kind: name, probability }) => ({ name, probability }))) >= PERHAPS_DANGER;
 }
 
 /** What only reports readings: whichever of these it is, the readings are judged. */

@@ -1,8 +1,9 @@
 import type { Frame } from '../../core/language/frame.ts';
+import type { LevelPart } from '../../core/language/parts.ts';
 import type { SlotName, Slots } from '../../core/language/slots.ts';
 import { parameter } from '../../core/water/parameter.ts';
 
-const PARTS: Readonly<Record<string, string>> = {
+const PARTS: Readonly<Record<LevelPart, string>> = {
   now: '',
   was: ' before',
   wanted: ' wanted',
@@ -16,7 +17,7 @@ const PARTS: Readonly<Record<string, string>> = {
 /** What was heard of a message, in a few words: "alkalinity 7.1, 8.5 wanted, 75 gal"; empty where nothing was. */
 export function heardOf(slots: Slots): string {
   const levels = (slots.levels ?? []).map(
-    ({ of, text, part }) => `${parameter(of).label} ${text}${PARTS[part] ?? ''}`,
+    ({ of, text, part }) => `${parameter(of).label} ${text}${PARTS[part]}`,
   );
   const others = [
     slots.volume,

@@ -1,11 +1,12 @@
 import { hurtWays } from '../../core/care/house-cards/hurt.ts';
-import { hurtIds, type HurtId } from '../../core/care/hurt/cards.ts';
+import type { Way } from '../../core/care/house-cards/way.ts';
+import { hurtIds, type HurtGroupId, type HurtId } from '../../core/care/hurt/cards.ts';
 import type { Moment } from '../../core/language/case.ts';
 import { cardsTold } from '../../core/language/evidence.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { met } from '../../core/language/met.ts';
 import { isHurt } from '../urgent/hurt.ts';
-import { hurtOf } from '../urgent/of-reading.ts';
+import { hurtOf, PETS } from '../urgent/of-reading.ts';
 
 /** From this probability the words of a message may say how somebody was hurt. Own choice. */
 const PERHAPS = 0.2;
@@ -22,12 +23,12 @@ function hurtSaid(frames: readonly Frame[]): NonNullable<Moment['cards']> {
 /** The hurt a case tells of: below its plainest learnt card what the words of any message said of it. */
 export function hurtTold(said: readonly Moment[]): HurtId | undefined {
   const told = cardsTold(said, 'person-hurt', 0);
-  const learnt = told.find((name) => hurtWays[name as keyof typeof hurtWays] !== undefined);
-  if (learnt === undefined) return undefined;
-  const ways = hurtWays[learnt as keyof typeof hurtWays];
+  const ways = told.map((name) => waysOf[name]).find((found) => found !== undefined) ?? [];
   const below = hurtIds.filter((id) => told.includes(id) && ways.some(({ card }) => card === id));
   return below.length === 1 ? below[0] : undefined;
 }
+
+const waysOf: Readonly<Record<string, readonly Way<HurtId | HurtGroupId>[]>> = hurtWays;
 
 /** A card that a case keeps for an animal out of the water, and words that bear it out. */
 const OUT = 'out of the water';
@@ -55,4 +56,3 @@ export function isPetWell({ scanned }: Frame['reading']): boolean {
 
 const WELL: ReadonlySet<string> = new Set(['ok', 'okay', 'fine', 'alright', 'well']);
 const IS: ReadonlySet<string> = new Set(['is', "it's", 'its', "dog's", "cat's"]);
-const PETS = ['animals.dog', 'animals.cat', 'animals.bird', 'animals.furryPet'] as const;

@@ -1,11 +1,11 @@
 import type { Frame } from '../../core/language/frame.ts';
 import { ACTING, type Standing } from '../../core/language/goes-on.ts';
-import { dangerOf, isSum } from '../../core/language/kind-groups.ts';
+import { isSum } from '../../core/language/kind-groups.ts';
 import { retold } from '../../core/language/retold.ts';
 import type { Slots } from '../../core/language/slots.ts';
 import type { About } from './about.ts';
 import { answered, type Given } from './answered.ts';
-import type { Decision } from './decide.ts';
+import { isDangerPerhaps, type Decision } from './decide.ts';
 import { heardOf } from './heard.ts';
 import { leansOn, nextStep } from './next-step.ts';
 
@@ -15,6 +15,7 @@ const TRIED = 0.2;
 export const KEPT = 0.3;
 /** From this share on "what next" may be asked, or something only be told. Own choice. */
 const ASKS_NEXT = 0.1;
+
 /** The rest of the question before it: its own words were unlike any question, and what it puts right is kept. */
 export function restOf(first: Frame, stand: Standing, about: About): Given | undefined {
   if (stand.kind !== 'rest') return undefined;
@@ -23,9 +24,6 @@ export function restOf(first: Frame, stand: Standing, about: About): Given | und
   return done === undefined ? undefined : withHeard(done, stand.slots);
 }
 
-/** From this probability on a danger is asked about before a message is only noted. Own choice. */
-const PERHAPS_DANGER = 0.15;
-
 /** What puts right something that no question rested on, or only tells in the course of a story, is noted. */
 export function notedOf(decision: Decision, frames: readonly Frame[], about: About): Given | undefined {
   const [first] = frames;
@@ -33,12 +31,8 @@ export function notedOf(decision: Decision, frames: readonly Frame[], about: Abo
   if (first === undefined || told === undefined || about.before.moments.length === 0) return undefined;
   const isNoted = about.stand.kind === 'noted';
   const isOpen = decision.kind !== 'answer' && about.before.waits === undefined;
-  const isTold = isOpen && first === told && !isQuestion(first) && danger(frames) < PERHAPS_DANGER;
+  const isTold = isOpen && first === told && !isQuestion(first) && !isDangerPerhaps(frames);
   return isNoted || isTold ? answered(told, about) : undefined;
-}
-
-function danger(frames: readonly Frame[]): number {
-  return dangerOf(frames.map(({ kind: name, probability }) => ({ name, probability })));
 }
 
 function isQuestion({ reading: { scanned } }: Frame): boolean {
@@ -76,7 +70,7 @@ export function fromCase(decision: Decision, frames: readonly Frame[], about: Ab
     .some(({ kind, probability }) => kind === 'next-step' && probability >= ASKS_NEXT);
   if (!reads(first) && (asksNext || isQuestion(first))) return nextOf(first, about);
   const told = frames.find(({ kind }) => kind === 'told');
-  const isStory = decision.kind !== 'answer' && danger(frames) < PERHAPS_DANGER && !isQuestion(first);
+  const isStory = decision.kind !== 'answer' && !isDangerPerhaps(frames) && !isQuestion(first);
   return isStory && told !== undefined && told.probability >= ASKS_NEXT ? answered(told, about) : undefined;
 }
 

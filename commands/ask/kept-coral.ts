@@ -13,7 +13,7 @@ import type { Kept } from './kept-slots.ts';
 const MOST_NEAR = 2;
 
 /** What is kept of the one coral a message names. */
-export interface KeptCoral {
+interface KeptCoral {
   /** Its number among the member's corals. */
   readonly id: number;
   /** Spot, origin, age, light and neighbours, in one line. */

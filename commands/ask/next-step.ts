@@ -1,4 +1,5 @@
 import { known, slotsOf, type Case, type Moment } from '../../core/language/case.ts';
+import { placeIn } from '../../core/care/meant-cards.ts';
 import { levelCard } from '../../core/care/urgent/level-card.ts';
 import { dangerSide } from '../../core/language/danger.ts';
 import { cardsTold, dangerTold, likelyAs } from '../../core/language/evidence.ts';
@@ -16,15 +17,15 @@ import { byDanger } from '../urgent/of-reading.ts';
 import { hurtTold } from './house-cards.ts';
 import { rowOf } from './kinds.ts';
 import { particularOf } from './particular.ts';
-import type { Row } from './row.ts';
+import { missingIn } from './row.ts';
 import { attempt } from './rows/attempt.ts';
-import { MAIN, wantedOf } from './wanted-of.ts';
+import { FEW_WORDS, PRESSING, wantedOf } from './wanted-of.ts';
 
 /** So sure must a danger of earlier messages be to come before everything; own choice. */
 const SURE_DANGER = 0.6;
-/** Words a question has at most that leans on what was told. */
-const FEW_WORDS = 9;
-/** The same where something presses and the message is sure of nothing else. Own choices. */
+/** From this probability a kind is a main reading of a message. Own choice. */
+const MAIN = 0.5;
+/** Words of a question that leans on what presses, where the message is sure of nothing else. Own choices. */
 const MORE_WORDS = 20;
 const UNSURE = 0.75;
 /** Emergencies that are over once the number is back. */
@@ -36,8 +37,6 @@ const BY_LEVEL: Readonly<Record<string, ParameterId>> = {
 };
 /** What else presses is named, this many at most. */
 const MOST_THEN = 2;
-/** Kinds that press on animals where no danger does. */
-const PRESSING: ReadonlySet<Kind> = new Set<Kind>(['overdose', 'fish-ill', 'coral-symptom', 'algae-pest']);
 
 /**
  * "what do I do first", "is that ok", "how much then": answered from what the case holds. A person and a tank in danger
@@ -51,14 +50,11 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
   const wanted = wantedOf(frame, said, before)
     .filter((kind) => !isDangerKind(kind))
     .map((kind) => ({ kind, card: undefined, presses: PRESSING.has(kind) }));
-  const given = [...dangers, ...wanted].flatMap((one) => {
-    const hurt = one.kind === 'person-hurt' ? hurtTold(said) : undefined;
-    const row = rowOf(one.kind);
-    const asked = framed(one.kind, frame, said, before, one.card);
-    const told = hurt === undefined ? undefined : hurtAnswer(hurt);
-    const summed = told ?? (isWhole(row, asked) ? attempt(() => row?.answer(asked, context)) : undefined);
-    const done = summed === undefined || asks(summed) ? (cardFor(asked) ?? summed) : summed;
-    return done === undefined ? [] : [{ done, presses: one.presses }];
+  const given = [...dangers, ...wanted].flatMap(({ kind, card, presses }) => {
+    const hurt = kind === 'person-hurt' ? hurtTold(said) : undefined;
+    const done =
+      hurt === undefined ? answerAs(framed(kind, frame, said, before, card), context) : hurtAnswer(hurt);
+    return done === undefined ? [] : [{ done, presses }];
   });
   const isLast = ({ done, presses }: (typeof given)[number]): boolean => !presses && asks(done);
   const [first, ...others] = [...given.filter((one) => !isLast(one)), ...given.filter(isLast)];
@@ -74,9 +70,13 @@ export function nextStep(frame: Frame, before: Case, context: OwnContext): Answe
   };
 }
 
-/** The card on the particular question that was told of. */
-function cardFor(asked: Frame): Answer | undefined {
-  return isDangerKind(asked.kind) ? undefined : particularOf(asked);
+/** The answer of the kind where nothing is wanting for it, else the card on the particular question that was told of. */
+function answerAs(asked: Frame, context: OwnContext): Answer | undefined {
+  const row = rowOf(asked.kind);
+  const isWhole = row !== undefined && missingIn(row, asked) === undefined;
+  const summed = isWhole ? attempt(() => row.answer(asked, context)) : undefined;
+  if (summed !== undefined && !asks(summed)) return summed;
+  return (isDangerKind(asked.kind) ? undefined : particularOf(asked)) ?? summed;
 }
 
 /** Whether an answer only asks back: another that the case allows comes first. */
@@ -87,11 +87,9 @@ function asks({ facts, steps, cautions }: Answer): boolean {
 /** What was told, as that kind. */
 function framed(kind: Kind, frame: Frame, said: readonly Moment[], before: Case, card?: string): Frame {
   const isTheirs = before.moments.at(-1)?.isOthers === true || !isSum(kind);
-  const moment = said.findLast((one) => one.kind === kind && (isTheirs || one.isOthers !== true)) ?? {
-    slots: {},
-  };
-  const isOthers = 'isOthers' in moment && moment.isOthers === true;
-  const slots = isOthers ? { ...moment.slots, ...frame.slots } : toldSlots(before, moment.slots, frame.slots);
+  const moment = said.findLast((one) => one.kind === kind && (isTheirs || one.isOthers !== true));
+  const own = moment?.slots ?? {};
+  const slots = moment?.isOthers === true ? { ...own, ...frame.slots } : toldSlots(before, own, frame.slots);
   return retold(frame, kind, kind === 'readings-ok' ? readNow(slots) : withReady(kind, slots), said, card);
 }
 
@@ -112,12 +110,6 @@ function readNow(slots: Slots): Slots {
   return now.length === 0 ? slots : { ...slots, levels: [...now, ...before] };
 }
 
-function isWhole(row: Row | undefined, frame: Frame): boolean {
-  return (row?.needs ?? []).every(
-    ({ oneOf, when }) => oneOf.some((name) => frame.slots[name] !== undefined) || when?.(frame) === false,
-  );
-}
-
 /** Emergencies of one kind that were told and are not over, the most pressing first; a level that is one by itself as well. */
 function cardsPressing(
   said: readonly Moment[],
@@ -131,13 +123,7 @@ function cardsPressing(
     return side === undefined ? [] : (levelCard(of, side) ?? []);
   });
   const all = [...new Set([...told, ...measured])];
-  return all.toSorted((a, b) => placeOf(a) - placeOf(b));
-}
-
-/** Where an emergency stands in the order to act in; the same for those that are none of it. */
-function placeOf(card: string): number {
-  const at = byDanger.findIndex((id) => id === card);
-  return at < 0 ? byDanger.length : at;
+  return all.toSorted((a, b) => placeIn<string>(byDanger, a) - placeIn<string>(byDanger, b));
 }
 
 /** Whether a question without a number of its own leans on what presses in its case, or on the case because it is short. */

@@ -1,8 +1,6 @@
-import { answer, type Answer } from '../answer.ts';
+import { answer } from '../answer.ts';
 
 /** A question that was understood, and on which nothing here was checked: said, not guessed. */
-export function noPage(): Answer {
-  return answer({
-    headline: 'I have nothing checked on exactly that, and I do not guess: please ask the keepers here.',
-  });
-}
+export const noPage = answer({
+  headline: 'I have nothing checked on exactly that, and I do not guess: please ask the keepers here.',
+});

@@ -1,13 +1,13 @@
+import { GRAVE } from '../../core/care/hurt/question.ts';
 import { isDangerKind } from '../../core/language/kind-groups.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { personAction } from '../urgent/hurt.ts';
+import { MOST_OFFERED } from './decide.ts';
 import { heardOf } from './heard.ts';
 import { rowOf } from './kinds.ts';
-
-const MOST_OFFERED = 4;
 
 /** A button that takes the last message as one kind of question. */
 export function asKind(kind: Kind): NextAction | undefined {
@@ -44,24 +44,20 @@ const DANGER =
 
 /** What is right at once, whichever danger it is. */
 const AT_ONCE = [
-  'A person: faint, numb, short of breath or bleeding hard: the emergency number now.',
+  `A person: ${GRAVE}: the emergency number now.`,
   'Water, sparks or smoke near mains: breaker off from a dry place before you touch anything.',
   'Fish gasp or lie down: move the surface hard now, air stone in, and add nothing.',
 ] as const;
 
-function isDanger(frame: Frame | undefined): boolean {
-  return isDangerKind(frame?.kind);
-}
-
 /** What a message may want, the likeliest first; one line of what was heard. */
 export function offers(frames: readonly Frame[]): Answer {
-  const heard = heardOf(frames[0]?.slots ?? {});
+  const [first] = frames;
+  const heard = heardOf(first?.slots ?? {});
+  const isDanger = isDangerKind(first?.kind);
   return answer({
-    headline: isDanger(frames[0])
-      ? DANGER
-      : 'Which of these do you mean? Choose below, or say it in other words.',
+    headline: isDanger ? DANGER : 'Which of these do you mean? Choose below, or say it in other words.',
     read: heard === '' ? [] : [heard],
-    steps: isDanger(frames[0]) ? AT_ONCE : [],
+    steps: isDanger ? AT_ONCE : [],
     next: offered(frames).flatMap((kind) => asKind(kind) ?? []),
   });
 }

@@ -1,12 +1,13 @@
 import type { Frame } from '../../core/language/frame.ts';
 import { raisedBy } from '../../core/dosing/raised-by.ts';
-import { Problem } from '../../core/problem.ts';
 import { call } from '../called.ts';
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { effectCommand } from '../dose/effect.ts';
 import { urgentCommand } from '../urgent.ts';
+import { dosedLevels } from '../urgent/input.ts';
 import { urgentSaid } from '../urgent/said.ts';
+import { attempt } from './rows/attempt.ts';
 import { strengthSaid } from './rows/stock-said.ts';
 
 /** Too much went in: first aid, and what the amount that was said did. What has no card of its own has the two steps. */
@@ -17,16 +18,14 @@ export function overdoseAnswer(
 ): Answer {
   const done = effectOf(slots, context);
   const raised = slots.salt === undefined ? [] : raisedBy(slots.salt);
-  const hasCard = raised.length === 0 || raised.some((id) => WITH_CARD.has(id));
+  const hasCard = raised.length === 0 || dosedLevels.some((id) => raised.includes(id));
   if (done !== undefined && !hasCard) return { ...done, steps: IT_IS_IN };
   const said = urgentSaid(what, slots, reading);
   const card = call(urgentCommand, { what, ...said }, context);
   return done === undefined ? card : withEffect(card, done);
 }
 
-const WITH_CARD: ReadonlySet<string> = new Set(['alkalinity', 'calcium', 'magnesium']);
-
-export const IT_IS_IN = [
+const IT_IS_IN = [
   'It is in: add nothing more of anything, and do not add a second salt against it.',
   'Test now and again tomorrow; change a moderate part of the water if it reads far too high or animals suffer.',
 ] as const;
@@ -35,13 +34,10 @@ function effectOf(slots: Frame['slots'], context: OwnContext): Answer | undefine
   const { salt, volume, was } = slots;
   const amount = mostOf(slots);
   if (salt === undefined || amount === undefined) return undefined;
-  try {
+  return attempt(() => {
     const strength = strengthSaid(slots);
     return call(effectCommand, { with: salt, amount, strength, volume, now: was }, context);
-  } catch (error) {
-    if (error instanceof Problem) return undefined;
-    throw error;
-  }
+  });
 }
 
 /** Of several amounts in one unit the largest: beside what should have gone in, or is left, stands what may have. */
@@ -57,7 +53,7 @@ function unitOf(text: string): string {
   return text.replace(/^[\d.]+\s*/, '');
 }
 
-export function withEffect(card: Answer, done: Answer): Answer {
+function withEffect(card: Answer, done: Answer): Answer {
   return {
     ...card,
     read: [...done.read, ...card.read],

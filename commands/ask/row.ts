@@ -30,3 +30,10 @@ export interface Row<K extends Kind = Kind> {
   /** Answers, or undefined where the frame holds nothing it could answer. @throws Problem as its command does. */
   readonly answer: (frame: Frame, context: OwnContext) => Answer | undefined;
 }
+
+/** The first thing a row needs that a frame does not have. */
+export function missingIn({ needs = [] }: Row, frame: Frame): Need | undefined {
+  return needs.find(
+    ({ oneOf, when }) => oneOf.every((name) => frame.slots[name] === undefined) && when?.(frame) !== false,
+  );
+}

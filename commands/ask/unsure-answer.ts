@@ -1,5 +1,5 @@
 import type { Frame } from '../../core/language/frame.ts';
-import type { PartName } from '../../core/language/parts.ts';
+import { isLevelPart, type PartName } from '../../core/language/parts.ts';
 import { choiceText, type Choice, type Unsure } from '../../core/language/unsure.ts';
 import { parameterIds, parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
@@ -50,17 +50,5 @@ function withMore(chosen: string | undefined, more: string): string {
 
 function phraseOf({ part, of }: Choice): string {
   const id = parameterIds.find((each) => each === of);
-  return id === undefined || !LEVELS.has(part) ? PARTS[part] : `${parameter(id).label}: ${PARTS[part]}`;
+  return id === undefined || !isLevelPart(part) ? PARTS[part] : `${parameter(id).label}: ${PARTS[part]}`;
 }
-
-/** Parts of a level, which is of one parameter. */
-const LEVELS: ReadonlySet<PartName> = new Set<PartName>([
-  'now',
-  'was',
-  'wanted',
-  'change',
-  'rate',
-  'other',
-  'limit',
-  'target',
-]);

@@ -9,20 +9,22 @@ import type { SlotName, Slots } from '../../core/language/slots.ts';
 import { met } from '../../core/language/met.ts';
 import { coverOf } from './cover.ts';
 
-/** From this probability a kind is a main reading of a message. Own choice. */
-export const MAIN = 0.5;
-
 /** Besides sums, what is asked for by "how much" and "how long". */
 const AMOUNTS: ReadonlySet<Kind> = new Set<Kind>(['light-hours', 'light-lamp']);
-/** What is asked first where nothing says what is asked. */
-const PRESSING = /^(?:overdose|fish-ill|coral-symptom|algae-pest)$/;
+/** Kinds that press on animals where no danger does: asked first where nothing says what is asked. */
+export const PRESSING: ReadonlySet<Kind> = new Set<Kind>([
+  'overdose',
+  'fish-ill',
+  'coral-symptom',
+  'algae-pest',
+]);
 /** What is said in passing beside most questions. */
 const GENERAL = /^(?:readings-ok|moved|log|test-kit|claim|holiday|equipment|handling)$/;
 
 /** Weights of a kind in a short question: own choices, fitted on stories of nine to twelve messages. */
 const OWN = 1.3;
-/** A question of more words than these speaks so much more for itself. Own choices. */
-const FEW_WORDS = 9;
+/** A question of more words than these leans less on what was told, and speaks so much more for itself. Own choices. */
+export const FEW_WORDS = 9;
 const LONG = 1.7;
 const TOLD = 0.8;
 const SAME = 0.5;
@@ -45,7 +47,9 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
     met(frame.reading.scanned, 'sums.outcome') &&
     OUTCOMES.some(([of, needs]) => of === kind && needs.every((name) => facts[name] !== undefined));
   return kinds
-    .filter((kind) => !asksNothing.has(kind) && !ACTING.has(kind) && (isSalty || !OF_SALINITY.test(kind)))
+    .filter(
+      (kind) => !asksNothing.has(kind) && !ACTING.has(kind) && (isSalty || !kind.startsWith('salinity-')),
+    )
     .map((kind) => {
       const told = Math.max(toldOf(said, kind), kind === 'dose-amount' && wantsDose ? WANTED : 0);
       const same = isOfSame(frame, said, kind) ? SAME : 0;
@@ -53,7 +57,7 @@ export function wantedOf(frame: Frame, said: readonly Moment[], before: Case): r
       if (isOutcome(kind)) return { kind, weight: plain + OUTCOME };
       if (plain < LEAST) return { kind, weight: 0 };
       if (isSum(kind) || AMOUNTS.has(kind)) return { kind, weight: plain + (asksSum ? ASKED_SUM : 0) };
-      if (PRESSING.test(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
+      if (PRESSING.has(kind)) return { kind, weight: plain + (asksSum ? 0 : PRESSES) };
       return { kind, weight: GENERAL.test(kind) ? plain * IN_PASSING : plain };
     })
     .filter(({ weight }) => weight > 0)
@@ -72,9 +76,7 @@ const OUTCOMES: readonly (readonly [Kind, readonly SlotName[]])[] = [
 /** It weighs as much as a sum that is asked for and spoken of. Own choice. */
 const OUTCOME = 1.5;
 
-/** A sum of salinity stands for nothing where nobody spoke of one. */
-const OF_SALINITY = /^salinity-(?:adjust|forecast|convert|mix)$/;
-
+/** A sum of salinity stands for nothing where nobody spoke of it. */
 function isSalinitySpoken({ slots, reading: { scanned } }: Frame, { moments }: Case): boolean {
   const isNamed = scanned.names.some(({ id }) => id === 'salinity');
   return isNamed || [...moments, { slots }].some((one) => hasSalinity(one.slots));

@@ -2,7 +2,7 @@ import { printed } from '../../core/log/value.ts';
 import { sideOf, urgentSide, limitsOf, type Side } from '../../core/water/limits.ts';
 import { levelCard } from '../../core/care/urgent/level-card.ts';
 import { paceWords } from '../../core/water/pace-words.ts';
-import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { firstLabel, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer, Fact } from '../answer.ts';
 import { aimWords } from '../log/ranges.ts';
 import { urgentAction } from '../urgent/action.ts';
@@ -15,10 +15,9 @@ const WORDS: Readonly<Record<Side, string>> = { low: 'or lower', high: 'or highe
  */
 export function actAtAnswer(id: ParameterId, said: number | undefined, given: Answer): Answer {
   const { usual, urgent = {} } = limitsOf(id);
-  const { label } = parameter(id);
   const sides = (['high', 'low'] as const).filter((side) => urgent[side] !== undefined);
   const bounds = sides.map((side) => `${twoUnits(id, urgent[side] ?? NaN)} ${WORDS[side]}`);
-  const name = label.charAt(0).toUpperCase() + label.slice(1);
+  const name = firstLabel(id);
   const emergency =
     bounds.length === 0
       ? 'no level is an emergency by itself: a sudden move harms more'

@@ -40,7 +40,7 @@ export interface Judging {
 
 /** Judges a line of readings: urgent and doubtful ones first, then what to do in which order, often nothing. */
 export function judgedAnswer(judging: Judging): Answer {
-  const { values, read, rangeOf = usualRange, units = {}, steps = [], trouble } = judging;
+  const { values, read, rangeOf = usualRange, units = {}, steps = [], trouble, moves = [] } = judging;
   const judged = judge(values, rangeOf);
   const acting = judged.filter(isOff);
   const salinity = readingOf(values, 'salinity')?.value;
@@ -54,7 +54,7 @@ export function judgedAnswer(judging: Judging): Answer {
       ...(acting.length > 1
         ? ['One thing at a time, in this order; test again before each further step.']
         : []),
-      ...(judging.moves === undefined || judging.moves.length === 0 ? [] : [MOVED_STEP]),
+      ...(moves.length === 0 ? [] : [MOVED_STEP]),
       ...(trouble === undefined ? [] : [troubleStep(trouble)]),
       ...steps,
     ],
@@ -93,9 +93,8 @@ function headline(judged: readonly Judged[], judging: Judging): string {
     return `${parameter(id).label} ${verdict}${by}`;
   });
   const rest = notable.length === judged.length ? '' : ` The rest is ${place}.`;
-  const { trouble } = judging;
+  const { trouble, moves = [] } = judging;
   const lead = trouble === undefined ? '' : `You tell of trouble (${trouble}): look at that first. `;
-  const { moves = [] } = judging;
   const also = moves.length === 0 ? '' : ` And ${moves.join('; ')}.`;
   return `${lead}${notable.some(isOff) ? 'Worth a look' : nothingElse(judging)}: ${names.join(', ')}.${also}${rest}`;
 }

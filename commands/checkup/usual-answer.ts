@@ -1,5 +1,5 @@
 import { followsSalinity, usualRange } from '../../core/water/assess.ts';
-import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { firstLabel, parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { Keep } from '../keep.ts';
@@ -35,10 +35,9 @@ export function usualAnswer(named: readonly ParameterId[], keep: Keep | undefine
       ? aimWords(id, usualRange(id), 'usual', {})
       : aimWords(id, rangesOf(tank)(id), rangeNamesOf(tank)(id), tank.units);
   const one = ids.length === 1;
-  const name = parameter(first).label;
   return answer({
     headline: one
-      ? `${name.charAt(0).toUpperCase()}${name.slice(1)} in a reef tank: ${words(first)}.`
+      ? `${firstLabel(first)} in a reef tank: ${words(first)}.`
       : 'Where reef tanks are usually kept; steady counts for more than the exact number.',
     facts: [
       ...(one ? [] : ids.map((id) => ({ label: parameter(id).label, value: words(id) }))),
@@ -48,7 +47,7 @@ export function usualAnswer(named: readonly ParameterId[], keep: Keep | undefine
     ],
     steps: [
       ...(ids.some((id) => id === 'ammonia' || id === 'nitrite') ? [POISON] : []),
-      ...(one && name === 'ammonia'
+      ...(one && first === 'ammonia'
         ? []
         : [
             'Steady counts for more than the exact number. Corals open and growing a little outside it? Change nothing in a hurry.',

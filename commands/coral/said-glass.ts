@@ -1,15 +1,12 @@
-import { guessedBox } from '../../core/corals/guessed-box.ts';
+import { guessedBox, guessedFromL } from '../../core/corals/guessed-box.ts';
 import type { Box } from '../../core/corals/scene.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 
-/** Litres that a guessed glass is made from; beyond them the nearest of these, for it is only a guess. */
-const LITRES = { least: 1, most: 20_000 } as const;
-
-/** The glass of a tank that was only told of, by its water. */
+/** The glass of a tank that was only told of, by its water; beyond what one is guessed from, the nearest of these. */
 export function saidGlass(volume: string | undefined): Box | undefined {
   if (volume === undefined) return undefined;
   const { value } = readQuantity('volume', volume, { field: 'volume' });
-  return guessedBox(Math.min(LITRES.most, Math.max(LITRES.least, value)));
+  return guessedBox(Math.min(guessedFromL.max, Math.max(guessedFromL.min, value)));
 }
 
 /** What was not known of it, and what was taken for it. */

@@ -2,7 +2,7 @@ import { handlingCautions, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { amountG, riseFrom } from '../../core/dosing/dose.ts';
 import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
-import { fixed, fromUnit, significant, span } from '../../core/quantity/format.ts';
+import { fixed, fromUnit, significant } from '../../core/quantity/format.ts';
 import {
   decimalsOf,
   portions,
@@ -17,7 +17,6 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { doseCautions, doseSteps } from './advice.ts';
-import { teaspoonOf } from './asked-amount.ts';
 import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
 import { type Change } from './change.ts';
 import { tooLittle } from './no-dose.ts';
@@ -26,6 +25,7 @@ import { alsoAdds, instead, phFact } from './side-effects.ts';
 import { amountWorking, paceLine } from './working.ts';
 import { withRemark } from '../../core/water/salinity-remark.ts';
 import type { AskedSalinity } from './salinity.ts';
+import { spoonFact, spoonWords } from './spoons.ts';
 
 /** Everything a dose is worked out from, read and checked. */
 export interface AskedDose {
@@ -140,7 +140,7 @@ function headline(
   const small = plan.each < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
   const own = pace.isOwn === true ? `, at ${pace.words}` : '';
-  const spoons = inSpoons ? ` (${levelSpoons(compound, plan.total)})` : '';
+  const spoons = inSpoons ? ` (${spoonWords(compound, plan.total)})` : '';
   return `${show(plan.total)}${spoons} of ${label}${grade}${per}${days}: ${effect}${own}.${open}${small}`;
 }
 
@@ -158,29 +158,7 @@ function sideFacts(
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
   const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
-  return [inSpoons ? spoonsFor(compound) : undefined, adds, ph, others].filter((fact) => fact !== undefined);
-}
-
-/** What a spoon of it weighs, where that is roughly known. */
-function spoonsFor({ forms }: AskedCompound): Fact | undefined {
-  const each = teaspoonOf(forms);
-  if (each === undefined) return undefined;
-  return {
-    label: 'A level teaspoon',
-    value: `${each.join(' to ')} g; 3 are a tablespoon (common practice, no source): weigh it to know`,
-  };
-}
-
-/** Less than this of a teaspoon cannot be measured with one. Own choice. */
-const LEAST_SPOON = 0.2;
-
-/** Check: 25 g of calcium chloride at 3.5 to 5 g -> 5 to 7.1. */
-function levelSpoons({ forms }: AskedCompound, grams: number): string {
-  const each = teaspoonOf(forms);
-  if (each === undefined) return 'no spoon of it has a known weight: weigh it';
-  const [least, most] = [grams / each[1], grams / each[0]];
-  if (least < LEAST_SPOON) return 'too little for a spoon: weigh it';
-  return `roughly ${span(significant(least, 2), significant(most, 2))} level teaspoons`;
+  return [inSpoons ? spoonFact(compound) : undefined, adds, ph, others].filter((fact) => fact !== undefined);
 }
 
 /** What a wrong guess of the form would do: the heaviest mass, if the powder is the strongest form. */

@@ -28,15 +28,18 @@ export function limeStrength(
   const [least, most] = [amount.lowG / water.value, amount.highG / water.value];
   const limit = `about ${grams(low, high)} g per litre dissolve at ${fixed(tempC, 0)} °C`;
   const is = `${powder} in ${volume(water.value)} is ${least === most ? '' : 'roughly '}${grams(least, most)} g per litre`;
-  const verdict =
+  const [verdict, why] =
     most <= low
-      ? `Not too strong: ${is}, and ${limit}, so all of it dissolves and it is weaker than full limewater.`
+      ? ['Not too strong', ', so all of it dissolves and it is weaker than full limewater.']
       : least >= high
-        ? `More than dissolves: ${is}, and ${limit}. The rest settles and makes the clear liquid no stronger; what harms is the settled powder going in.`
-        : `As strong as it gets: ${is}, and ${limit}; a little may settle.`;
+        ? [
+            'More than dissolves',
+            '. The rest settles and makes the clear liquid no stronger; what harms is the settled powder going in.',
+          ]
+        : ['As strong as it gets', '; a little may settle.'];
   const brings = daily === undefined ? undefined : broughtBy(daily, tank, [least, most], { low, high });
   return answer({
-    headline: brings === undefined ? verdict : `${verdict.split(',')[0] ?? ''}. ${brings.words}`,
+    headline: `${verdict}: ${is}${brings === undefined ? `, and ${limit}${why}` : `. ${brings.words}`}`,
     read: [...amount.read, ...water.notes, ...(brings?.read ?? [])],
     facts: [
       {

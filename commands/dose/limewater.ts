@@ -7,9 +7,9 @@ import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { splitADay } from './a-day.ts';
-import { teaspoonOf } from './asked-amount.ts';
 import { askedCompound, askedWater } from './asked.ts';
 import { limeStrength } from './lime-strength.ts';
+import { levelSpoons } from './spoons.ts';
 import { type Limewater, limewaterCare, limewaterSources, topOff } from './top-off.ts';
 
 /** °C of limewater where nothing is said: the room's; own choice. */
@@ -67,7 +67,7 @@ export const limewaterCommand = defineCommand({
 function batch({ litres, strength, tempC, notes }: Limewater): Answer {
   const [low, high] = [strength.low * litres.value, strength.high * litres.value];
   return answer({
-    headline: `${volume(litres.value)} of limewater cannot hold more than about ${span(significant(low, 2), significant(high, 2))} g of calcium hydroxide, ${spoonsOf(low, high)} level teaspoons; more only settles.`,
+    headline: `${volume(litres.value)} of limewater cannot hold more than about ${span(significant(low, 2), significant(high, 2))} g of calcium hydroxide, ${levelSpoons(askedCompound('calcium hydroxide'), low, high) ?? ''}; more only settles.`,
     read: [
       `a batch of ${volumeAsWritten(litres.value, litres.written, litres.unit)} at ${fixed(tempC, 1)} °C`,
       ...notes,
@@ -90,10 +90,4 @@ function batch({ litres, strength, tempC, notes }: Limewater): Answer {
     cautions: limewaterCare,
     sources: limewaterSources,
   });
-}
-
-/** Level teaspoons of so much lime at 2.5 to 3.5 g each (common practice, no source): 18 to 20 g -> 5.1 to 8. */
-function spoonsOf(lowG: number, highG: number): string {
-  const [least, most] = teaspoonOf(askedCompound('calcium hydroxide').forms) ?? [Number.NaN, Number.NaN];
-  return span(significant(lowG / most, 2), significant(highG / least, 2));
 }

@@ -1,10 +1,7 @@
 import { ampHours, runHours, wattHours, type Battery } from '../../core/gear/battery.ts';
 import { significant } from '../../core/quantity/format.ts';
-import type { Answer, Fact } from '../answer.ts';
-import { otherFacts } from './other-facts.ts';
-
-/** Facts shown at once. */
-const MOST_FACTS = 3;
+import type { Answer } from '../answer.ts';
+import { sumFirst } from './sum-first.ts';
 
 /** The card on backup with the battery that so many watts need for so many hours first; each load of several by itself. */
 export function batteryAnswer(card: Answer, watts: readonly number[], hours: number): Answer {
@@ -13,7 +10,7 @@ export function batteryAnswer(card: Answer, watts: readonly number[], hours: num
     watts.length < 2
       ? []
       : watts.map((one) => ({ label: `${significant(one)} W alone`, value: needs(one, hours) }));
-  return first(
+  return sumFirst(
     card,
     `${loads(watts)} for ${significant(hours)} h: ${needs(all, hours)}. Before it an air pump with spare batteries.`,
     each,
@@ -37,15 +34,11 @@ export function runTimeAnswer(
         : lithium < hours
           ? ` Too little for ${significant(hours)} h.`
           : ` ${significant(hours)} h only in lithium.`;
-  return first(
+  return sumFirst(
     card,
     `${label} runs ${loads(watts)} for about ${significant(lead, 2)} h in lead, ${significant(lithium, 2)} h in lithium, when it is healthy.${wanted}`,
     hours === undefined ? [] : [{ label: `${significant(hours)} h of it`, value: needs(sum(watts), hours) }],
   );
-}
-
-function first(card: Answer, headline: string, facts: readonly Fact[]): Answer {
-  return { ...card, headline, facts: [...facts, ...otherFacts(card)].slice(0, MOST_FACTS) };
 }
 
 function needs(watts: number, hours: number): string {
@@ -55,8 +48,6 @@ function needs(watts: number, hours: number): string {
 }
 
 function loads(watts: readonly number[]): string {
-  const [only, other] = watts;
-  if (only !== undefined && other === undefined) return `${significant(only)} W`;
   return `${watts.map((one) => significant(one)).join(' + ')} W`;
 }
 

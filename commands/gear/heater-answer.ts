@@ -1,7 +1,7 @@
 import { heaterWatts, stuckRise } from '../../core/gear/heater.ts';
-import { fixed, significant } from '../../core/quantity/format.ts';
+import { inUnit, significant } from '../../core/quantity/format.ts';
 import type { Answer } from '../answer.ts';
-import { otherFacts } from './other-facts.ts';
+import { sumFirst } from './sum-first.ts';
 
 /** What was said of a heater: the water as it was written and in L, the room at its coldest, the watts there are in all. */
 export interface HeaterSaid {
@@ -11,28 +11,13 @@ export interface HeaterSaid {
   readonly watts: number | undefined;
 }
 
-/** Facts shown at once. */
-const MOST_FACTS = 3;
 /** Below this share of the need a heater is too weak, from that on it is more than it takes; own choices. */
 const WEAK = 0.9;
 const AMPLE = 1.25;
 
 /** The card on heaters with the sum for this water and room first. */
 export function heaterAnswer(card: Answer, said: HeaterSaid): Answer {
-  return withSum(card, said, `${needWords(said)}${verdict(said)}`);
-}
-
-/** The card with what this heater does to this water if it sticks on. */
-export function stuckAnswer(card: Answer, said: HeaterSaid, watts: number): Answer {
-  const rise = riseWords(watts, said.volumeL);
-  return withSum(
-    card,
-    { ...said, watts: undefined },
-    `${significant(watts)} W stuck on heats ${said.water} by about ${rise} at first: a separate controller with its own probe cuts it off.`,
-  );
-}
-
-function withSum(card: Answer, { watts, volumeL, water }: HeaterSaid, headline: string): Answer {
+  const { watts, volumeL, water } = said;
   const stuck =
     watts === undefined
       ? []
@@ -42,7 +27,16 @@ function withSum(card: Answer, { watts, volumeL, water }: HeaterSaid, headline: 
             value: `${significant(watts)} W heats ${water} by ${riseWords(watts, volumeL)} at first`,
           },
         ];
-  return { ...card, headline, facts: [...stuck, ...otherFacts(card)].slice(0, MOST_FACTS) };
+  return sumFirst(card, `${needWords(said)}${verdict(said)}`, stuck);
+}
+
+/** The card with what this heater does to this water if it sticks on. */
+export function stuckAnswer(card: Answer, { water, volumeL }: HeaterSaid, watts: number): Answer {
+  return sumFirst(
+    card,
+    `${significant(watts)} W stuck on heats ${water} by about ${riseWords(watts, volumeL)} at first: a separate controller with its own probe cuts it off.`,
+    [],
+  );
 }
 
 function needWords({ water, volumeL, roomC }: HeaterSaid): string {
@@ -66,7 +60,7 @@ function upToFive(watts: number): string {
 }
 
 function degrees(c: number): string {
-  return `${significant(c)} °C (${fixed(c * 1.8 + 32, 0)} °F)`;
+  return `${significant(c)} °C (${inUnit('temperature', c, '°F', 0)})`;
 }
 
 function riseWords(watts: number, volumeL: number): string {

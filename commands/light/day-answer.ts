@@ -3,6 +3,8 @@ import { fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 
+const USUAL_DAY = `${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps`;
+
 /** A longer or shorter day: the peak that keeps the daily total, whatever the PAR. Hours of full light, 0 to 24. */
 export function changedDayAnswer(now: number, then: number): Answer {
   const percent = fixed((100 * now) / then, 0);
@@ -14,7 +16,7 @@ export function changedDayAnswer(now: number, then: number): Answer {
     read: [`${now} h of full light a day now, ${then} h then; no PAR given`],
     steps: [
       'Change by about half an hour a week, and look at the corals before each step.',
-      `Usual: ${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night (common practice).`,
+      `Usual: ${USUAL_DAY}, and a real night (common practice).`,
       'With a PAR reading: /light hours gives the daily total.',
     ],
     working: [`${now} h / ${then} h = ${percent} %`],
@@ -42,7 +44,7 @@ export function whichDayAnswer(one: number, other: number): Answer {
     facts: [
       {
         label: 'usual',
-        value: `${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps (common practice)`,
+        value: `${USUAL_DAY} (common practice)`,
       },
     ],
     steps: [

@@ -5,7 +5,7 @@ import { action } from '../calls.ts';
 import { ofParts } from './of-parts.ts';
 
 /** Facts shown at once: an answer fits a phone. */
-const MOST_POINTS = 3;
+export const MOST_POINTS = 3;
 
 /** A button that opens the card of a particular question. */
 export function openSubject({ title }: SubjectCard): NextAction {

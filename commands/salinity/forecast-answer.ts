@@ -4,7 +4,7 @@ import { fixed, significant } from '../../core/quantity/format.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 import type { SalinityReading } from '../../core/water/salinity-reading.ts';
-import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
+import { salinityOff, withRemark } from '../../core/water/salinity-remark.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { percent, type Water } from '../waterchange/pour.ts';
@@ -22,9 +22,6 @@ export interface Course {
   readonly read: readonly string[];
 }
 
-/** It is not so yet: what is urgent is said of the day it comes to that. */
-const ACT = / Act today .*/;
-
 /** Where salinity is after the days; salt stays in the tank, only water goes. */
 export function forecast(course: Course): Answer {
   const { now, days, topOff, read } = course;
@@ -36,7 +33,7 @@ export function forecast(course: Course): Answer {
     : topOff.salinityPpt === 0
       ? `It stays at ${both(s, now.pair)}: fresh water replaces what evaporates, and the salt never left.`
       : `After ${time(days)} with ${topOff.words} it reads about ${both(then, now.pair)}, up from ${ppt(s)}.`;
-  const remark = beyond || topOff.salinityPpt === 0 ? undefined : salinityRemark(then)?.replace(ACT, '');
+  const remark = beyond || topOff.salinityPpt === 0 ? undefined : salinityOff(then);
   return answer({
     headline: withRemark(remarkOn(now), remark === undefined ? headline : `${headline} ${remark}`),
     read,

@@ -36,8 +36,6 @@ export function oneChange(input: SalinityChange): Answer {
     ['fresh', goal],
   ] as const)
     inRange(field, reading.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
-  if (input.amount !== undefined && input.share === undefined && input.volume === undefined)
-    throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
   const water = readWater(input.volume);
   const fraction = shareOf(input, water);
   if (fraction === undefined)

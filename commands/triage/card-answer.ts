@@ -95,12 +95,14 @@ function ranked({ id, answers, evidence }: Triage): readonly Ranked[] {
   return rank(symptomCard(id), given, evidence.found);
 }
 
-/** What comes first: what the answers put there, the last one foremost, then the card's own unless one replaces it. */
+/**
+ * What comes first: what the answers put there, the last one foremost, then that of the cause something speaks for, else the
+ * card's own, unless an answer replaces it.
+ */
 function firstActions(triage: Triage): readonly [string, ...string[]] {
   const { id, answers } = triage;
-  const [likeliest] = ranked(triage);
-  const isTold = likeliest !== undefined && likeliest.score > 0;
-  const own = (isTold ? likeliest.cause.first : undefined) ?? symptomCard(id).first;
+  const likeliest = ranked(triage).find(({ score }) => score > 0);
+  const own = likeliest?.cause.first ?? symptomCard(id).first;
   const given = answers.filter((each) => each?.first !== undefined).toReversed();
   const firsts = given.flatMap((each) => each?.first ?? []);
   const [first, ...more] = given.some((each) => each?.replaces === true) ? firsts : [...firsts, own];

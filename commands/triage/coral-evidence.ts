@@ -12,7 +12,7 @@ const NEW_DAYS = 14;
 /** At most so many of each sign are told. */
 const MOST = 3;
 
-export interface CoralEvidence {
+interface CoralEvidence {
   readonly found: readonly Found[];
   readonly read: readonly string[];
   /** Harm the named coral can do to people. */

@@ -1,10 +1,14 @@
+import { EYE_RINSE } from '../../core/care/hurt/card.ts';
 import { met, type Met } from '../../core/language/met.ts';
 import type { Scanned } from '../../core/language/tokens.ts';
 import { answer, type Answer } from '../answer.ts';
 
-const EYE = 'In the eye: rinse with clean water 20 minutes, lens out, then the poison centre or a doctor.';
+const EYE = `Rinse ${EYE_RINSE}; then the poison centre or a doctor.`;
 
-/** What is met with at a tank beside its chemicals and animals; one class of each group. Common practice, no source. */
+/**
+ * What is met with at a tank beside its chemicals and animals; one class of each group. Common practice, no source; how eyes
+ * are rinsed is from memory.
+ */
 const others: readonly (readonly [answer: Answer, ...groups: readonly (readonly Met[])[]])[] = [
   [
     answer({
@@ -19,7 +23,7 @@ const others: readonly (readonly [answer: Answer, ...groups: readonly (readonly 
         EYE,
         'Zoanthids in the dip may hold palytoxin: they stay wet, no spray. Ill: poison centre.',
       ],
-      sources: ['practice'],
+      sources: ['practice', 'memory'],
     }),
     ['deeds.dips', 'poisons.dip', 'substances.iodine'],
   ],
@@ -39,7 +43,7 @@ const others: readonly (readonly [answer: Answer, ...groups: readonly (readonly 
       headline:
         'On skin it is mostly harmless: do not pull. Warm soapy water, or acetone on whole skin, and patience.',
       cautions: [`Lips or eye: no acetone and no pulling, a doctor. ${EYE}`],
-      sources: ['practice'],
+      sources: ['practice', 'memory'],
     }),
     ['poisons.superglue'],
   ],

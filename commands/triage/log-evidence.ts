@@ -2,6 +2,7 @@ import { NEW_TANK_DAYS } from '../../core/care/test-plan.ts';
 import type { Found } from '../../core/care/symptoms/rank.ts';
 import { printed } from '../../core/log/value.ts';
 import { judge } from '../../core/water/assess.ts';
+import { MS_PER_DAY } from '../../core/trend/dated.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
 import { FRESH_DAYS, isFresh } from '../fresh.ts';
@@ -10,8 +11,8 @@ import { rangesOf } from '../log/ranges.ts';
 import { timeOf } from '../log/words.ts';
 import { signOf } from './sign-of.ts';
 
-const DAY_MS = 86_400_000;
-const WEEK_MS = 7 * DAY_MS;
+/** In a longer time the same move is no swing. */
+export const WEEK_DAYS = 7;
 
 /** More than this within a week is a swing, in the parameter's own unit: own choice, near the usual pace of a day. */
 export const SWINGS = [
@@ -35,7 +36,11 @@ export function logEvidence(keep: Keep, tank: Tank, context: OwnContext): readon
   return [...off, ...SWINGS.flatMap(([id, most, sign]) => swing(id, most, sign)), ...young()];
 
   function swing(id: ParameterId, most: number, sign: Found['sign']): readonly Found[] {
-    const readings = keep.readings(tank.id, { parameter: id, fromMs: nowMs - WEEK_MS, toMs: nowMs });
+    const readings = keep.readings(tank.id, {
+      parameter: id,
+      fromMs: nowMs - WEEK_DAYS * MS_PER_DAY,
+      toMs: nowMs,
+    });
     const [first, second] = extremes(readings);
     if (first === undefined || second === undefined || Math.abs(first.value - second.value) <= most)
       return [];
@@ -45,7 +50,7 @@ export function logEvidence(keep: Keep, tank: Tank, context: OwnContext): readon
 
   function young(): readonly Found[] {
     if (tank.startedOn === undefined) return [];
-    const days = Math.floor((nowMs - Date.parse(`${tank.startedOn}T00:00:00Z`)) / DAY_MS);
+    const days = Math.floor((nowMs - Date.parse(`${tank.startedOn}T00:00:00Z`)) / MS_PER_DAY);
     if (!(days >= 0 && days < NEW_TANK_DAYS)) return [];
     return [{ sign: 'young tank', text: `${tank.name} is ${days} days old` }];
   }

@@ -35,7 +35,7 @@ export function groupMenu(kept: Kept, notKnown?: string): Answer {
 }
 
 /** What is seen within a group, or which of several the words can mean. */
-export function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
+function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
   return answer({
     headline: 'Which of these is nearest?',
     sources: ['practice'],

@@ -4,10 +4,7 @@ import { printed, readLogged } from '../../core/log/value.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { readOrName } from '../urgent/not-used.ts';
-import { SWINGS } from './log-evidence.ts';
-
-/** In a longer time the same move is no swing. */
-const WEEK_DAYS = 7;
+import { SWINGS, WEEK_DAYS } from './log-evidence.ts';
 
 /** Levels told as they were and as they are, where they moved more than is usual within a week. */
 export function movedSaid({ levels = [], spans = [] }: Slots): readonly Found[] {

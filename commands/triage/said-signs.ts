@@ -78,7 +78,7 @@ export function saidSigns(scanned: Scanned): readonly Found[] {
   ];
 }
 
-/** Words before a deed that deny it stand no further off: "nobody's moved it". */
+/** Words before a deed that deny it stand no further off: "nobody's moved it". Own choice. */
 const NEAR = 3;
 
 /** Something told as done, and not denied. */

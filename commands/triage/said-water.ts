@@ -10,7 +10,7 @@ import { movedSaid } from './moved-said.ts';
 import { signOf } from './sign-of.ts';
 
 /** Readings said beside what is seen, judged, and what they are signs of. What cannot be read is named, and no more. */
-export interface SaidWater {
+interface SaidWater {
   readonly water: Answer | undefined;
   readonly signs: readonly Found[];
 }

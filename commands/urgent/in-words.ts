@@ -7,13 +7,12 @@ import type { Answer } from '../answer.ts';
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { cardAnswer } from './card-answer.ts';
 import { despairAnswer } from './despair.ts';
-import { eitherHurt, eitherUrgent, isEither } from './either.ts';
+import { eitherHurt, eitherUrgent, isEither, personOrTank } from './either.ts';
 import { hurtAction, hurtAnswer, isHurt } from './hurt.ts';
 import type { UrgentInput } from './input.ts';
 import { menuAnswer } from './menu.ts';
-import { hurtOf, personLead, urgentOf } from './of-reading.ts';
+import { hurtOf, personLead, shareOf, urgentOf } from './of-reading.ts';
 import { urgentAction } from './action.ts';
-import { tankPerhaps } from './tank-perhaps.ts';
 import { urgentSaid } from './said.ts';
 
 /** From this probability a hurt person comes before what is likelier; own choice. */
@@ -25,15 +24,15 @@ const PERSON_FIRST = 0.5;
 export function firstAidFor(reading: Reading, input: UrgentInput): Answer {
   const sad = despairAnswer(reading.scanned);
   if (sad !== undefined) return sad;
-  const of = (kind: string): number => reading.kinds.find(({ name }) => name === kind)?.probability ?? 0;
+  const ofPerson = shareOf(reading, 'person-hurt');
   const lead = personLead(reading, PERSON_FIRST);
   const [frame] = framesOf(reading);
   const saidFor = (id: UrgentId): UrgentInput => ({
     ...(frame === undefined ? {} : urgentSaid(id, frame.slots, reading)),
     ...input,
   });
-  if (of('person-hurt') >= PERSON && of('person-hurt') >= of('urgent-water') * lead) {
-    const both = tankPerhaps(reading, saidFor);
+  if (ofPerson >= PERSON && ofPerson >= shareOf(reading, 'urgent-water') * lead) {
+    const both = personOrTank(reading, saidFor);
     if (both !== undefined) return both;
     const hurt = hurtOf(reading);
     if (isEither(hurt, 'hurt')) return eitherHurt(hurt.near);
@@ -53,8 +52,7 @@ export function isAlarm(reading: Reading, from: number): boolean {
 
 /** Whether danger is the likeliest thing a text tells of, be it ever so unsure: no sign in a tank is answered for it. */
 export function mayBeAlarm({ kinds }: Pick<Reading, 'kinds'>): boolean {
-  const likeliest = kinds[0]?.name;
-  return isDangerKind(likeliest);
+  return isDangerKind(kinds[0]?.name);
 }
 
 function withMore(given: Answer, more: Answer['next']): Answer {

@@ -47,9 +47,13 @@ export function measured(
 
 /** What can be dosed too much. */
 export const overdosable = ['alkalinity', 'limewater', 'calcium', 'magnesium'] as const;
+export type Overdosable = (typeof overdosable)[number];
+
+/** Those of them that are measured. */
+export const dosedLevels = ['alkalinity', 'calcium', 'magnesium'] as const satisfies readonly Overdosable[];
 
 /** What shows it; limewater shows as alkalinity. */
-export function dosedOf(of: string | undefined): 'alkalinity' | 'calcium' | 'magnesium' {
+export function dosedOf(of: string | undefined): (typeof dosedLevels)[number] {
   return of === 'calcium' || of === 'magnesium' ? of : 'alkalinity';
 }
 

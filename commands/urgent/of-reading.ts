@@ -4,7 +4,9 @@ import { urgentWays } from '../../core/care/house-cards/urgent.ts';
 import { hurtIds, type HurtGroupId, type HurtId } from '../../core/care/hurt/cards.ts';
 import { fits, meantCards, type Meant } from '../../core/care/meant-cards.ts';
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
+import { levelCards } from '../../core/care/urgent/level-card.ts';
 import { dangersIn } from '../../core/language/danger.ts';
+import type { Kind } from '../../core/language/kinds.ts';
 import { parameterOf } from '../../core/language/levels-said.ts';
 import { met, type Met } from '../../core/language/met.ts';
 import type { Reading } from '../../core/language/reading.ts';
@@ -31,15 +33,6 @@ export const byDanger: readonly UrgentId[] = [
   'cold water',
   'ammonia',
 ];
-
-/** What a number decides, where one was said. */
-const BY_LEVEL: ReadonlySet<UrgentId> = new Set([
-  'overheating',
-  'cold water',
-  'ammonia',
-  'salinity crash',
-  'overdose',
-]);
 
 /**
  * A card less than this ahead of the next may as well be another. Read off emergencies by older weights that had not seen
@@ -68,30 +61,27 @@ export function urgentOf(reading: Reading): Meant<UrgentId> {
     first: told && ofOther(told),
     near: withoutOpposite(rest.near.map(ofOther), reading),
   };
-  const [measured, ...more] = [...new Set(dangersIn(reading).map(({ card }) => card))];
+  const [measured, ...more] = dangersIn(reading).map(({ card }) => card);
   if (measured === undefined) return named;
-  const isEvent = named.first !== undefined && !BY_LEVEL.has(named.first);
+  const event = named.first !== undefined && !levelCards.has(named.first) ? named.first : undefined;
   const isCause = measured !== 'salinity crash' && measured !== 'cold water';
-  const first = isEvent && !(named.first === 'oxygen loss' && isCause) ? named.first : measured;
-  const events = [named.first, ...named.others].filter((id) => id !== undefined && !BY_LEVEL.has(id));
-  const others = [measured, ...more, ...events].filter((id) => id !== undefined && id !== first);
-  return {
-    first,
-    share: 1,
-    near: first === undefined ? [] : [first],
-    others: [...new Set(others)].filter((id) => id !== undefined),
-  };
+  const first = event === undefined || (event === 'oxygen loss' && isCause) ? measured : event;
+  const events = [event, ...named.others]
+    .filter((id) => id !== undefined)
+    .filter((id) => !levelCards.has(id));
+  const all = [...new Set([measured, ...more, ...events])];
+  return { first, share: 1, near: [first], others: all.filter((id) => id !== first) };
 }
 
 /** A number of the warmth that was said goes with one side alone. */
 function withoutOpposite(near: readonly UrgentId[], { said }: Reading): readonly UrgentId[] {
   const [likeliest] = near;
   const isSaid = said.some(({ of }) => parameterOf(of) === 'temperature');
-  const opposite = OPPOSITE.find((pair) => pair.some((id) => id === likeliest));
-  return near.filter((id) => id === likeliest || !isSaid || opposite?.every((side) => side !== id));
+  const isSide = isSaid && likeliest !== undefined && SIDES.has(likeliest);
+  return isSide ? near.filter((id) => id === likeliest || !SIDES.has(id)) : near;
 }
 
-const OPPOSITE: readonly (readonly UrgentId[])[] = [['overheating', 'cold water']];
+const SIDES: ReadonlySet<UrgentId> = new Set(['overheating', 'cold water']);
 
 /** From this share the learnt card is believed before the words; own choice. */
 const SURE = 0.6;
@@ -106,6 +96,11 @@ export function hurtOf(reading: Reading): Meant<HurtId | HurtGroupId> {
   return { first: sure, share: named.share, near: [sure], others: others.filter((id) => id !== undefined) };
 }
 
+/** Probability of a kind by the words of a message. */
+export function shareOf({ kinds }: Pick<Reading, 'kinds'>, kind: Kind): number {
+  return kinds.find(({ name }) => name === kind)?.probability ?? 0;
+}
+
 /** A pet that no word names must be this many times likelier than a tank in danger; own choice. */
 const UNNAMED_PET = 4;
 
@@ -117,7 +112,7 @@ export function personLead(reading: Reading, usual: number): number {
   return hurtOf(reading).near[0] === 'pet' && !met(reading.scanned, ...PETS) ? UNNAMED_PET : usual;
 }
 
-const PETS = [
+export const PETS = [
   'animals.dog',
   'animals.cat',
   'animals.bird',

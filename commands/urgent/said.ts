@@ -5,10 +5,14 @@ import type { Level, Slots } from '../../core/language/slots.ts';
 import type { Reading } from '../../core/language/reading.ts';
 import type { Scanned } from '../../core/language/tokens.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
-import { dosedOf, type overdosable, type UrgentInput } from './input.ts';
+import { dosedLevels, dosedOf, type Overdosable, type UrgentInput } from './input.ts';
 
 /** What a message says of an emergency, as options of the command. */
-export function urgentSaid(what: UrgentId, slots: Slots, reading: Told): UrgentInput & UrgentOf {
+export function urgentSaid(
+  what: UrgentId,
+  slots: Slots,
+  reading: Told,
+): UrgentInput & { of: Overdosable | undefined } {
   const of = what === 'overdose' ? (overdosed(reading) ?? bySlots(slots)) : undefined;
   const measured = of === undefined ? (what === 'ammonia' ? what : undefined) : dosedOf(of);
   const aimed = what === 'salinity crash' ? 'salinity' : of === undefined ? undefined : measured;
@@ -25,19 +29,15 @@ export function urgentSaid(what: UrgentId, slots: Slots, reading: Told): UrgentI
 
 type Told = Pick<Reading, 'scanned' | 'cards'>;
 
-interface UrgentOf {
-  readonly of: (typeof overdosable)[number] | undefined;
-}
-
 /** What was dosed too much: limewater that nobody names is known by its milk and its high pH, else what was named. */
-export function overdosed({ scanned, cards }: Told): (typeof overdosable)[number] | undefined {
+export function overdosed({ scanned, cards }: Told): Overdosable | undefined {
   const named = overdosedNamed(scanned);
   const [likeliest] = cards('urgent-water');
   return named ?? (likeliest?.name === 'limewater ran away' ? 'limewater' : undefined);
 }
 
 /** By what was named; alkalinity where only a doser was, and undefined for anything else. */
-function overdosedNamed(scanned: Scanned): (typeof overdosable)[number] | undefined {
+function overdosedNamed(scanned: Scanned): Overdosable | undefined {
   const named = (id: ParameterId): boolean =>
     scanned.names.some((name) => name.class === 'parameter' && name.id === id);
   if (met(scanned, 'substances.lime')) return 'limewater';
@@ -45,7 +45,7 @@ function overdosedNamed(scanned: Scanned): (typeof overdosable)[number] | undefi
   if (named('calcium') || met(scanned, 'substances.calciumSalt', 'sums.calcium')) return 'calcium';
   if (named('magnesium') || met(scanned, 'substances.magnesiumSalt', 'sums.magnesium')) return 'magnesium';
   const salts = new Set(scanned.names.flatMap((name) => (name.class === 'salt' ? raisedBy(name.id) : [])));
-  const raised = (['alkalinity', 'calcium', 'magnesium'] as const).find((id) => salts.has(id));
+  const raised = dosedLevels.find((id) => salts.has(id));
   if (raised !== undefined) return raised;
   if (named('ph')) return 'limewater';
   const isOther = scanned.names.some((name) => name.class === 'parameter') || met(scanned, ...OTHERS);
@@ -53,9 +53,9 @@ function overdosedNamed(scanned: Scanned): (typeof overdosable)[number] | undefi
 }
 
 /** What was told to have gone in, where the message itself names nothing: by its salt, else by the parameter. */
-function bySlots({ salt, of }: Slots): (typeof overdosable)[number] | undefined {
+function bySlots({ salt, of }: Slots): Overdosable | undefined {
   const raised = new Set(salt === undefined ? [of] : raisedBy(salt));
-  return (['alkalinity', 'calcium', 'magnesium'] as const).find((id) => raised.has(id));
+  return dosedLevels.find((id) => raised.has(id));
 }
 
 /** Additions that are none of these, whatever doses them. */

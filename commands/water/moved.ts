@@ -1,18 +1,18 @@
 import { z } from 'zod';
 import { readLogged } from '../../core/log/value.ts';
+import { Problem } from '../../core/problem.ts';
 import { significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { judge } from '../../core/water/assess.ts';
 import { limitsOf, urgentSide } from '../../core/water/limits.ts';
 import { amount, isDailySwing, moveRemark, timeWords } from '../../core/water/move.ts';
-import { parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { firstLabel, parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { isUsedUp, ruledOut, whatMoves, type RuledOut } from '../../core/water/what-moves.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { judgedAnswer } from '../checkup/judged.ts';
 import { defineCommand } from '../command.ts';
 import { moreThanAnyTank } from '../dose/use-answer.ts';
-import { Problem } from '../../core/problem.ts';
 import { askedMeasured } from '../log/asked-measured.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { swingAnswer } from './swing-answer.ts';
@@ -102,8 +102,8 @@ interface Moved {
 }
 
 function headline({ id, by, went, days, without, isShut }: Moved): string {
-  const { label, unit, kitResolution } = parameter(id);
-  const name = label === 'pH' ? label : `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
+  const { unit, kitResolution } = parameter(id);
+  const name = firstLabel(id);
   if (by !== undefined && Math.abs(by) <= kitResolution * (1 + 1e-9))
     return `${name} may not have moved at all: a kit tells about ${kitResolution} ${unit} apart.`.replace(
       '  ',

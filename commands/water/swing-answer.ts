@@ -1,6 +1,5 @@
-import type { ParameterId } from '../../core/water/parameter.ts';
-import { parameter } from '../../core/water/parameter.ts';
 import { amount, isWideSwing, usualSwing, type Move } from '../../core/water/move.ts';
+import { firstLabel, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 
 /** What a day does by itself, and what narrows it. Common practice, no source. */
@@ -29,14 +28,12 @@ const DAYS: Readonly<
 export function swingAnswer(move: Move, read: readonly string[], state: Answer | undefined): Answer {
   const { id, by } = move;
   const { why = '', steps = [] } = DAYS[id] ?? {};
-  const { label } = parameter(id);
-  const name = label === 'pH' ? label : `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
   const usual = amount(id, usualSwing(id) ?? 0);
   const verdict = isWideSwing(move)
     ? `more than the usual ${usual}: narrow it`
     : `no more than is usual, up to about ${usual}: nothing to act on`;
   return answer({
-    headline: `${name} swings by ${amount(id, by)} in the day, ${verdict}. The hour does it: ${why}.`,
+    headline: `${firstLabel(id)} swings by ${amount(id, by)} in the day, ${verdict}. The hour does it: ${why}.`,
     read,
     facts: [
       {

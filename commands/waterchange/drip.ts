@@ -33,9 +33,6 @@ export const dripCommand = defineCommand({
   }),
   run: (input): Answer => {
     const water = readWater(input.volume);
-    if (input.amount !== undefined && input.share === undefined && input.volume === undefined) {
-      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
-    }
     const fraction = shareOf(input, water);
     if (fraction === undefined)
       throw new Problem('How much is passed through?', { field: 'share', hint: 'For example share 30 %.' });

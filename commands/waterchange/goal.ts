@@ -37,8 +37,6 @@ export const goalCommand = defineCommand({
     const everyDays = readEvery(input.every);
     const rise = input.rise === undefined ? 0 : readRise(levels.id, input.rise, everyDays);
     const aim = { ...levels, goal: levels.goal ?? 0 };
-    if (input.amount !== undefined && input.share === undefined && input.volume === undefined)
-      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
     const water = readWater(input.volume);
     const plan = {
       levels: aim,

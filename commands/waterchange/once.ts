@@ -44,9 +44,6 @@ export const onceCommand = defineCommand({
   }),
   run: (input): Answer => {
     const levels = readLevels(input);
-    if (input.amount !== undefined && input.share === undefined && input.volume === undefined) {
-      throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
-    }
     const water = readWater(input.volume);
     const fraction = shareOf(input, water);
     const toGoal = levels.goal === undefined ? undefined : neededFor(levels, levels.goal);

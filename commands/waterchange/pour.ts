@@ -74,13 +74,19 @@ export function readShare(text: string): number {
   return value / 100;
 }
 
-/** The share changed, from `share` or from `amount` over `volume`; undefined when neither is given. */
+/**
+ * The share changed, from `share` or from `amount` over `volume`; undefined when neither is given.
+ *
+ * @throws Problem for an amount of no known volume, or of more than there is.
+ */
 export function shareOf(
   input: { share?: string | undefined; amount?: string | undefined },
   water: Water,
 ): number | undefined {
   if (input.share !== undefined) return readShare(input.share);
   if (input.amount === undefined) return undefined;
+  if (water.isPer100)
+    throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
   const amount = readQuantity('volume', input.amount, { field: 'amount' });
   if (amount.value <= water.volumeL) return amount.value / water.volumeL;
   throw new Problem('That is more water than the system holds.', {

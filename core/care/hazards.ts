@@ -5,7 +5,7 @@ import type { SourceCode } from '../sources.ts';
  * sentences an answer shows. `basis` is `ghs` where a sheet was seen and `memory` where the class is from memory.
  * A product's own label and local rules come first; these lists are short and not a classification.
  */
-export interface Hazard {
+interface Hazard {
   readonly signal: 'Danger' | 'Warning' | 'none';
   readonly statements: readonly StatementCode[];
   readonly basis: Extract<SourceCode, 'ghs' | 'memory'>;
@@ -22,7 +22,7 @@ export const statements = {
   H372: 'harms organs when taken in repeatedly',
 } as const;
 
-export type StatementCode = keyof typeof statements;
+type StatementCode = keyof typeof statements;
 
 /** Two products that make a poisonous gas together. */
 export const BLEACH_GAS = 'Never mix bleach with acid, vinegar or ammonia: the gas is poisonous.';

@@ -19,7 +19,7 @@ export interface Meant<Id extends string> {
 const CLEAR = 0.5;
 /** Cards nearer to the first than this are as likely as it; own choice. */
 const MARGIN = 0.2;
-/** Less likely ones are not named. */
+/** Less likely ones, and more than these, are not named. Own choices. */
 const LEAST = 0.08;
 const MOST_OTHERS = 3;
 
@@ -42,7 +42,7 @@ export function meantCards<Id extends string>(
   const likely = [...shares].filter(([, share]) => share >= LEAST).sort((a, b) => b[1] - a[1]);
   const most = likely[0]?.[1] ?? 0;
   const close = likely.filter(([, share]) => share > most - MARGIN).map(([id]) => id);
-  const [first] = close.sort((a, b) => place(byDanger, a) - place(byDanger, b));
+  const [first] = close.sort((a, b) => placeIn(byDanger, a) - placeIn(byDanger, b));
   const isClear = most >= CLEAR;
   const ids = likely.map(([id]) => id);
   const others = ids.filter((id) => !isClear || id !== first);
@@ -65,7 +65,7 @@ export function fits({ if: one, and, unless = [] }: Way<string>, scanned: Scanne
 }
 
 /** What is not in the list comes last. */
-function place<Id>(list: readonly Id[], id: Id): number {
+export function placeIn<Id>(list: readonly Id[], id: Id): number {
   const at = list.indexOf(id);
   return at < 0 ? list.length : at;
 }

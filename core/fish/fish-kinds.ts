@@ -1,6 +1,9 @@
 import type { ClassName } from '../language/lexicon/classes.ts';
 
-/** A kind of fish as it is judged among others. All of it is common practice, no source; the same as in the cards of fish. */
+/**
+ * A kind of fish as it is judged among others, the smallest that bear the name. All of it is common practice, no source: as
+ * in the cards of fish where these give a figure; the others (seahorse, goby, butterflyfish, triggerfish, puffer) from memory.
+ */
 export interface FishKind {
   /** One of them. */
   readonly name: string;
@@ -22,7 +25,7 @@ export interface FishKind {
   readonly isApart?: true;
 }
 
-/** In the order they go in: the shyest first, bullies and tangs last. */
+/** In the order they go in: the shyest first, bullies, tangs and hunters last. */
 export const fishKinds: readonly FishKind[] = [
   { name: 'seahorse', classes: ['fish.seahorse'], leastL: 100, isApart: true },
   { name: 'mandarin', classes: ['fish.mandarin'], leastL: 250, most: 1, isShy: true },

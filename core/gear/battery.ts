@@ -2,6 +2,7 @@
 const EFFICIENCY = 0.8;
 /** Share of the capacity on its label that a battery gives without harm. Common practice, no source. */
 const USABLE = { lithium: 0.9, lead: 0.5 } as const;
+/** What a battery of so many Ah is taken to give, V, unless it says otherwise; own choice. */
 const VOLTS = 12;
 
 export type Battery = keyof typeof USABLE;

@@ -1,3 +1,4 @@
+import { compoundsFor } from '../dosing/compound.ts';
 import { readLogged } from '../log/value.ts';
 import { Problem } from '../problem.ts';
 import { limitsOf, sideOf } from '../water/limits.ts';
@@ -5,7 +6,7 @@ import type { ParameterId } from '../water/parameter.ts';
 import type { Kind } from './kinds.ts';
 import type { Level, Slots } from './slots.ts';
 
-/** What is left of a kind's probability where what was said speaks against it. */
+/** What is left of a kind's probability where what was said speaks against it. Own choice. */
 const AGAINST = 0.1;
 
 /** The same of an emergency where only levels were told that are none by themselves: the words may still tell of one. Own choice. */
@@ -13,14 +14,6 @@ const QUIETER = 0.15;
 
 const OF_SALINITY: ReadonlySet<Kind> = new Set<Kind>(['salinity-adjust', 'salinity-forecast']);
 const OF_SALTS: ReadonlySet<Kind> = new Set<Kind>(['dose-amount', 'dose-daily', 'dose-use']);
-/** Nothing is dosed for these. */
-const UNDOSED: ReadonlySet<ParameterId> = new Set<ParameterId>([
-  'salinity',
-  'temperature',
-  'ph',
-  'ammonia',
-  'nitrite',
-]);
 
 /**
  * The grammar of a kind against what a message says: a salinity is not adjusted where only other levels were told, and no
@@ -30,7 +23,7 @@ const UNDOSED: ReadonlySet<ParameterId> = new Set<ParameterId>([
 export function agreement(kind: Kind, { levels = [], of }: Slots, named: readonly ParameterId[]): number {
   if (levels.length === 0) return 1;
   if (OF_SALINITY.has(kind) && levels.every((level) => level.of !== 'salinity')) return AGAINST;
-  if (OF_SALTS.has(kind) && of !== undefined && UNDOSED.has(of)) return AGAINST;
+  if (OF_SALTS.has(kind) && of !== undefined && compoundsFor(of).length === 0) return AGAINST;
   const isHarmless = levels.every(
     (level) => isWarmEnough(level) || (named.includes(level.of) && limitsOf(level.of).urgent === undefined),
   );

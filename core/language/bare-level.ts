@@ -1,11 +1,13 @@
 import { isBelievable } from '../water/limits.ts';
 import type { ParameterId } from '../water/parameter.ts';
 import type { Case } from './case.ts';
-import { levelParts, parameterOf, parametersNamed } from './levels-said.ts';
+import { parameterOf, parametersNamed } from './levels-said.ts';
 import { met } from './met.ts';
+import { isLevelPart } from './parts.ts';
 import type { Reading } from './reading.ts';
 import type { Said } from './said.ts';
 import { ofNameOf, toldNumbers } from './told-numbers.ts';
+import { isWithin } from './within.ts';
 
 /** A number within this factor of the level told before can be the next reading of it; own choice. */
 const FACTOR = 2;
@@ -46,8 +48,7 @@ export function withSpoken(reading: Reading, before: Case): Reading {
 function asReading(one: Said, spoken: readonly Spoken[]): Said {
   const { kinds, form, value } = one.number;
   if (one.part !== 'none' || kinds.length > 0 || form !== 'digits') return one;
-  const near = spoken.filter((each) => each.value !== undefined && isNear(value, each.value));
-  return near.length === 1 ? { ...one, part: 'now' } : one;
+  return nearTo(value, spoken).length === 1 ? { ...one, part: 'now' } : one;
 }
 
 interface Spoken {
@@ -92,9 +93,8 @@ function ofCase(
   guessed: ParameterId | undefined,
   spoken: readonly Spoken[],
 ): ParameterId | undefined {
-  const near = spoken.filter((one) => one.value !== undefined && isNear(value, one.value));
   if (guessed !== undefined && spoken.some(({ of }) => of === guessed)) return undefined;
-  const [only, more] = near;
+  const [only, more] = nearTo(value, spoken);
   if (only !== undefined) return more === undefined ? only.of : undefined;
   const [last] = spoken;
   const isOpen = guessed !== undefined || unit !== '' || part === 'wanted' || part === 'target';
@@ -102,11 +102,11 @@ function ofCase(
   return isOpen && last !== undefined && (isStep || isBelievable(last.of, value)) ? last.of : undefined;
 }
 
-function isBareLevel({ part, number: { kinds, unit } }: Said): boolean {
-  const isBare = kinds.length === 0 || SHARED.has(unit);
-  return isBare && levelParts.some((name) => name === part);
+function nearTo(value: number, spoken: readonly Spoken[]): readonly Spoken[] {
+  return spoken.filter((one) => one.value !== undefined && isWithin(FACTOR, value, one.value));
 }
 
-function isNear(one: number, other: number): boolean {
-  return one > 0 && other > 0 && one <= FACTOR * other && other <= FACTOR * one;
+function isBareLevel({ part, number: { kinds, unit } }: Said): boolean {
+  const isBare = kinds.length === 0 || SHARED.has(unit);
+  return isBare && isLevelPart(part);
 }

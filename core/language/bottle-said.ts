@@ -1,18 +1,16 @@
 import { findParameter } from '../water/parameter.ts';
 import { relates } from './relations.ts';
-import { isLevelUnit, isWater } from './kinds-of-said.ts';
+import { isDoseUnit, isLevelUnit, isSpoon, isWater } from './kinds-of-said.ts';
 import type { Said } from './said.ts';
 import type { Bottle } from './slots.ts';
 import type { Scanned } from './tokens.ts';
 
 /** What a message says a bottle does, and the numbers that say it. */
-export interface BottleSaid {
+interface BottleSaid {
   readonly bottle: Bottle;
   readonly from: readonly Said[];
 }
 
-/** Units in which a dose is drawn up. */
-const DRAWN = /^(?:ml|mil|cc|tsp|tbsp)/;
 /** Characters between the parts of one such sentence at most. Own choice. */
 const NEAR = 60;
 /** "0.1 dkh per ml": one millilitre, without a number. */
@@ -59,12 +57,12 @@ function isRise({ part, number }: Said): boolean {
 
 /** Something drawn up: millilitres, spoons. */
 function isDrawn({ part, number }: Said): boolean {
-  return DRAWN.test(number.unit) && (part === 'strength' || part === 'amount' || part === 'none');
+  return isDoseUnit(number.unit) && (part === 'strength' || part === 'amount' || part === 'none');
 }
 
 /** A spoon of a salt that was named is a powder, and no bottle. */
 function isPowder({ names }: Scanned, { number }: Said): boolean {
-  return /^(?:tsp|tbsp)/.test(number.unit) && names.some((name) => name.class === 'salt');
+  return isSpoon(number.unit) && names.some((name) => name.class === 'salt');
 }
 
 /** Whether a dose and a rise are of one sentence about the bottle. */
@@ -99,7 +97,7 @@ function waterOf({ text }: Scanned, said: readonly Said[], from: readonly Said[]
   return said.find((one) => {
     if (from.includes(one) || !isWater(one) || one.number.kinds.includes('share') || one.part === 'changed')
       return false;
-    if (DRAWN.test(one.number.unit) || one.of === 'stock' || one.of === 'container') return false;
+    if (isDoseUnit(one.number.unit) || one.of === 'stock' || one.of === 'container') return false;
     const isBetween = one.number.start >= start && one.number.end <= end;
     const gap = text.slice(end, one.number.start);
     const isBehind = one.number.start >= end && gap.length < 16 && !/[.,?!;]/.test(gap);

@@ -14,11 +14,11 @@ export interface Unseen {
  * and by weights that a third of the writers is kept from: the first fresh batch had a quarter of it (report.md, v1).
  */
 export const MOST_WRONG = 0.06;
-/** Of calm messages with alarming words, the share that may raise an alarm, counted in the same way. */
+/** Of calm messages with alarming words, the share that may raise an alarm, counted in the same way. Own choice. */
 export const MOST_FALSE_ALARMS = 0.06;
-/** Of emergencies, the share that must at least lead to the question. */
+/** Of emergencies, the share that must at least lead to the question. Own choice. */
 const LEAST_ASKED = 0.985;
-/** Of messages, the share that may be called far from everything. */
+/** Of messages, the share that may be called far from everything. Own choice. */
 const MOST_FAR = 0.01;
 
 const STEPS = Array.from({ length: 99 }, (_, at) => (at + 1) / 100);

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { kinds, type Kind } from './kinds.ts';
-import { slotsSchema, type Level, type Slots } from './slots.ts';
+import { slotsSchema, withoutUndefined, type Level, type Slots } from './slots.ts';
 
 /** One message of a case: when it came, what it was taken for and what it said. Its words are not kept. */
 const momentSchema = z.strictObject({
@@ -38,7 +38,7 @@ export const caseSchema = z.strictObject({
 export type Case = z.infer<typeof caseSchema>;
 export type Moment = z.infer<typeof momentSchema>;
 
-/** Messages kept of one case. */
+/** Messages kept of one case. Own choice. */
 const MOST_MOMENTS = 24;
 
 export const noCase: Case = { moments: [], last: '' };
@@ -125,7 +125,7 @@ export function slotsOf(levels: readonly Level[], of: Slots['of']): Slots {
   const last = (...parts: readonly Level['part'][]): Level | undefined =>
     mine.findLast(({ part }) => parts.includes(part));
   const rate = last('rate');
-  const texts = {
+  return withoutUndefined({
     now: last('now')?.text,
     was: last('was')?.text,
     wanted: last('wanted', 'target')?.text,
@@ -134,8 +134,7 @@ export function slotsOf(levels: readonly Level[], of: Slots['of']): Slots {
     rateDays: rate?.everyDays,
     other: last('other')?.text,
     limit: last('limit')?.text,
-  };
-  return Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined));
+  });
 }
 
 /** The parameter that is asked about in a case: where something was wanted last, else what was read or dosed last. */
@@ -158,15 +157,12 @@ export function over(before: Slots, later: Slots): Slots {
   const isOtherName = later.of !== undefined && later.levels === undefined && before.of !== later.of;
   const levels =
     isOtherName && later.of !== undefined
-      ? renamed(before.levels, before.of, later.of)
+      ? renamedTo(later.of, before.levels, before.of)
       : latestLevels([...(before.levels ?? []), ...(later.levels ?? [])]);
-  return { ...before, ...later, ...(levels === undefined || levels.length === 0 ? {} : { levels }) };
+  return { ...before, ...later, ...(levels.length === 0 ? {} : { levels }) };
 }
 
-function renamed(
-  levels: Slots['levels'],
-  from: Slots['of'],
-  to: NonNullable<Slots['of']>,
-): Level[] | undefined {
-  return levels?.map((level) => (level.of === from ? { ...level, of: to } : level));
+/** Levels with those of one parameter as if they had been said of another. */
+export function renamedTo(of: Level['of'], levels: readonly Level[] = [], from: Slots['of']): Level[] {
+  return levels.map((level) => (level.of === from ? { ...level, of } : level));
 }

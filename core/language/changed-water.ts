@@ -2,11 +2,12 @@ import { readQuantity } from '../quantity/read.ts';
 import { isShare } from './kinds-of-said.ts';
 import type { Said } from './said.ts';
 import { rateAt } from './scan/rate.ts';
-import type { Scanned } from './tokens.ts';
+import type { NumberSpan } from './scan/number-span.ts';
+import { placeOf, type Scanned } from './tokens.ts';
 import { isCount, vesselsBefore } from './vessels.ts';
 
 /** Water that is changed: what each change takes, in order, how often, and the numbers it was put together from. */
-export interface ChangedWater {
+interface ChangedWater {
   readonly shares: readonly string[];
   /** Volumes; buckets of one change are one volume. */
   readonly volumes: readonly string[];
@@ -94,7 +95,7 @@ function everyOf(scanned: Scanned, said: readonly Said[], all: readonly Said[]):
   const counted = said.find((one) => isCount(one) && one.number.everyDays !== undefined)?.number;
   if (counted?.everyDays !== undefined) return counted.everyDays / counted.value;
   const span = said.find(
-    ({ part, number }) => part === 'span' && number.kinds.includes('days') && isEach(scanned, number.start),
+    ({ part, number }) => part === 'span' && number.kinds.includes('days') && isEach(scanned, number),
   );
   if (span !== undefined) return readQuantity('days', span.text, { field: 'every' }).value;
   return scanned.tokens.flatMap(({ word, start }) => {
@@ -107,8 +108,8 @@ const EACH: ReadonlySet<string> = new Set(
   'every each weekly monthly daily fortnightly biweekly nightly'.split(' '),
 );
 
-function isEach({ tokens }: Scanned, start: number): boolean {
-  const before = tokens[tokens.findIndex((token) => token.start === start) - 1];
+function isEach({ tokens }: Scanned, number: NumberSpan): boolean {
+  const before = tokens[placeOf(tokens, number) - 1];
   return before?.word === 'every' || before?.word === 'each';
 }
 

@@ -1,10 +1,12 @@
 import { readClock, readDay } from '../quantity/dated.ts';
-import { WEEKDAY, weekdayOf } from '../weekday.ts';
+import { MS_PER_DAY } from '../trend/dated.ts';
+import { dayOfMonthSaid, weekdaySaid } from './day-said.ts';
 
 /** A time as it was said, on the scale it can be counted on. */
-type Point =
-  | { readonly scale: 'weekday'; readonly at: number }
-  | { readonly scale: 'ago' | 'year' | 'month' | 'hours'; readonly at: number };
+interface Point {
+  readonly scale: 'weekday' | 'ago' | 'year' | 'month' | 'hours';
+  readonly at: number;
+}
 
 const AGO: Readonly<Record<string, number>> = {
   today: 0,
@@ -16,8 +18,6 @@ const AGO: Readonly<Record<string, number>> = {
   'last night': 1,
 };
 const DAYS_AGO = /^(\d{1,3}) days?$/;
-const ORDINAL = /^(?:the )?(\d{1,2})(?:st|nd|rd|th)$/;
-const ONE_WEEKDAY = new RegExp(`^${WEEKDAY}`);
 const YEAR_DAYS = 365;
 
 /**
@@ -60,18 +60,16 @@ function above0(days: number): number | undefined {
 }
 
 function pointOf(text: string): Point | undefined {
-  const ago = AGO[text] ?? count(DAYS_AGO.exec(text)?.[1]);
+  const days = DAYS_AGO.exec(text)?.[1];
+  const ago = AGO[text] ?? (days === undefined ? undefined : Number(days));
   if (ago !== undefined) return { scale: 'ago', at: ago };
-  if (ONE_WEEKDAY.test(text)) return { scale: 'weekday', at: weekdayOf(text) };
+  const weekday = weekdaySaid(text);
+  if (weekday !== undefined) return { scale: 'weekday', at: weekday };
   const clock = readClock(text);
   if (clock !== undefined) return { scale: 'hours', at: clock.hour + clock.minute / 60 };
   const date = readDay(text);
   if (date !== undefined)
-    return { scale: 'year', at: Date.UTC(2001, date.month - 1, date.dayOfMonth) / 86_400_000 };
-  const day = count(ORDINAL.exec(text)?.[1]);
+    return { scale: 'year', at: Date.UTC(2001, date.month - 1, date.dayOfMonth) / MS_PER_DAY };
+  const day = dayOfMonthSaid(text);
   return day === undefined ? undefined : { scale: 'month', at: day };
-}
-
-function count(text: string | undefined): number | undefined {
-  return text === undefined ? undefined : Number(text);
 }

@@ -1,17 +1,9 @@
-import { readDay } from '../quantity/dated.ts';
-import { WEEKDAY, weekdayOf } from '../weekday.ts';
+import { readDay, type CalendarDay } from '../quantity/dated.ts';
+import { MS_PER_DAY } from '../trend/dated.ts';
+import { dayOfMonthSaid, weekdaySaid } from './day-said.ts';
 
 /** A day of the calendar where the asker is. */
-export interface Today {
-  readonly year: number;
-  /** 1 to 12. */
-  readonly month: number;
-  readonly dayOfMonth: number;
-}
-
-const MS_PER_DAY = 86_400_000;
-const ORDINAL = /^(?:the )?(\d{1,2})(?:st|nd|rd|th)$/;
-const ONE_WEEKDAY = new RegExp(`^${WEEKDAY}`);
+export type Today = CalendarDay & { readonly year: number };
 
 /**
  * Whole days from today to a day that is said as one to come: a weekday within the next seven, a day of this month or the
@@ -22,13 +14,10 @@ const ONE_WEEKDAY = new RegExp(`^${WEEKDAY}`);
 export function daysUntilDay(text: string, { year, month, dayOfMonth }: Today): number | undefined {
   const now = Date.UTC(year, month - 1, dayOfMonth);
   if (text === 'tomorrow') return 1;
-  if (ONE_WEEKDAY.test(text)) {
-    const weekday = new Date(now).getUTCDay();
-    return ((weekdayOf(text) - weekday + 6) % 7) + 1;
-  }
-  const day = Number(ORDINAL.exec(text)?.[1]);
-  if (day >= 1 && day <= 31)
-    return ahead(now, day > dayOfMonth ? [year, month - 1, day] : [year, month, day]);
+  const weekday = weekdaySaid(text);
+  if (weekday !== undefined) return ((weekday - new Date(now).getUTCDay() + 6) % 7) + 1;
+  const day = dayOfMonthSaid(text);
+  if (day !== undefined) return ahead(now, day > dayOfMonth ? [year, month - 1, day] : [year, month, day]);
   const date = readDay(text);
   if (date === undefined) return undefined;
   const [at, on] = [date.month - 1, date.dayOfMonth];

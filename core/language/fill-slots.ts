@@ -1,19 +1,20 @@
+import { slotsOf } from './case.ts';
 import { changedWater } from './changed-water.ts';
 import { withClockTimes } from './clock-times.ts';
 import { headsOf } from './heads.ts';
-import { isDose, isWater } from './kinds-of-said.ts';
+import { isDose, isSpoon, isWater } from './kinds-of-said.ts';
 import { percentSaid } from './lamp-setting.ts';
 import { levelsSaid, mainParameter, parametersNamed } from './levels-said.ts';
 import type { ParameterId } from '../water/parameter.ts';
 import { isLight, type Said } from './said.ts';
-import type { Level, Slots } from './slots.ts';
+import { withoutUndefined, type Slots } from './slots.ts';
 import type { Scanned } from './tokens.ts';
 import { boxOf } from './box-said.ts';
 import { bottleSaid } from './bottle-said.ts';
 import { saltsSaid } from './salt-said.ts';
 import { strengthText } from './strength-said.ts';
 import { withPerLitre } from './per-litre.ts';
-import { isBack } from './taken-back.ts';
+import { namesBack } from './taken-back.ts';
 import { systemVolume, withUnit } from './system-volume.ts';
 
 /** What of a message fills slots, and the numbers no slot took. */
@@ -32,22 +33,20 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
     if (one !== undefined) used.add(one);
     return one?.text;
   };
-  const listed = (test: (one: Said) => boolean): readonly string[] | undefined => {
-    const found = said.filter(test);
+  const takeAll = (found: readonly Said[]): readonly string[] | undefined => {
     found.forEach((one) => used.add(one));
-    return found.length === 0 ? undefined : found.map(({ text }) => text);
+    return listOr(found.map(({ text }) => text));
   };
+  const listed = (test: (one: Said) => boolean): readonly string[] | undefined => takeAll(said.filter(test));
   const found = levelsSaid(scanned, said);
   found.forEach(({ from }) => used.add(from));
   const levels = found.map(({ level }) => level);
   const ofBottle = bottle === undefined ? [] : [bottle.bottle.of];
   const salted = namesOf(scanned, 'salt');
   const of = mainParameter(levels, [...ofBottle, ...parametersNamed(scanned)], salted);
-  const salts = [...saltsSaid(scanned, of)];
+  const salts = saltsSaid(scanned, of);
+  const back = namesBack(scanned.tokens);
   const mine = levels.filter((level) => level.of === of);
-  const last = (...parts: readonly Level['part'][]): Level | undefined =>
-    mine.findLast(({ part }) => parts.includes(part));
-  const rate = last('rate');
   const volume = systemVolume(scanned, said);
   volume?.from.forEach((one) => used.add(one));
   const waterRate = said.find(
@@ -67,9 +66,7 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
   const { shares, volumes, everyDays, from } = changedWater(scanned, said, volume?.text);
   from.forEach((one) => used.add(one));
   // "24/7" is always, and no span.
-  const spans = said.filter(
-    (one) => one.part === 'span' && !scanned.text.startsWith('24/7', one.number.start),
-  );
+  const spans = listed((one) => one.part === 'span' && !scanned.text.startsWith('24/7', one.number.start));
   const lengths = said.filter(
     ({ part, number }) =>
       (part === 'length' || part === 'system') &&
@@ -79,24 +76,18 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
   const other = (id: ParameterId): string | undefined =>
     levels.findLast((level) => level.of === id && (level.part === 'now' || level.part === 'was'))?.text;
   const percents = said.filter((one) => percentSaid(one, said) !== undefined);
-  percents.forEach((one) => used.add(one));
+  takeAll(percents);
   const slots = {
     of,
-    levels: levels.length === 0 ? undefined : levels,
-    now: last('now')?.text,
+    levels: listOr(levels),
+    ...slotsOf(mine, of),
     was: mine.find(({ part }) => part === 'was')?.text,
-    wanted: last('wanted', 'target')?.text,
-    change: last('change')?.text,
-    rate: rate?.text,
-    rateDays: rate?.everyDays,
-    other: last('other')?.text,
-    limit: last('limit')?.text,
     volume: volume?.text,
     container: litresOf(container),
     salt: salts[0],
-    salts: salts.length === 0 ? undefined : salts,
-    amount: take(amounts[0]),
-    amounts: amounts.length === 0 ? undefined : amounts.map((one) => take(one) ?? ''),
+    salts: listOr(salts),
+    amount: amounts[0]?.text,
+    amounts: takeAll(amounts),
     amountDays: amounts.find(({ number }) => number.everyDays !== undefined)?.number.everyDays,
     strength: take(strengths[0]) === undefined ? undefined : strengthText(strengths),
     bottle: bottle?.bottle,
@@ -107,8 +98,8 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
     everyDays,
     waterRate: take(waterRate),
     waterRateDays: waterRate?.number.everyDays,
-    span: take(spans[0]),
-    spans: spans.length === 0 ? undefined : spans.map((one) => take(one) ?? ''),
+    span: spans?.[0],
+    spans,
     watts: listed(({ number }) => number.kinds.includes('watts')),
     batteries: listed(({ number }) =>
       number.kinds.some((kind) => kind === 'wattHours' || kind === 'ampHours'),
@@ -124,13 +115,13 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
       (one) => isLight(one) && !percents.includes(one) && !one.number.kinds.includes('illuminance'),
     ),
     lux: listed((one) => isLight(one) && one.number.kinds.includes('illuminance')),
-    lengths: lengths.length === 0 ? undefined : lengths.map((one) => take(one) ?? ''),
+    lengths: takeAll(lengths),
     box: boxOf(lengths),
     heads: heads?.text,
     temperature: other('temperature'),
     otherTemperature: take(said.find(({ part }) => part === 'othertemp')),
     salinity: of === 'salinity' ? undefined : other('salinity'),
-    corals: listOr(withoutBack(scanned, namesOf(scanned, 'coral'))),
+    corals: listOr(namesOf(scanned, 'coral').filter((name) => !back.has(name))),
     counts: listOr(
       said
         .filter(
@@ -145,8 +136,7 @@ export function fillSlots(scanned: Scanned, read: readonly Said[]): Filled {
   };
   if (
     strengths.length > 1 &&
-    (slots.strength !== strengths[0]?.text ||
-      strengths.some(({ number }) => /^(?:tsp|tbsp|tea|table)/.test(number.unit)))
+    (slots.strength !== strengths[0]?.text || strengths.some(({ number }) => isSpoon(number.unit)))
   )
     strengths.forEach((one) => used.add(one));
   return {
@@ -161,16 +151,4 @@ function namesOf({ names }: Scanned, kind: 'salt' | 'coral'): readonly string[] 
 
 function listOr<T>(list: readonly T[]): T[] | undefined {
   return list.length === 0 ? undefined : [...list];
-}
-
-function withoutUndefined(slots: Readonly<Record<string, unknown>>): Slots {
-  return Object.fromEntries(Object.entries(slots).filter(([, value]) => value !== undefined));
-}
-
-/** "it is not an acan, so plate i think": without the names that a message takes back. */
-function withoutBack({ tokens }: Scanned, names: readonly string[]): readonly string[] {
-  const back = new Set(
-    tokens.flatMap(({ name }, at) => (name !== undefined && isBack(tokens, at) ? [name.id] : [])),
-  );
-  return names.filter((name) => !back.has(name));
 }

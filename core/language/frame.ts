@@ -27,26 +27,38 @@ export function framesOf(reading: Reading): readonly Frame[] {
   const { slots, rest } = fillSlots(reading.scanned, said);
   const among = slots.corals === undefined ? everydayCorals(reading.scanned) : [];
   const named = parametersNamed(reading.scanned);
-  const weighed = reading.kinds.map(({ name, probability }) => ({
-    name,
-    weight: probability * agreement(name, slots, named),
+  const frames = reading.kinds.map(({ name, probability }) => ({
+    kind: name,
+    get cards() {
+      return reading.cards(name);
+    },
+    probability,
+    slots: asAsked(
+      name,
+      among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
+      reading.scanned,
+    ),
+    rest,
+    reading,
   }));
-  const sum = weighed.reduce((total, { weight }) => total + weight, 0);
-  return weighed
+  return weighed(frames, ({ kind }) => agreement(kind, slots, named));
+}
+
+/** Frames by what speaks for each, likeliest first; cards are read where they are asked for. */
+export function weighed(frames: readonly Frame[], factor: (frame: Frame) => number): readonly Frame[] {
+  const all = frames.map((frame) => ({ frame, weight: frame.probability * factor(frame) }));
+  const sum = all.reduce((total, { weight }) => total + weight, 0);
+  return all
     .toSorted((a, b) => b.weight - a.weight)
-    .map(({ name, weight }) => ({
-      kind: name,
+    .map(({ frame, weight }) => ({
+      kind: frame.kind,
       get cards() {
-        return reading.cards(name);
+        return frame.cards;
       },
       probability: weight / sum,
-      slots: asAsked(
-        name,
-        among.length > 0 && ofCorals.has(name) ? { ...slots, corals: among } : slots,
-        reading.scanned,
-      ),
-      rest,
-      reading,
+      slots: frame.slots,
+      rest: frame.rest,
+      reading: frame.reading,
     }));
 }
 

@@ -29,13 +29,13 @@ export type Standing =
 /** Kinds that write: what was done is done, and nothing goes on from it but the question it left open. */
 export const ACTING: ReadonlySet<Kind> = new Set<Kind>(['remind', 'log', 'tank-setup', 'coral-record']);
 
-/** Words a message that is only the rest of another has at most, numbers and names not counted. */
+/** Words a message that is only the rest of another has at most, numbers and names not counted. Own choice. */
 const FEW_WORDS = 7;
 /** Questions besides sums that a value more or another goes on with; trouble and talk do not hang on one. */
 const GOES_ON = /^(?:light|lux|par|pair|coral-light|coral-place|tank|remind|flow|feed|growth)/;
-/** As sure as this of another kind, a message is no rest of the one before. */
+/** As sure as this of another kind, a message is no rest of the one before. Own choice. */
 const SURE = 0.75;
-/** The same where no question was open. */
+/** The same where no question was open. Own choice. */
 const OTHER = 0.4;
 
 /**

@@ -1,4 +1,4 @@
-import type { Frame } from './frame.ts';
+import { weighed, type Frame } from './frame.ts';
 import type { Kind } from './kinds.ts';
 
 /** How much likelier a kind is in a story than alone, where it has not come up yet and where it has (`fit-story.ts`). */
@@ -14,18 +14,8 @@ export function inStory(
   shares: StoryShares,
 ): readonly Frame[] {
   const come = new Set(before);
-  const weighed = frames.map((frame) => {
-    const { fresh = 1, again = 1 } = shares[frame.kind] ?? {};
-    return { frame, weight: frame.probability * (come.has(frame.kind) ? again : fresh) };
+  return weighed(frames, ({ kind }) => {
+    const { fresh = 1, again = 1 } = shares[kind] ?? {};
+    return come.has(kind) ? again : fresh;
   });
-  const sum = weighed.reduce((total, { weight }) => total + weight, 0);
-  return weighed
-    .toSorted((a, b) => b.weight - a.weight)
-    .map(({ frame, weight }) => ({
-      ...frame,
-      get cards() {
-        return frame.cards;
-      },
-      probability: weight / sum,
-    }));
 }

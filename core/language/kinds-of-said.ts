@@ -10,10 +10,21 @@ export function isWater({ number }: Said): boolean {
   return number.kinds.includes('volume') || number.kinds.includes('share');
 }
 
+const SPOON = /^(?:tsp|tbsp|tea|table|(?:us )?cup)/;
+
+/** Spoons and cups. */
+export function isSpoon(unit: string): boolean {
+  return SPOON.test(unit);
+}
+
+/** Spoons, millilitres and fluid ounces measure a dose, not a tank. */
+export function isDoseUnit(unit: string): boolean {
+  return isSpoon(unit) || /^(?:ml|millil)|\bfl/.test(unit);
+}
+
 /** Spoons and millilitres of something: a dose, and no water of the tank. */
 export function isDose({ of, number }: Said): boolean {
-  const isSmall = ['ml', 'tsp', 'tbsp', 'cup'].some((unit) => number.unit.startsWith(unit));
-  return number.kinds.includes('volume') && isSmall && !NOT_DOSED.has(of);
+  return number.kinds.includes('volume') && isDoseUnit(number.unit) && !NOT_DOSED.has(of);
 }
 
 const NOT_DOSED: ReadonlySet<string> = new Set(['nothing', 'water', 'share', 'container', 'sump', 'display']);

@@ -1,5 +1,5 @@
 /** What a message can want, one word a kind; the second column of the list is what each means. */
-export const kindMeanings = {
+const kindMeanings = {
   'dose-amount': 'wants to raise a parameter from a to b with a compound, how much',
   'dose-effect': 'what did or will a given amount of a compound do',
   'dose-use': 'what does my tank use a day, from tests',

@@ -1,8 +1,8 @@
 import type { Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
-/** "50x40", "60 by 45": what joins the sides of one box. */
-const JOINED_BEFORE = /(?:\b|\d)(?:x|by|\*)\s*$/;
+/** "50x40", "60 by 45": what joins the sides of one box, before a side and behind it. */
+export const JOINED_BEFORE = /(?:(?:\b|\d)(?:x|by)|\*)\s*$/;
 const JOINED_BEHIND = /^\s*(?:x|by\b|\*)/;
 
 /** Lengths of a tank and its sump, in order; a bare number taken for a volume only where it is joined to another side. */

@@ -1,4 +1,4 @@
-import type { Slots } from './slots.ts';
+import { withoutUndefined, type Slots } from './slots.ts';
 
 const BARE = /^[\d.,]+$/;
 const UNIT = /[a-z][a-z .]*$/i;
@@ -10,12 +10,13 @@ const UNIT = /[a-z][a-z .]*$/i;
 export function withLentUnit(slots: Slots): Slots {
   const unit = UNIT.exec(slots.volume ?? '')?.[0];
   if (unit === undefined) return slots;
-  const lent = (text: string): string => (BARE.test(text) ? `${text} ${unit}` : text);
+  const lent = (text: string | undefined): string | undefined =>
+    text !== undefined && BARE.test(text) ? `${text} ${unit}` : text;
   const { changed, container, batches } = slots;
-  return {
+  return withoutUndefined({
     ...slots,
-    ...(changed === undefined ? {} : { changed: lent(changed) }),
-    ...(container === undefined ? {} : { container: lent(container) }),
-    ...(batches === undefined ? {} : { batches: batches.map(lent) }),
-  };
+    changed: lent(changed),
+    container: lent(container),
+    batches: batches?.map(lent),
+  });
 }

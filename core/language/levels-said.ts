@@ -4,18 +4,15 @@ import { isBelievable } from '../water/limits.ts';
 import { isWater } from './kinds-of-said.ts';
 import { isLongPast } from './long-past.ts';
 import { momentBeside } from './moment-beside.ts';
-import type { OfName } from './parts.ts';
+import { isLevelPart, type OfName } from './parts.ts';
 import { phosphorusText } from './phosphorus-said.ts';
 import type { Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import type { Level } from './slots.ts';
 import type { Scanned } from './tokens.ts';
 
-/** Parts that are levels of a parameter. */
-export const levelParts = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
-
 /** A level and the number that says it. */
-export interface LevelSaid {
+interface LevelSaid {
   readonly level: Level;
   readonly from: Said;
 }
@@ -23,10 +20,10 @@ export interface LevelSaid {
 /** The levels of a message in order. What is months past is no reading of now. */
 export function levelsSaid(scanned: Scanned, said: readonly Said[]): readonly LevelSaid[] {
   return said.flatMap((from): LevelSaid[] => {
-    const asSaid = levelParts.find((name) => name === from.part);
-    const part = asSaid === 'now' && isLongPast(scanned, from.number.start) ? 'was' : asSaid;
+    if (!isLevelPart(from.part) || isWater(from)) return [];
+    const part = from.part === 'now' && isLongPast(scanned, from.number.start) ? 'was' : from.part;
     const of = parameterOf(from.of) ?? likeOthers(from, said);
-    if (part === undefined || of === undefined || isWater(from)) return [];
+    if (of === undefined) return [];
     const { everyDays } = from.number;
     const level = {
       of,
@@ -43,7 +40,7 @@ export function levelsSaid(scanned: Scanned, said: readonly Said[]): readonly Le
 /** "hers says 31 where mine says 35": another reading without a name is of the one parameter that was read, where it can be. */
 function likeOthers({ part, of, number }: Said, said: readonly Said[]): ParameterId | undefined {
   if (part !== 'other' || of !== 'nothing' || number.kinds.length > 0) return undefined;
-  const read = said.filter((each) => levelParts.some((name) => name === each.part));
+  const read = said.filter((each) => isLevelPart(each.part));
   const [only, more] = new Set(read.flatMap((each) => parameterOf(each.of) ?? []));
   return only !== undefined && more === undefined && isBelievable(only, number.value) ? only : undefined;
 }

@@ -1,7 +1,6 @@
-import { partNames, type OfName, type PartName } from './parts.ts';
+import { isLevelPart, levelParts, partNames, type OfName, type PartName } from './parts.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 
-const LEVELS = ['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target'] as const;
 const VOLUMES = ['system', 'part', 'changed', 'amount', 'rate', 'none', 'strength'] as const;
 
 /** Parts a number with this unit can play; each kind of unit once. */
@@ -9,16 +8,16 @@ const BY_KIND: Readonly<Record<string, readonly PartName[]>> = {
   moment: ['moment', 'none', 'span'],
   volume: VOLUMES,
   mass: ['amount', 'strength', 'rate', 'none', 'part'],
-  alkalinity: LEVELS,
-  concentration: [...LEVELS, 'strength', 'amount', 'none'],
-  nitrate: LEVELS,
-  phosphate: LEVELS,
-  ammonia: LEVELS,
-  nitrite: LEVELS,
-  salinity: LEVELS,
-  gravity: LEVELS,
-  conductivity: LEVELS,
-  temperature: [...LEVELS, 'othertemp', 'none'],
+  alkalinity: levelParts,
+  concentration: [...levelParts, 'strength', 'amount', 'none'],
+  nitrate: levelParts,
+  phosphate: levelParts,
+  ammonia: levelParts,
+  nitrite: levelParts,
+  salinity: levelParts,
+  gravity: levelParts,
+  conductivity: levelParts,
+  temperature: [...levelParts, 'othertemp', 'none'],
   days: ['span', 'moment', 'setting', 'rate', 'none'],
   length: ['length', 'system', 'part', 'none', 'change', 'rate', 'now', 'was'],
   light: ['light', 'now', 'was', 'wanted', 'limit', 'target', 'change', 'none'],
@@ -69,7 +68,7 @@ const OF_UNIT: Readonly<Record<string, readonly OfName[]>> = {
 
 /** What a level with this unit can be of; undefined where the unit says nothing. "ppm" alone is many things, "8 dkh" one. */
 export function ofsAllowed({ kinds, value }: NumberSpan, part: PartName): ReadonlySet<OfName> | undefined {
-  if (!(LEVELS as readonly PartName[]).includes(part)) return undefined;
+  if (!isLevelPart(part)) return undefined;
   const [only, more] = kinds;
   if (only === undefined)
     return value > 30

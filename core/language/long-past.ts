@@ -1,10 +1,9 @@
 import { classesIn } from './lexicon/classes.ts';
-import type { Scanned, Token } from './tokens.ts';
+import { sentenceEnds, type Scanned, type Token } from './tokens.ts';
 
 /** Spans that are long past behind a number: "two summers ago", "3 years back". Grammar: nothing is learnt of them. */
 const SPAN = /^(?:year|summer|winter|spring|autumn|season|month|decade)s?$/;
 const AGO: ReadonlySet<string> = new Set(['ago', 'back']);
-const ENDS: ReadonlySet<string> = new Set(['.', '!', '?', ';']);
 /** Years of a century that is told of as "back in 2019"; a bare "in" may be the year it is. */
 const YEAR = /^(?:19|20)\d\d$/;
 
@@ -29,5 +28,5 @@ function sentenceAt(tokens: readonly Token[], start: number): readonly Token[] {
 }
 
 function isEnd({ word }: Token): boolean {
-  return ENDS.has(word);
+  return sentenceEnds.has(word);
 }

@@ -1,6 +1,7 @@
 import { danger, isDangerous, isRight } from './calibrate.ts';
 import type { Kind } from './kinds.ts';
 import { marksOf, type Line, type Mark } from './labelled.ts';
+import { isLevelPart } from './parts.ts';
 import type { Reader, Reading } from './reading.ts';
 import type { Said } from './said.ts';
 
@@ -36,17 +37,6 @@ export interface Miss {
   readonly read: readonly string[];
   readonly numbers: readonly string[];
 }
-
-const LEVELS: ReadonlySet<Mark['part']> = new Set([
-  'now',
-  'was',
-  'wanted',
-  'change',
-  'rate',
-  'other',
-  'limit',
-  'target',
-]);
 
 /** Parts that fill no slot of a sum. */
 const UNTAKEN: ReadonlySet<Mark['part']> = new Set(['none', 'length', 'moment']);
@@ -119,7 +109,7 @@ function hasPart({ part }: Mark, found: Said | undefined): boolean {
 
 /** What it is of counts for levels; for the other parts no sum asks. */
 function isRightNumber(mark: Mark, found: Said | undefined): boolean {
-  return hasPart(mark, found) && (!LEVELS.has(mark.part) || found?.of === mark.of);
+  return hasPart(mark, found) && (!isLevelPart(mark.part) || found?.of === mark.of);
 }
 
 function share<T>(all: readonly T[], test: (one: T) => boolean): number {

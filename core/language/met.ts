@@ -1,5 +1,5 @@
 import { classesIn, type ClassName } from './lexicon/classes.ts';
-import type { Scanned, Token } from './tokens.ts';
+import { sentenceEnds, type Scanned, type Token } from './tokens.ts';
 
 /** A class of the lexicon, or a name the grammar finds, whatever it is. */
 export type Met = ClassName | `#${'coral' | 'salt' | 'parameter'}`;
@@ -19,12 +19,10 @@ export function met(scanned: Scanned, ...classes: readonly Met[]): boolean {
 /** The same before one place of a message, in the clause that place stands in. */
 export function metBefore(scanned: Scanned, start: number, ...classes: readonly Met[]): boolean {
   const before = scanned.tokens.filter((token) => token.end <= start);
-  const mark = before.findLastIndex(({ word }) => CLAUSE_ENDS.has(word));
+  const mark = before.findLastIndex(({ word }) => sentenceEnds.has(word));
   const found = classesOfTokens(before.slice(mark + 1));
   return classes.some((name) => found.has(name));
 }
-
-const CLAUSE_ENDS = new Set(['.', '!', '?', ';']);
 
 /** A name of several words is of the classes of its words, too: "bubble tip anemone" is an anemone. */
 function classesOfTokens(tokens: readonly Token[]): ReadonlySet<string> {

@@ -2,9 +2,9 @@ import { corals } from '../corals/coral-list.ts';
 import { editDistance } from '../edit-distance.ts';
 import { classesOfWord } from './lexicon/classes.ts';
 
-/** Shorter words are too near to ordinary ones. */
+/** Shorter words are too near to ordinary ones. Own choice. */
 const SHORTEST = 6;
-/** From this length on two letters may be wrong, below it one. */
+/** From this length on two letters may be wrong, below it one. Own choice. */
 const LONG = 9;
 
 /** Names no ordinary word is near to: every genus of the guide, and these. */

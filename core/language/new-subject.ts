@@ -14,7 +14,7 @@ export interface Named {
   readonly usual?: string | undefined;
 }
 
-/** Volumes this far apart are two tanks, as a part of the larger: "75 gal" and "about 280 L" are one. */
+/** Volumes this far apart are two tanks, as a part of the larger: "75 gal" and "about 280 L" are one. Own choice. */
 const SAME_WATER = 0.1;
 /** As sure as this a message asks something; own choice. */
 const ASKED = 0.5;

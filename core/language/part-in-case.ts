@@ -2,16 +2,14 @@ import { known, type Case } from './case.ts';
 import { parameterOf } from './levels-said.ts';
 import { met } from './met.ts';
 import type { Reading } from './reading.ts';
-import { saidAs, type Said } from './said.ts';
+import { inUnit, type Said } from './said.ts';
 import type { Level } from './slots.ts';
+import { placeOf } from './tokens.ts';
 
 /** Words for a level that is meant to be, stronger than "need" and "should". Grammar: nothing is learnt of them. */
 const AIMS: ReadonlySet<string> = new Set('goal target want wanna aim aiming would happy'.split(' '));
-const UP_TO: readonly (readonly [string, string])[] = [
-  ['up', 'to'],
-  ['back', 'to'],
-  ['down', 'to'],
-];
+/** "up to", "back to", "down to" right before a number. */
+const UP_TO: ReadonlySet<string> = new Set(['up', 'back', 'down']);
 /** Words for other water than the tank's. */
 const OTHER_WATER: ReadonlySet<string> = new Set(
   'mix well tap barrel drum bucket bin tub canister batch bag'.split(' '),
@@ -31,7 +29,8 @@ export function withParts(reading: Reading, before: Case): Reading {
   const { levels = [] } = known(before);
   const isLux = before.moments.some(({ kind }) => kind === 'lux');
   const all = reading.said.map((one): Said => {
-    if (isLux && isBareLux(one)) return asLux(one);
+    if (isLux && isBareLux(one))
+      return inUnit({ ...one, part: 'light', of: 'light' }, 'lux', ['illuminance']);
     const part = partOf(one, reading, levels);
     return part === one.part ? one : { ...one, part };
   });
@@ -43,25 +42,20 @@ function isBareLux({ part, of, number: { kinds, value } }: Said): boolean {
   return (part === 'now' || part === 'was') && of === 'nothing' && kinds.length === 0 && value >= LEAST_LUX;
 }
 
-function asLux({ number, probability }: Said): Said {
-  return saidAs('light', 'light', { ...number, unit: 'lux', kinds: ['illuminance'] }, probability);
-}
-
 function partOf(one: Said, { scanned }: Reading, levels: readonly Level[]): Said['part'] {
   const of = parameterOf(one.of);
   const { tokens } = scanned;
   if (of === undefined || (one.part !== 'now' && one.part !== 'wanted')) return one.part;
-  const at = tokens.findIndex(({ number }) => number === one.number);
+  const at = placeOf(tokens, one.number);
   const words = tokens.map(({ word }) => word);
   const next = words.slice(at + 1, at + 3);
   if (of === 'salinity' && one.number.value < LEAST_PPT && next.some((word) => MOVES.has(word)))
     return 'change';
   const told = levels.findLast((level) => level.of === of && level.part === 'now');
   if (told === undefined || told.value === one.number.value) return one.part;
-  const isAim =
-    words.some((word) => AIMS.has(word)) ||
-    UP_TO.some(([a, b]) => words[at - 2] === a && words[at - 1] === b);
-  const isWished = isAim || met(scanned, 'manner.wish') || words[at - 1] === 'to' || words.includes('?');
+  const isTo = words[at - 1] === 'to';
+  const isAim = words.some((word) => AIMS.has(word)) || (isTo && UP_TO.has(words[at - 2] ?? ''));
+  const isWished = isAim || met(scanned, 'manner.wish') || isTo || words.includes('?');
   if (one.part === 'wanted') return isWished ? 'wanted' : 'now';
   if (isAim) return 'wanted';
   return words.some((word) => OTHER_WATER.has(word)) ? 'other' : 'now';

@@ -24,6 +24,24 @@ export const partNames = [
 
 export type PartName = (typeof partNames)[number];
 
+/** Parts that are levels of a parameter. */
+export const levelParts = [
+  'now',
+  'was',
+  'wanted',
+  'change',
+  'rate',
+  'other',
+  'limit',
+  'target',
+] as const satisfies readonly PartName[];
+
+export type LevelPart = (typeof levelParts)[number];
+
+export function isLevelPart(part: PartName): part is LevelPart {
+  return levelParts.some((name) => name === part);
+}
+
 /** What a number can be of. `water` and `share` belong to water changed, `container` and below to a part of the system. */
 export const ofNames = [
   'nothing',

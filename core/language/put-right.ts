@@ -1,10 +1,12 @@
 import type { Case } from './case.ts';
 import { met } from './met.ts';
 import type { Reading } from './reading.ts';
-import { saidAs, type Said } from './said.ts';
+import { inUnit, saidAs, type Said } from './said.ts';
 import type { NumberSpan } from './scan/number-span.ts';
 import { isBack } from './taken-back.ts';
 import { toldNumbers, type ToldNumber } from './told-numbers.ts';
+import { placeOf } from './tokens.ts';
+import { isWithin } from './within.ts';
 
 /** Words by which a number told before is called wrong. They are grammar: nothing is learnt of them. */
 const WRONG = new Set(
@@ -24,7 +26,7 @@ export function withPutRight(reading: Reading, before: Case): Reading {
   const isCalledWrong = met(scanned, 'manner.correction') || tokens.some(({ word }) => WRONG.has(word));
   const told = toldNumbers(before);
   for (const old of said) {
-    const at = tokens.findIndex(({ number }) => number === old.number);
+    const at = placeOf(tokens, old.number);
     if (!isCalledWrong && !isBack(tokens, at)) continue;
     const meant = told.find((one) => one.value === old.number.value && fits(old.number, one));
     const anew = meant === undefined ? undefined : standsFor(old, meant, reading);
@@ -38,11 +40,16 @@ export function withPutRight(reading: Reading, before: Case): Reading {
 function standsFor(old: Said, meant: ToldNumber, { scanned, said }: Reading): Said | undefined {
   const can = said.filter((one) => {
     const { number } = one;
-    const at = scanned.tokens.findIndex((token) => token.number === number);
+    const at = placeOf(scanned.tokens, number);
     const isCount = number.form === 'words' && number.unit === '' && one.part === 'none';
-    const isNear = number.value <= FACTOR * meant.value && meant.value <= FACTOR * number.value;
     const isSame = number.value === old.number.value;
-    return isNear && !isSame && !isCount && fits(number, meant) && !isBack(scanned.tokens, at);
+    return (
+      isWithin(FACTOR, number.value, meant.value) &&
+      !isSame &&
+      !isCount &&
+      fits(number, meant) &&
+      !isBack(scanned.tokens, at)
+    );
   });
   const far = ({ number: { unit, value } }: Said): number =>
     (unit === '' ? 1 : 0) + Math.abs(Math.log(value / meant.value));
@@ -57,26 +64,26 @@ function exchanged(one: Said, { old, anew, meant }: { old: Said; anew: Said; mea
 }
 
 function withUnit(one: Said, { part, of, unit }: ToldNumber): Said {
-  const isBare = one.number.unit === '' && unit !== '';
-  const number: NumberSpan = isBare ? { ...one.number, unit, kinds: kindsOf(part, of) } : one.number;
-  return saidAs(part, of, number, one.probability);
+  const { number, probability } = one;
+  const isBare = number.unit === '' && unit !== '';
+  return isBare
+    ? inUnit({ ...one, part, of }, unit, kindsOf(part, of))
+    : saidAs(part, of, number, probability);
 }
 
 /** What a unit lets a number be, by the part it plays; those of levels say no more than the level. */
 function kindsOf(part: Said['part'], of: Said['of']): NumberSpan['kinds'] {
   if (part === 'span') return ['days'];
   if (part === 'changed' && of === 'share') return ['share'];
-  if (part === 'system' || part === 'part' || part === 'changed') return ['volume'];
-  if (part === 'rate' && of === 'water') return ['volume'];
-  return [];
+  return isVolume({ part, of }) || (part === 'rate' && of === 'water') ? ['volume'] : [];
+}
+
+function isVolume({ part, of }: Pick<Said, 'part' | 'of'>): boolean {
+  return of !== 'share' && (part === 'system' || part === 'part' || part === 'changed');
 }
 
 /** Without a unit, or with the same: what another unit measures is another thing. */
 function fits({ unit, kinds }: NumberSpan, told: ToldNumber): boolean {
   if (unit === '') return kinds.length === 0;
-  const isVolume = told.part === 'system' || told.part === 'part' || told.part === 'changed';
-  return (
-    unit === told.unit ||
-    (isVolume && told.of !== 'share' && kinds.includes('volume') && !kinds.includes('mass'))
-  );
+  return unit === told.unit || (isVolume(told) && kinds.includes('volume') && !kinds.includes('mass'));
 }

@@ -2,7 +2,7 @@ import type { Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
 /** A reading put right by what its instrument is known to be off. */
-export interface Offset {
+interface Offset {
   /** The gravity without the error. */
   readonly reading: string;
   /** The text of what it is off. */
@@ -10,6 +10,8 @@ export interface Offset {
   readonly words: string;
 }
 
+/** Gravities between which the water of a tank is read; own choice. */
+const GRAVITY = { above: 1, below: 1.04 } as const;
 /** More than this an instrument is not off and used, specific gravity. Own choice. */
 const MOST_OFF = 0.01;
 const HIGH = new Set(['minus', 'subtract', 'less', 'high', 'over']);
@@ -20,7 +22,7 @@ const LOW = new Set(['plus', 'low', 'under', 'add']);
  * error, or not its side, is said. Check: 1.0242, .0015 high -> 1.0227.
  */
 export function readingOff({ tokens }: Scanned, said: readonly Said[]): Offset | undefined {
-  const read = said.find(({ number }) => number.value > 1 && number.value < 1.04);
+  const read = said.find(({ number }) => number.value > GRAVITY.above && number.value < GRAVITY.below);
   const off = said.find(({ number }) => number.unit === '' && number.value > 0 && number.value < MOST_OFF);
   if (read === undefined || off === undefined) return undefined;
   const [isHigh, isLow] = [HIGH, LOW].map((words) => tokens.some(({ word }) => words.has(word)));

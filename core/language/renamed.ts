@@ -1,5 +1,4 @@
-import type { Case, Moment } from './case.ts';
-import type { Level } from './slots.ts';
+import { renamedTo, type Case, type Moment } from './case.ts';
 import { isBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
 import { isBelievable } from '../water/limits.ts';
@@ -37,10 +36,7 @@ function isUnlikely({ slots: { levels = [] } }: Moment, back: ParameterId): bool
 }
 
 function withName(moment: Moment, back: ParameterId, meant: ParameterId): Moment {
-  const { of, levels = [] } = moment.slots;
-  const name = (level: Level): Level => (level.of === back ? { ...level, of: meant } : level);
-  return {
-    ...moment,
-    slots: { ...moment.slots, levels: levels.map(name), ...(of === back ? { of: meant } : {}) },
-  };
+  const { of, levels } = moment.slots;
+  const slots = { ...moment.slots, levels: renamedTo(meant, levels, back) };
+  return { ...moment, slots: of === back ? { ...slots, of: meant } : slots };
 }

@@ -5,7 +5,7 @@ import { withoutLevels } from './goes-on.ts';
 import type { Kind } from './kinds.ts';
 import { withLentUnit } from './lent-unit.ts';
 import { likelyIn } from './moment-of.ts';
-import type { Slots } from './slots.ts';
+import { withoutUndefined, type Slots } from './slots.ts';
 
 /** A message taken as a kind its case speaks of: the card below it is that, or the one the whole case tells of. */
 export function retold(
@@ -53,11 +53,6 @@ export function toldSlots(before: Case, earlier: Slots, now: Slots): Slots {
 }
 
 /** What was put right after a question was asked: the water it is about and its vessel; the salt stays the one asked of. */
-function withLatest(all: Slots, { salt }: Slots): Slots {
-  const { volume, container } = all;
-  return {
-    ...(volume === undefined ? {} : { volume }),
-    ...(container === undefined ? {} : { container }),
-    ...(salt === undefined ? {} : { salt }),
-  };
+function withLatest({ volume, container }: Slots, { salt }: Slots): Slots {
+  return withoutUndefined({ volume, container, salt });
 }

@@ -18,6 +18,15 @@ export function saidAs(part: PartName, of: OfName, number: NumberSpan, probabili
   return { part, of, number, text: quantityText(number), probability };
 }
 
+/** The same number as if its unit had been written, or another. */
+export function inUnit(
+  { part, of, number, probability }: Said,
+  unit: string,
+  kinds: NumberSpan['kinds'],
+): Said {
+  return saidAs(part, of, { ...number, unit, kinds }, probability);
+}
+
 /** A bare number below this is a count beside a coral, and no light of a spot. Own choice. */
 const LEAST_PAR = 5;
 

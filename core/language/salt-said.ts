@@ -1,6 +1,6 @@
 import { compoundsFor, findCompound, formsOf } from '../dosing/compound.ts';
 import type { ParameterId } from '../water/parameter.ts';
-import { isBack } from './taken-back.ts';
+import { namesBack } from './taken-back.ts';
 import type { Scanned } from './tokens.ts';
 
 /** Words that tell the forms and salts of one element apart, each as it stands in a chemical name. */
@@ -26,9 +26,7 @@ const ACIDS: Readonly<Record<string, string>> = {
  */
 export function saltsSaid({ names, tokens }: Scanned, of: ParameterId | undefined): readonly string[] {
   const said = [...new Set(names.flatMap((name) => (name.class === 'salt' ? [name.id] : [])))];
-  const back = new Set(
-    tokens.flatMap(({ name }, at) => (name !== undefined && isBack(tokens, at) ? [name.id] : [])),
-  );
+  const back = namesBack(tokens);
   const meant = said.filter((id) => !back.has(id));
   const named = meant.length > 0 ? meant : said;
   const words = new Set(tokens.map(({ word }) => word));

@@ -1,11 +1,12 @@
+import { classesOfWord } from './lexicon/classes.ts';
 import type { Scanned } from './tokens.ts';
 
+/** Words of salt and fresh water that go where they do not belong. Grammar: nothing is learnt of them. */
 const ALONE = new Set(['ato', 'topoff', 'topup']);
 const TOP = new Set(['top', 'tops', 'topped', 'topping']);
 const SALT = new Set(['saltwater', 'salt', 'salted', 'brine']);
 /** A tank of salt water is no salt water in the top-off. */
 const TANK = new Set(['tank', 'tanks', 'aquarium', 'reef', 'setup', 'system', 'fish', 'goes', 'go', 'level']);
-const NOT = new Set(['not', 'no', 'without', 'never']);
 const VESSEL = new Set(['barrel', 'jug', 'bin', 'can', 'drum', 'bucket', 'container', 'bottle', 'jerrycan']);
 const BY = new Set(['by', 'via', 'through', 'using']);
 
@@ -21,7 +22,9 @@ function topOffAt(words: readonly string[]): number {
 function isSaltAt(words: readonly string[], at: number): boolean {
   const isWater = words[at] === 'saltwater' || (SALT.has(words[at] ?? '') && words[at + 1] === 'water');
   const behind = words[at] === 'saltwater' ? words[at + 1] : words[at + 2];
-  return isWater && !TANK.has(behind ?? '') && !NOT.has(words[at - 1] ?? '');
+  return (
+    isWater && !TANK.has(behind ?? '') && !classesOfWord(words[at - 1] ?? '').includes('manner.negation')
+  );
 }
 
 /** Salt water went where fresh water goes: "the top-up jug has saltwater in it", "topped off with salt by mistake". */
@@ -52,7 +55,7 @@ export function isFreshForSalt(scanned: Scanned): boolean {
   );
 }
 
-/** Words before the top-off in which the way is said. */
+/** Words before the top-off in which the way is said. Own choice. */
 const NEAR = 4;
 
 /** Salt water in the top-off is how it shall go up: "by way of the top-up jug", "topping off with salt". */

@@ -5,9 +5,9 @@ import type { Said } from './said.ts';
 const MOST_FT = 4;
 const LEAST_IN = 10;
 /** Longer sides than this are cm: own choice, a tank of 100 inches is rare. */
-export const MOST_INCHES = 96;
+const MOST_INCHES = 96;
 /** Bare sides that are all this short are feet ("a 4x2x2"): own choice, no reef tank is 8 in long. */
-export const SURELY_FT = 8;
+const SURELY_FT = 8;
 /** A bare side above this beside one in metres is in cm. Own choice. */
 const MOST_M = 10;
 /** What is measured in inches, and what in cm, where no side has a unit. */
@@ -26,7 +26,11 @@ export interface Sides {
 /** "4ft by 18 by 18 inch": a bare side takes the unit of the next that has one, else of the last. */
 export function sidesText(text: string, sides: readonly Said[], others: readonly Said[]): Sides {
   const isShort = sides.length > 1 && sides.every(({ number }) => number.value <= SURELY_FT);
-  const shared = isShort ? 'ft' : sharedUnit(text, sides, others);
+  return sidesWith(sides, isShort ? 'ft' : sharedUnit(text, sides, others));
+}
+
+/** The same where no other unit is said: bare ones stay so, or are in a unit they share. */
+export function sidesWith(sides: readonly Said[], shared = ''): Sides {
   const own = sides.map(({ number }) => number.unit);
   const units = sides.map(({ number: { unit, value } }, at) => {
     if (unit !== '') return unit;
@@ -34,7 +38,7 @@ export function sidesText(text: string, sides: readonly Said[], others: readonly
     const isFeet = own.some(isFoot);
     if (isFeet && value <= MOST_FT) return 'ft';
     if (isFeet && value > LEAST_IN) return 'in';
-    return own.slice(at).find((one) => one !== '') ?? own.findLast((one) => one !== '') ?? shared ?? '';
+    return own.slice(at).find((one) => one !== '') ?? own.findLast((one) => one !== '') ?? shared;
   });
   const [first = ''] = units;
   const all = sides.map(({ number }, at) => ({ number: number.number, unit: units[at] ?? '' }));

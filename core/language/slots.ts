@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { levelParts } from './parts.ts';
 import { parameterIds, type ParameterId } from '../water/parameter.ts';
 
 /** A quantity as text for `readQuantity`: number and unit in plain form, "8.2 dkh", "75 gal", "40". */
@@ -7,7 +8,7 @@ const quantity = z.string();
 /** A level of one parameter with the part it plays. `everyDays` is set for a rate. */
 const levelSchema = z.strictObject({
   of: z.enum(parameterIds as [ParameterId, ...ParameterId[]]),
-  part: z.enum(['now', 'was', 'wanted', 'change', 'rate', 'other', 'limit', 'target']),
+  part: z.enum(levelParts),
   text: quantity,
   value: z.number(),
   everyDays: z.number().optional(),
@@ -98,6 +99,11 @@ export const slotsSchema = z.object({
 
 export type Slots = z.infer<typeof slotsSchema>;
 export type SlotName = keyof Slots;
+
+/** Slots of what was said, without the places of what was not. */
+export function withoutUndefined(slots: { readonly [Name in SlotName]?: unknown }): Slots {
+  return Object.fromEntries(Object.entries(slots).filter(([, value]) => value !== undefined));
+}
 
 /** Slots that belong to the one parameter a message is about: its levels and how it moves. */
 export const parameterSlots = [

@@ -1,6 +1,6 @@
 import { classesIn } from './lexicon/classes.ts';
 import type { NameSpan } from './names.ts';
-import type { Scanned, Token } from './tokens.ts';
+import { sentenceEnds, type Scanned, type Token } from './tokens.ts';
 
 /** Classes of words behind which what is named is there already, and behind which it is wished for. */
 const STANDS = ['manner.ownThing', 'records.came', 'records.moved', 'deeds.adds'] as const;
@@ -39,7 +39,6 @@ const IN_TANK: ReadonlySet<string> = new Set(
     .split(' ')
     .map((name) => `places.${name}`),
 );
-const ENDS: ReadonlySet<string> = new Set(['.', '!', '?', ';']);
 
 /**
  * The corals of a message that stand in the tank already: behind "I have", "my", "already", or told with their place in a
@@ -70,6 +69,6 @@ export function standThere(scanned: Scanned): readonly NameSpan[] {
 }
 
 function sentencesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
-  const ends = tokens.flatMap(({ word }, at) => (ENDS.has(word) ? [at + 1] : []));
+  const ends = tokens.flatMap(({ word }, at) => (sentenceEnds.has(word) ? [at + 1] : []));
   return [...ends, tokens.length].map((end, at) => tokens.slice(ends[at - 1] ?? 0, end));
 }

@@ -1,9 +1,10 @@
 import { hasBox } from './box-said.ts';
+import { isDoseUnit } from './kinds-of-said.ts';
 import type { Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
 /** The water of a system as text for `readQuantity`, and the numbers it was put together from. */
-export interface SystemVolume {
+interface SystemVolume {
   readonly text: string;
   readonly from: readonly Said[];
 }
@@ -58,12 +59,9 @@ export function withUnit(scanned: Scanned, said: readonly Said[], one: Said): st
 /** "my tank is in gallons (34)", "litres: 300": the unit stands before its number. */
 const UNIT_BEFORE = /\b(gal(?:lon)?s?|lit(?:er|re)s?)\s*[(:=]\s*$/;
 
-/** Millilitres, spoons and cups measure a dose, not a tank. */
-const DOSE_UNIT = /^(?:ml|millil|cc|tsp|tbsp|teasp|tablesp|cup|fl oz|floz|oz|ounce)/;
-
 /** A bare number is one, also before a word that is no unit of its own: "a 10 cube". */
 function isVolume({ kinds, unit }: Said['number']): boolean {
-  return kinds.every((kind) => kind === 'scoops') || (kinds.includes('volume') && !DOSE_UNIT.test(unit));
+  return kinds.every((kind) => kind === 'scoops') || (kinds.includes('volume') && !isDoseUnit(unit));
 }
 
 function isJoined({ text }: Scanned, base: Said, part: Said): boolean {
@@ -82,7 +80,7 @@ function unitOf({ text }: Scanned, said: readonly Said[], all: readonly Said[]):
   const others = said
     .filter(
       ({ part, number }) =>
-        number.kinds.includes('volume') && !DOSE_UNIT.test(number.unit) && part !== 'strength',
+        number.kinds.includes('volume') && !isDoseUnit(number.unit) && part !== 'strength',
     )
     .map(({ number }) => number);
   // The unit that most of them have; the first of those that have it as often.

@@ -1,6 +1,6 @@
 import { hasBox } from './box-said.ts';
 import type { Said } from './said.ts';
-import type { Scanned } from './tokens.ts';
+import { placeOf, type Scanned } from './tokens.ts';
 
 /** Words before a number that take it back: "30 gal, not 50", "forget the 1180". They are grammar: nothing is learnt of them. */
 const BACK = new Set(['not', "isn't", 'isnt', 'forget', 'ignore', 'scrap', 'never']);
@@ -9,13 +9,14 @@ const BETWEEN = new Set(['the', 'that', 'a', 'an', 'it', 'my', 'about', 'really'
 const MOST_BETWEEN = 2;
 /** Words before the water of a tank that is no more: "the old 200 l". A level that was is told, and stays. */
 const BYGONE = new Set(['old', 'previous', 'former']);
+
 /**
  * The numbers of a message without those it takes back, where another number of the same part stands beside them: of "its
  * 30 gal not 50" the 30 is left. A number that is alone stays: "not 8" says something of eight.
  */
 export function withoutTakenBack({ tokens }: Scanned, said: readonly Said[]): readonly Said[] {
   return said.filter((one) => {
-    const at = tokens.findIndex(({ number }) => number === one.number);
+    const at = placeOf(tokens, one.number);
     const isWater = one.part === 'system' && one.number.kinds.includes('volume');
     if (!isBack(tokens, at, isWater)) return true;
     const others = said.filter((other) => other !== one);
@@ -31,6 +32,13 @@ export function isBack(tokens: Scanned['tokens'], at: number, isWater = false): 
     if (!BETWEEN.has(word)) return false;
   }
   return false;
+}
+
+/** The names a message takes back: "it is not an acan, so plate i think". */
+export function namesBack(tokens: Scanned['tokens']): ReadonlySet<string> {
+  return new Set(
+    tokens.flatMap(({ name }, at) => (name !== undefined && isBack(tokens, at) ? [name.id] : [])),
+  );
 }
 
 /** Whether a message takes a number of its own back. */

@@ -1,5 +1,7 @@
 import { forms } from '../tank/size.ts';
 import type { Shape } from '../tank/shape.ts';
+import { BOX_SIDES } from './box-said.ts';
+import { JOINED_BEFORE } from './lengths-said.ts';
 import { met } from './met.ts';
 import type { Said } from './said.ts';
 import { cmOf } from './side-units.ts';
@@ -41,7 +43,6 @@ const SUMP_HERE = /\bsump(?:'?s| is| box(?: of)?)?\s*$/;
 const IN_SUMP = /^\s*(?:of )?water in (?:the |her |his |my )?sump\b/;
 /** "with thick glass, 15 mm": over a comma. */
 const PANE = /\b(?:glass|panes?|acrylic|ply),\s*$/;
-const JOINED = /(?:\bx|\bby|[x*])\s*$/;
 const WATER_TO =
   /\b(?:water(?: (?:up|is|now|stands?|stood|level|line|height|reaches))*(?: (?:to|at|until|till|of))?|fill(?:ed|s)?(?: up)?(?: (?:to|until|till|at))?|up to)\s*$/;
 const OF_WATER = /^\s*(?:deep )?(?:of )?water\b/;
@@ -82,14 +83,11 @@ export function tankSaid(scanned: Scanned, lengths: readonly Said[]): TankSaid {
   };
 }
 
-/** Sides of one box of water. */
-const SIDES = 3;
-
 function isSump({ text }: Scanned, lengths: readonly Said[], at: number, before: number): boolean {
   const one = lengths[at];
   if (one === undefined) return false;
   const isFirst = SUMP_HERE.test(text.slice(0, one.number.start)) || IN_SUMP.test(text.slice(one.number.end));
-  return one.part === 'part' || isFirst || before % SIDES !== 0;
+  return one.part === 'part' || isFirst || before % BOX_SIDES !== 0;
 }
 
 function roleOf({ text }: Scanned, lengths: readonly Said[], at: number, isOpen: boolean): Role {
@@ -107,7 +105,7 @@ function roleOf({ text }: Scanned, lengths: readonly Said[], at: number, isOpen:
   if (isPane && isThin(one, bare)) return 'glass';
   const isGap = met(words, 'places.rim', 'places.airGap') || DOWN.test(behind);
   if (isGap && ownCm < MOST_GAP * longestCm) return 'gap';
-  if (isOpen && JOINED.test(before)) return 'sides';
+  if (isOpen && JOINED_BEFORE.test(before)) return 'sides';
   if (!isOpen && SUMP.test(before)) return 'sump';
   if (WATER_TO.test(before) || OF_WATER.test(behind)) return 'level';
   if (isOpen) return 'sides';

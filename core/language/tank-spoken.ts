@@ -1,7 +1,7 @@
 import type { Case, Moment } from './case.ts';
 import { fillSlots } from './fill-slots.ts';
 import type { Reading } from './reading.ts';
-import { saidAs, type Said } from './said.ts';
+import { inUnit, type Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
 /** Words for one of several tanks. They are grammar: nothing is learnt of them. */
@@ -37,8 +37,9 @@ interface Spoken {
 
 /** The tanks a message names, in order; "the big one" is a tank only where several were told of. */
 export function tanksSpoken({ tokens }: Scanned, before: Case): readonly Spoken[] {
-  const isSeveral = tokens.some(({ word }) => TANKS.has(word)) || tanksOf(before).length > 0;
-  const [, second, third] = tanksOf(before);
+  const told = tanksOf(before);
+  const isSeveral = tokens.some(({ word }) => TANKS.has(word)) || told.length > 0;
+  const [, second, third] = told;
   const other = third === undefined ? second : undefined;
   return tokens.flatMap(({ word, start }, at) => {
     const size = SIZES[word];
@@ -47,7 +48,7 @@ export function tanksSpoken({ tokens }: Scanned, before: Case): readonly Spoken[
     if (size === undefined) return [];
     const isTank = ALONE.has(size) || TANK.has(next?.word ?? '') || (isSeveral && next?.word === 'one');
     const isListed = isSeveral && GENERAL.has(size) && next?.number !== undefined;
-    return isTank || isListed ? [{ name: asTold(size, tanksOf(before)), start }] : [];
+    return isTank || isListed ? [{ name: asTold(size, told), start }] : [];
   });
 }
 
@@ -109,6 +110,6 @@ function inOneUnit(said: readonly Said[]): readonly Said[] {
   return said.map((one) =>
     unit === undefined || one.part !== 'system' || one.number.kinds.length > 0
       ? one
-      : saidAs(one.part, one.of, { ...one.number, unit, kinds: ['volume'] }, one.probability),
+      : inUnit(one, unit, ['volume']),
   );
 }

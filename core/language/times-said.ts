@@ -1,8 +1,9 @@
 import type { Said } from './said.ts';
 import type { Scanned } from './tokens.ts';
 
-/** Words behind a number that make it so many changes. */
+/** Words behind a number that make it so many changes. Grammar: nothing is learnt of them. */
 const CHANGES = new Set('change changes wc wcs swap swaps times goes rounds more row'.split(' '));
+/** Words behind a number in which it is said of what there are so many. Own choice. */
 const NEAR = 4;
 /** More changes than these are a routine. Own choice. */
 const MOST = 100;

@@ -24,6 +24,14 @@ export interface Scanned {
   readonly names: readonly NameSpan[];
 }
 
+/** Marks behind which another sentence begins. */
+export const sentenceEnds: ReadonlySet<string> = new Set(['.', '!', '?', ';']);
+
+/** Where a number stands among the tokens, also one that was given a unit; -1 where it is no token of its own. */
+export function placeOf(tokens: readonly Token[], { start }: NumberSpan): number {
+  return tokens.findIndex((token) => token.start === start);
+}
+
 const TOKEN = /[\p{L}]+(?:'[\p{L}]+)?|\d+|[?!.,;:/%$€£()+=>-]|\p{Extended_Pictographic}/gu;
 
 export function scan(given: string): Scanned {

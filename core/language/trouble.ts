@@ -43,7 +43,7 @@ const LOOKS: ReadonlySet<string> = new Set([
   'looks.dull',
 ]);
 const ALIVE = ['animals.', 'corals.', 'fish.'] as const;
-/** Words before a trouble that say it is absent: "no algae", "nothing died", "not bleached". */
+/** Words before a trouble that say it is absent: "no algae", "nothing died", "not bleached". Own choice. */
 const NEAR = 2;
 
 /** The first words of a message that tell of trouble, and are not denied; undefined where none do. */

@@ -5,7 +5,7 @@ import type { Scanned, Token } from './tokens.ts';
 /** Whose an instrument is, where it is not said by its name. */
 const OWN = new Set(['mine', "mine's", 'mines']);
 const THEIRS = new Set(['hers', 'his', 'theirs', 'yours', 'ours']);
-/** Words that name no instrument. */
+/** Words of no more letters than these name no instrument. Own choice. */
 const SMALL = 3;
 /** Words behind "trust" that may say which. Own choice. */
 const NEAR = 4;

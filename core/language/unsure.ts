@@ -11,7 +11,7 @@ export interface Unsure {
   readonly choices: readonly [Choice, Choice];
 }
 
-export type Choice = Pick<Said, 'part' | 'of'>;
+export type Choice = NonNullable<Said['perhaps']>;
 
 /** Up to this a number without a unit that may play no part is a count: "two softies". Own choice. */
 const COUNTS = 20;
@@ -36,7 +36,7 @@ function isCount({ part, perhaps, number: { kinds, value } }: Said): boolean {
 }
 
 /** The reading with one number's part put right. */
-export function withChoice(reading: Reading, at: number, { part, of }: Choice): Reading {
+function withChoice(reading: Reading, at: number, { part, of }: Choice): Reading {
   const said = reading.said.map((one, n) => (n === at ? saidAs(part, of, one.number, 1) : one));
   return { ...reading, said };
 }

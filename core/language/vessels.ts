@@ -1,6 +1,6 @@
 import { met } from './met.ts';
 import type { Said } from './said.ts';
-import type { Scanned, Token } from './tokens.ts';
+import { placeOf, type Scanned, type Token } from './tokens.ts';
 
 /** Most words between how many buckets there are and what each holds. Own choice. */
 const MOST_BETWEEN = 4;
@@ -8,17 +8,13 @@ const MOST_BETWEEN = 4;
 const MOST_VESSELS = 50;
 
 /** How many vessels of that size are emptied at a time: "3 buckets, 12 litres each", "two five gallon buckets". */
-export function vesselsBefore(
-  { number: { start, end } }: Said,
-  scanned: Scanned,
-  said: readonly Said[],
-): number | undefined {
-  const at = scanned.tokens.findIndex((token) => token.start === start);
+export function vesselsBefore({ number }: Said, scanned: Scanned, said: readonly Said[]): number | undefined {
+  const at = placeOf(scanned.tokens, number);
   const before = scanned.tokens.slice(0, at);
-  const from = before.findLastIndex(({ number }) => number !== undefined);
-  const count = said.find(({ number }) => number.start === before[from]?.start);
+  const from = before.findLastIndex((token) => token.number !== undefined);
+  const count = said.find((one) => one.number.start === before[from]?.start);
   if (count === undefined || at - from - 1 > MOST_BETWEEN || !isCount(count)) return undefined;
-  const behind = scanned.tokens.filter((token) => token.start >= end).slice(0, 1);
+  const behind = scanned.tokens.filter((token) => token.start >= number.end).slice(0, 1);
   const isVessel = holdsVessel(scanned, [...before.slice(from + 1), ...behind]);
   return isVessel && count.number.everyDays === undefined ? count.number.value : undefined;
 }

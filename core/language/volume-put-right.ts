@@ -1,6 +1,7 @@
 import { known, type Case } from './case.ts';
 import type { Frame } from './frame.ts';
 import { met } from './met.ts';
+import { isWithin } from './within.ts';
 
 const NUMBER = /^[\d.,]+/;
 const GALLONS = /^gal/;
@@ -12,7 +13,7 @@ const FACTOR = 2.5;
  * A volume put right in parts: "gallons I mean" gives a bare one its unit, "well 120 actually" is the volume told before
  * with another number. A frame that has a volume of its own is left alone.
  */
-export function withVolumeRight<F extends Frame>(frame: F, before: Case): F {
+export function withVolumeRight(frame: Frame, before: Case): Frame {
   const { slots, reading } = frame;
   const told = known(before).volume;
   if (told === undefined || slots.volume !== undefined) return frame;
@@ -25,15 +26,7 @@ export function withVolumeRight<F extends Frame>(frame: F, before: Case): F {
           reading.scanned.tokens.map(({ word }) => word),
         )
       : anew(frame, number, unit);
-  return volume === undefined
-    ? frame
-    : {
-        ...frame,
-        get cards() {
-          return frame.cards;
-        },
-        slots: { ...slots, volume },
-      };
+  return volume === undefined ? frame : { ...frame, slots: { ...slots, volume } };
 }
 
 /** The unit of a bare volume, said on its own. */
@@ -48,6 +41,5 @@ function anew({ slots, reading }: Frame, number: string, unit: string): string |
   const isOther = slots.levels !== undefined || slots.of !== undefined || slots.amount !== undefined;
   if (only === undefined || more !== undefined || isOther || !met(reading.scanned, 'manner.correction'))
     return undefined;
-  const was = Number(number);
-  return only <= FACTOR * was && was <= FACTOR * only ? `${only} ${unit}` : undefined;
+  return isWithin(FACTOR, only, Number(number)) ? `${only} ${unit}` : undefined;
 }

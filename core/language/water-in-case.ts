@@ -1,7 +1,9 @@
 import type { Case } from './case.ts';
 import type { Reading } from './reading.ts';
-import { saidAs, type Said } from './said.ts';
+import { isDoseUnit } from './kinds-of-said.ts';
+import { inUnit, type Said } from './said.ts';
 import { toldNumbers, type ToldNumber } from './told-numbers.ts';
+import { isWithin } from './within.ts';
 
 /** A volume farther than this factor from the tank's is another vessel's, unless a tank is spoken of; own choice. */
 const FACTOR = 4;
@@ -9,7 +11,6 @@ const FACTOR = 4;
 const TANK: ReadonlySet<string> = new Set(
   'tank tanks aquarium system reef nano pico cube display sump total net'.split(' '),
 );
-const DOSE_UNIT = /^(?:ml|tsp|tbsp|cup)/;
 
 /**
  * Volumes as their case has them: a bare one is in the unit of those told before; one that is no size for the tank told
@@ -22,14 +23,16 @@ export function withWater(reading: Reading, before: Case): Reading {
   const isOfTank = reading.scanned.tokens.some(({ word }) => TANK.has(word));
   const bare = reading.said.filter((one) => one.part === 'system' && one.number.kinds.length === 0);
   const hasUnit = reading.said.some(({ number }) => number.kinds.includes('volume'));
-  const dose = reading.said.find(({ number: { unit } }) => DOSE_UNIT.test(unit))?.number.unit;
+  const dose = reading.said.find(({ number: { unit } }) => isDoseUnit(unit))?.number.unit;
   const all = reading.said.map((one): Said => {
-    if (bare.includes(one) && tank !== undefined && dose !== undefined) return asDose(one, dose);
+    if (bare.includes(one) && tank !== undefined && dose !== undefined)
+      // "there's still 150 ml in, so it's 250 that went": a bare number beside millilitres is in them.
+      return inUnit({ ...one, part: 'amount', of: 'substance' }, dose, ['volume']);
     if (bare.includes(one)) return hasUnit ? one : withUnit(one, bare, tank ?? unitIn(told));
     const { kinds, unit } = one.number;
-    if (one.part === 'system' && DOSE_UNIT.test(unit)) return { ...one, part: 'amount', of: 'substance' };
+    if (one.part === 'system' && isDoseUnit(unit)) return { ...one, part: 'amount', of: 'substance' };
     const isWater = (one.part === 'system' || one.part === 'amount') && kinds.includes('volume');
-    if (!isWater || kinds.includes('mass') || DOSE_UNIT.test(unit)) return one;
+    if (!isWater || kinds.includes('mass') || isDoseUnit(unit)) return one;
     const isVessel =
       tank === undefined
         ? vessel !== undefined && isNear(one, vessel)
@@ -43,14 +46,7 @@ export function withWater(reading: Reading, before: Case): Reading {
 function withUnit(one: Said, bare: readonly Said[], tank: ToldNumber | undefined): Said {
   if (tank === undefined) return one;
   if (bare.length > 1 || (tank.part === 'system' && !isNear(one, tank))) return { ...one, part: 'none' };
-  const number = { ...one.number, unit: tank.unit, kinds: ['volume' as const] };
-  return saidAs(one.part, one.of, number, one.probability);
-}
-
-/** "there's still 150 ml in, so it's 250 that went": a bare number beside millilitres is in them. */
-function asDose(one: Said, unit: string): Said {
-  const number = { ...one.number, unit, kinds: ['volume' as const] };
-  return saidAs('amount', 'substance', number, one.probability);
+  return inUnit(one, tank.unit, ['volume']);
 }
 
 /** Another volume that was told with its unit. */
@@ -59,5 +55,5 @@ function unitIn(told: readonly ToldNumber[]): ToldNumber | undefined {
 }
 
 function isNear({ number: { value } }: Said, told: ToldNumber): boolean {
-  return value <= FACTOR * told.value && told.value <= FACTOR * value;
+  return isWithin(FACTOR, value, told.value);
 }

@@ -24,6 +24,8 @@ export interface Limits {
   /** Outside the usual range by no more than this is the instrument's own error: nothing to act on. */
   readonly error?: number;
   readonly pace?: Pace;
+  /** Between a day and a night this much is nothing to act on; only what swings by itself has one. */
+  readonly swing?: number;
   /** At or beyond: what lives in the tank is harmed within a day or so. Where there is no such bound, none is made up. */
   readonly urgent?: { readonly low?: number; readonly high?: number };
 }
@@ -64,9 +66,10 @@ const limits = {
     believable: [15, 35],
     usual: [24, 27],
     pace: { up: 1, down: 1, gentle: 0.5 },
+    swing: 1,
     urgent: { low: 19.5, high: 30 },
   },
-  ph: { believable: [7, 9], usual: [7.8, 8.4], urgent: { low: 7.5, high: 8.7 } },
+  ph: { believable: [7, 9], usual: [7.8, 8.4], swing: 0.4, urgent: { low: 7.5, high: 8.7 } },
 } as const satisfies Record<ParameterId, Limits>;
 
 export function limitsOf(id: ParameterId): Limits {

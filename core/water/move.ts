@@ -13,25 +13,23 @@ export interface Move {
   readonly isSlow?: boolean;
 }
 
-/** The widest swing within a day that is nothing to act on, in the parameter's own unit. Common practice, no source. */
-const SWING: Readonly<Partial<Record<ParameterId, number>>> = { ph: 0.4, temperature: 1 };
 /** Without a time, a move is remarked on from so many days' worth of it; own choice. */
 const MARKED = 1.5;
 const EPSILON = 1e-9;
 
 /** Whether it is the swing of one day and night: pH and temperature have one by themselves. */
 export function isDailySwing({ id, days, isSwing = false }: Move): boolean {
-  return SWING[id] !== undefined && (isSwing || (days !== undefined && days < 1));
+  return usualSwing(id) !== undefined && (isSwing || (days !== undefined && days < 1));
 }
 
 /** The widest swing that is nothing to act on; undefined where there is none by itself. */
 export function usualSwing(id: ParameterId): number | undefined {
-  return SWING[id];
+  return limitsOf(id).swing;
 }
 
 /** Whether a swing is wider than usual. Check: pH 0.5 wide, 0.35 not; 2.6 °C wide. */
 export function isWideSwing({ id, by }: Move): boolean {
-  return Math.abs(by) > (SWING[id] ?? Infinity) + EPSILON;
+  return Math.abs(by) > (usualSwing(id) ?? Infinity) + EPSILON;
 }
 
 /**
@@ -46,7 +44,7 @@ export function moveRemark(move: Move): string | undefined {
   const name = parameter(id).label;
   if (isDailySwing(move))
     return isWideSwing(move)
-      ? `${name} swings by ${amount(id, by)} in a day, more than the usual ${amount(id, SWING[id] ?? 0)}`
+      ? `${name} swings by ${amount(id, by)} in a day, more than the usual ${amount(id, usualSwing(id) ?? 0)}`
       : undefined;
   const isNutrientUp = by > 0 && (id === 'nitrate' || id === 'phosphate');
   if (most === undefined || isSlow || isNutrientUp) return undefined;

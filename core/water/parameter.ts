@@ -168,6 +168,12 @@ export function parameter(id: ParameterId): Parameter {
   return parameters[id];
 }
 
+/** The label at the beginning of a sentence: "Alkalinity", "pH". */
+export function firstLabel(id: ParameterId): string {
+  const { label } = parameter(id);
+  return id === 'ph' ? label : label.charAt(0).toUpperCase() + label.slice(1);
+}
+
 /** The parameter a word names, or undefined: "alk", "KH", "no3". */
 export function findParameter(word: string): ParameterId | undefined {
   const wanted = clean(word);

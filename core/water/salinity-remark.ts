@@ -9,6 +9,18 @@ import { asPrinted } from './parameter.ts';
  * Check: 27.9 ppt written "1.021" -> "Salinity 1.021 (27.9 ppt) is far too low; 33 to 36 ppt is usual. Act today (/urgent what:salinity crash)."
  */
 export function salinityRemark(practicalSalinity: number, written?: string): string | undefined {
+  const words = salinityOff(practicalSalinity, written);
+  return words !== undefined && isUrgent(practicalSalinity)
+    ? `${words} Act today (/urgent what:salinity crash).`
+    : words;
+}
+
+function isUrgent(practicalSalinity: number): boolean {
+  return urgentSide('salinity', asPrinted('salinity', practicalSalinity)) !== undefined;
+}
+
+/** The same of a day that is yet to come: nothing is to be done today. */
+export function salinityOff(practicalSalinity: number, written?: string): string | undefined {
   const { usual, error = 0 } = limitsOf('salinity');
   const [low, high] = usual;
   const shown = asPrinted('salinity', practicalSalinity);
@@ -16,9 +28,7 @@ export function salinityRemark(practicalSalinity: number, written?: string): str
   if (side === undefined) return undefined;
   const ppt = `${fixed(shown, 1)} ppt`;
   const named = written === undefined ? ppt : `${written} (${ppt})`;
-  const urgent =
-    urgentSide('salinity', shown) === undefined ? '' : ' Act today (/urgent what:salinity crash).';
-  return `Salinity ${named} is ${urgent === '' ? side : `far too ${side}`}; ${low} to ${high} ppt is usual.${urgent}`;
+  return `Salinity ${named} is ${isUrgent(shown) ? `far too ${side}` : side}; ${low} to ${high} ppt is usual.`;
 }
 
 /** A first line with the remark in front of it, once. */

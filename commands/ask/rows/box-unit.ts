@@ -1,20 +1,18 @@
-import { MOST_INCHES, SURELY_FT } from '../../../core/language/side-units.ts';
+import type { Frame } from '../../../core/language/frame.ts';
+import { sidesText } from '../../../core/language/side-units.ts';
+import { forms } from '../../../core/tank/size.ts';
 import { answer, type Answer, type NextAction } from '../../answer.ts';
 
-/** With the unit that was said, or that another length of the message or the size itself tells. */
-export function boxWithUnit(box: string, lengths: readonly string[]): string | undefined {
-  if (unitOf(box) !== undefined) return box;
-  const [said] = lengths.flatMap((text) => unitOf(text) ?? []);
-  if (said !== undefined) return `${box} ${said.startsWith('in') || said === 'ft' ? 'in' : 'cm'}`;
-  const sides = box.split(' x ').map(Number);
-  if (sides.every((side) => side <= SURELY_FT)) return `${box} ft`;
-  return sides.some((side) => side > MOST_INCHES) ? `${box} cm` : undefined;
-}
-
-/** What stands behind the last number of a quantity; undefined for none. */
-export function unitOf(text: string): string | undefined {
-  const last = text.split(' ').at(-1) ?? '';
-  return Number.isNaN(Number(last)) ? last : undefined;
+/** The box of a message with its unit: said, or told by another length, by words of the message or by its size. */
+export function boxWithUnit({
+  slots: { box, lengths = [] },
+  reading: { scanned, said },
+}: Frame): string | undefined {
+  if (box === undefined || !/\d$/.test(box)) return box;
+  const all = lengths.flatMap((text) => said.find((one) => one.text === text) ?? []);
+  const { length } = forms.box;
+  const { text, unit } = sidesText(scanned.text, all.slice(0, length), all.slice(length));
+  return unit === undefined ? undefined : text;
 }
 
 /** Asked where nothing tells it; a button goes on with the whole size. */

@@ -9,6 +9,7 @@ import { goalCommand } from '../../waterchange/goal.ts';
 import { sumCommand } from '../../waterchange/sum.ts';
 import { call } from '../../called.ts';
 import { goalSaid } from './changes-said.ts';
+import { MOST_TIMES } from './changes-sum.ts';
 import { pouredSaid, shareSaid, type ShareSaid } from './water-said.ts';
 
 /** A change with the share it is of the system and how often it comes. */
@@ -52,11 +53,9 @@ export function bitByBit(frame: Frame, context: OwnContext): Answer | undefined 
 }
 
 /** A part of the water that a day by itself says nothing of; own choice. */
-const SMALL_PERCENT = 10;
+const SMALL = 0.1;
 const WEEK_DAYS = 7;
 const MONTH_DAYS = 30;
-/** As many as are summed. */
-const MOST_TIMES = 100;
 const weekday = new RegExp(`^${WEEKDAY}`);
 
 /** One slow exchange: how long it takes to a level, else the same water in one batch. The first share said is its own. */
@@ -69,17 +68,24 @@ function alone({ slots, ...frame }: Frame, context: OwnContext): Answer | undefi
   if (of !== undefined && now !== undefined && goal !== undefined && every !== undefined)
     return call(goalCommand, { of, now, goal, share, every, fresh: other, volume: said.volume }, context);
   const over = every ?? (changed === undefined ? span : undefined);
-  const small = Number.parseFloat(share);
-  const often = every === undefined ? undefined : readQuantity('days', every, { field: 'every' }).value;
-  if (often !== undefined && often <= 1 && small < SMALL_PERCENT && now === undefined) {
-    const period = moments.some((text) => weekday.test(text)) ? WEEK_DAYS : MONTH_DAYS;
-    const times = Math.round(period / often);
-    const single = Number((times * small).toPrecision(4));
-    if (times <= MOST_TIMES && single < 100)
-      return call(sumCommand, { share, times, single: `${single} %`, volume: said.volume }, context);
-  }
+  const summed = now === undefined && every !== undefined ? inPeriod(share, every, moments) : undefined;
+  if (summed !== undefined) return call(sumCommand, { share, ...summed, volume: said.volume }, context);
   const reading = now === undefined ? {} : { of, now, fresh: other };
   return call(dripCommand, { share, every: over, volume: said.volume, ...reading }, context);
+}
+
+/** A small share that comes each day or oftener, over a week where its days are named, else a month, against one change. */
+function inPeriod(
+  share: string,
+  every: string,
+  moments: readonly string[],
+): { readonly times: number; readonly single: string } | undefined {
+  const small = Number.parseFloat(share) / 100;
+  const everyDays = readQuantity('days', every, { field: 'every' }).value;
+  if (everyDays > 1 || small >= SMALL) return undefined;
+  const periodDays = moments.some((text) => weekday.test(text)) ? WEEK_DAYS : MONTH_DAYS;
+  const times = Math.round(periodDays / everyDays);
+  return times > MOST_TIMES || times * small >= 1 ? undefined : { times, single: percent(times * small) };
 }
 
 /** What flows by the hour or the minute is counted by the day, where a day does not take all the water. */

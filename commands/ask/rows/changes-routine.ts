@@ -1,17 +1,16 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
-import { readQuantity } from '../../../core/quantity/read.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { routineCommand } from '../../waterchange/routine.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
-import { attempt } from './attempt.ts';
 import { bitByBit } from './changes-drip.ts';
 import { CHANGE_LEVELS, CHANGE_WATER, needsLevels } from './changes-said.ts';
 import { isCounted, isSum, summed } from './changes-sum.ts';
+import { readableAs } from './readable-as.ts';
 import { perDays } from './span-said.ts';
 import { shareSaid } from './water-said.ts';
 import { isWarmth, mixedWarmth } from './warmth.ts';
@@ -70,9 +69,7 @@ const LONG_DAYS = 28;
 /** "stuck at 30", "a year of it and still 40": it stays where it is under what is changed. */
 function isSteady({ slots: { now, levels = [], of, spans = [] }, reading: { scanned } }: Frame): boolean {
   const isOne = levels.filter((level) => level.of === of).length === 1;
-  const isLong = spans.some(
-    (text) => (attempt(() => readQuantity('days', text, { field: 'span' }).value) ?? 0) >= LONG_DAYS,
-  );
+  const isLong = spans.some((text) => (readableAs('days', text) ?? 0) >= LONG_DAYS);
   return now !== undefined && isOne && (isLong || met(scanned, 'sums.stuck', 'sums.settles'));
 }
 

@@ -5,8 +5,8 @@ import type { OwnContext } from '../../command.ts';
 import { sumCommand } from '../../waterchange/sum.ts';
 import { call } from '../../called.ts';
 
-/** More than so many are a routine, not a sum. */
-const MOST = 100;
+/** More changes than so many are a routine, not a sum. Own choice. */
+export const MOST_TIMES = 100;
 
 /** "three 10 % changes", "four of 20 % against one of 80 %": shares, and no reading that they should move. */
 export function isSum(frame: Frame): boolean {
@@ -40,5 +40,5 @@ export function timesSaid({ reading: { scanned, said } }: Frame): number | undef
 }
 
 function countOf(counts: readonly number[]): number | undefined {
-  return counts.find((count) => Number.isInteger(count) && count > 1 && count <= MOST);
+  return counts.find((count) => Number.isInteger(count) && count > 1 && count <= MOST_TIMES);
 }

@@ -15,6 +15,7 @@ import { isSum, summed, timesSaid } from './changes-sum.ts';
 import { perDays } from './span-said.ts';
 import { pouredSaid, shareSaid } from './water-said.ts';
 import { isWarmth, mixedWarmth } from './warmth.ts';
+import { tokensWithin } from './words-beside.ts';
 
 const ASK_LEVELS = 'What does it read now, and where should it be?';
 
@@ -54,10 +55,8 @@ function beforeAndAfter({ slots, reading: { scanned, said } }: Frame) {
     ({ part, of }) => of === slots.of && (part === 'was' || part === 'now'),
   );
   if (before === undefined || after === undefined || more !== undefined) return undefined;
-  const isTo = scanned.tokens.some(
-    ({ word, start, end }) =>
-      (word === 'to' || word === '>') && start >= before.number.end && end <= after.number.start,
-  );
+  const between = tokensWithin(scanned, before.number.end, after.number.start);
+  const isTo = between.some(({ word }) => word === 'to' || word === '>');
   return isTo ? { now: before.text, after: after.text } : undefined;
 }
 

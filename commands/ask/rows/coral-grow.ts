@@ -17,7 +17,8 @@ import { cardAnswer } from '../../primer/card-answer.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { looseOnRock } from './coral-place.ts';
-import { coralsOf, linesFirst, noPageOf, readableAs } from './coral-said.ts';
+import { coralsOf, linesFirst, noPageOf } from './coral-said.ts';
+import { readableAs } from './readable-as.ts';
 
 export const coralGrowRows: readonly Row[] = [
   {

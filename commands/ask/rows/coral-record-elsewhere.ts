@@ -54,21 +54,24 @@ export function recordedElsewhere(
       ],
     });
   const isSome = deed === 'gone' && isPart(frame);
+  const isAll = deed === 'gone' && !isSome;
   return answer({
     headline: isSome
       ? `Is all of your ${coral} gone, or a part? Choose below, or tell me in a direct message. Here, where others read, nothing is changed yet.`
       : `${DONE[deed](coral)} when you press the button below, use /${COMMAND[deed]}, or tell me in a direct message. Here, where others read, nothing is kept yet.`,
-    read: others.length === 0 ? [] : [`one coral at a time: ${others.join(', ')} not done yet`],
-    steps:
-      deed === 'gone' && !isSome
-        ? ['Only a part of it is gone, or a frag: say how big the rest is now.']
-        : [],
+    read: oneAtATime(others),
+    steps: isAll ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : [],
     next: [
       ...(isSome ? [sizeNow(coral), placeNow(coral)] : []),
       doing(deed, coral, frame),
-      ...(deed === 'gone' && !isSome ? [sizeNow(coral)] : []),
+      ...(isAll ? [sizeNow(coral)] : []),
     ],
   });
+}
+
+/** One coral at a time: the others are named, so that none is thought to be done. */
+export function oneAtATime(others: readonly string[]): readonly string[] {
+  return others.length === 0 ? [] : [`one coral at a time: ${others.join(', ')} not done yet`];
 }
 
 /** With what was said; the rest is asked for. */

@@ -1,6 +1,5 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
-import { Problem } from '../../../core/problem.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OptionsSchema, OwnContext } from '../../command.ts';
@@ -13,7 +12,8 @@ import { moveCoralCommand } from '../../coral/move.ts';
 import { removeCoralCommand } from '../../coral/remove.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
-import { deedOf, isPart, recordedElsewhere } from './coral-record-elsewhere.ts';
+import { attempt } from './attempt.ts';
+import { deedOf, isPart, oneAtATime, recordedElsewhere } from './coral-record-elsewhere.ts';
 import { originOf } from './coral-said.ts';
 import { sizeSaid, spotSaid } from './spot-in.ts';
 
@@ -30,7 +30,8 @@ export const coralRecordRows: readonly Row[] = [
         const shown = shownBy(frame);
         return shown === undefined ? undefined : call<OptionsSchema>(shown, {}, context);
       }
-      return withOthers(recorded(frame, coral, context), others);
+      const done = recorded(frame, coral, context);
+      return { ...done, read: [...done.read, ...oneAtATime(others)] };
     },
   },
 ];
@@ -92,19 +93,5 @@ function whereNew(coral: string, at: ReturnType<typeof spotSaid>, size: string |
 
 /** The first time or day said that can be read as the day it came. */
 function sinceOf({ slots: { moments = [] } }: Frame, { nowMs }: OwnContext): string | undefined {
-  return moments.find((text) => {
-    try {
-      return askedSince(text, nowMs) !== '';
-    } catch (error) {
-      if (error instanceof Problem) return false;
-      throw error;
-    }
-  });
-}
-
-/** One coral at a time: the others are named, so that none is thought to be kept. */
-function withOthers(done: Answer, others: readonly string[]): Answer {
-  return others.length === 0
-    ? done
-    : { ...done, read: [...done.read, `one coral at a time: ${others.join(', ')} not done yet`] };
+  return moments.find((text) => (attempt(() => askedSince(text, nowMs)) ?? '') !== '');
 }

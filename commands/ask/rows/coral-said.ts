@@ -5,9 +5,6 @@ import { namedCoral, onlyEntry, type NamedCoral } from '../../../core/corals/nam
 import type { Origin } from '../../../core/corals/scene.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met, type Met } from '../../../core/language/met.ts';
-import { Problem } from '../../../core/problem.ts';
-import { readQuantity } from '../../../core/quantity/read.ts';
-import type { QuantityKind } from '../../../core/quantity/unit.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { aboutCoralCommand } from '../../coral/about.ts';
@@ -16,6 +13,7 @@ import { withFirst } from '../../coral/facet-first.ts';
 import { noPageAnswer } from '../../coral/no-page-answer.ts';
 import type { SaidPar } from '../../coral/par-verdict.ts';
 import { call } from '../../called.ts';
+import { readableAs } from './readable-as.ts';
 
 /** The corals that were named, each once. */
 export function coralsOf({ slots: { corals = [] } }: Frame): readonly NamedCoral[] {
@@ -100,16 +98,6 @@ export function allLuxOf(frame: Frame): readonly string[] {
 
 /** A bare number below this, beside the word lux, counts something else. */
 const LEAST_LUX = 200;
-
-/** What a text is worth in that quantity; undefined where it is none, as cubes are no grams. */
-export function readableAs(kind: QuantityKind, text: string): number | undefined {
-  try {
-    return readQuantity(kind, text, { field: kind }).value;
-  } catch (error) {
-    if (error instanceof Problem) return undefined;
-    throw error;
-  }
-}
 
 /** Where a piece grew, as members say it; a name tells nothing of it ("sea plume"). */
 export function originOf({ reading: { scanned: whole } }: Frame): Origin | undefined {

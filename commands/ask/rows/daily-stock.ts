@@ -11,7 +11,7 @@ import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
 import { isUsual } from './bottle-dose.ts';
 import { saltFor } from './wanted.ts';
-import { stockSaid } from './stock-said.ts';
+import { gramsPerLitre, stockSaid } from './stock-said.ts';
 
 /** What a tank uses of a parameter, as `/dose daily` takes it. */
 interface Use {
@@ -30,11 +30,7 @@ export function ofStock(slots: Slots, asked: Use, context: OwnContext): Answer |
   const done = forms.flatMap((form) => {
     const stock = stockSaid({ ...slots, salt: salt ?? form.name });
     if (stock === undefined) return [];
-    const gL = attempt(
-      () =>
-        readQuantity('mass', stock.amount, { field: 'amount' }).value /
-        readQuantity('volume', stock.volume, { field: 'volume' }).value,
-    );
+    const gL = attempt(() => gramsPerLitre(stock));
     if (gL === undefined) return [];
     const raises = inOwnUnit(asked.of, suppliedPerMl(form, asked.of, gL) / 100);
     const label = {

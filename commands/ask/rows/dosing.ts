@@ -112,9 +112,8 @@ function restoredIn({ slots: { was, now }, reading: { scanned } }: Frame): strin
 
 function toRestore(frame: Frame): Frame {
   const { slots } = frame;
-  const wanted = slots.wanted ?? slots.change ?? restoredIn(frame);
-  if (slots.wanted !== undefined || slots.change !== undefined || wanted === undefined) return frame;
-  return { ...frame, cards: frame.cards, slots: { ...slots, wanted } };
+  if (slots.wanted !== undefined || slots.change !== undefined) return frame;
+  return { ...frame, slots: { ...slots, wanted: restoredIn(frame) } };
 }
 
 /** Whether it is still to go in, so that the reading is the one before it. */

@@ -1,7 +1,6 @@
 import { urgentCard, type UrgentId } from '../../../core/care/urgent/cards.ts';
-import { framesOf, type Frame } from '../../../core/language/frame.ts';
+import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
-import type { Reading } from '../../../core/language/reading.ts';
 import type { Answer, NextAction } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { urgentCommand } from '../../urgent.ts';
@@ -46,20 +45,8 @@ export const emergencyRows: readonly Row[] = [
 ];
 
 /** What a message says, as options of the card of one emergency. */
-export function saidFor({ slots, reading }: Frame): (what: UrgentId) => ReturnType<typeof urgentSaid> {
+function saidFor({ slots, reading }: Frame): (what: UrgentId) => ReturnType<typeof urgentSaid> {
   return (what) => urgentSaid(what, slots, reading);
-}
-
-/** From this probability a hurt person comes before what is likelier; own choice. */
-const PERSON = 0.25;
-
-/** First aid for a text that is known to ask for it, as in `/urgent`: people first; undefined where it tells of neither. */
-export function firstAid(reading: Reading, context: OwnContext): Answer | undefined {
-  const frames = framesOf(reading).filter(({ kind }) => emergencyRows.some((row) => row.kind === kind));
-  const person = frames.find(({ kind, probability }) => kind === 'person-hurt' && probability >= PERSON);
-  const frame = person ?? frames[0];
-  const row = emergencyRows.find(({ kind }) => kind === frame?.kind);
-  return frame === undefined ? undefined : row?.answer(frame, context);
 }
 
 /** Words of a day to come: it may be announced, and it may be now. */

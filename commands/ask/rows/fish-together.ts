@@ -1,11 +1,13 @@
+import { NO_KIND_OF_FISH } from '../../../core/care/subjects/named-in.ts';
 import { fishKinds } from '../../../core/fish/fish-kinds.ts';
 import { againstThem, inLitres, type Some } from '../../../core/fish/together.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { classesIn } from '../../../core/language/lexicon/classes.ts';
 import { met } from '../../../core/language/met.ts';
+import { fixed, toUnit } from '../../../core/quantity/format.ts';
 import { answer, type Answer } from '../../answer.ts';
 import type { Row } from '../row.ts';
-import { readableAs } from './coral-said.ts';
+import { readableAs } from './readable-as.ts';
 
 /** Questions that a list of fish in a tank does not answer. */
 const OTHER_CARDS: ReadonlySet<string> = new Set([
@@ -16,15 +18,12 @@ const OTHER_CARDS: ReadonlySet<string> = new Set([
 ]);
 /** Words of these name no kind, or are named beside one. */
 const VAGUE: ReadonlySet<string> = new Set([
-  'fish.anyFish',
-  'fish.fry',
-  'fish.fishOnly',
-  'fish.parasite',
-  'fish.fishDisease',
+  ...NO_KIND_OF_FISH,
   'fish.basslet',
   'fish.dartfish',
   'fish.shoaling',
 ]);
+/** Words between a number and the fish it counts, at most. Own choice. */
 const MOST_WORDS_BETWEEN = 2;
 
 export const fishTogetherRow: Row = {
@@ -44,19 +43,19 @@ function judged(frame: Frame): Answer | undefined {
     return undefined;
   const against = againstThem(fish, litres);
   if (fish.length < 2 && against.length === 0) return undefined;
-  const names = fish
-    .map(({ kind, count }) => (count === undefined ? kind.name : `${count} ${kind.name}`))
-    .join(', ');
+  const names = fish.map(({ kind: { name }, count }) => (count === undefined ? name : `${count} ${name}`));
   const order = fish.map(({ kind }) => kind.name).join(', then ');
   const isNo = against.length > 0;
   const lengthCm = Math.max(0, ...fish.map(({ kind: { leastCm = 0 } }) => leastCm));
   const long =
-    lengthCm === 0 ? '' : `, in a glass of ${lengthCm} cm (${Math.round(lengthCm / CM_A_FT)} ft) or more`;
+    lengthCm === 0
+      ? ''
+      : `, in a glass of ${lengthCm} cm (${fixed(toUnit('length', lengthCm, 'ft'), 0)} ft) or more`;
   return answer({
     headline: isNo
       ? `Not as it stands in ${inLitres(litres)}: ${against.slice(0, MOST_AT_ONCE).join('; ')}.`
       : `Mostly yes in ${inLitres(litres)}: nothing known speaks against these together${long}.`,
-    read: [`judged: ${names}; a fish not named is not judged`],
+    read: [`judged: ${names.join(', ')}; a fish not named is not judged`],
     facts: isNo
       ? against.map((value, at) => ({ label: `${at + 1}`, value }))
       : fish.map(({ kind }) => ({ label: kind.name, value: `from ${inLitres(kind.leastL)}` })),
@@ -73,7 +72,6 @@ function judged(frame: Frame): Answer | undefined {
   });
 }
 
-const CM_A_FT = 30.48;
 /** Told in the first line. */
 const MOST_AT_ONCE = 2;
 
@@ -89,14 +87,10 @@ function fishNamed({ reading: { scanned } }: Frame): readonly Some[] | undefined
     const at = classes.flatMap((here, place) =>
       kind.classes.some((name) => here.includes(name)) ? [place] : [],
     );
-    if (
-      at.length === 0 ||
-      isOtherName(
-        kind.name,
-        at.map((place) => classes[place] ?? []),
-      )
-    )
-      return [];
+    // A six-line is no second wrasse.
+    const isNarrower =
+      kind.name === 'wrasse' && at.every((place) => classes[place]?.includes('fish.sixLine'));
+    if (at.length === 0 || isNarrower) return [];
     const counts = at.flatMap((place) => {
       const before = tokens.slice(Math.max(0, place - MOST_WORDS_BETWEEN), place);
       const number = before.findLast((token) => token.number !== undefined)?.number;
@@ -107,9 +101,4 @@ function fishNamed({ reading: { scanned } }: Frame): readonly Some[] | undefined
     return [{ kind, count: counts.length === 0 ? undefined : Math.max(...counts) }];
   });
   return isStrange || fish.length === 0 ? undefined : fish;
-}
-
-/** Every place of a wide name belongs to a narrower one: a six-line is no second wrasse. */
-function isOtherName(name: string, at: readonly (readonly string[])[]): boolean {
-  return name === 'wrasse' && at.every((here) => here.includes('fish.sixLine'));
 }

@@ -2,11 +2,14 @@ import { daysUntilDay, type Today } from '../../../core/language/days-until.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Said } from '../../../core/language/said.ts';
+import type { Scanned } from '../../../core/language/tokens.ts';
 import { withUnit } from '../../../core/language/system-volume.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import { localTime } from '../../../core/words/when.ts';
 import type { OwnContext } from '../../command.ts';
 import { knownZone } from '../../zone.ts';
 import { spanSaid } from './span-said.ts';
+import { tokensWithin, wordsBefore } from './words-beside.ts';
 
 /** How long, and what it was counted from where it was not said as a time. */
 export interface DaysSaid {
@@ -19,26 +22,30 @@ export interface DaysSaid {
  * else between two days.
  */
 export function daysSaid({ slots, reading: { scanned, said } }: Frame, context: OwnContext): DaysSaid {
-  const isSince = (start: number): boolean => /\bsince (?:last )?$/.test(scanned.text.slice(0, start));
-  const ahead = said.filter(({ part, number }) => part === 'moment' && !isSince(number.start));
+  const ahead = said.filter(({ part, number }) => part === 'moment' && !isSince(scanned, number.start));
   const [first, last] = [ahead[0], ahead.at(-1)];
   const days =
     slots.span !== undefined || last === undefined
       ? undefined
-      : between(first === last ? undefined : first?.text, last.text, todayOf(context));
+      : daysBetween(first === last ? undefined : first?.text, last.text, todayOf(context));
   if (days === undefined || last === undefined) return { days: spanSaid(slots, context), read: [] };
   return { days: `${days} days`, read: [`up to ${last.text}, counted from today: ${days} days`] };
 }
 
+/** "since monday", "since last monday". */
+function isSince(scanned: Scanned, start: number): boolean {
+  const [last, other] = wordsBefore(scanned, start);
+  return last === 'since' || (last === 'last' && other === 'since');
+}
+
 /** Days from one day to come, or from today, to a later one. */
-function between(first: string | undefined, last: string, today: Today): number | undefined {
+function daysBetween(first: string | undefined, last: string, today: Today): number | undefined {
   const [from, to] = [first === undefined ? 0 : daysUntilDay(first, today), daysUntilDay(last, today)];
   return from === undefined || to === undefined || to <= from ? undefined : to - from;
 }
 
 function todayOf(context: OwnContext): Today {
-  const timeZone = knownZone(context) ?? 'UTC';
-  const date = new Date(context.nowMs).toLocaleDateString('sv-SE', { timeZone });
+  const [date = ''] = localTime(context.nowMs, knownZone(context)).split(' ');
   const [year = 1970, month = 1, dayOfMonth = 1] = date.split('-').map(Number);
   return { year, month, dayOfMonth };
 }
@@ -65,15 +72,16 @@ export function sunk({ reading: { scanned, said } }: Frame): Sunk | undefined {
     : undefined;
 }
 
-const DOWN_TO = /^[a-z ]{0,12}\b(?:to|till|until)\s*$/;
+const DOWN_TO: ReadonlySet<string> = new Set(['to', 'till', 'until']);
+/** Words between the two volumes at most. Own choice. */
+const MOST_BETWEEN = 3;
 
 /** Two volumes with "to" between them, the unit said at one of them or at both. */
-function isPair({ text }: Frame['reading']['scanned'], high: Said, low: Said | undefined): boolean {
-  if (low === undefined) return false;
+function isPair(scanned: Scanned, high: Said, low: Said | undefined): boolean {
+  if (low === undefined || !isVolume(high) || !isVolume(low)) return false;
   const isSaid = [high, low].some(({ number }) => number.kinds.includes('volume'));
-  return (
-    isSaid && isVolume(high) && isVolume(low) && DOWN_TO.test(text.slice(high.number.end, low.number.start))
-  );
+  const between = tokensWithin(scanned, high.number.end, low.number.start);
+  return isSaid && between.length <= MOST_BETWEEN && DOWN_TO.has(between.at(-1)?.word ?? '');
 }
 
 function isVolume({ number: { kinds } }: Said): boolean {

@@ -2,7 +2,6 @@ import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { isFreshForSalt, isSaltTopOff } from '../../../core/language/salt-top-off.ts';
-import type { Slots } from '../../../core/language/slots.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
@@ -15,6 +14,7 @@ import type { Row } from '../row.ts';
 import { levelsOf } from './levels-of.ts';
 import { daysSaid, sunk } from './forecast-said.ts';
 import { perDays } from './span-said.ts';
+import { waterEach } from './water-said.ts';
 
 export const forecastRows: readonly Row[] = [
   {
@@ -60,7 +60,8 @@ function evaporated(frame: Frame, context: OwnContext): Answer | undefined {
   const mix = levelsOf(slots, 'salinity', 'other').at(-1)?.text;
   const isSalt = mix !== undefined || isSaltWater(frame);
   // An amount alone is what went in: it replaced what evaporated only where salt water did.
-  const steady = fallen === undefined ? goneADay(slots) : undefined;
+  const each = fallen === undefined ? waterEach(slots) : undefined;
+  const steady = each && perDays(each.amount, each.days);
   const gone =
     fallen?.gone ?? steady ?? (isSalt || isEvaporation(frame) ? (slots.amount ?? container) : undefined);
   if (gone === undefined) return undefined;
@@ -96,16 +97,6 @@ function isEvaporation({ reading: { scanned } }: Frame): boolean {
 /** Where a tank is taken to be that nobody read: the salinity of sea water. */
 const USUAL = '35 ppt';
 
-/** Water that goes or comes in a time that was said: "2 l per 1 days"; ounces of water are fluid ones. */
-function goneADay({ waterRate, waterRateDays = 1, amount, amountDays }: Slots): string | undefined {
-  if (waterRate !== undefined) return perDays(fluid(waterRate), waterRateDays);
-  return amount === undefined || amountDays === undefined ? undefined : perDays(fluid(amount), amountDays);
-}
-
-function fluid(text: string): string {
-  return text.replace(/ (?:oz|ounces?)$/, ' fl oz');
-}
-
 /** Salt water went where fresh water goes: all at once, or day by day. */
 function isSaltWater({ slots: { amount }, reading: { scanned } }: Frame): boolean {
   if (isSaltTopOff(scanned)) return true;
@@ -126,7 +117,7 @@ function isSkimmed({ reading: { scanned } }: Frame): boolean {
 }
 
 /** Fresh water that ran in: it reads less than it did, and no salt water was lost. */
-export function ranIn({ slots }: Frame, context: OwnContext): Answer | undefined {
+function ranIn({ slots }: Frame, context: OwnContext): Answer | undefined {
   const now = levelsOf(slots, 'salinity', 'now').at(-1)?.text;
   const usual = levelsOf(slots, 'salinity', 'was', 'wanted', 'target').at(0)?.text;
   if (now === undefined || usual === undefined) return undefined;

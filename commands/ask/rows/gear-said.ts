@@ -8,7 +8,8 @@ import type { Answer } from '../../answer.ts';
 import { batteryAnswer, runTimeAnswer } from '../../gear/battery-answer.ts';
 import { heaterAnswer, stuckAnswer, type HeaterSaid } from '../../gear/heater-answer.ts';
 import { particularOf } from '../particular.ts';
-import { readableAs } from './coral-said.ts';
+import { readableAs } from './readable-as.ts';
+import { tokensWithin } from './words-beside.ts';
 
 /** The card a message is after with the sum for what it says: a heater's watts, a battery; undefined where it lacks a number. */
 export function gearSum(frame: Frame): Answer | undefined {
@@ -16,7 +17,6 @@ export function gearSum(frame: Frame): Answer | undefined {
   if (card === undefined) return undefined;
   switch (frame.cards[0]?.name) {
     case 'heater size':
-      return heaterSum(frame, card);
     case 'heater failure':
       return heaterSum(frame, card);
     case 'backup power':
@@ -48,12 +48,13 @@ function heaterSaid(frame: Frame): HeaterSaid | undefined {
   const water = /^[\d.]+ ?(?:l|lit)/i.test(text)
     ? litres
     : `${text.replace(/^([\d.]+) .*gal.*/i, '$1 gal')} (${litres})`;
-  return { water, volumeL, roomC, watts: sumOf(wattsOf(frame)) };
+  return { water, volumeL, roomC, watts: onlyOf(wattsOf(frame)) };
 }
 
 /** Amounts of watts, "two 150 w" both of them. */
 function wattsOf(frame: Frame): readonly number[] {
-  const { numbers, text } = frame.reading.scanned;
+  const { scanned } = frame.reading;
+  const { numbers } = scanned;
   return ofKind(frame, 'watts').map((one) => {
     const before = numbers[numbers.indexOf(one) - 1];
     const isCount =
@@ -61,7 +62,7 @@ function wattsOf(frame: Frame): readonly number[] {
       Number.isInteger(before.value) &&
       before.value >= 2 &&
       before.value <= MOST_HEATERS &&
-      /^[\s-]*$/.test(text.slice(before.end, one.start));
+      tokensWithin(scanned, before.end, one.start).every(({ word }) => word === '-');
     return isCount ? before.value * one.value : one.value;
   });
 }
@@ -69,9 +70,8 @@ function wattsOf(frame: Frame): readonly number[] {
 /** More than this is no count of heaters. Own choice. */
 const MOST_HEATERS = 4;
 
-function sumOf(list: readonly number[]): number | undefined {
-  // Of several there is no telling which are the ones that run.
-  const [only, other] = list;
+/** Of several there is no telling which are the ones that run. */
+function onlyOf([only, other]: readonly number[]): number | undefined {
   return other === undefined ? only : undefined;
 }
 
@@ -82,12 +82,10 @@ function batterySum(frame: Frame, card: Answer): Answer | undefined {
   const hours = (frame.slots.spans ?? []).flatMap((text) => readableAs('hours', text) ?? []).at(-1);
   const [wh] = ofKind(frame, 'wattHours');
   const [ah] = ofKind(frame, 'ampHours');
-  if (wh !== undefined) return runTimeAnswer(card, `${significant(wh.value)} Wh`, wh.value, { watts, hours });
+  const load = { watts, hours };
+  if (wh !== undefined) return runTimeAnswer(card, `${significant(wh.value)} Wh`, wh.value, load);
   if (ah !== undefined)
-    return runTimeAnswer(card, `${significant(ah.value)} Ah at 12 V`, wattHoursOf(ah.value), {
-      watts,
-      hours,
-    });
+    return runTimeAnswer(card, `${significant(ah.value)} Ah at 12 V`, wattHoursOf(ah.value), load);
   return hours === undefined ? undefined : batteryAnswer(card, watts, hours);
 }
 

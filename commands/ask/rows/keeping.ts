@@ -12,7 +12,7 @@ import { cycleTests } from '../../primer/cycle-tests.ts';
 import { urgentAction } from '../../urgent/action.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
-import { readableAs } from './coral-said.ts';
+import { readableAs } from './readable-as.ts';
 import { gearSum } from './gear-said.ts';
 
 /** Beginning, testing, gear and going away: mostly the short cards. */
@@ -40,12 +40,11 @@ export const keepingRows: readonly Row[] = [
     uses: ['of'],
     computes: isTestPlan,
     // What is labelled as no card's has no general one either.
-    answer: (frame, context) =>
-      frame.cards[0]?.name === 'other'
-        ? undefined
-        : isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN)
-          ? howOften(context)
-          : card('test kits', context),
+    answer: (frame, context) => {
+      if (frame.cards[0]?.name === 'other') return undefined;
+      const isOften = isTestPlan(frame) || met(frame.reading.scanned, ...OFTEN);
+      return isOften ? howOften(context) : card('test kits', context);
+    },
   },
   {
     kind: 'equipment',

@@ -18,7 +18,8 @@ import { clockChangeAnswer } from '../../remind/clock-change.ts';
 import { call } from '../../called.ts';
 import { isUnclear } from '../particular.ts';
 import type { Row } from '../row.ts';
-import { allLuxOf, coralsOf, originOf, parsOf, readableAs } from './coral-said.ts';
+import { allLuxOf, coralsOf, originOf, parsOf } from './coral-said.ts';
+import { readableAs } from './readable-as.ts';
 import { lampKind, lampStrength } from './lamp-said.ts';
 
 export const lightRows: readonly Row[] = [
@@ -36,7 +37,9 @@ export const lightRows: readonly Row[] = [
       const { percents = [], light = [] } = frame.slots;
       // One setting and no card that is clear: what a setting can tell.
       const isLone = percents.length === 1 && light.length === 0 && isUnclear(frame);
-      return isRamp(frame) || isLone || (light.length > 0 && percents.length + light.length > 1);
+      return (
+        rampOf(frame) !== undefined || isLone || (light.length > 0 && percents.length + light.length > 1)
+      );
     },
     answer: lampOf,
   },
@@ -114,21 +117,17 @@ function hoursSaid({ slots: { hours = [], spans = [] } }: Frame): readonly numbe
 /** Cards that a rise from one setting to another is about. */
 const OF_PACE: ReadonlySet<string> = new Set(['raise pace', 'back up']);
 
-/** Two settings of one lamp, and asked is how fast from one to the other. */
-function isRamp({
-  slots: { percents = [], light = [] },
-  cards: [card],
-  reading: { scanned },
-}: Frame): boolean {
-  if (percents.length !== 2 || light.length > 0) return false;
-  return OF_PACE.has(card?.name ?? '') || met(scanned, 'manner.askPace');
+/** Two settings of one lamp, where asked is how fast from one to the other. */
+function rampOf({ slots: { percents = [], light = [] }, cards: [card], reading: { scanned } }: Frame) {
+  const [now, goal, more] = percents;
+  const isPace = OF_PACE.has(card?.name ?? '') || met(scanned, 'manner.askPace');
+  if (now === undefined || goal === undefined || more !== undefined || light.length > 0) return undefined;
+  return isPace ? { now, goal } : undefined;
 }
 
 function lampOf(frame: Frame, context: OwnContext): Answer | undefined {
-  const [now, wanted] = frame.slots.percents ?? [];
-  if (isRamp(frame) && now !== undefined && wanted !== undefined) {
-    return call(rampCommand, { now, goal: wanted }, context);
-  }
+  const ramp = rampOf(frame);
+  if (ramp !== undefined) return call(rampCommand, ramp, context);
   const [reading, goal] = parsOf(frame);
   const [one, other] = coralsOf(frame);
   const [setting] = frame.slots.percents ?? [];

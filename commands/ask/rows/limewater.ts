@@ -12,6 +12,7 @@ import type { OwnContext } from '../../command.ts';
 import { limewaterCommand } from '../../dose/limewater.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { attempt } from './attempt.ts';
+import { waterEach } from './water-said.ts';
 
 /** Limewater: how strong it is, what it brings in the top-off, what a vessel of it holds. */
 export function limewaterOf(frame: Frame, context: OwnContext): Answer {
@@ -59,17 +60,13 @@ function topOff(frame: Frame, context: OwnContext): Answer | undefined {
 
 /** The top-off of a day: "3 L a day", also as a bare number in the unit of another volume. */
 function evaporated({ slots, reading: { scanned, said } }: Frame): string | undefined {
-  const { amount, amountDays, waterRate, waterRateDays } = slots;
+  const each = waterEach(slots);
+  if (each !== undefined) return eachDay(each.amount, each.days);
   const bare = said.find(
     ({ part, of, number }) =>
       part === 'rate' && of === 'nothing' && number.kinds.length === 0 && number.everyDays !== undefined,
   );
-  const isBare = waterRate === undefined && amountDays === undefined && bare !== undefined;
-  const text = isBare
-    ? withUnit(scanned, said, bare)
-    : (waterRate ?? (amountDays === undefined ? undefined : amount));
-  const days = isBare ? bare.number.everyDays : (waterRateDays ?? amountDays);
-  return text === undefined ? undefined : eachDay(text, days ?? 1);
+  return bare && eachDay(withUnit(scanned, said, bare), bare.number.everyDays ?? 1);
 }
 
 /** The spoons that the vessel named beside it can dissolve, where spoons are asked for. */

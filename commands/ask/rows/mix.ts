@@ -2,7 +2,6 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { inVessels } from '../../../core/language/vessels.ts';
 import type { Slots } from '../../../core/language/slots.ts';
-import { readQuantity } from '../../../core/quantity/read.ts';
 import { limitsOf } from '../../../core/water/limits.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { batchCommand } from '../../salinity/batch.ts';
@@ -11,6 +10,7 @@ import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { levelsOf } from './levels-of.ts';
+import { readableAs } from './readable-as.ts';
 import { isMass } from './stock-said.ts';
 import { vesselSaid } from './vessel-said.ts';
 
@@ -105,10 +105,7 @@ function batchIn(frame: Frame): string | undefined {
   return (
     (vessel === undefined ? undefined : inVessels(vessel, scanned, said)) ??
     vesselSaid(frame) ??
-    amounts.find(
-      (text) =>
-        !isSalt(text) && attempt(() => readQuantity('volume', text, { field: 'volume' })) !== undefined,
-    )
+    amounts.find((text) => !isSalt(text) && readableAs('volume', text) !== undefined)
   );
 }
 

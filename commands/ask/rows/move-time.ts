@@ -3,13 +3,13 @@ import { isRoomShut } from '../../../core/language/room-shut.ts';
 import { met } from '../../../core/language/met.ts';
 import type { Said } from '../../../core/language/said.ts';
 import type { Slots } from '../../../core/language/slots.ts';
-import type { Scanned } from '../../../core/language/tokens.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import type { OwnContext } from '../../command.ts';
 import { levelsOf } from './levels-of.ts';
 import { spanSaid } from './span-said.ts';
+import { wordsBefore } from './words-beside.ts';
 
-/** What "overnight" is at most. */
+/** What "overnight" is at most. Own choice. */
 const NIGHT = '12 h';
 
 /** Whether the two readings are of evening and morning: a day and a night, over and over, or one of them. */
@@ -44,14 +44,6 @@ export function moveTime(frame: Frame, context: OwnContext): string | undefined 
   const steps = stepsOf(slots);
   if (steps < 2 || (last !== 'every' && last !== 'each')) return span;
   return `${steps * readQuantity('days', span, { field: 'over', fallback: 'days' }).value} days`;
-}
-
-/** The words before a place, the nearest first. */
-function wordsBefore({ tokens }: Scanned, start: number): readonly string[] {
-  return tokens
-    .filter(({ end }) => end <= start)
-    .map(({ word }) => word)
-    .toReversed();
 }
 
 /** Steps from the last reading that still was as the first to the latest one. */

@@ -9,6 +9,7 @@ import type { ParameterId } from '../../../core/water/parameter.ts';
 import type { OwnContext } from '../../command.ts';
 import { attempt } from './attempt.ts';
 import { isDayAndNight, moveTime } from './move-time.ts';
+import { readableAs } from './readable-as.ts';
 
 /** From so many days on a move is told as of long ago; own choice. */
 const LONG_DAYS = 7;
@@ -54,9 +55,7 @@ function isSlow({ reading: { scanned, said } }: Frame): boolean {
   return (
     met(scanned, 'times.weeksAgo', 'times.longAgo', 'times.month', 'times.season') ||
     times.some(
-      ({ text, number }) =>
-        isLongPast(scanned, number.start) ||
-        (attempt(() => readQuantity('days', text, { field: 'over' }).value) ?? 0) >= LONG_DAYS,
+      ({ text, number }) => isLongPast(scanned, number.start) || (readableAs('days', text) ?? 0) >= LONG_DAYS,
     )
   );
 }

@@ -1,6 +1,5 @@
 import { met, type Met } from '../../../core/language/met.ts';
 import type { Scanned } from '../../../core/language/tokens.ts';
-import { Problem } from '../../../core/problem.ts';
 import { ruleText } from '../../../core/schedule/say.ts';
 import { readRepeat, type Repeat } from '../../../core/words/repeat.ts';
 import { wishWords } from '../../../core/words/remind-lead.ts';
@@ -22,6 +21,7 @@ import { named } from '../../remind/times.ts';
 import { knownZone } from '../../zone.ts';
 import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
+import { attempt } from './attempt.ts';
 import { watchSaid } from './watch.ts';
 
 export const remindRows: readonly Row[] = [
@@ -106,10 +106,5 @@ function untilIn({ text, tokens }: Scanned): string | undefined {
 /** The time a message says; undefined where it says none. */
 function timeOf(given: string, context: OwnContext): Repeat | undefined {
   const zone = knownZone(context, context.keep?.tankInUse()) ?? 'UTC';
-  try {
-    return readRepeat(wishWords(given), { field: 'question', nowMs: context.nowMs, zone });
-  } catch (error) {
-    if (error instanceof Problem) return undefined;
-    throw error;
-  }
+  return attempt(() => readRepeat(wishWords(given), { field: 'question', nowMs: context.nowMs, zone }));
 }

@@ -1,6 +1,5 @@
 import { percentOfSalt, readingOff } from '../../../core/language/reading-off.ts';
 import { isByTopOff } from '../../../core/language/salt-top-off.ts';
-import type { Frame } from '../../../core/language/frame.ts';
 import { inPpt } from '../../../core/water/salinity-scale.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import { adjustCommand } from '../../salinity/adjust.ts';
@@ -73,16 +72,15 @@ export const salinityRows: readonly Row[] = [
       const last = (...parts: Parameters<typeof levelsOf>[2][]): string | undefined =>
         levelsOf(slots, 'salinity', ...parts).at(-1)?.text;
       const two = twoSalinities(frame);
+      const by = isByTopOff(frame.reading.scanned) ? ('top-off' as const) : undefined;
       const goal = last('wanted', 'target') ?? last('limit');
-      if (two?.trusted !== undefined)
-        return trusting(two, { goal, volume: slots.volume, by: byTopOff(frame) }, context);
+      if (two?.trusted !== undefined) return trusting(two, { goal, volume: slots.volume, by }, context);
       // "raise 1.023 to 1.026": the first of two that are wanted is where it is.
       const [first, second] = levelsOf(slots, 'salinity', 'wanted', 'target');
       const now = last('now') ?? last('was') ?? (second === undefined ? undefined : first?.text);
       if (two !== undefined && isThere(now, goal) && last('was') === undefined)
         return call(kitsCommand, { of: 'salinity', first: two.texts[0], second: two.texts[1] }, context);
       if (now === undefined && goal === undefined) return undefined;
-      const by = byTopOff(frame);
       const mixed = last('other');
       const fresh = by === undefined ? mixed : undefined;
       const input = { now, goal: goal ?? (by === undefined ? undefined : mixed), volume: slots.volume, by };
@@ -99,11 +97,6 @@ export const salinityRows: readonly Row[] = [
   },
   mixRow,
 ];
-
-/** Salt water in the top-off is how it shall go up. */
-function byTopOff({ reading: { scanned } }: Frame): 'top-off' | undefined {
-  return isByTopOff(scanned) ? 'top-off' : undefined;
-}
 
 /** Whether it reads where it should be: then another reading decides, and not this one. */
 function isThere(now: string | undefined, goal = '35 ppt'): boolean {

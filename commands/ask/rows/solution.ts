@@ -14,6 +14,7 @@ import { eachPowder, ofBottle } from './bottle-dose.ts';
 import { isCaustic } from './caustic.ts';
 import { gramsPerLitre, isMass, stockSaid, type StockSaid } from './stock-said.ts';
 import { limewaterOf } from './limewater.ts';
+import { readableAs } from './readable-as.ts';
 import { isSwap, swapped } from './swap.ts';
 
 export const solutionRows: readonly Row[] = [
@@ -121,5 +122,5 @@ function powderIn({ slots: { amounts = [], strength } }: Frame): string | undefi
 }
 
 function isLitres(text: string): boolean {
-  return attempt(() => readQuantity('volume', text, { field: 'volume' }).value >= 0.1) === true;
+  return (readableAs('volume', text) ?? 0) >= 0.1;
 }

@@ -2,7 +2,7 @@ import { compoundMolarMass, formsOf } from '../../../core/dosing/compound.ts';
 import type { Slots } from '../../../core/language/slots.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
-import { attempt } from './attempt.ts';
+import { readableAs } from './readable-as.ts';
 
 /** A stock solution that was told of: the powder and the water it is made up to. */
 export interface StockSaid {
@@ -61,7 +61,7 @@ function addedSaid(slots: Slots): string | undefined {
   if (salt === undefined || amount === undefined) return undefined;
   if (isMass(amount)) return amount;
   const stock = slots.strength === undefined ? undefined : stockSaid(slots);
-  const litres = attempt(() => readQuantity('volume', amount, { field: 'amount' }).value);
+  const litres = readableAs('volume', amount);
   return stock === undefined || litres === undefined
     ? undefined
     : `${significant(gramsPerLitre(stock) * litres, 4)} g`;
@@ -72,7 +72,8 @@ function strengthGL(text: string, salt: string): number | undefined {
   const molar = /^([\d.]+) molar$/.exec(text)?.[1];
   if (molar !== undefined) return molarGL(Number(molar), salt);
   if (!/[a-z]/i.test(text)) return undefined;
-  return attempt(() => readQuantity('concentration', text, { field: 'strength' }).value / 1000);
+  const mgL = readableAs('concentration', text);
+  return mgL === undefined ? undefined : mgL / 1000;
 }
 
 /** Check: 1 mol/L of NaHCO3 -> 84.01 g/L (iupac21). */
@@ -82,5 +83,5 @@ function molarGL(molar: number, salt: string): number | undefined {
 }
 
 export function isMass(text: string): boolean {
-  return attempt(() => readQuantity('mass', text, { field: 'amount' })) !== undefined;
+  return readableAs('mass', text) !== undefined;
 }

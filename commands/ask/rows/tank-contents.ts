@@ -6,10 +6,10 @@ import { withUnit } from '../../../core/language/system-volume.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import type { Scanned } from '../../../core/language/tokens.ts';
+import { forms } from '../../../core/tank/size.ts';
 import { attempt } from './attempt.ts';
 
-/** Sides of one box of water. */
-const SIDES = 3;
+const SIDES = forms.box.length;
 
 /** Water of a running sump: as a volume, else by its sides; undefined where neither is said whole. */
 export function sumpIn(
@@ -18,17 +18,26 @@ export function sumpIn(
   sides: readonly Said[],
   unit: string | undefined,
 ): string | undefined {
-  const litres = all.filter(
+  const volumes = all.filter(
     (one) => isSump(scanned, one) && !sides.some(({ number }) => number.start === one.number.start),
   );
-  if (litres.length > 0)
-    return litres
-      .map((one) => {
-        const text = inGallons(withUnit(scanned, all, one), unit);
-        const { number } = one.number;
-        return text.replace(number, String(Number(number) * partOf(all, one, one)));
-      })
-      .join(' + ');
+  if (volumes.length === 0) return sumpBySides(scanned, all, sides, unit);
+  return volumes
+    .map((one) => {
+      const text = inGallons(withUnit(scanned, all, one), unit);
+      const { number } = one.number;
+      return text.replace(number, String(Number(number) * partOf(all, one, one)));
+    })
+    .join(' + ');
+}
+
+/** By its sides alone: one box, or several of it; undefined where a side is missing. */
+export function sumpBySides(
+  scanned: Scanned,
+  all: readonly Said[],
+  sides: readonly Said[],
+  unit: string | undefined,
+): string | undefined {
   const [first, last] = [sides[0], sides.at(-1)];
   if (first === undefined || last === undefined || sides.length % SIDES !== 0) return undefined;
   const boxes = Array.from({ length: sides.length / SIDES }, (_, at) =>
@@ -38,10 +47,8 @@ export function sumpIn(
     const text = box.unit === undefined ? `${box.text} ${unit ?? ''}` : box.text;
     return readQuantity('volume', text, { field: 'sump' }).value;
   };
-  return attempt(
-    () =>
-      `${significant(partOf(all, first, last) * boxes.reduce((sum, box) => sum + litresOf(box), 0), 4)} L`,
-  );
+  const fullL = attempt(() => boxes.reduce((sum, box) => sum + litresOf(box), 0));
+  return fullL === undefined ? undefined : `${significant(partOf(all, first, last) * fullL, 4)} L`;
 }
 
 /** A volume of the sump, or of a part of the system where a sump is named; "half full" is none. */
@@ -67,17 +74,16 @@ function inGallons(text: string, unit: string | undefined): string {
 /** Letters between a sump and how full it is. Own choice. */
 const NEAR = 20;
 
-/** "a tenth of it". */
-function isPart(value: number): boolean {
-  return value > 0 && value <= 0.6;
-}
+/** "a tenth of it": rock fills no more of a tank than this. Own choice. */
+const MOST_PART = 0.6;
 
 /** Rock by its mass, or by its share of the tank: "about 20 kg of rock", "rock's maybe a tenth of it". */
 export function rockIn(scanned: Scanned, all: readonly Said[]): string | undefined {
   const found = all.find(({ part, number }) => {
     const isOf = part === 'amount' || part === 'none';
-    const isRock = ['mass', 'share'].some((kind) => number.kinds.some((one) => one === kind));
-    if (!isOf || !(isRock || (number.unit === '' && isPart(number.value)))) return false;
+    const isRock = number.kinds.some((kind) => kind === 'mass' || kind === 'share');
+    const isPart = number.unit === '' && number.value > 0 && number.value <= MOST_PART;
+    if (!isOf || !(isRock || isPart)) return false;
     const words = clauseWords(scanned, number);
     return met(words, 'places.rock') && !met(words, 'places.sandBed');
   });

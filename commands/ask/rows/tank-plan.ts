@@ -50,7 +50,7 @@ function asksOfOwn({ slots, reading: { scanned } }: Frame, { keep }: OwnContext)
 }
 
 /** What fits, from what is said of the spot and of the keeper. */
-export function suitedOf(frame: Frame, context: OwnContext): Answer {
+function suitedOf(frame: Frame, context: OwnContext): Answer {
   const { scanned } = frame.reading;
   const ofOne = new Set(lightsOfOne(frame).map(({ par }) => par.text));
   const readings = parsOf(frame).filter(({ text }) => !ofOne.has(text));

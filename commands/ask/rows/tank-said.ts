@@ -1,6 +1,6 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
-import { readableAs } from './coral-said.ts';
+import { readableAs } from './readable-as.ts';
 
 /** Shorter than this a length is a spot or a gap, and no tank, cm. Own choice. */
 const LEAST_TANK_CM = 30;

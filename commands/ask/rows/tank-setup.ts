@@ -13,11 +13,11 @@ export const tankSetupRows: readonly Row[] = [
     label: 'Keep my tank here',
     uses: ['volume', 'box', 'container', 'lengths', 'corals', 'moments', 'span'],
     answer: (frame, context) => {
-      const { volume, box, lengths = [] } = frame.slots;
+      const { volume, box } = frame.slots;
       const kept = context.keep?.tankInUse()?.name;
       const isSize = volume !== undefined || box !== undefined;
       if (!isSize && kept !== undefined) return call(showCommand, {}, context);
-      const size = box === undefined ? undefined : boxWithUnit(box, lengths);
+      const size = boxWithUnit(frame);
       const said = tankSaid(frame);
       if (volume === undefined && box !== undefined && size === undefined)
         return whichUnit(box, (whole, label) => tankAction(label, { ...said, size: whole }));

@@ -1,7 +1,6 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
-import { fixed, volume as volumeText } from '../../../core/quantity/format.ts';
-import { readQuantity } from '../../../core/quantity/read.ts';
+import { inUnit, volume as volumeText } from '../../../core/quantity/format.ts';
 import { forms } from '../../../core/tank/size.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
@@ -13,7 +12,8 @@ import { askedVolume } from '../../tank/asked-volume.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
 import { whichUnit } from './box-unit.ts';
-import { sumpIn } from './tank-contents.ts';
+import { readableAs } from './readable-as.ts';
+import { sumpBySides } from './tank-contents.ts';
 import { HAND_CM, tankSaidIn, tankSizeIn } from './tank-size.ts';
 
 export const volumeRows: readonly Row[] = [
@@ -49,10 +49,7 @@ function ofSides(frame: Frame): Answer | undefined {
     return whichUnit(sides.text, (size, label) => action(label, 'tank new', { ...input, size }));
   const { points, steps = [], sources } = primer('net volume');
   const water = askedVolume(input, undefined);
-  const missing = [
-    ...(input.rock === undefined ? ['rock'] : []),
-    ...(input.sand === undefined ? ['sand'] : []),
-  ];
+  const missing = (['rock', 'sand'] as const).filter((what) => input[what] === undefined);
   const less =
     missing.length === 0
       ? ''
@@ -91,26 +88,15 @@ function ofSump(frame: Frame): Answer | undefined {
     reading: { scanned, said },
   } = frame;
   const { sump: sides = [], sides: others = [] } = tankSaidIn(frame) ?? {};
-  const sump =
-    sides.length === 0
-      ? undefined
-      : sumpIn(
-          scanned,
-          said.filter(({ part }) => part !== 'part'),
-          sides,
-          undefined,
-        );
+  const sump = sumpBySides(scanned, said, sides, undefined);
   if (sump === undefined) return undefined;
   const tank = slots.volume ?? said.find(({ part, of }) => part === 'part' && of === 'display')?.text;
-  const all =
-    tank === undefined
-      ? undefined
-      : attempt(() => readQuantity('volume', `${tank} + ${sump}`, { field: 'volume' }));
+  const all = tank === undefined ? undefined : readableAs('volume', `${tank} + ${sump}`);
   const open = others.length > 0 ? ' Say the sides of the tank as well for both together.' : '';
   const beside =
     all === undefined
       ? open
-      : ` With the ${tank ?? ''} that is ${litresAndGallons(all.value)}, less what rock and sand take.`;
+      : ` With the ${tank ?? ''} that is ${litresAndGallons(all)}, less what rock and sand take.`;
   return answer({ headline: `The sump holds about ${sump} by its sides.${beside}`, sources: ['geometry'] });
 }
 
@@ -128,10 +114,8 @@ function ofShape(frame: Frame): Answer | undefined {
 
 /** Both, since glass is sold in either. */
 function litresAndGallons(volumeL: number): string {
-  return `${volumeText(volumeL)} (${fixed(volumeL / LITRES_PER_US_GALLON, 0)} US gal)`;
+  return `${volumeText(volumeL)} (${inUnit('volume', volumeL, 'US gal', 0)})`;
 }
-
-const LITRES_PER_US_GALLON = readQuantity('volume', '1 us gal', { field: 'volume' }).value;
 
 /** "my 50 only holds 38": what it does to dose for the glass. */
 function ofGlass({ slots, reading: { said } }: Frame, context: OwnContext) {

@@ -12,6 +12,18 @@ export function systemSaid({ volume: said }: Slots, { keep }: OwnContext): strin
   return leftOut('volume', tank, keep)?.value;
 }
 
+/** Water that goes or comes again and again, and in how many days so much; ounces of water are fluid ones. */
+export function waterEach({
+  waterRate,
+  waterRateDays = 1,
+  amount,
+  amountDays,
+}: Slots): { readonly amount: string; readonly days: number } | undefined {
+  const [text, days] = waterRate === undefined ? [amount, amountDays] : [waterRate, waterRateDays];
+  if (text === undefined || days === undefined) return undefined;
+  return { amount: text.replace(/ (?:oz|ounces?)$/, ' fl oz'), days };
+}
+
 /** The share of a change: said as such, or a volume out of the system's. */
 export interface ShareSaid {
   readonly share: string;

@@ -15,7 +15,7 @@ const OTHER_CORAL = [
 const ANEMONE: Way<SymptomId> = { card: 'anemone off', if: ['animals.anemone'] };
 const ZOA_SHUT: Way<SymptomId> = { card: 'zoanthids shut', if: ZOA };
 
-/** A fish that is ill in another way has no card. */
+/** A fish that is ill in a way that none of these words tells of has no card. */
 export const symptomWays: Ways<'coral-symptom' | 'algae-pest' | 'fish-ill', SymptomId> = {
   'pale all over': [ANEMONE, { card: 'pale all over' }],
   'pale on top': [{ card: 'pale on top' }],

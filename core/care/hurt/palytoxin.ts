@@ -2,7 +2,7 @@ import { readIn } from '../../corals/basis-words.ts';
 import { EYE_RINSE, FIRST_AID, type HurtCard } from './card.ts';
 
 /** What people felt after it, in the published cases. */
-export const PALYTOXIN_SIGNS =
+const PALYTOXIN_SIGNS =
   'metallic or bitter taste, numbness, fever, cough, muscle pain or weakness, sore eyes';
 
 /** Where the signs of palytoxin were read. */

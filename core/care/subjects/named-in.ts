@@ -10,16 +10,17 @@ import { scan } from '../../language/tokens.ts';
  */
 export type Named = ReadonlySet<string>;
 
-/** Classes that name no animal in particular. */
-const VAGUE: ReadonlySet<string> = new Set([
+/** Classes beside fish that name no kind of them. */
+export const NO_KIND_OF_FISH = [
   'fish.anyFish',
   'fish.fry',
   'fish.fishOnly',
   'fish.parasite',
   'fish.fishDisease',
-  'animals.pest',
-  'animals.bloom',
-]);
+] as const;
+
+/** Classes that name no animal in particular. */
+const VAGUE: ReadonlySet<string> = new Set([...NO_KIND_OF_FISH, 'animals.pest', 'animals.bloom']);
 
 /** Groups so narrow that all in them are treated alike. */
 const NARROW: ReadonlySet<string> = new Set(['anemone', 'mushroom', 'zoanthid']);

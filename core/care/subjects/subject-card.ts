@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { sources, type SourceCode } from '../../sources.ts';
 
 const codes = Object.keys(sources) as [SourceCode, ...SourceCode[]];
-/** Most letters of a fact, its label with it. */
+/** Most letters of a fact, its label with it. Own choice, as the other limits are. */
 const FACT = 110;
 const fact = z
   .tuple([z.string().min(1).max(60), z.string().min(1)])

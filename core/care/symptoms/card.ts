@@ -34,7 +34,7 @@ export interface Cause {
   readonly name: string;
   readonly why: string;
   readonly signs?: readonly Sign[];
-  /** Goes in place of the card's own first action where the member told of what this cause rests on. */
+  /** Goes in place of the card's own first action where this cause stands first and something speaks for it. */
   readonly first?: string;
 }
 

@@ -11,6 +11,11 @@ const byLevel: Readonly<Partial<Record<ParameterId, Readonly<Partial<Record<Side
   ph: { high: 'overdose' },
 };
 
+/** Every card that a number decides, where one was said. */
+export const levelCards: ReadonlySet<UrgentId> = new Set(
+  Object.values(byLevel).flatMap((sides) => Object.values(sides)),
+);
+
 export function levelCard(id: ParameterId, side: Side): UrgentId | undefined {
   return byLevel[id]?.[side];
 }

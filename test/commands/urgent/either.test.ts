@@ -2,8 +2,7 @@ import { describe, expect, it, test } from 'vitest';
 import { loadReader } from '../../../bot/reader/load.ts';
 import { emergencyRows } from '../../../commands/ask/rows/emergencies.ts';
 import { ask } from '../../../commands/ask.ts';
-import { eitherHurt, eitherUrgent, isEither } from '../../../commands/urgent/either.ts';
-import { tankPerhaps } from '../../../commands/urgent/tank-perhaps.ts';
+import { eitherHurt, eitherUrgent, isEither, personOrTank } from '../../../commands/urgent/either.ts';
 import { hurtCard } from '../../../core/care/hurt/cards.ts';
 import { urgentCard, urgentIds, type UrgentId } from '../../../core/care/urgent/cards.ts';
 import { answered } from '../ask/rows/answered.ts';
@@ -56,13 +55,13 @@ describe('a person, or the tank alone', () => {
   });
 
   it('shows both where the tank is not far behind, the person first', () => {
-    const given = tankPerhaps(as(0.6, 0.3), nothing);
+    const given = personOrTank(as(0.6, 0.3), nothing);
     expect(given?.headline).toMatch(/^Is somebody hurt or unwell\? A person comes first/);
     expect(given?.facts.map(({ value }) => value)).toContain(urgentCard('bleach or spray').first);
   });
 
   it('leaves it to the card of the person where the tank is far behind', () =>
-    expect(tankPerhaps(as(0.9, 0.1), nothing)).toBeUndefined());
+    expect(personOrTank(as(0.9, 0.1), nothing)).toBeUndefined());
 });
 
 /** Common practice, no source: what may be announced is answered for now and for then. */

@@ -15,7 +15,7 @@ describe('fish together', () => {
     expect(againstThem(fish, 150)).toEqual([
       'the six-line wrasse bullies firefish, gramma',
       'at most one firefish, not 4',
-      '8 fish, where about 7 small ones go',
+      '8 fish, where about 5 to 7 small ones go',
     ]);
   });
 

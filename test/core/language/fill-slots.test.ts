@@ -70,6 +70,12 @@ describe('other quantities', () => {
     expect(slots.container).toBe('80 litres');
   });
 
+  it('spoons by their whole name are a dose', () => {
+    const slots = slotsOf('2 teaspoons of it', ['rate', 'alkalinity']);
+    expect(slots.amount).toBe('2 teaspoons');
+    expect(slots.waterRate).toBeUndefined();
+  });
+
   it('a level of phosphorus keeps that it is', () => {
     expect(slotsOf('phosphorus 42 ppb', ['now', 'phosphate']).now).toBe('42 ppb P');
     expect(slotsOf('phosphate 42 ppb', ['now', 'phosphate']).now).toBe('42 ppb');
@@ -86,6 +92,7 @@ describe('other quantities', () => {
     expect(sides('4 ft x 18 in x 20 in')).toBe('4 ft x 18 in x 20 in');
     expect(sides('4ft 18 18')).toBe('4 ft x 18 in x 18 in');
     expect(sides('4 x 2 x 2 ft')).toBe('4 x 2 x 2 ft');
+    expect(sides('1.2 m x 50 x 45')).toBe('1.2 m x 50 cm x 45 cm');
     expect(sides('4 ft x 18 x 20 in')).toBeUndefined();
   });
 });

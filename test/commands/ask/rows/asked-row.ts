@@ -1,19 +1,11 @@
-import { loadReader } from '../../../../bot/reader/load.ts';
 import type { Answer } from '../../../../commands/answer.ts';
 import type { OwnContext } from '../../../../commands/command.ts';
 import type { Row } from '../../../../commands/ask/row.ts';
-import { framesOf, type Frame } from '../../../../core/language/frame.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
+import { frameOf } from './asked.ts';
 
 /** Wednesday, noon. */
 export const NOBODY: OwnContext = { nowMs: Date.UTC(2026, 0, 7, 12), keep: undefined };
-
-/** A message as one kind of question, by the reader that members have. */
-export function frameOf(kind: Kind, text: string): Frame {
-  const frame = framesOf(loadReader().read(text)).find((each) => each.kind === kind);
-  if (frame === undefined) throw new Error(`no frame of ${kind}`);
-  return frame;
-}
 
 /** What the row of that kind answers, or the question it asks back. */
 export function asked(rows: readonly Row[], kind: Kind, text: string, context = NOBODY): Answer | string {

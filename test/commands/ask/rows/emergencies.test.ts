@@ -1,14 +1,15 @@
 import { describe, expect, it, test } from 'vitest';
 import { loadReader } from '../../../../bot/reader/load.ts';
+import { firstAidFor } from '../../../../commands/urgent/in-words.ts';
 import { mayBeHurt } from '../../../../commands/urgent/of-reading.ts';
-import { emergencyRows, firstAid } from '../../../../commands/ask/rows/emergencies.ts';
+import { emergencyRows } from '../../../../commands/ask/rows/emergencies.ts';
 import { hurtCard, type HurtId } from '../../../../core/care/hurt/cards.ts';
 import { HURT_QUESTION } from '../../../../core/care/hurt/question.ts';
 import { urgentCard, type UrgentId } from '../../../../core/care/urgent/cards.ts';
-import { answered } from './answered.ts';
+import { rowAnswer } from './asked.ts';
 
-const hurt = (text: string) => answered(emergencyRows, 'person-hurt', text);
-const urgent = (text: string) => answered(emergencyRows, 'urgent-water', text);
+const hurt = (text: string) => rowAnswer(emergencyRows, 'person-hurt', text);
+const urgent = (text: string) => rowAnswer(emergencyRows, 'urgent-water', text);
 
 const hurts: readonly (readonly [string, HurtId])[] = [
   ['i got stung by my lionfish on the thumb', 'fish spine'],
@@ -121,7 +122,7 @@ describe('first aid for free text', () => {
     ['my hand went numb after i fragged zoas', hurtCard('palytoxin breathed').first],
     ['no electricity since an hour', urgentCard('power cut').first],
   ])('%s', (text, first) => {
-    expect(firstAid(loadReader().read(text), { nowMs: 0, keep: undefined })?.headline).toBe(first);
+    expect(firstAidFor(loadReader().read(text), {}).headline).toBe(first);
   });
 
   it('hears that somebody may be hurt', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gearSum } from '../../../../commands/ask/rows/gear-said.ts';
-import { frameOf } from './answered.ts';
+import { frameOf } from './asked.ts';
 
 const headline = (text: string): string | undefined => gearSum(frameOf('equipment', text))?.headline;
 

@@ -4,9 +4,9 @@ import { talkRows } from '../../../../commands/ask/rows/talk.ts';
 import { primer } from '../../../../core/care/primers/cards.ts';
 import type { PrimerId } from '../../../../core/care/primers/primer.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
-import { answered } from './answered.ts';
+import { rowAnswer } from './asked.ts';
 
-const keep = (kind: Kind, text: string) => answered(keepingRows, kind, text);
+const keep = (kind: Kind, text: string) => rowAnswer(keepingRows, kind, text);
 
 describe('a tank that is cycling', () => {
   it.each([
@@ -90,11 +90,11 @@ describe('talk', () => {
     ['hola, mi pez esta muriendo', 'only English'],
     ['https://example.org/x.jpg', 'no pictures and no links'],
   ])('%s: %s', (text, words) => {
-    expect(answered(talkRows, 'greeting', text)?.headline).toContain(words);
+    expect(rowAnswer(talkRows, 'greeting', text)?.headline).toContain(words);
   });
 
   test('off the subject, with people a tap away', () => {
-    const given = answered(talkRows, 'off-topic', 'who won the game last night');
+    const given = rowAnswer(talkRows, 'off-topic', 'who won the game last night');
     expect(given?.headline).toContain('I know reef tanks and nothing else');
     expect(given?.next[0]?.label).toBe('A person is hurt or ill');
   });

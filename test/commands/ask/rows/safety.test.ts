@@ -4,9 +4,9 @@ import { BLEACH_GAS } from '../../../../core/care/hazards.ts';
 import { NO_MEDICINE } from '../../../../core/care/urgent/people.ts';
 import { urgentCard } from '../../../../core/care/urgent/cards.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
-import { answered } from './answered.ts';
+import { rowAnswer } from './asked.ts';
 
-const safe = (kind: Kind, text: string) => answered(safetyRows, kind, text);
+const safe = (kind: Kind, text: string) => rowAnswer(safetyRows, kind, text);
 
 describe('medicine', () => {
   it.each([

@@ -5,7 +5,8 @@ import { instrumentRows } from '../../../../commands/ask/rows/instruments.ts';
 import { salinityRows } from '../../../../commands/ask/rows/salinity.ts';
 import { answer } from '../../../../commands/answer.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
-import { answered, asked, frameOf, number, textOf } from './asked-row.ts';
+import { frameOf } from './asked.ts';
+import { answered, asked, number, textOf } from './asked-row.ts';
 
 const rows = [...salinityRows, ...forecastRows, ...instrumentRows];
 const salinity = (kind: Kind, text: string) => answered(rows, kind, text);

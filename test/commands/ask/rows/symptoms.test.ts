@@ -2,7 +2,7 @@ import { describe, expect, it, test } from 'vitest';
 import { symptomRows } from '../../../../commands/ask/rows/symptoms.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
 import { symptomCard, type SymptomId } from '../../../../core/care/symptoms/cards.ts';
-import { answered } from './answered.ts';
+import { rowAnswer } from './asked.ts';
 
 const cards: readonly (readonly [Kind, string, SymptomId])[] = [
   ['coral-symptom', 'my hammer is melting with brown slime', 'brown jelly'],
@@ -29,17 +29,17 @@ const cards: readonly (readonly [Kind, string, SymptomId])[] = [
 
 describe('something looks wrong', () => {
   it.each(cards)('%s: %s', (kind, text, id) => {
-    const given = answered(symptomRows, kind, text);
+    const given = rowAnswer(symptomRows, kind, text);
     expect(given?.read).toContain(`seen: ${symptomCard(id).label}`);
   });
 
   test('a coral that may hold a poison has its caution first', () => {
-    const given = answered(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
+    const given = rowAnswer(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
     expect(given?.cautions[0]).toContain('palytoxin');
   });
 
   test('readings said beside it are judged and count as signs', () => {
-    const given = answered(
+    const given = rowAnswer(
       symptomRows,
       'coral-symptom',
       'all my corals closed up at once, salinity 1.021, alk 8',
@@ -67,7 +67,7 @@ describe('something looks wrong', () => {
       /stand in the shade/,
     ],
   ])('a cause the message names comes first: %s', (text, label, reason) => {
-    const first = answered(symptomRows, 'coral-symptom', text)?.facts[0];
+    const first = rowAnswer(symptomRows, 'coral-symptom', text)?.facts[0];
     expect(first?.label).toMatch(label);
     expect(first?.value).toMatch(reason);
   });
@@ -94,37 +94,37 @@ describe('something looks wrong', () => {
     ],
     ['white tips', 'raised alk from 7 to 9.5 over 2 months, white ends on the acro', /^Look closely/],
   ])('what the message tells leads with its own first step: %s, %s', (_, text, headline) =>
-    expect(answered(symptomRows, 'coral-symptom', text)?.headline).toMatch(headline),
+    expect(rowAnswer(symptomRows, 'coral-symptom', text)?.headline).toMatch(headline),
   );
 
   test('an age that was told is not asked for', () => {
-    const given = answered(symptomRows, 'algae-pest', 'brown dust over everything, tank is 5 weeks old');
+    const given = rowAnswer(symptomRows, 'algae-pest', 'brown dust over everything, tank is 5 weeks old');
     expect(given?.read).toContain('How old is the tank? under three months');
     expect(given?.steps.at(-1)).toMatch(/How does it sit/);
   });
 
   test('the caution of palytoxin stands there once', () => {
-    const given = answered(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
+    const given = rowAnswer(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
     expect(given?.cautions.filter((text) => text.includes('palytoxin'))).toHaveLength(1);
   });
 
   // Torch and flowerpot coral: 75 to 200 PAR (common practice, core/corals).
   test('a light that was read at the coral is judged', () => {
-    const low = answered(symptomRows, 'coral-symptom', '95 par on the goni, bit low?');
+    const low = rowAnswer(symptomRows, 'coral-symptom', '95 par on the goni, bit low?');
     expect(low?.headline).toMatch(/^Fits: 95 PAR/);
-    const bright = answered(symptomRows, 'coral-symptom', 'my torch is bleaching, 400 par at it');
+    const bright = rowAnswer(symptomRows, 'coral-symptom', 'my torch is bleaching, 400 par at it');
     expect(bright?.facts[0]).toMatchObject({ label: 'torch at 400 par', verdict: 'move' });
     expect(bright?.facts[1]?.value).toContain('you said: 400 par, too bright');
   });
 
   test('an ill fish without a card: do no harm, what to tell, and a vet', () => {
-    const given = answered(symptomRows, 'fish-ill', 'tang will not eat for 3 days');
+    const given = rowAnswer(symptomRows, 'fish-ill', 'tang will not eat for 3 days');
     expect(given?.headline).toContain('Change nothing big and dose nothing yet');
     expect(given?.cautions.join(' ')).toContain('vet');
   });
 
   test('where several are about as likely they are offered', () => {
-    const given = answered(symptomRows, 'coral-symptom', 'my acros have white tips since the new lamp');
+    const given = rowAnswer(symptomRows, 'coral-symptom', 'my acros have white tips since the new lamp');
     const labels = given?.next.map(({ label }) => label) ?? [];
     const [one, other] = [symptomCard('white tips').label, symptomCard('pale on top').label];
     const [seen, offered] = given?.read.includes(`seen: ${one}`) === true ? [one, other] : [other, one];
