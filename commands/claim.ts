@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { ruleWithin } from '../core/claims/judge.ts';
 import { state } from '../core/claims/stated.ts';
+import { framesOf } from '../core/language/frame.ts';
 import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { scan } from '../core/language/tokens.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
 import { notKnown } from './claim/not-known.ts';
+import { verdictOf } from './claim/verdict.ts';
 import type { Answer } from './answer.ts';
 import { defineCommand, readerIn } from './command.ts';
 import { askedWater } from './dose/asked.ts';
@@ -28,8 +30,8 @@ export const claimCommand = defineCommand({
     if (namesMedicine(scanned) || namesBleach(scanned))
       return medicineAnswer(readerIn(context).read(input.rule), { ...context, keep: undefined });
     const claim = ruleWithin(scanned)?.claim;
-    return claim === undefined
-      ? notKnown()
-      : claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
+    if (claim !== undefined) return claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
+    const frame = framesOf(readerIn(context).read(input.rule)).find(({ kind }) => kind === 'claim');
+    return (frame && verdictOf(frame)) ?? notKnown();
   },
 });

@@ -32,7 +32,7 @@ import { withKeepOffers } from './keep-offers.ts';
 import { withUrgent } from './kept-urgent.ts';
 import { momentKept } from './moment-kept.ts';
 import { noPage } from './no-page.ts';
-import { perhapsOf } from './particular.ts';
+import { perhapsOf } from '../primer/particular.ts';
 import { personOrTankOf } from './person-or-tank.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 

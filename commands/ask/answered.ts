@@ -12,7 +12,7 @@ import { keptCoral } from './kept-coral.ts';
 import { withKept, type Kept } from './kept-slots.ts';
 import { rowOf } from './kinds.ts';
 import { missingIn, type Need } from './row.ts';
-import { isUnclear, nearest, particularOf, perhapsOf } from './particular.ts';
+import { isUnclear, nearest, particularOf, perhapsOf } from '../primer/particular.ts';
 import { guarded } from './rows/guarded.ts';
 import { unsureAnswer } from './unsure-answer.ts';
 

@@ -16,7 +16,7 @@ import { hurtAnswer } from '../urgent/hurt.ts';
 import { byDanger } from '../urgent/of-reading.ts';
 import { hurtTold } from './house-cards.ts';
 import { rowOf } from './kinds.ts';
-import { particularOf } from './particular.ts';
+import { particularOf } from '../primer/particular.ts';
 import { missingIn } from './row.ts';
 import { attempt } from './rows/attempt.ts';
 import { FEW_WORDS, PRESSING, wantedOf } from './wanted-of.ts';

@@ -1,19 +1,15 @@
 import { urgentCard, type UrgentId } from '../../../core/care/urgent/cards.ts';
-import { askedIn, pointsAsked } from '../../../core/care/subjects/points-asked.ts';
-import type { SubjectCard } from '../../../core/care/subjects/subject-card.ts';
 import { framesOf, type Frame } from '../../../core/language/frame.ts';
 import { met, type Met } from '../../../core/language/met.ts';
 import { answer, type Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
-import { subjectAnswer } from '../../primer/subject-answer.ts';
 import { urgentAction } from '../../urgent/action.ts';
-import { particularOf } from '../particular.ts';
+import { particularOf } from '../../primer/particular.ts';
 import type { Row } from '../row.ts';
 import { coralAboutRows } from './coral-about.ts';
 import { coralGrowRows } from './coral-grow.ts';
 import { coralLightRows } from './coral-light.ts';
 import { coralPairRows } from './coral-pair.ts';
-import { judgedByHearsay, nearHearsay } from './hearsay-of.ts';
 
 /** Rows that know something of a coral that is named. */
 const OF_CORALS = [...coralPairRows, ...coralLightRows, ...coralGrowRows, ...coralAboutRows];
@@ -27,29 +23,10 @@ const POISONS: readonly (readonly [UrgentId, readonly Met[]])[] = [
 /** From this share of what is not the rule a kind is what the rule is about. Own choice. */
 const CLEAR_SHARE = 0.35;
 
-/**
- * What is known of a rule that no sum judges: the verdict on what is often passed on, with that on a second one beside it;
- * else, with no verdict, what is known of its subject. Undefined where that is not clear either.
- */
+/** What is known of the subject of a rule that nothing judges; undefined where that is not clear. */
 export function subjectOf(frame: Frame, context: OwnContext): Answer | undefined {
-  const [verdict, other] = judgedByHearsay(frame);
-  if (verdict !== undefined) {
-    const { slots, reading } = frame;
-    const points = pointsAsked(verdict, askedIn(reading.scanned.text, slots.corals ?? []));
-    const given = subjectAnswer({ ...verdict, points: [...points] });
-    const also = other === undefined ? [] : [{ label: ruleOf(other), value: other.headline }];
-    const read = [
-      `judged: ${ruleOf(verdict)}${other === undefined ? '' : `; ${ruleOf(other)}`}; nothing else of the message`,
-    ];
-    return { ...given, read, facts: [...also, ...given.facts] };
-  }
-  const near = nearHearsay(frame.reading.scanned);
-  const found = ofPoison(frame) ?? (near && subjectAnswer(near)) ?? nextLikeliest(frame, context);
+  const found = ofPoison(frame) ?? nextLikeliest(frame, context);
   return found && { ...found, headline: `I do not know that rule. On its subject: ${found.headline}` };
-}
-
-function ruleOf({ title }: SubjectCard): string {
-  return title.replace(/^Rule: /, '');
 }
 
 function ofPoison({ reading: { scanned } }: Frame): Answer | undefined {

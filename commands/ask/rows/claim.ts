@@ -5,6 +5,7 @@ import { state } from '../../../core/claims/stated.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { claimCommand } from '../../claim.ts';
 import { call } from '../../called.ts';
+import { verdictOf } from '../../claim/verdict.ts';
 import { namesBleach, namesMedicine } from '../../triage/refused.ts';
 import type { Row } from '../row.ts';
 import { subjectOf } from './claim-subject.ts';
@@ -50,8 +51,9 @@ export const claimRows: readonly Row[] = [
       // A copper coin or pipe is no medicine.
       const isMetal = met(scanned, 'poisons.coin', 'hardware.pipe');
       const isOfDose = (namesMedicine(scanned) && !isMetal) || namesBleach(scanned);
-      const subject = rule === undefined && !isOfDose ? subjectOf(frame, context) : undefined;
-      return subject ?? call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
+      const known =
+        rule === undefined && !isOfDose ? (verdictOf(frame) ?? subjectOf(frame, context)) : undefined;
+      return known ?? call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
     },
   },
 ];

@@ -7,7 +7,7 @@ import { significant } from '../../../core/quantity/format.ts';
 import type { Answer } from '../../answer.ts';
 import { batteryAnswer, runTimeAnswer } from '../../gear/battery-answer.ts';
 import { heaterAnswer, stuckAnswer, type HeaterSaid } from '../../gear/heater-answer.ts';
-import { particularOf } from '../particular.ts';
+import { particularOf } from '../../primer/particular.ts';
 import { readableAs } from './readable-as.ts';
 import { tokensWithin } from './words-beside.ts';
 

@@ -16,7 +16,7 @@ import { percent } from '../../waterchange/pour.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { clockChangeAnswer } from '../../remind/clock-change.ts';
 import { call } from '../../called.ts';
-import { isUnclear } from '../particular.ts';
+import { isUnclear } from '../../primer/particular.ts';
 import type { Row } from '../row.ts';
 import { allLuxOf, coralsOf, originOf, parsOf } from './coral-said.ts';
 import { readableAs } from './readable-as.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Kind } from '../../language/kinds.ts';
 import acclimateDip from './acclimate-dip.json' with { type: 'json' };
+import claim from './claim.json' with { type: 'json' };
 import compatAnimals from './compat-animals.json' with { type: 'json' };
 import coralAbout from './coral-about.json' with { type: 'json' };
 import cycle from './cycle.json' with { type: 'json' };
@@ -24,6 +25,7 @@ import { subjectCardSchema, type SubjectCard } from './subject-card.ts';
 
 const data: Partial<Record<Kind, unknown>> = {
   'acclimate-dip': acclimateDip,
+  claim,
   'compat-animals': compatAnimals,
   'coral-about': coralAbout,
   cycle,

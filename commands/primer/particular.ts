@@ -4,7 +4,7 @@ import { askedIn, type Asked } from '../../core/care/subjects/points-asked.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
-import { askedAnswer, openSubject } from '../primer/subject-answer.ts';
+import { askedAnswer, openSubject } from './subject-answer.ts';
 
 /** From this probability among its kind's cards one is answered outright, below it some are offered; own choice. */
 const CLEAR = 0.6;
