@@ -19,18 +19,32 @@ export interface Fact {
 /** Something the member can do next: a label and the command it runs, options as text. */
 export type NextAction = { readonly [N in CommandName]: Action<N> }[CommandName];
 
+/** How pressing an answer is; every platform shows the word with it, never a colour alone. */
+export type Tone = 'urgent' | 'question' | 'plain';
+
 /**
- * What a command answers, for every platform. Plain text only: renderers know markup and escape it.
+ * What a command answers, for every platform: the long form. Plain text only: renderers know markup and escape it.
+ * `shortForm` (short.ts) takes what everybody gets from the front of each list, so that every list begins with what
+ * decides: the first three facts and steps, the read values that carry the result.
  *
- * `headline` is the answer itself in one sentence. `read` is what was understood, assumptions included.
- * `steps` are numbered by the renderer. `working` holds formulas with their numbers and units.
+ * `headline` is the answer itself in one sentence. `read` is what was understood, assumptions included; `unused` what was
+ * said and left out of account. `steps` are numbered by the renderer. `working` holds formulas with their numbers and
+ * units. `dangers` is what can hurt somebody or an animal here, a line each, and is never left out; `cautions` are the
+ * other remarks.
  */
 export interface Answer {
   readonly headline: string;
+  readonly tone: Tone;
+  /** The question as the command that asks the same. */
+  readonly echo?: string;
   readonly read: readonly string[];
+  readonly unused: readonly string[];
   readonly facts: readonly Fact[];
+  /** The facts are of one rank, and shown a page at a time. */
+  readonly isList?: boolean;
   readonly steps: readonly string[];
   readonly working: readonly string[];
+  readonly dangers: readonly string[];
   readonly cautions: readonly string[];
   readonly sources: readonly SourceCode[];
   readonly next: readonly NextAction[];
@@ -63,22 +77,24 @@ export const titles = {
   read: 'What I read',
   steps: 'Do this',
   working: 'How it adds up',
-  cautions: 'Take care',
+  dangers: 'Take care',
+  cautions: 'Mind as well',
   sources: 'Sources',
 } as const satisfies Partial<Record<keyof Answer, string>>;
 
 /** Fills in the parts an answer leaves out. */
 export function answer(parts: Partial<Answer> & Pick<Answer, 'headline'>): Answer {
-  const none = { read: [], facts: [], steps: [], working: [], cautions: [], sources: [], next: [] };
-  const whole = { ...none, ...parts };
+  const none = { read: [], unused: [], facts: [], steps: [], working: [], sources: [], next: [] };
+  const whole: Answer = { tone: 'plain', dangers: [], cautions: [], ...none, ...parts };
   return { ...whole, sources: [...new Set(whole.sources)] };
 }
 
 /** Adds every source that a text of the answer names, so that no "(published: ...)" is without its entry. */
 export function withNamedSources(given: Answer): Answer {
-  const { headline, read, facts, steps, working, cautions, table } = given;
+  const { headline, read, facts, steps, working, dangers, cautions, table } = given;
   const values = facts.flatMap(({ label, value, verdict }) => [label, value, verdict ?? '']);
   const cells = table === undefined ? [] : [...table.head, ...table.rows.flat()];
-  const named = sourcesNamed([headline, ...read, ...values, ...steps, ...working, ...cautions, ...cells]);
+  const lines = [headline, ...read, ...values, ...steps, ...working, ...dangers, ...cautions, ...cells];
+  const named = sourcesNamed(lines);
   return { ...given, sources: [...new Set([...given.sources, ...named])] };
 }

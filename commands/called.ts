@@ -21,7 +21,7 @@ export function call<S extends OptionsSchema>(
 ): Answer {
   try {
     const result = answerOf(command, found, asking);
-    return { ...result, read: [`your question as ${typed(command, found)}`, ...result.read] };
+    return { ...result, echo: typed(command, found) };
   } catch (error) {
     if (!(error instanceof Problem) || error.choices.length === 0) throw error;
     const only = onlyReading(error);
@@ -51,7 +51,8 @@ function question<S extends OptionsSchema>(
 ): Answer {
   return answer({
     headline: problem.message,
-    read: [`your question as ${typed(command, found)}`],
+    tone: 'question',
+    echo: typed(command, found),
     next: problem.choices
       .map((choice) =>
         actionOf(command, { label: choice, input: { ...texts(found), [problem.field]: choice } }),

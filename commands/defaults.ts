@@ -55,7 +55,7 @@ export function withDefaults(command: Command, input: RawInput, asking: Asking):
   return { input: filled, read, hidden: own };
 }
 
-/** Runs a command with the tank's defaults; the answer begins with what was filled in. */
+/** Runs a command with the tank's defaults; what was filled in stands behind what was read. */
 export function runWithDefaults(command: Command, input: RawInput, asking: Asking): Answer {
   return runFilled(command, withDefaults(command, input, asking), asking);
 }
@@ -77,7 +77,7 @@ export function givenOf(input: object): RawInput {
 /** Runs a command whose defaults are filled in already; what others may read is made without the asker's keep. */
 export function runFilled(command: Command, { input, read, hidden }: Filled, asking: Asking): Answer {
   const given = command.run(input, hidden || command.sharing ? asking : withoutKeep(asking));
-  return read.length === 0 ? given : { ...given, read: [...read, ...given.read] };
+  return read.length === 0 ? given : { ...given, read: [...given.read, ...read] };
 }
 
 /** What a number without a unit measures, where members and servers can prefer a unit for it. */

@@ -39,7 +39,8 @@ export function lookAnswer(look: Look, context: OwnContext): Answer {
   const asked = nextQuestion(triage);
   return {
     ...card,
-    read: [`your question as ${typed(triageCommand, { seen: id })}`, ...card.read, ...(water?.read ?? [])],
+    echo: typed(triageCommand, { seen: id }),
+    read: [...card.read, ...(water?.read ?? [])],
     facts: [...card.facts, ...(water?.facts ?? [])],
     steps: [
       ...card.steps,

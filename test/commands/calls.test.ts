@@ -59,7 +59,7 @@ describe('a button', () => {
 describe('a command called by another', () => {
   it('takes options it has, with values they take; else it does not compile', () => {
     const good = call(amountCommand, { of: 'calcium', now: '380', goal: '420', volume: undefined }, context);
-    expect(good.read[0]).toBe('your question as /dose amount of:calcium now:380 goal:420');
+    expect(good.echo).toBe('/dose amount of:calcium now:380 goal:420');
     const wrong: readonly (() => Answer)[] = [
       // @ts-expect-error there is no such option
       () => call(amountCommand, { of: 'calcium', goal: '420', target: '420' }, context),

@@ -120,11 +120,11 @@ describe('the card beside a verdict', () => {
 });
 
 /** How a message that was judged as a rule is read. */
-const AS_CLAIM = /^your question as \/claim rule:/;
+const AS_CLAIM = /^\/claim rule:/;
 
 /** The verdict among what can be reached from a message. */
 const verdicts = (text: string) =>
-  reached(text, context).find(({ read }) => read.some((line) => AS_CLAIM.test(line)))?.headline;
+  reached(text, context).find(({ echo }) => AS_CLAIM.test(echo ?? ''))?.headline;
 
 describe('plain words', () => {
   const framed: readonly [string, RegExp][] = [
@@ -144,7 +144,7 @@ describe('plain words', () => {
   it.each(framed)('%s', (text, pattern) => {
     const given = ask(text, context);
     expect(given.headline).toMatch(pattern);
-    expect(given.read[0]).toMatch(AS_CLAIM);
+    expect(given.echo).toMatch(AS_CLAIM);
   });
 
   /** Where it may be a rule or a sum, the verdict is one of what is offered. */
@@ -164,7 +164,7 @@ describe('plain words', () => {
 
   it('reads the asker’s own tank out of the sentence', () => {
     const given = ask('is it true that 4 x 20 % is 80 % in my 400 L tank?', context);
-    expect(given.read[0]).toMatch(/^your question as \/claim rule:.* volume:400 l$/);
+    expect(given.echo).toMatch(/^\/claim rule:.* volume:400 l$/);
     expect(textOf(given)).toMatch(/236\.2 L of old water/);
   });
 
