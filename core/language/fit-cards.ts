@@ -1,3 +1,4 @@
+import { foldOf } from './fold-of.ts';
 import { kinds, type Kind } from './kinds.ts';
 import type { Batch, Line } from './labelled.ts';
 import { featuresOf, type FeatureGroup } from './learn/features.ts';
@@ -30,10 +31,14 @@ export function fitCards(
   batches: readonly Batch[],
   cardTexts: readonly CardText[],
 ): Readonly<Record<string, Packed>> {
-  const own = batches.map(({ lines }) => cardedIn(lines));
+  const own = batches.map(({ head, lines }) => ({ batch: head.batch, lines: cardedIn(lines) }));
   const said = cardTexts.flatMap(({ kind, card, texts }) => texts.map((text) => ({ kind, card, text })));
   const words = cardedIn(said);
-  return fitted(own.flat(), words, cardTemperature(unseenCards(own, words)));
+  return fitted(
+    own.flatMap(({ lines }) => lines),
+    words,
+    cardTemperature(unseenCards(own, words)),
+  );
 }
 
 function cardedIn(lines: readonly Pick<Line, 'kind' | 'card' | 'text'>[]): readonly Carded[] {
@@ -72,18 +77,20 @@ const FOLDS = 5;
 
 /** The card of every labelled message, guessed by weights made without its own batch. */
 function unseenCards(
-  batches: readonly (readonly Carded[])[],
+  batches: readonly { readonly batch: string; readonly lines: readonly Carded[] }[],
   words: readonly Carded[],
 ): readonly UnseenCard[] {
   return Array.from({ length: FOLDS }, (_, fold) => fold).flatMap((fold) => {
-    const models = fitted(batches.filter((_, at) => at % FOLDS !== fold).flat(), words, 1);
+    const isOut = ({ batch }: { readonly batch: string }): boolean => foldOf(batch, FOLDS) === fold;
+    const seen = batches.filter((one) => !isOut(one)).flatMap(({ lines }) => lines);
+    const models = fitted(seen, words, 1);
     const readers = new Map(
       Object.entries(models).map(([kind, packed]) => [
         kind,
         { packed, vocabulary: vocabularyIn(packed.hashes) },
       ]),
     );
-    const left = batches.filter((_, at) => at % FOLDS === fold).flat();
+    const left = batches.filter(isOut).flatMap(({ lines }) => lines);
     return left.flatMap(({ kind, card, groups }): UnseenCard[] => {
       const reader = readers.get(kind);
       if (reader === undefined) return [];

@@ -1,6 +1,7 @@
 import { kinds } from './kinds.ts';
 import { calibrated, type Unseen } from './calibrate.ts';
 import { fitCards, type CardText } from './fit-cards.ts';
+import { foldOf } from './fold-of.ts';
 import { fitRoles } from './fit-roles.ts';
 import { fitStory } from './fit-story.ts';
 import type { Batch, Line } from './labelled.ts';
@@ -85,11 +86,11 @@ export function fitModel(
 /** Every message read by weights made without its own batch. */
 function unseenIn(batches: readonly Batch[]): readonly { readonly batch: Batch; readonly unseen: Unseen }[] {
   return Array.from({ length: FOLDS }, (_, fold) => fold).flatMap((fold) => {
-    const isOut = (at: number): boolean => at % FOLDS === fold;
-    const packed = fitKinds(batches.filter((_, at) => !isOut(at)).flatMap(({ lines }) => lines));
+    const isOut = ({ head: { batch } }: Batch): boolean => foldOf(batch, FOLDS) === fold;
+    const packed = fitKinds(batches.filter((batch) => !isOut(batch)).flatMap(({ lines }) => lines));
     const vocabulary = vocabularyIn(packed.hashes);
     return batches
-      .filter((_, at) => isOut(at))
+      .filter(isOut)
       .flatMap((batch) => batch.lines.map((line) => ({ batch, line })))
       .map(({ batch, line }) => {
         const chances = probabilities(packed, vectorOf(featuresOf(scan(line.text)), vocabulary));
