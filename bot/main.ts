@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { ask } from '../commands/ask.ts';
 import { commands } from '../commands/index.ts';
 import { Problem } from '../core/problem.ts';
@@ -26,15 +27,15 @@ async function openDiscord(token: string, config: Config, log: Logger): Promise<
   const { createBot } = await import('./discord/client.ts');
   const { reminderLoop } = await import('./discord/letters/reminders.ts');
   const { apiBase } = config;
-  const { keepFor, settingsOf, changeSettings, due } = store;
-  const kept = { keepFor, settingsOf, changeSettings };
+  const { keepFor, settingsOf, changeSettings, due, held } = store;
+  const kept = { keepFor, settingsOf, changeSettings, held, newHeldId };
   const turns = { turnOf: openTurns(Date.now), ...openTalks(Date.now, store.lastingCases) };
   const port = { toPng, token, apiBase, onRefused: refused };
   const parts = { commands, ask, reader: lazyReader, log, nowMs: Date.now, ...kept, ...turns, ...port };
   const bot = createBot({
     ...parts,
     servers: store,
-    loop: reminderLoop({ token, apiBase, log, due, keepFor }),
+    loop: reminderLoop({ token, apiBase, log, due, ...kept }),
   });
   onStopSignal(async () => {
     log.info('stopping');
@@ -68,6 +69,11 @@ async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
     reportFailure,
   });
   input.destroy();
+}
+
+/** 72 random bits, in twelve letters. */
+function newHeldId(): string {
+  return randomBytes(9).toString('base64url');
 }
 
 /** The store, closed when the process ends, however it ends. */

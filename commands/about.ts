@@ -38,9 +38,10 @@ export const aboutCommand = defineCommand({
         'Targets and daily limits are common practice, and marked so. No number comes from a product.',
         'Depth, habitat, size, growth and names of corals are worked out from three open collections under attribution licences (Madin et al. 2016, Octocoral Trait Database 2024, World Register of Marine Species); core/DATA.md of the source code says what was changed.',
       ],
+      isList: true,
+      dangers: ['Unplug mains equipment before you put your hands in the water.'],
       cautions: [
         'Product labels, local rules, a vet and a doctor come before anything said here. No medicine doses are given.',
-        'Unplug mains equipment before you put your hands in the water.',
       ],
       sources: codes.filter((code) => !(code in coralSources)),
     }),

@@ -35,6 +35,8 @@ export type Tone = 'urgent' | 'question' | 'plain';
 export interface Answer {
   readonly headline: string;
   readonly tone: Tone;
+  /** What the member has not been told yet, whatever they ask: shown first. */
+  readonly notices?: readonly string[];
   /** The question as the command that asks the same. */
   readonly echo?: string;
   readonly read: readonly string[];
@@ -48,6 +50,8 @@ export interface Answer {
   readonly cautions: readonly string[];
   readonly sources: readonly SourceCode[];
   readonly next: readonly NextAction[];
+  /** One of the next actions is to be chosen: all of them are shown, as they are where one thing is asked back. */
+  readonly isMenu?: boolean;
   /** Rows under a head, for lists of readings. */
   readonly table?: Table;
   readonly picture?: Picture;
@@ -74,13 +78,22 @@ export interface TextFile {
 
 /** The titles every platform prints above the parts of an answer. */
 export const titles = {
+  echo: 'The same as a command',
   read: 'What I read',
+  unused: 'Not used',
   steps: 'Do this',
   working: 'How it adds up',
   dangers: 'Take care',
   cautions: 'Mind as well',
   sources: 'Sources',
 } as const satisfies Partial<Record<keyof Answer, string>>;
+
+/** The word under a headline; none where nothing presses. */
+export const toneWords: Readonly<Record<Tone, string>> = {
+  urgent: 'Urgent',
+  question: 'One question',
+  plain: '',
+};
 
 /** Fills in the parts an answer leaves out. */
 export function answer(parts: Partial<Answer> & Pick<Answer, 'headline'>): Answer {

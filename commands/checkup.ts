@@ -17,7 +17,7 @@ import { kindWords } from './tank/print.ts';
 import { inZone } from './zone.ts';
 import { scan } from '../core/language/tokens.ts';
 import { troubleTold } from '../core/language/trouble.ts';
-import { unreadLines, unreadNumbers } from './log/words.ts';
+import { unreadParts, unreadNumbers } from './log/words.ts';
 import { saidBeside } from '../core/words/neutral.ts';
 
 export const checkupCommand = defineCommand({
@@ -60,18 +60,15 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
   const judged = judgedAnswer({
     ...ofTank(tank),
     values: line.values,
-    read: [
-      ...tankLine(tank),
-      ...new Set(line.values.flatMap(({ notes }) => notes)),
-      ...unreadLines(line.unread),
-    ],
+    read: [...tankLine(tank), ...new Set(line.values.flatMap(({ notes }) => notes))],
     unused: unreadNumbers(line.unread),
     trouble: troubleTold(scan(text)),
     beside: saidBeside(line.unread.join(' ')),
   });
-  if (tank === undefined) return judged;
+  const told = { ...judged, unused: unreadParts(line.unread) };
+  if (tank === undefined) return told;
   const log = action('log these', 'log add', { readings: text, tank: tank.name });
-  return { ...judged, next: [log] };
+  return { ...told, next: [log] };
 }
 
 function fromLog(tank: Tank | undefined, context: OwnContext): Answer {

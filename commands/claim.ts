@@ -6,11 +6,11 @@ import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { scan } from '../core/language/tokens.ts';
 import { claimAnswer } from './claim/claim-answer.ts';
 import { notKnown } from './claim/not-known.ts';
-import { verdictOf } from './claim/verdict.ts';
 import type { Answer } from './answer.ts';
 import { defineCommand, readerIn } from './command.ts';
 import { askedWater } from './dose/asked.ts';
 import { quantityOption, textOption } from './options.ts';
+import { particularOf } from './primer/particular.ts';
 import { medicineAnswer, namesBleach, namesMedicine } from './triage/refused.ts';
 
 export const claimCommand = defineCommand({
@@ -32,6 +32,6 @@ export const claimCommand = defineCommand({
     const claim = ruleWithin(scanned)?.claim;
     if (claim !== undefined) return claimAnswer(claim, askedWater(state(scanned).tank ?? input.volume));
     const frame = framesOf(readerIn(context).read(input.rule)).find(({ kind }) => kind === 'claim');
-    return (frame && verdictOf(frame)) ?? notKnown();
+    return (frame && particularOf(frame)) ?? notKnown();
   },
 });

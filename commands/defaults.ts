@@ -17,6 +17,8 @@ import { optionsOf, type Option } from './options.ts';
 export interface Filled {
   readonly input: RawInput;
   readonly read: readonly string[];
+  /** Which unit a bare number was given. */
+  readonly units: readonly string[];
   /** Whether only the asker may see the answer: known before the command runs. */
   readonly hidden: boolean;
 }
@@ -34,28 +36,30 @@ export function withDefaults(command: Command, input: RawInput, asking: Asking):
   const tank = keep?.tankInUse();
   const common = server?.settings().units ?? {};
   const inside = command.isOwn(input, asking);
-  if (tank === undefined && Object.keys(common).length === 0) return { input, read: [], hidden: inside };
+  if (tank === undefined && Object.keys(common).length === 0)
+    return { input, read: [], units: [], hidden: inside };
   const filled: Record<string, unknown> = { ...input };
   const read: string[] = [];
+  const units: string[] = [];
   let own = inside;
   for (const option of optionsOf(command.options)) {
     const given = input[option.name];
     const kind = bareKind(option, given, input['of']);
     const left = given === undefined && command.fills(input) ? option.fill : undefined;
-    const ofTank =
-      keep === undefined || tank === undefined
-        ? undefined
-        : (leftOut(left, tank, keep) ?? inUnit(given, kind && tank.units[kind], 'your preferred unit'));
-    const found = ofTank ?? inUnit(given, kind && common[kind], "this server's unit");
+    const kept = keep === undefined || tank === undefined ? undefined : leftOut(left, tank, keep);
+    const ownUnit =
+      keep === undefined ? undefined : inUnit(given, kind && tank?.units[kind], 'your preferred unit');
+    const ofUnit = ownUnit ?? inUnit(given, kind && common[kind], "this server's unit");
+    const found = kept ?? ofUnit;
     if (found === undefined) continue;
     filled[option.name] = found.value;
-    read.push(found.read);
-    own ||= found === ofTank;
+    (found === kept ? read : units).push(found.read);
+    own ||= found === kept || found === ownUnit;
   }
-  return { input: filled, read, hidden: own };
+  return { input: filled, read, units, hidden: own };
 }
 
-/** Runs a command with the tank's defaults; what was filled in stands behind what was read. */
+/** Runs a command with the tank's defaults; the answer begins with what was filled in. */
 export function runWithDefaults(command: Command, input: RawInput, asking: Asking): Answer {
   return runFilled(command, withDefaults(command, input, asking), asking);
 }
@@ -75,9 +79,9 @@ export function givenOf(input: object): RawInput {
 }
 
 /** Runs a command whose defaults are filled in already; what others may read is made without the asker's keep. */
-export function runFilled(command: Command, { input, read, hidden }: Filled, asking: Asking): Answer {
+export function runFilled(command: Command, { input, read, units, hidden }: Filled, asking: Asking): Answer {
   const given = command.run(input, hidden || command.sharing ? asking : withoutKeep(asking));
-  return read.length === 0 ? given : { ...given, read: [...given.read, ...read] };
+  return read.length + units.length === 0 ? given : { ...given, read: [...read, ...given.read, ...units] };
 }
 
 /** What a number without a unit measures, where members and servers can prefer a unit for it. */

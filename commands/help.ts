@@ -35,14 +35,19 @@ export function helpCommand(commands: readonly Command[]) {
 
 /** For helpers: the numbers of someone else. */
 const OTHERS_WORDS =
-  'To help someone, ask with what they wrote. On Discord open the menu of their message, then Apps: Work out the numbers, or Check these readings.';
+  'On Discord open the menu of their message, then Apps: Work out the numbers, or Check these readings.';
 
 /** The first screen for a newcomer: three questions that work as typed, then what there is. */
 export function firstPage(commands: readonly Command[]): Answer {
   const words = [...new Set(commands.map(({ path }) => path[0]))];
   return answer({
     headline: 'Ask about your tank in your own words, or type / and choose a command.',
-    steps: [...beginnings.map((question) => `Ask, for example: ${question}`), OTHERS_WORDS],
+    steps: [
+      ...beginnings.map((question) => `Ask, for example: ${question}`),
+      'To help someone, ask with what they wrote.',
+      OTHERS_WORDS,
+    ],
+    isList: true,
     facts: words.map((word): Fact => {
       const under = commandsUnder(word, commands);
       const seconds = under.flatMap(({ path }) => path.slice(1));
@@ -51,7 +56,7 @@ export function firstPage(commands: readonly Command[]): Answer {
         seconds.length === 0 ? (only?.summary ?? '') : `${subjects[word] ?? ''}: ${seconds.join(', ')}`;
       return { label: `/${word}`, value };
     }),
-    cautions: ['Somebody hurt, or a tank in trouble: /urgent first.'],
+    dangers: ['Somebody hurt, or a tank in trouble: /urgent first.'],
     next: beginnings.map((question, index) => action(`Try example ${index + 1}`, 'ask', { question })),
   });
 }
@@ -59,6 +64,7 @@ export function firstPage(commands: readonly Command[]): Answer {
 function subjectPage(word: string, under: readonly Command[]): Answer {
   return answer({
     headline: `/${word}: ${subjects[word] ?? under[0]?.summary ?? word}.`,
+    isList: true,
     facts: under.map((command) => ({ label: `/${nameOf(command)}`, value: command.summary })),
     next: under.map((command) => action(nameOf(command), 'help', { about: nameOf(command) })),
   });
@@ -66,14 +72,20 @@ function subjectPage(word: string, under: readonly Command[]): Answer {
 
 function commandPage(command: Command): Answer {
   const name = nameOf(command);
+  const options = optionsOf(command.options);
   const seen = command.private ? ['Only you see the answer.'] : [];
   return answer({
     headline: `/${name}: ${command.summary}.`,
     read: seen,
-    facts: optionsOf(command.options).map((option) => ({
+    isList: true,
+    facts: options.map((option) => ({
       label: option.required ? `${option.name} (required)` : option.name,
-      value: optionWords(option).join(' '),
+      value: optionWords(option)[0] ?? '',
     })),
+    working: options.flatMap((option) => {
+      const more = optionWords(option).slice(1);
+      return more.length === 0 ? [] : [`${option.name}: ${more.join(' ')}`];
+    }),
     steps: [`For example: ${command.example}`],
     next:
       command.path.length === 1

@@ -4,6 +4,7 @@ import type { CoralKeep } from './placed.ts';
 import type { ReminderKeep } from './reminder.ts';
 import type { ShownKeep } from './shown.ts';
 import type { WatchKeep } from './watch.ts';
+import type { HeldKeep } from './held.ts';
 import type { ToldKeep } from './told.ts';
 
 /**
@@ -13,7 +14,7 @@ import type { ToldKeep } from './told.ts';
  * Every write has reached the disk when the function returns. Ids are numbers of this member's own rows; an id that is
  * not theirs behaves as one that does not exist.
  */
-export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, WatchKeep, ToldKeep {
+export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, WatchKeep, ToldKeep, HeldKeep {
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */

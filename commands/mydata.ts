@@ -4,6 +4,7 @@ import { answer, type Answer, type Fact } from './answer.ts';
 import { action } from './calls.ts';
 import { defineCommand } from './command.ts';
 import type { Keep } from './keep.ts';
+import { HELD_DAYS } from './held.ts';
 import { keepOf } from './tank/asked-tank.ts';
 import { TOLD_DAYS } from './told.ts';
 
@@ -76,6 +77,7 @@ function keptOf(keep: Keep): readonly Fact[] {
     ...countFact('hand-overs', keep.handOvers()),
     ...countFact('tanks shown to you', keep.shownToMe()),
     ...countFact(`threads and posts remembered for ${TOLD_DAYS} days`, keep.told()),
+    ...countFact(`answers and buttons held for ${HELD_DAYS} days`, keep.held()),
     ...(zone === undefined ? [] : [{ label: 'time zone', value: zone }]),
   ];
 }

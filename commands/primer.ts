@@ -32,7 +32,8 @@ export const primerCommand = defineCommand({
 
 function list(): Answer {
   return answer({
-    headline: `There are ${primers.length} cards: ${primerIds.join(', ')}.`,
+    headline: `There are ${primers.length} cards.`,
+    table: { head: ['card'], rows: primerIds.map((id) => [id]) },
     steps: ['Open one with /primer and its name, or ask in plain words: "what is limewater", "explain PAR".'],
     sources: ['practice'],
     next: FIRST.map(openCard),

@@ -95,5 +95,5 @@ function oneSymptom(id: SymptomId, input: TriageInput, kept: Kept, context: OwnC
   };
   const question = nextQuestion(asked);
   const card = question === undefined ? wholeAnswer(asked) : questionAnswer(asked, question);
-  return { ...card, read: [...left, ...card.read] };
+  return { ...card, unused: [...left, ...card.unused] };
 }

@@ -5,14 +5,16 @@ import type {
   Message,
   ModalSubmitInteraction,
 } from 'discord.js';
-import type { Answer } from '../../commands/answer.ts';
 import { commandNamed } from '../../commands/named.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { Problem } from '../../core/problem.ts';
 import { readCallId } from './asked/call.ts';
 import type { Call } from './asked/call.ts';
+import { readHeldId, readLook } from './asked/held-id.ts';
 import type { Answerable } from './callback.ts';
+import { heldCall } from './held/find.ts';
+import { answerLook } from './held/look.ts';
 import { download } from './asked/download.ts';
 import { filledCall, formOf } from './asked/form.ts';
 import { givenWith, nameOf } from './asked/given.ts';
@@ -21,6 +23,7 @@ import { tooFast } from '../turns.ts';
 import { commandOf, failed, run, runText, runWords } from './outcome.ts';
 import type { Asker, Desk, Outcome } from './outcome.ts';
 import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
+import { replyToPress } from './settled/settle.ts';
 import { pressedOn } from './asked/pressed.ts';
 import { serverOf, serverOfMessage } from './asked/server.ts';
 import { talkOfMessage } from './talking.ts';
@@ -37,16 +40,19 @@ export async function answerCommand(desk: Desk, interaction: ChatInputCommandInt
     return reply(desk, interaction, run(desk, { ...asker, command: call.command, values, call }));
   }
   if (await defer(desk.log, interaction, true)) {
-    await replyDeferred(desk, interaction, await runWithFiles(desk, asker, given));
+    await replyDeferred(desk, interaction, { ...(await runWithFiles(desk, asker, given)), hidden: true });
   }
 }
 
-/** Runs what a button holds, as the person who pressed it, or opens its form. */
+/** Runs what a button holds, as the person who pressed it, or opens its form; or shows more of its answer. */
 export async function answerButton(desk: Desk, interaction: ButtonInteraction): Promise<void> {
-  const call = readCallId(interaction.customId);
-  if (call?.ask === undefined) return reply(desk, interaction, runHeld(desk, interaction, call));
+  const look = readLook(interaction.customId);
+  if (look !== undefined) return answerLook(desk, interaction, look);
   try {
-    await openForm(desk, interaction, formOf(commandOf(desk, call.command), call));
+    const call = callOf(desk, interaction);
+    if (call.ask === undefined)
+      await replyToPress(desk, interaction, runText(desk, askerOf(desk, interaction), call));
+    else await openForm(desk, interaction, formOf(commandOf(desk, call.command), call, interaction.customId));
   } catch (error) {
     await reply(desk, interaction, failed(desk, error));
   }
@@ -54,18 +60,32 @@ export async function answerButton(desk: Desk, interaction: ButtonInteraction): 
 
 /** Runs the call of a form with what was written into it, as the person who sent it. */
 export async function answerForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
-  const call = readCallId(interaction.customId);
-  const filled = call?.ask === undefined ? undefined : filledCall(call, interaction);
-  await reply(desk, interaction, runHeld(desk, interaction, filled));
+  await replyToPress(desk, interaction, runForm(desk, interaction));
 }
 
-function runHeld(desk: Desk, interaction: Answerable, call: Call | undefined): Outcome {
-  if (call !== undefined) return runText(desk, askerOf(desk, interaction), call);
-  const problem = new Problem('This button no longer works.', {
+function runForm(desk: Desk, interaction: ModalSubmitInteraction): Outcome {
+  try {
+    const call = callOf(desk, interaction);
+    if (call.ask === undefined) throw noButton();
+    return runText(desk, askerOf(desk, interaction), filledCall(call, interaction));
+  } catch (error) {
+    return failed(desk, error);
+  }
+}
+
+/** The call of a button or a form: in its custom id, or held. @throws Problem where there is none (any more). */
+function callOf(desk: Desk, { customId, user }: ButtonInteraction | ModalSubmitInteraction): Call {
+  const id = readHeldId(customId);
+  const call = id === undefined ? readCallId(customId) : heldCall(desk, id, user.id);
+  if (call === undefined) throw noButton();
+  return call;
+}
+
+function noButton(): Problem {
+  return new Problem('This button no longer works.', {
     field: 'button',
     hint: 'Type / and choose the command.',
   });
-  return failed(desk, problem);
 }
 
 function askerOf(desk: Desk, interaction: Answerable): Asker {
@@ -90,19 +110,20 @@ export async function answerMessage(desk: Desk, message: Message, text: string):
   const { author, reference } = message;
   const turn = desk.turnOf(author.id);
   if (turn === 'wait') return;
-  if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast));
   const server = serverOfMessage(desk, message);
+  const whose = { personId: author.id, isPrivate: server === undefined };
+  if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast, whose));
   const asker = server === undefined ? { personId: author.id } : { server };
   const where = { personId: author.id, server, isOwn: false };
   const talk = talkOfMessage(desk, where, reference?.messageId);
-  const { answer } = runWords(desk, text, { ...asker, talk });
+  const { answer, leavesNoTrace = false } = runWords(desk, text, { ...asker, talk });
   talk.askedAt(message.id);
-  const sentId = await replyToMessage(desk, message, answer);
+  const sentId = await replyToMessage(desk, message, answer, { ...whose, leavesNoTrace });
   if (sentId !== undefined) talk.alsoAt(sentId);
 }
 
 /** Fetches the files of a deferred command first. */
-async function runWithFiles(desk: Desk, asker: Asker, given: Given): Promise<Answer> {
+async function runWithFiles(desk: Desk, asker: Asker, given: Given): Promise<Outcome> {
   const { command } = given.call;
   try {
     const files = await Promise.all(
@@ -111,9 +132,9 @@ async function runWithFiles(desk: Desk, asker: Asker, given: Given): Promise<Ans
       ),
     );
     const values = { ...given.values, ...Object.fromEntries(files) };
-    return run(desk, { ...asker, command, values, call: undefined }).answer;
+    return run(desk, { ...asker, command, values, call: undefined });
   } catch (error) {
-    return failed(desk, error).answer;
+    return failed(desk, error);
   }
 }
 

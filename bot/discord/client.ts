@@ -7,11 +7,13 @@ import { logFailure } from '../log.ts';
 import type { Servers } from '../store/servers.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerForm, answerMessage } from './answer.ts';
 import { newIds } from './asked/once.ts';
+import { newPresses } from './asked/presses.ts';
 import { answerMenu } from './menu/answer-menu.ts';
 import { openDrafts } from './menu/drafts.ts';
 import type { Drafts } from './menu/drafts.ts';
 import { answerPost, isPostId } from './menu/post.ts';
 import type { Desk } from './outcome.ts';
+import { acknowledge } from './send.ts';
 import { gatewayRefusal, tokenRefusal } from './refusal.ts';
 import { restOptions } from './rest.ts';
 
@@ -55,9 +57,12 @@ export function createBot(parts: BotParts): Bot {
     parts.loop?.start();
   });
   const isNew = newIds();
+  const isNewPress = newPresses(parts.nowMs);
   const drafts = openDrafts(parts.nowMs);
   client.on(Events.InteractionCreate, (interaction) => {
-    if (isNew(interaction.id)) track(() => onInteraction(parts, drafts, interaction));
+    if (!isNew(interaction.id)) return;
+    const isAgain = interaction.isButton() && !isNewPress(interaction);
+    track(() => (isAgain ? acknowledge(log, interaction) : onInteraction(parts, drafts, interaction)));
   });
   client.on(Events.MessageCreate, (message) => track(() => onMessage(parts, message)));
   if (parts.servers !== undefined) followServers(client, parts.servers, parts.nowMs);

@@ -7,9 +7,9 @@ import { runFilled, withDefaults } from '../../commands/defaults.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { firstPage } from '../../commands/help.ts';
 import { commandNamed } from '../../commands/named.ts';
+import { watchedKeep } from '../../commands/watched-keep.ts';
 import { Problem } from '../../core/problem.ts';
 import { logFailure } from '../log.ts';
-import type { Logger } from '../log.ts';
 import { withNotices } from '../notices.ts';
 import { erasingKeep } from '../erasing-keep.ts';
 import type { Talks } from '../talks.ts';
@@ -17,17 +17,19 @@ import { tooFast, type Turn } from '../turns.ts';
 import { typedInput } from './asked/call.ts';
 import type { Call } from './asked/call.ts';
 import { seenOn, type Pressed } from './asked/pressed.ts';
+import type { HeldDesk } from './held/holder.ts';
+import type { Drawn } from './message/drawn.ts';
 import { failureAnswer, problemAnswer } from './message/problem.ts';
+import { watchedServer } from './asked/server.ts';
 import type { ServerHere, SettingsDesk } from './asked/server.ts';
 import { talkOfCall } from './talking.ts';
 
 /** What answering needs; everything comes from the composition root. */
-export interface Desk extends SettingsDesk, Talks {
+export interface Desk extends SettingsDesk, Talks, HeldDesk {
   readonly commands: readonly Command[];
   readonly ask: (text: string, asking: Asking) => Answer;
   /** Reads plain words. */
   readonly reader: Reader;
-  readonly log: Logger;
   readonly nowMs: () => number;
   /** What the person of this id keeps. */
   readonly keepFor: (personId: string) => Keep;
@@ -38,11 +40,13 @@ export interface Desk extends SettingsDesk, Talks {
 }
 
 export interface Outcome {
-  readonly answer: Answer;
+  readonly answer: Drawn;
   /** Only the asker sees it. */
   readonly hidden: boolean;
-  /** Custom id of a button that posts the answer for all to see. */
-  readonly postId?: string;
+  /** Something that is kept of the asker, or of the server, was changed. */
+  readonly isChanged?: boolean;
+  /** Nothing of it is held, so that all of it is shown at once: after an erasure, and of words that are somebody else's. */
+  readonly leavesNoTrace?: boolean;
 }
 
 /** Who asks, and the server they ask in. */
@@ -69,10 +73,16 @@ export function run(desk: Desk, asked: Asked): Outcome {
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
-    const keep = keepHere(desk, personId);
+    const { keep, isErased } = keepHere(desk, personId);
     const seen = seenOn(pressed, personId);
     const isForAll = seen === 'by all' && server !== undefined && !command.private && !command.sharing;
-    const asking: Asking = { ...now(desk, server), ...(isForAll ? {} : { keep }) };
+    let isChanged = false;
+    const onWrite = (): void => void (isChanged = true);
+    const watched = { keep: watchedKeep(keep, onWrite) };
+    const asking: Asking = {
+      ...now(desk, server && watchedServer(server, onWrite)),
+      ...(isForAll ? {} : watched),
+    };
     const filled = withDefaults(command, values, asking);
     const isAlone = filled.hidden || seen === 'alone';
     const isOwn = isAlone || server?.isPublic() !== true;
@@ -84,6 +94,8 @@ export function run(desk: Desk, asked: Asked): Outcome {
     return {
       answer: noted,
       hidden: own || server?.isPublic() === false,
+      isChanged,
+      leavesNoTrace: isErased(),
     };
   });
 }
@@ -93,8 +105,13 @@ function now(desk: Desk, server: ServerHere | undefined): Context {
 }
 
 /** What a member keeps; erasing it ends their talks too. */
-function keepHere(desk: Desk, personId: string): Keep {
-  return erasingKeep(desk.keepFor(personId), () => desk.forgetTalks(personId));
+function keepHere(desk: Desk, personId: string): { readonly keep: Keep; readonly isErased: () => boolean } {
+  let isErased = false;
+  const keep = erasingKeep(desk.keepFor(personId), () => {
+    isErased = true;
+    desk.forgetTalks(personId);
+  });
+  return { keep, isErased: () => isErased };
 }
 
 /** Runs a call whose options are text, as a button or a form holds them. */
@@ -119,8 +136,9 @@ export function runWords(
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
     const asking = { ...now(desk, server), ...(talk === undefined ? {} : { talk }) };
     if (personId === undefined) return { answer: desk.ask(text, asking), hidden: false };
-    const keep = keepHere(desk, personId);
-    return { answer: withNotices(desk.ask(text, { ...asking, keep }), keep), hidden: false };
+    const { keep, isErased } = keepHere(desk, personId);
+    const answered = withNotices(desk.ask(text, { ...asking, keep }), keep);
+    return { answer: answered, hidden: false, leavesNoTrace: isErased() };
   });
 }
 

@@ -1,15 +1,19 @@
 import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
 import type { ButtonInteraction } from 'discord.js';
-import type { Answer } from '../../commands/answer.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
+import { holderFor } from './held/holder.ts';
+import type { Whose } from './held/holder.ts';
 import { callback, editAnswer, replyTo } from './callback.ts';
 import type { Answerable, Target } from './callback.ts';
 import type { Form } from './asked/form.ts';
 import type { Desk, Outcome } from './outcome.ts';
 import { failureAnswer } from './message/problem.ts';
 import { render } from './message/render.ts';
-import type { Drawn, Rendered } from './message/render.ts';
+import type { Rendered } from './message/container.ts';
+import type { Drawn } from './message/drawn.ts';
+import { holdsNothing } from './message/holder.ts';
+import type { Holder } from './message/holder.ts';
 
 type Ids = Readonly<Record<string, string>>;
 
@@ -33,8 +37,8 @@ export async function defer(log: Logger, interaction: Answerable, hidden: boolea
 
 /** Answers an interaction: with one callback, or after a deferral where a picture or a file comes along. */
 export async function reply(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
-  const { hidden, postId } = outcome;
-  const answer: Drawn = { ...outcome.answer, ...(postId === undefined ? {} : { postId }) };
+  const { hidden, answer } = outcome;
+  const hold = holderOf(desk, interaction, outcome);
   const takesTime = answer.picture !== undefined || answer.file !== undefined;
   if (!takesTime) {
     const send = (what: Rendered, privately = hidden): Promise<void> =>
@@ -43,16 +47,34 @@ export async function reply(desk: Desk, interaction: Answerable, outcome: Outcom
         InteractionResponseType.ChannelMessageWithSource,
         privately ? ephemeral(what) : what,
       );
-    await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
+    await deliver(desk.log, await drawn(desk, answer, hold), send, idsOf(interaction));
   } else if (await defer(desk.log, interaction, hidden)) {
-    await replyDeferred(desk, interaction, answer);
+    await replyDeferred(desk, interaction, outcome);
   }
 }
 
 /** Puts an answer where a deferral announced one; who sees it was settled there. */
-export async function replyDeferred(desk: Desk, interaction: Answerable, answer: Drawn): Promise<void> {
+export async function replyDeferred(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
   const send = (what: Rendered): Promise<void> => editAnswer(interaction, what);
-  await deliver(desk.log, await drawn(desk, answer), send, idsOf(interaction));
+  const hold = holderOf(desk, interaction, outcome);
+  await deliver(desk.log, await drawn(desk, outcome.answer, hold), send, idsOf(interaction));
+}
+
+/** Answers an interaction with what is drawn already, for the asker alone. */
+export async function replyAlone(desk: Desk, interaction: Answerable, what: Rendered): Promise<void> {
+  const send = (each: Rendered): Promise<void> =>
+    callback(interaction, InteractionResponseType.ChannelMessageWithSource, ephemeral(each));
+  await deliver(desk.log, what, send, idsOf(interaction));
+}
+
+/** Holds for who asked. */
+export function holderOf(
+  desk: Desk,
+  { user, guildId }: Answerable,
+  { hidden, leavesNoTrace }: Outcome,
+): Holder {
+  if (leavesNoTrace === true) return holdsNothing;
+  return holderFor(desk, { personId: user.id, isPrivate: hidden || guildId === null });
 }
 
 /** Opens a form; only a command or a button can be answered with one. */
@@ -70,6 +92,11 @@ function ephemeral({ body, files }: Rendered): Rendered {
   return { body: { ...body, flags: body.flags | MessageFlags.Ephemeral }, files };
 }
 
+interface ReplyHow extends Whose {
+  readonly pingsAuthor?: boolean;
+  readonly leavesNoTrace?: boolean;
+}
+
 /**
  * Answers a message and tells the id of the reply; where the bot may not speak, only the log knows, and where it may not
  * attach files a picture is told in words. It pings nobody unless the writer of the message is to hear of it.
@@ -77,9 +104,10 @@ function ephemeral({ body, files }: Rendered): Rendered {
 export async function replyToMessage(
   desk: Desk,
   message: Target,
-  answer: Answer,
-  { pingsAuthor = false } = {},
+  answer: Drawn,
+  { pingsAuthor = false, leavesNoTrace = false, ...whose }: ReplyHow,
 ): Promise<string | undefined> {
+  const hold = leavesNoTrace ? holdsNothing : holderFor(desk, whose);
   const ids = { message: message.id, channel: message.channelId };
   let sentId: string | undefined;
   const send = async ({ body, files }: Rendered): Promise<void> => {
@@ -89,10 +117,17 @@ export async function replyToMessage(
   const sendOrTell = (what: Rendered): Promise<void> =>
     send(what).catch((error: unknown) => {
       if (what.files.length === 0 || !mayNot(error)) throw error;
-      return send(render(answer));
+      return send(render(answer, hold));
     });
-  await deliver(desk.log, await drawn(desk, answer), sendOrTell, ids);
+  await deliver(desk.log, await drawn(desk, answer, hold), sendOrTell, ids);
   return sentId;
+}
+
+/** Acknowledges a press that is answered already. */
+export async function acknowledge(log: Logger, interaction: ButtonInteraction): Promise<void> {
+  await callback(interaction, InteractionResponseType.DeferredMessageUpdate).catch((error: unknown) => {
+    notDelivered(log, error, idsOf(interaction));
+  });
 }
 
 /** Late, twice, forbidden, cut off: the member is told nothing more, the log is. */
@@ -101,13 +136,13 @@ export function notDelivered(log: Logger, error: unknown, ids: Ids): string {
 }
 
 /** The answer ready to send. A picture that cannot be drawn costs the picture, not the answer. */
-async function drawn({ log, toPng }: Desk, answer: Drawn): Promise<Rendered> {
+export async function drawn({ log, toPng }: Desk, answer: Drawn, hold: Holder): Promise<Rendered> {
   try {
-    if (answer.picture === undefined) return render(answer);
+    if (answer.picture === undefined) return render(answer, hold);
     const png = await toPng(answer.picture.svg).catch(
       (error: unknown) => void logFailure(log, error, 'a picture was not drawn'),
     );
-    return render(png === undefined ? answer : { ...answer, png });
+    return render(png === undefined ? answer : { ...answer, png }, hold);
   } catch (error) {
     return render(failureAnswer(logFailure(log, error, 'an answer was not rendered')));
   }
@@ -118,7 +153,7 @@ const refusedForm: ReadonlySet<unknown> = new Set([
   RESTJSONErrorCodes.RequestEntityTooLarge,
 ]);
 
-async function deliver(
+export async function deliver(
   log: Logger,
   rendered: Rendered,
   send: (what: Rendered, privately?: boolean) => Promise<void>,
@@ -141,6 +176,6 @@ function mayNot(error: unknown): boolean {
   return error instanceof DiscordAPIError && error.code === RESTJSONErrorCodes.MissingPermissions;
 }
 
-function idsOf({ id, user }: Answerable): Ids {
+export function idsOf({ id, user }: Answerable): Ids {
   return { interaction: id, user: user.id };
 }

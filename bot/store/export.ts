@@ -11,6 +11,7 @@ import {
   type ExportedNotice,
   type ExportedReminder,
 } from './export-reminders.ts';
+import { exportHeld, type ExportedHeld } from './export-held.ts';
 import { exportShowings, type ExportedShowing } from './export-shown.ts';
 import { exportTold, type ExportedTold } from './export-told.ts';
 import type { Tables } from './tables.ts';
@@ -37,6 +38,8 @@ export interface MemberExport {
   readonly shownTanks: readonly ExportedShowing[];
   /** What was told in threads and posts in the last days, the latest first. */
   readonly told: readonly ExportedTold[];
+  /** Answers that can be opened again, and calls of buttons, the latest first. */
+  readonly held: readonly ExportedHeld[];
   /** What the member has not been shown yet. */
   readonly notices: readonly ExportedNotice[];
 }
@@ -80,7 +83,7 @@ export interface ExportedAddition extends Omit<Addition, 'atMs'> {
 
 export function exportMember(tables: Tables, discordId: string, nowMs: number): MemberExport {
   const { people, tanks, entries, additions, watches, glasses, corals, lightPoints } = tables;
-  const { reminders, handOvers, shownTanks, told, notices } = tables;
+  const { reminders, handOvers, shownTanks, told, held, notices } = tables;
   const person = people.keyOf(discordId);
   const sinceMs = people.sinceMs(person);
   return {
@@ -104,6 +107,7 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     handOvers: handOvers.all(person).map((handOver) => exportHandOver(handOver, discordId)),
     shownTanks: exportShowings(shownTanks, person),
     told: told.all(person).map(exportTold),
+    held: held.all(discordId).map(exportHeld),
     notices: notices.all(person).map(exportNotice),
   };
 }

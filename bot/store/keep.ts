@@ -18,7 +18,7 @@ export function openKeeps(
   tables: Tables,
   nowMs: () => number,
 ): (personId: string) => Keep {
-  const { people, tanks, entries, readings, additions, watches, told } = tables;
+  const { people, tanks, entries, readings, additions, watches, told, held } = tables;
   const partings = openPartings(db, tables, nowMs);
   const eraseMember = openErase(db, people, partings);
   const reminderKeepFor = openReminderKeeps(db, tables);
@@ -60,6 +60,7 @@ export function openKeeps(
       ...coralKeepFor(id),
       ...shownKeepFor(id),
       told: () => told.all(me()),
+      held: () => held.all(id).map((one) => one.id),
       exportAll: () => exportMember(tables, id, nowMs()),
       eraseAll: () => eraseMember(id),
     };

@@ -8,6 +8,7 @@ import { openDue } from './due.ts';
 import { openKeeps } from './keep.ts';
 import { migrate, migrations } from './migrations.ts';
 import type { LastingCases } from '../talks.ts';
+import type { HeldBodies } from './held.ts';
 import type { Servers } from './servers.ts';
 import { openTables } from './tables.ts';
 
@@ -28,6 +29,8 @@ export interface Store extends Servers {
   readonly due: DueStore;
   /** For talks in threads and posts. */
   readonly lastingCases: LastingCases;
+  /** What buttons stand for. */
+  readonly held: Pick<HeldBodies, 'hold' | 'find'>;
   /** How many people something is kept of. */
   readonly personCount: () => number;
   /** Resolves with the path of the copy. A store in memory has none. */
@@ -61,6 +64,7 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
         keepFor: openKeeps(db, tables, nowMs),
         due: openDue(db, tables),
         lastingCases: tables.told,
+        held: tables.held,
         personCount: tables.people.count,
         backupNow: async () => {
           if (inMemory) throw new Error('a store in memory has no backup');
@@ -69,6 +73,7 @@ export function openStore({ file, nowMs, log }: StoreOptions): Store {
         upkeep: async (dueMs) => {
           tables.shownTanks.forgetOver();
           tables.told.forgetOver();
+          tables.held.forgetOver();
           tables.servers.forgetServersLeftBefore(dueMs - SERVER_KEPT_MS);
           return inMemory ? undefined : backups.whenDue(dueMs);
         },

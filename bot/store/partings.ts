@@ -23,7 +23,7 @@ interface Sat {
 
 export function openPartings(
   db: Database.Database,
-  { people, tanks, notices }: Pick<Tables, 'people' | 'tanks' | 'notices'>,
+  { people, tanks, held, notices }: Pick<Tables, 'people' | 'tanks' | 'held' | 'notices'>,
   nowMs: () => number,
 ): Partings {
   const isOpen = `state IN ('asked', 'accepted') AND @nowMs < until_ms`;
@@ -59,6 +59,7 @@ export function openPartings(
       for (const owner of owners.all({ person, nowMs: nowMs() })) notices.add(owner, sitterGone);
       const shownTo = helpers.all({ person, tank: null });
       notices.take(discordId);
+      held.erase(discordId);
       erase.run(person);
       part(left);
       shownTo.forEach(people.forgetEmpty);

@@ -4,6 +4,7 @@ import { openCorals, type Corals } from './corals.ts';
 import { openEntries, type Entries } from './entries.ts';
 import { openGlasses, type Glasses } from './glasses.ts';
 import { openHandOvers, type HandOvers } from './hand-overs.ts';
+import { openHeld, type HeldBodies } from './held.ts';
 import { openLeases, type Leases } from './leases.ts';
 import { openLightPoints, type LightPoints } from './light-points.ts';
 import { openNotices, type Notices } from './notices.ts';
@@ -32,6 +33,7 @@ export interface Tables {
   readonly handOvers: HandOvers;
   readonly shownTanks: ShownTanks;
   readonly told: ToldCases;
+  readonly held: HeldBodies;
   readonly notices: Notices;
   readonly servers: Servers;
 }
@@ -54,6 +56,7 @@ export function openTables(db: Database.Database, nowMs: () => number): Tables {
     handOvers: openHandOvers(db, people, nowMs),
     shownTanks: openShownTanks(db, people, nowMs),
     told: openTold(db, people, nowMs),
+    held: openHeld(db, nowMs),
     notices: openNotices(db, nowMs),
     servers: openServers(db),
   };

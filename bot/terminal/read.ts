@@ -15,6 +15,9 @@ export type Line =
   | { readonly kind: 'pick'; readonly number: number }
   | { readonly kind: 'help'; readonly topic?: string }
   | { readonly kind: 'quit' }
+  /** The long form of the last answer; its next page. */
+  | { readonly kind: 'why' }
+  | { readonly kind: 'more' }
   | { readonly kind: 'empty' };
 
 export type CommandLine = Extract<Line, { kind: 'command' }>;
@@ -35,6 +38,8 @@ export function readLine(typed: string, commands: readonly Command[]): Line {
   if (line === '') return { kind: 'empty' };
   if (/^\d{1,3}$/.test(line)) return { kind: 'pick', number: Number(line) };
   if (/^\/?(quit|exit)$/i.test(line)) return { kind: 'quit' };
+  const again = /^\/?(why|more)\??$/i.exec(line)?.[1]?.toLowerCase();
+  if (again === 'why' || again === 'more') return { kind: again };
   const help = /^(?:\/\s*help(?:\s+(?!about:)(.*))?|help|\?)$/is.exec(line);
   if (help !== null) return help[1] === undefined ? { kind: 'help' } : { kind: 'help', topic: help[1] };
   if (!line.startsWith('/')) return { kind: 'words', text: line };

@@ -1,32 +1,80 @@
-import { titles, type Answer, type Fact } from '../../commands/answer.ts';
+import {
+  titles,
+  toneWords,
+  type Answer,
+  type Fact,
+  type NextAction,
+  type Table,
+} from '../../commands/answer.ts';
+import { shortForm } from '../../commands/short.ts';
 import type { Problem } from '../../core/problem.ts';
-import { sourceText } from '../../core/source.ts';
-import { sources } from '../../core/sources.ts';
 import { shortened } from './plain.ts';
 import { headed, table } from './table.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
 
 const LONGEST_ECHO = 200;
 
-/** An answer as a page: the headline and its facts, then each part that has something to say. `written` tells of files. */
-export function renderAnswer(answer: Answer, style: Style, written: readonly string[] = []): string {
-  const cited = answer.sources.map((code) => sourceText(sources[code]));
+/** The short form as a page; of a list the page asked for. `written` tells of files. */
+export function renderShort(
+  answer: Answer,
+  style: Style,
+  { written = [], at = 1 }: { readonly written?: readonly string[]; readonly at?: number } = {},
+): string {
+  const {
+    headline,
+    facts,
+    table: rows,
+    steps,
+    dangers,
+    read,
+    restsOn,
+    next,
+    left,
+    pages,
+  } = shortForm(answer, at);
   return page([
-    ...strong(wrap(answer.headline, style.width), style),
-    ...section(titles.read, list(answer.read, style), style),
-    ...(answer.facts.length === 0 ? [] : ['', ...table(answer.facts.map(cells), style)]),
-    ...(answer.table === undefined ? [] : ['', ...headed(answer.table, style)]),
-    ...(written.length === 0 ? [] : ['', ...written.flatMap((text) => wrap(text, style.width))]),
-    ...section(titles.steps, list(answer.steps, style, numbered), style),
-    ...section(titles.working, list(answer.working, style), style),
-    ...section(titles.cautions, list(answer.cautions, style), style),
-    ...section(titles.sources, list(cited, style), style),
-    ...offered(
-      'Next: type a number',
-      answer.next.map(({ label }) => label),
+    ...noted(answer, style),
+    ...strong(wrap(headline, style.width), style),
+    ...(toneWords[answer.tone] === '' ? [] : [toneWords[answer.tone]]),
+    ...tabled(facts, rows, style),
+    ...filed(written, style),
+    ...section(titles.steps, list(steps, style, numbered), style),
+    ...section(titles.dangers, list(dangers, style), style),
+    ...small(
+      [
+        ...(read === '' ? [] : [`Read: ${read}.`]),
+        ...(restsOn === '' ? [] : [`Rests on: ${restsOn}.`]),
+        ...(pages > 1 ? [`Page ${at} of ${pages}: type more.`] : []),
+        ...(left === '' ? [] : [`Type why for ${left}.`]),
+      ],
       style,
     ),
+    ...nextSteps(next, style),
   ]);
+}
+
+export function tabled(facts: readonly Fact[], rows: Table | undefined, style: Style): string[] {
+  return [
+    ...(facts.length === 0 ? [] : ['', ...table(facts.map(cells), style)]),
+    ...(rows === undefined ? [] : ['', ...headed(rows, style)]),
+  ];
+}
+
+function noted({ notices = [] }: Answer, style: Style): string[] {
+  return notices.length === 0 ? [] : [...notices.flatMap((text) => wrap(text, style.width)), ''];
+}
+
+function filed(written: readonly string[], style: Style): string[] {
+  return written.length === 0 ? [] : ['', ...written.flatMap((text) => wrap(text, style.width))];
+}
+
+function small(lines: readonly string[], style: Style): string[] {
+  return lines.length === 0 ? [] : ['', ...lines.flatMap((line) => wrap(line, style.width))];
+}
+
+export function nextSteps(next: readonly NextAction[], style: Style): string[] {
+  const labels = next.map(({ label }) => label);
+  return offered('Next: type a number', labels, style);
 }
 
 /** What the person can put right: the sentence, where, what was given, the limit, a hint and the choices. */
@@ -68,6 +116,6 @@ function cells({ label, value, verdict }: Fact): readonly string[] {
   return verdict === undefined ? [label, value] : [label, value, verdict];
 }
 
-function numbered(place: number): string {
+export function numbered(place: number): string {
   return `${place}.`;
 }

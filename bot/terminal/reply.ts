@@ -1,79 +1,63 @@
-import type { Reader } from '../../core/language/reading.ts';
-import type { Answer } from '../../commands/answer.ts';
-import type { Talk } from '../../commands/ask/talk.ts';
-import type { Asking, Command } from '../../commands/command.ts';
-import { runWithDefaults } from '../../commands/defaults.ts';
-import type { Keep } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
-import { withNotices } from '../notices.ts';
-import { withFiles } from './given-file.ts';
-import { inWords } from './told.ts';
-import { helpPage } from './help.ts';
-import { commandNamed, nameOf } from '../../commands/named.ts';
-import {
-  actionOffer,
-  confirmedOffer,
-  chosenInCommand,
-  chosenInText,
-  chosenInWords,
-  typedForm,
-  type Offer,
-} from './offer.ts';
-import { writeFiles, type Outbox } from './output-files.ts';
+import { nextPage, whole } from './again.ts';
+import { chosenByWords } from './chosen-words.ts';
+import type { Desk, Reply, Standing } from './desk.ts';
+import { chosenInText, confirmedOffer, typedForm, type Offer } from './offer.ts';
 import { answeredWith, asking, type Question } from './question.ts';
-import { checkLength, readLine, type Line } from './read.ts';
-import { page, renderAnswer, renderProblem } from './render.ts';
+import { checkLength, readLine } from './read.ts';
+import { page, renderProblem } from './render.ts';
+import { replyToLine, solving } from './run-line.ts';
+import { saysDone, settled } from './settled.ts';
 import { wrap, type Style } from './wrap.ts';
-
-/** What the room needs to answer a line. */
-export interface Desk extends Outbox {
-  readonly commands: readonly Command[];
-  readonly ask: (text: string, asking: Asking) => Answer;
-  readonly reader: Reader;
-  readonly nowMs: () => number;
-  /** IANA zone of this machine. */
-  readonly zone: string;
-  /** What the person at this machine keeps. */
-  readonly keep: Keep;
-  /** What was asked here before. */
-  readonly talk: () => Talk;
-}
-
-/** What the room goes on from: what a number typed next runs, and the form being filled in. */
-export interface Standing {
-  readonly offers: readonly Offer[];
-  readonly question?: Question;
-}
-
-/** What is shown, where the room stands then, and whether the person leaves. */
-export interface Reply extends Standing {
-  readonly text: string;
-  readonly leave: boolean;
-}
 
 /** Answers one typed line. Never rejects: a Problem is shown, any other error is reported and named by its id. */
 export async function replyTo(typed: string, before: Standing, desk: Desk, style: Style): Promise<Reply> {
   try {
     const { question } = before;
-    if (question === undefined || typed.trim().startsWith('/')) {
-      return await replyToText(typed, before.offers, desk, style);
-    }
-    return await replyToValue(typed, question, desk, style);
+    const reply =
+      question === undefined || typed.trim().startsWith('/')
+        ? await replyToText(typed, before, desk, style)
+        : await replyToValue(typed, question, desk, style);
+    return lasting(reply, before);
   } catch (error) {
     const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
     return { text: page(wrap(text, style.width)), offers: [], leave: false };
   }
 }
 
-function replyToText(typed: string, offers: readonly Offer[], desk: Desk, style: Style): Promise<Reply> {
+/** Numbers and the last answer stay until there are others. */
+function lasting(reply: Reply, before: Standing): Reply {
+  const shown = reply.shown ?? before.shown;
+  const isFresh = reply.offers.length > 0;
+  return {
+    ...reply,
+    isFresh,
+    offers: isFresh ? reply.offers : before.offers,
+    ...(shown === undefined ? {} : { shown }),
+  };
+}
+
+function replyToText(typed: string, before: Standing, desk: Desk, style: Style): Promise<Reply> {
+  const { offers, choices = [], isFresh = false } = before;
   return solving(
     async () => {
-      const confirmed = confirmedOffer(typed, offers);
-      if (confirmed !== undefined) return taken(confirmed, desk, style);
+      const confirmed = isFresh ? confirmedOffer(typed, offers) : undefined;
+      const chosen = confirmed ?? offers[chosenByWords(typed, choices) ?? -1];
+      if (chosen !== undefined) return taken(chosen, desk, style);
+      if (saysDone(typed) && desk.due().length > 0) return settled(desk, style);
       const line = readLine(typed, desk.commands);
-      if (line.kind === 'empty') return { text: '', offers, leave: false };
-      if (line.kind === 'pick') return picked(line.number, offers, desk, style);
-      return replyToLine(line, desk, style);
+      switch (line.kind) {
+        case 'empty':
+          return { text: '', offers, choices, leave: false };
+        case 'pick':
+          return picked(line.number, offers, desk, style);
+        case 'why':
+          return whole(before, desk, style);
+        case 'more':
+          return nextPage(before, style);
+        default:
+          return replyToLine(line, desk, style);
+      }
     },
     (problem) => chosenInText(typed, problem, desk.commands),
     style,
@@ -115,53 +99,6 @@ async function picked(number: number, offers: readonly Offer[], desk: Desk, styl
 }
 
 function taken(offer: Offer, desk: Desk, style: Style): Promise<Reply> {
-  if (typeof offer === 'string') return replyToText(offer, [], desk, style);
+  if (typeof offer === 'string') return replyToText(offer, { offers: [] }, desk, style);
   return offer.kind === 'question' ? goOn(offer, desk, style) : replyToLine(offer, desk, style);
-}
-
-async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply> {
-  const { zone, keep } = desk;
-  const context = { nowMs: desk.nowMs(), reader: desk.reader, zone, keep, talk: desk.talk() };
-  switch (line.kind) {
-    case 'command': {
-      const command = commandNamed(nameOf(line), desk.commands);
-      if (command === undefined) throw new Error(`no command ${nameOf(line)}`);
-      return solving(
-        async () => answered(runWithDefaults(command, withFiles(command, line.input), context), desk, style),
-        (problem) => chosenInCommand(line, command, problem),
-        style,
-      );
-    }
-    case 'words':
-      return solving(
-        async () => answered(desk.ask(line.text, context), desk, style),
-        (problem) => chosenInWords(line.text, problem),
-        style,
-      );
-    case 'help':
-      return { text: helpPage(line.topic, desk.commands, style), offers: [], leave: false };
-    default:
-      return { text: '', offers: [], leave: line.kind === 'quit' };
-  }
-}
-
-async function answered(given: Answer, desk: Desk, style: Style): Promise<Reply> {
-  const answer = inWords(withNotices(given, desk.keep), desk);
-  const offers = answer.next.map((action) => actionOffer(action, desk.commands));
-  return { text: renderAnswer(answer, style, await writeFiles(answer, desk)), offers, leave: false };
-}
-
-/** Runs; a Problem becomes a reply whose choices can be picked where they can be put in. */
-async function solving(
-  run: () => Promise<Reply>,
-  choose: (problem: Problem) => readonly Offer[],
-  style: Style,
-): Promise<Reply> {
-  try {
-    return await run();
-  } catch (problem) {
-    if (!(problem instanceof Problem)) throw problem;
-    const offers = choose(problem);
-    return { text: renderProblem(problem, style, offers.length > 0), offers, leave: false };
-  }
 }

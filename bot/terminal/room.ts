@@ -4,11 +4,12 @@ import { openTalks } from '../talks.ts';
 import { complete, type Completions } from './complete.ts';
 import { openDue } from './due.ts';
 import { renderEcho } from './render.ts';
-import { replyTo, type Desk, type Standing } from './reply.ts';
+import type { Desk, Standing } from './desk.ts';
+import { replyTo } from './reply.ts';
 import type { Style } from './wrap.ts';
 import { openWriter } from './writer.ts';
 
-export interface RoomIo extends Omit<Desk, 'talk'> {
+export interface RoomIo extends Omit<Desk, 'talk' | 'due'> {
   readonly input: NodeJS.ReadableStream;
   readonly output: NodeJS.WritableStream;
 }
@@ -35,14 +36,14 @@ export async function openRoom(io: RoomIo): Promise<void> {
   const due = openDue(io);
   const talks = openTalks(io.nowMs);
   const keep = erasingKeep(io.keep, () => talks.forgetTalks(HERE));
-  const desk = { ...io, keep, talk: () => talks.talkOf(HERE, ['room']) };
+  const desk = { ...io, keep, talk: () => talks.talkOf(HERE, ['room']), due: due.now };
   try {
     for await (const typed of typedLines) {
       if (writer.gone.aborted) break;
       const style = styleOf(io.output);
       const reply = await replyTo(typed, standing, desk, style);
       standing = reply;
-      const nowDue = typed.trim() === '' ? '' : due(style);
+      const nowDue = typed.trim() === '' ? '' : due.show(style);
       if (!interactive && typed.trim() !== '') await writer.write(renderEcho(typed, style));
       if (nowDue !== '') await writer.write(`${nowDue}\n`);
       if (reply.text !== '') await writer.write(`${reply.text}\n`);

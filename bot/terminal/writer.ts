@@ -1,4 +1,4 @@
-import type { Desk } from './reply.ts';
+import type { Desk } from './desk.ts';
 
 /** Writes one text after another, each waiting until the reader has room for more. */
 export interface Writer {

@@ -9,7 +9,7 @@ import { ofTankSpoken, perTank, withOtherTanks } from '../../core/language/tank-
 import { withChoices } from '../../core/language/unsure.ts';
 import { withVolumeRight } from '../../core/language/volume-put-right.ts';
 import { tongueOf } from '../../core/language/tongue/tongue-of.ts';
-import type { Answer } from '../answer.ts';
+import type { Answer, NextAction } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { primer } from '../../core/care/primers/cards.ts';
 import { cardAnswer } from '../primer/card-answer.ts';
@@ -34,6 +34,7 @@ import { momentKept } from './moment-kept.ts';
 import { noPage } from './no-page.ts';
 import { perhapsOf } from '../primer/particular.ts';
 import { personOrTankOf } from './person-or-tank.ts';
+import { shortLimits } from '../short/limits.ts';
 import { asKind, farFromAll, notThat, offered, offers, takesAnew } from './offer.ts';
 
 /** How a message is to be taken where a button says so. */
@@ -190,10 +191,17 @@ function finished({ answer: done, frame, taken, slots }: Given, about: About, ha
   const isTalk = frame === undefined || frame.kind === 'greeting' || frame.kind === 'off-topic';
   const urgent = kept === undefined || isTalk ? done : withUrgent(done, slots ?? frame.slots, kept);
   const beside = kept === undefined || isTalk || hasWritten ? urgent : withKeepOffers(urgent, frame, kept);
-  const next = taken.length === 0 ? beside.next : [...beside.next, notThat(taken)];
+  const next = taken.length === 0 ? beside.next : withNotThat(beside, notThat(taken));
   return {
     ...beside,
     read: [...about.read, ...beside.read],
     next: hasWritten ? next.filter((one) => !takesAnew(one)) : next,
   };
+}
+
+/** The way out is always in view: behind the last of all choices, else within the next steps that are shown. */
+function withNotThat({ next, tone, isMenu = false }: Answer, way: NextAction): readonly NextAction[] {
+  if (isMenu || tone === 'question') return [...next, way];
+  const before = shortLimits.next - 1;
+  return [...next.slice(0, before), way, ...next.slice(before)];
 }

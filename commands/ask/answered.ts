@@ -14,6 +14,7 @@ import { rowOf } from './kinds.ts';
 import { missingIn, type Need } from './row.ts';
 import { isUnclear, nearest, particularOf, perhapsOf } from '../primer/particular.ts';
 import { guarded } from './rows/guarded.ts';
+import { unclearDangers } from './unclear-danger.ts';
 import { unsureAnswer } from './unsure-answer.ts';
 
 /** An answer and what it leaves behind: what it was taken for, and the kind whose question stays open. */
@@ -64,19 +65,26 @@ export function answered(frame: Frame, about: About): Given | undefined {
   const isWhich = !isComputed && !isOfCoral && isUnclear(whole);
   const done = isWhich ? undefined : row.answer(whole, about.context);
   const [need] = row.needs ?? [];
-  if (done === undefined && perhaps.length > 0) return { ...given, answer: nearest(perhaps) };
+  if (done === undefined && perhaps.length > 0)
+    return { ...given, answer: nearest(perhaps, unclearDangers([frame.kind])) };
   if (done === undefined)
     return need === undefined ? undefined : { ...waiting, answer: asking(need, whole, frame) };
   const left = row.keepsAll === true ? [] : notUsed(frame, row.uses);
-  const all = [...read, ...done.read, ...(left.length === 0 ? [] : [`not used: ${left.join(', ')}`])];
+  const all = { read: [...read, ...done.read], unused: [...done.unused, ...left] };
   const next = [...perhaps.slice(0, 2), ...done.next];
-  return { ...given, answer: guarded(frame, { ...done, read: all, next }), isFilled };
+  return { ...given, answer: guarded(frame, { ...done, ...all, next }), isFilled };
 }
 
 /** The one question, with what was heard and what may answer it. */
 function asking({ ask, next }: Need, whole: Frame, { slots }: Frame): Answer {
   const heard = heardOf(slots);
-  return answer({ headline: ask, read: heard === '' ? [] : [heard], next: next?.(whole) ?? [] });
+  return answer({
+    headline: ask,
+    tone: 'question',
+    read: heard === '' ? [] : [heard],
+    dangers: unclearDangers([whole.kind]),
+    next: next?.(whole) ?? [],
+  });
 }
 
 function filled(

@@ -22,12 +22,8 @@ export function foreignAnswer(text: string, tongue: Unread): Answer {
   const sums = readings.flatMap((reading) => sumOf(reading, volume, tongue) ?? []);
   return answer({
     headline: words.reads,
-    read: [
-      ...readings.map(shown),
-      ...(volume === undefined ? [] : [`water ${volume}`]),
-      ...unused.slice(0, MOST_UNUSED).map((number) => `not used: "${number}"`),
-      REST_UNREAD,
-    ],
+    read: [...readings.map(shown), ...(volume === undefined ? [] : [`water ${volume}`]), REST_UNREAD],
+    unused: unused.slice(0, MOST_UNUSED).map((number) => `"${number}"`),
     steps: [words.emergency],
     next: [
       { ...personAction, label: both(words.hurt, personAction.label) },

@@ -18,7 +18,7 @@ export function withUrgent(given: Answer, slots: Slots, kept: Kept): Answer {
   const words = urgent.map((one) => `${parameter(one.parameter).label} ${loggedWords(one, tank)}`);
   return {
     ...given,
-    cautions: [`Urgent in the log of ${tank.name}: ${words.join(', ')}.`, ...given.cautions],
+    dangers: [...given.dangers, `Urgent in the log of ${tank.name}: ${words.join(', ')}.`],
     next: [...given.next, action('What to do about it', 'checkup', { tank: tank.name })],
   };
 }

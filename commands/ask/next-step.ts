@@ -80,8 +80,9 @@ function answerAs(asked: Frame, context: OwnContext): Answer | undefined {
 }
 
 /** Whether an answer only asks back: another that the case allows comes first. */
-function asks({ facts, steps, cautions }: Answer): boolean {
-  return facts.length + steps.length + cautions.length === 0;
+function asks({ facts, steps, dangers, cautions, tone }: Answer): boolean {
+  const told = facts.length + steps.length + cautions.length;
+  return told + (tone === 'question' ? 0 : dangers.length) === 0;
 }
 
 /** What was told, as that kind. */

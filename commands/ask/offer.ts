@@ -8,6 +8,7 @@ import { personAction } from '../urgent/hurt.ts';
 import { MOST_OFFERED } from './decide.ts';
 import { heardOf } from './heard.ts';
 import { rowOf } from './kinds.ts';
+import { unclearDangers } from './unclear-danger.ts';
 
 /** A button that takes the last message as one kind of question. */
 export function asKind(kind: Kind): NextAction | undefined {
@@ -55,9 +56,11 @@ export function offers(frames: readonly Frame[]): Answer {
   const heard = heardOf(first?.slots ?? {});
   const isDanger = isDangerKind(first?.kind);
   return answer({
+    tone: 'question',
     headline: isDanger ? DANGER : 'Which of these do you mean? Choose below, or say it in other words.',
     read: heard === '' ? [] : [heard],
     steps: isDanger ? AT_ONCE : [],
+    dangers: unclearDangers(offered(frames)),
     next: offered(frames).flatMap((kind) => asKind(kind) ?? []),
   });
 }
@@ -67,6 +70,7 @@ export function farFromAll(frames: readonly Frame[]): Answer {
   const heard = heardOf(frames[0]?.slots ?? {});
   return answer({
     headline: 'I did not understand that. Choose what it is about, or say it in other words.',
+    tone: 'question',
     read: heard === '' ? [] : [heard],
     next: [
       personAction,

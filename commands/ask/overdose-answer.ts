@@ -57,6 +57,7 @@ function withEffect(card: Answer, done: Answer): Answer {
   return {
     ...card,
     read: [...done.read, ...card.read],
+    unused: [...done.unused, ...card.unused],
     facts: [{ label: 'what went in', value: done.headline }, ...card.facts],
     working: [...done.working, ...card.working],
     sources: [...new Set([...card.sources, ...done.sources])],

@@ -5,6 +5,7 @@ import { parameterIds, parameter } from '../../core/water/parameter.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { heardOf } from './heard.ts';
+import { unclearDangers } from './unclear-danger.ts';
 
 /** What a number may be, on a button. */
 const PARTS: Readonly<Record<PartName, string>> = {
@@ -36,9 +37,11 @@ export function unsureAnswer({ kind, slots, reading }: Frame, { at, text, choice
     action(phraseOf(choice), 'ask', { as: kind, parts: withMore(reading.chosen, choiceText(at, choice)) });
   const heard = heardOf(slots);
   return answer({
+    tone: 'question',
     headline: `One thing first: what is \u201c${text}\u201d?`,
     read: heard === '' ? [] : [heard],
-    next: (choices.some(({ part }) => part === 'none') ? choices : [...choices, NEITHER]).map(button),
+    dangers: unclearDangers([kind]),
+    next: [...choices.filter(({ part }) => part !== 'none'), NEITHER].map(button),
   });
 }
 

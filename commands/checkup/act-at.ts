@@ -6,6 +6,7 @@ import { firstLabel, type ParameterId } from '../../core/water/parameter.ts';
 import type { Answer, Fact } from '../answer.ts';
 import { aimWords } from '../log/ranges.ts';
 import { urgentAction } from '../urgent/action.ts';
+import { fittingHeadline } from '../fitting.ts';
 
 const WORDS: Readonly<Record<Side, string>> = { low: 'or lower', high: 'or higher' };
 
@@ -24,11 +25,23 @@ export function actAtAnswer(id: ParameterId, said: number | undefined, given: An
       : `an emergency at ${bounds.join(', and at ')}`;
   const between =
     sides.length === 2 ? ' Between the two there is time: test again, then bring it back slowly.' : '';
+  const aim = aimWords(id, usual, 'usual', {});
+  const then = said === undefined ? between : ` ${judged(id, said)}`;
+  const alone = `${emergency}.${then}`;
+  const headline = fittingHeadline(
+    `${name}: ${aim}; ${alone}`,
+    `${name}: ${alone}`,
+    `${alone.charAt(0).toUpperCase()}${alone.slice(1)}`,
+  );
   const cards = sides.flatMap((side) => levelCard(id, side) ?? []);
   return {
     ...given,
-    headline: `${name}: ${aimWords(id, usual, 'usual', {})}; ${emergency}.${said === undefined ? between : ` ${judged(id, said)}`}`,
-    facts: [...sides.map((side) => boundFact(id, side, urgent[side] ?? NaN)), ...given.facts],
+    headline,
+    facts: [
+      ...(headline.includes(aim) ? [] : [{ label: 'usual', value: aim }]),
+      ...sides.map((side) => boundFact(id, side, urgent[side] ?? NaN)),
+      ...given.facts,
+    ],
     steps: [...given.steps, ...(said === undefined ? paceStep(id) : [])],
     next: [...[...new Set(cards)].map(urgentAction), ...given.next],
   };

@@ -1,5 +1,7 @@
 import { printed, type OwnUnits } from '../../core/log/value.ts';
-import { urgentStep } from './urgent-step.ts';
+import { sentencesOf } from '../../core/words/sentence.ts';
+import { shortLimits } from '../short/limits.ts';
+import { urgentSteps } from './urgent-step.ts';
 import type { Judged } from '../../core/water/assess.ts';
 import { paceWords } from '../../core/water/pace-words.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
@@ -12,15 +14,15 @@ interface Advice {
 
 const advice: Readonly<Partial<Record<ParameterId, Advice>>> = {
   salinity: {
-    low: `check the instrument, then raise it slowly, ${paceWords('salinity').up}, before any other correction: it moves calcium and magnesium with it. Fresh water that came in by mistake (a top-off that ran on) only has to evaporate again: keep the top-off off and add no salt for that.`,
-    high: `check the instrument, then lower it slowly, ${paceWords('salinity').down}, before any other correction: it moves calcium and magnesium with it.`,
+    low: `check the instrument before any other correction. Raise it slowly, ${paceWords('salinity').up}. It moves calcium and magnesium with it. Fresh water that came in by mistake (a top-off that ran on) only has to evaporate again. Keep the top-off off and add no salt for that.`,
+    high: `check the instrument before any other correction. Lower it slowly, ${paceWords('salinity').down}. It moves calcium and magnesium with it.`,
   },
   temperature: {
     low: `check it with a second thermometer, then the heater, unplugged before you reach in. Warm up by ${paceWords('temperature').up}.`,
     high: `check it with a second thermometer, then heater, pumps and room. More movement at the surface first: warm water holds less oxygen. Cool by ${paceWords('temperature').down}, never with ice in the tank.`,
   },
   alkalinity: {
-    low: `retest, then raise it slowly if it is confirmed, by ${paceWords('alkalinity').up} (/dose amount), and find out what the tank uses a day (/dose use).`,
+    low: `retest, then raise it slowly if it is confirmed, by ${paceWords('alkalinity').up} (/dose amount). Find out what the tank uses a day (/dose use).`,
     high: 'retest, cut or stop what adds it, limewater included, and let the tank use it up. Never acid into the tank.',
   },
   magnesium: {
@@ -32,20 +34,20 @@ const advice: Readonly<Partial<Record<ParameterId, Advice>>> = {
     high: 'retest, stop dosing it, and let growth use it up.',
   },
   ph: {
-    low: 'look at the hour first (it is lowest before the lights come on), then air the room and move the surface more. Do not chase it with chemicals.',
+    low: 'look at the hour first (lowest before the lights come on), then air the room and move the surface more. Do not chase it with chemicals.',
     high: 'calibrate the probe, then look for limewater or soda ash going in too fast. Do not chase it with chemicals.',
   },
   nitrate: {
     low: 'retest, and feed a little more before dosing any.',
-    high: 'retest, find what brings it in, and let water changes bring it down slowly (/waterchange goal).',
+    high: 'retest, find what brings it in. Let water changes bring it down slowly (/waterchange goal).',
   },
   phosphate: {
     low: 'retest, and feed a little more before dosing any.',
-    high: 'retest, find what brings it in, and let it come down slowly: a sudden fall harms more than the number.',
+    high: 'retest, find what brings it in, and let it come down slowly. A sudden fall harms more than the number.',
   },
   nitrite: {
     low: 'nothing to do.',
-    high: 'test ammonia too. In sea water nitrite itself harms far less than ammonia does, but it means the filter has not caught up, and it makes nitrate kits read too high.',
+    high: 'test ammonia too. In sea water nitrite itself harms far less than ammonia does. It means the filter has not caught up, and it makes nitrate kits read too high.',
   },
   ammonia: {
     low: 'nothing to do.',
@@ -58,20 +60,25 @@ const other: Advice = {
   high: 'retest, find what brings it in, and let it come down slowly.',
 };
 
-/** The step about one reading that is not fine. */
-export function stepFor(judged: Judged, units: OwnUnits): string {
+/** The steps about one reading that is not fine, the first with its number. */
+export function stepsFor(judged: Judged, units: OwnUnits): readonly string[] {
   const { parameter: id, value, verdict, range } = judged;
   const { kitResolution } = parameter(id);
   const named = namedWith(judged, units);
-  if (verdict === 'urgent') return urgentStep(id, value, named);
+  if (verdict === 'urgent') return urgentSteps(id, value, named);
   if (verdict === 'doubtful') return doubt(judged, units);
   const side = verdict === 'low' ? 'low' : 'high';
   if ((id === 'nitrate' || id === 'phosphate') && side === 'low' && value < kitResolution) {
-    return `${named} on a kit means below its limit, not none. Retest, and feed a little more before dosing any.`;
+    return [
+      `${named} on a kit means below its limit, not none.`,
+      'Retest, and feed a little more before dosing any.',
+    ];
   }
   const bound = printed(id, side === 'low' ? range[0] : range[1], units);
   const place = side === 'low' ? 'below' : 'above';
-  return `${named} is ${place} ${bound}: ${(advice[id] ?? other)[side]}`;
+  const [act = '', ...more] = sentencesOf((advice[id] ?? other)[side]);
+  const whole = `${named} is ${place} ${bound}: ${act}`;
+  return [whole.length <= shortLimits.step ? whole : `${named}: ${act}`, ...more];
 }
 
 /** "calcium 380 mg/L (457 mg/L at salinity 35)": as read, and as it is judged where salinity is off. */
@@ -83,12 +90,15 @@ export function namedWith({ parameter: id, value, at35 }: Judged, units: OwnUnit
 /** How a reading that is hard to believe is checked, where that is not another kit. */
 const doubts: Readonly<Partial<Record<ParameterId, string>>> = {
   salinity:
-    'Measure salinity again with an instrument checked against a 35 ppt standard, since everything else hangs on it',
+    'Measure salinity again with an instrument checked against a 35 ppt standard: all else hangs on it.',
 };
 
-function doubt(judged: Judged, units: OwnUnits): string {
+function doubt(judged: Judged, units: OwnUnits): readonly string[] {
   const named = namedWith(judged, units);
   const again = doubts[judged.parameter];
-  if (again !== undefined) return `${again}: ${named} is hard to believe.`;
-  return `Retest ${parameter(judged.parameter).label} with a fresh sample and, if you can, another kit: ${named} is more likely a test error. Do not dose anything to balance it.`;
+  if (again !== undefined) return [`${named} is hard to believe.`, again];
+  return [
+    `Retest ${parameter(judged.parameter).label} with a fresh sample and, if you can, another kit.`,
+    `${named} is more likely a test error. Do not dose anything to balance it.`,
+  ];
 }

@@ -23,7 +23,5 @@ export function ageSteps(values: readonly Value[], { isYoung, isForCorals }: Tol
       `A tank this young is still changing${isBare ? ', and its nutrients read zero' : ''}: wait some weeks more, or begin with one hardy soft coral and watch it.`,
     ];
   if (!isForCorals) return [];
-  return [
-    'How old is the tank, and how long have these numbers held? Age and steadiness say more about new corals than one good line.',
-  ];
+  return ['How old is the tank, and how long have these numbers held? That says more than one good line.'];
 }

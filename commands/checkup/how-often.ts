@@ -15,6 +15,7 @@ export function howOften(context: OwnContext): Answer {
   return answer({
     headline: `Not everything every day: ${mostOften(plan)} most often, the rest less (${whose}).`,
     read: [tank === undefined ? `a ${whose}, grown in` : `your tank ${tank.name}, ${whose}`],
+    isList: true,
     facts: plan.map(({ parameter: id, often }) => ({ label: parameter(id).label, value: often })),
     steps: [
       'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',

@@ -46,14 +46,16 @@ export function usualAnswer(named: readonly ParameterId[], keep: Keep | undefine
       ),
     ],
     steps: [
-      ...(ids.some((id) => id === 'ammonia' || id === 'nitrite') ? [POISON] : []),
       ...(one && first === 'ammonia'
         ? []
         : [
-            'Steady counts for more than the exact number. Corals open and growing a little outside it? Change nothing in a hurry.',
+            ...(one ? ['Steady counts for more than the exact number.'] : []),
+            'Corals open and growing a little outside it? Change nothing in a hurry.',
           ]),
       ...(ids.some(followsSalinity) ? ['Salinity first: the ions follow it.'] : []),
     ],
+    isList: !one,
+    dangers: ids.some((id) => id === 'ammonia' || id === 'nitrite') ? [POISON] : [],
     cautions: ['Ranges are common practice, not law: keepers differ.'],
     sources: ids.includes('salinity') ? ['practice', 'fm83', 'cs80'] : ['practice'],
     next: [action('Check my readings', 'checkup', {}, ['readings'])],

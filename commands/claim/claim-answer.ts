@@ -13,21 +13,21 @@ const opening: Readonly<Record<Verdict, string>> = {
 
 /** A rule with its verdict, the right figure, the sum, and what it would do to this much water. */
 export function claimAnswer(claim: Claim, water: AskedWater): Answer {
-  const { kind, rule, verdict, figure, working, following, example, steps, cautions, sources } = claim;
+  const { kind, rule, verdict, figure, besides, working, following, example, sources } = claim;
+  const { steps = [], dangers = [], cautions = [] } = claim;
   const card = cardFor(kind);
   return answer({
     headline: `${opening[verdict]}: ${figure}.`,
     read: [`the rule as: ${rule}`, ...(following === undefined ? [] : water.read)],
     facts: [
-      { label: 'The rule', value: rule, verdict },
-      ...(following === undefined
-        ? []
-        : [{ label: 'Followed in this water', value: following(water.volumeL).words }]),
+      ...(besides === undefined ? [] : [{ label: 'Besides', value: besides }]),
+      ...(following === undefined ? [] : [{ label: 'In this water', value: following(water.volumeL).words }]),
       ...(example === undefined ? [] : [{ label: 'For example', value: example.words }]),
     ],
-    steps: steps ?? [],
+    steps,
     working,
-    cautions: cautions ?? [],
+    dangers,
+    cautions,
     sources,
     next: card === undefined ? [] : [action(`Card: ${card}`, 'primer', { card })],
   });

@@ -8,18 +8,19 @@ import { fixed } from '../../core/quantity/format.ts';
 import type { Fact } from '../answer.ts';
 import { based, basedList, basedStatement } from './based.ts';
 
-/** Everything the guide says of a coral, what its keeper needs first before what is nice to know. */
+/** Everything the guide says of a coral: first what the headline of its page has not and what decides its place. */
 export function aboutLines(entry: CoralEntry): readonly Fact[] {
   return [
+    ...(entry.photosynthetic ? [] : [feedingLine(entry)]),
+    roomLine(entry),
+    stingLine(entry),
+    sizeLine(entry),
     lightLine(entry),
     flowLine(entry),
     spotLine(entry),
-    stingLine(entry),
-    roomLine(entry),
     hardinessLine(entry),
-    feedingLine(entry),
+    ...(entry.photosynthetic ? [feedingLine(entry)] : []),
     ...neighbourLines(entry),
-    sizeLine(entry),
     growthLine(entry),
     uptakeLine(entry),
     wildLine(entry),

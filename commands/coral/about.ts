@@ -1,15 +1,16 @@
 import { z } from 'zod';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
-import { cm } from '../../core/corals/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
+import { fittingHeadline } from '../fitting.ts';
 import { textOption } from '../options.ts';
 import { aboutLines } from './about-lines.ts';
 import { askedKind, fullName, tellingName } from './asked-kind.ts';
-import { hazardCautions, hazardLines } from './hazard-lines.ts';
+import { hazardCautions } from './hazard-lines.ts';
 import { namingRead } from './naming.ts';
+import { shortFirst } from './short-first.ts';
 
 export const aboutCoralCommand = defineCommand({
   path: ['coral', 'about'],
@@ -18,23 +19,25 @@ export const aboutCoralCommand = defineCommand({
   options: z.strictObject({ coral: textOption('A coral by any name', { suggest: 'coral', max: 80 }) }),
   run: (input): Answer => {
     const { entry, read } = askedKind(input.coral);
-    const hazards = hazardLines([entry]);
+    const said = headline(entry);
     return answer({
-      headline: headline(entry),
-      read: [...read.filter((line) => line !== fullName(entry)), ...namingRead(entry)],
-      facts: aboutLines(entry),
-      cautions: [...hazardCautions(hazards), ...hardCautions(entry), CARE_VALUES],
+      headline: said,
+      read: [...read.filter((line) => !said.startsWith(line)), ...namingRead(entry)],
+      facts: shortFirst(aboutLines(entry)),
+      dangers: hazardCautions([entry]),
+      cautions: [...hardCautions(entry), CARE_VALUES],
       next: nextOf(entry),
     });
   },
 });
 
 function headline(entry: CoralEntry): string {
-  const { light, ground, hardiness, sting, photosynthetic } = entry;
+  const { names, light, ground, hardiness, photosynthetic } = entry;
   const bright = photosynthetic
     ? `${light.lowPpfd} to ${light.highPpfd} PAR beginning near ${light.startPpfd}`
     : 'food rather than light';
-  return `${fullName(entry)}: ${hardiness.value} to keep, ${bright}, ${flowWords(entry)} flow, on ${ground.value}, ${cm(sting.keepClearCm)} clear of unlike corals.`;
+  const needs = `${hardiness.value} to keep, ${bright}, ${flowWords(entry)} flow, on ${ground.value}.`;
+  return fittingHeadline(`${fullName(entry)}: ${needs}`, `${names.common[0]}: ${needs}`);
 }
 
 function hardCautions({ hardiness }: CoralEntry): readonly string[] {

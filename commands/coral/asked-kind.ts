@@ -1,5 +1,6 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { findCorals, type Found } from '../../core/corals/find.ts';
+import { fittingOf } from '../../core/corals/say.ts';
 import { Problem } from '../../core/problem.ts';
 
 /** A coral of the guide, and what is to be said of the name it was asked by. */
@@ -50,6 +51,16 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
 /** "Torch coral (Euphyllia glabrescens)". */
 export function fullName({ names, scientific }: CoralEntry): string {
   return `${names.common[0]} (${scientific.accepted})`;
+}
+
+/** "Torch coral (...), or Wall hammer coral (...)"; the common names alone where they are too long for so many letters. */
+export function fullNames(entries: readonly CoralEntry[], letters: number): string {
+  const full = entries.map(fullName).join(', or ');
+  if (full.length <= letters) return full;
+  return fittingOf(
+    entries.map(({ names }, at) => `${at === 0 ? '' : 'or '}${names.common[0]}`),
+    letters,
+  );
 }
 
 /** The first of its names that leads to this coral alone. */

@@ -79,7 +79,6 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
       ...(flow === undefined ? [] : [`${flow} flow`]),
       ...(ground === undefined ? [] : [`on ${ground}`]),
       ...(input.beside === undefined ? [] : [`beside ${input.beside}`]),
-      ...(said === undefined || input.volume === undefined ? [] : [`in ${input.volume}`]),
     ],
     read: [
       ...(isYoung ? [`your tank runs since ${tank?.startedOn}: judged like a first year of reefs`] : []),

@@ -2,9 +2,11 @@ import { z } from 'zod';
 import { check } from '../../core/corals/check.ts';
 import { fewestMoves, type Mover } from '../../core/corals/fewest-moves.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
+import { fittingOf } from '../../core/corals/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
+import { shortLimits } from '../short/limits.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { askedPlaced, nameOf, placedOption } from './asked-placed.ts';
 import {
@@ -12,15 +14,18 @@ import {
   countWords,
   curesOf,
   factOf,
+  isTold,
   labelsOf,
-  peopleCautions,
   problemsIn,
+  reasonLines,
   worstOf,
   type LabelOf,
 } from './finding-words.ts';
+import { peopleCautions, peopleDangers } from './people-dangers.ts';
 import { placementAnswer } from './placement-answer.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
+import { FACT_LETTERS } from './short-first.ts';
 import { tankInput, tankOption } from './tank-input.ts';
 
 /** So many findings are told of a whole tank, and so many changes. */
@@ -72,11 +77,16 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
         ? [{ label: 'and', value: `${problems.length - MOST_TOLD} more to watch: check single corals` }]
         : []),
       ...settledFact(scene, findings),
-      ...findings.filter(({ rule }) => rule === 'law').map(factOf),
     ],
+    isList: true,
     steps: [...fewestStep(movers, label), ...curesOf(findings, label).slice(0, MOST_STEPS)],
-    working: basisLines(problems),
-    cautions: [...peopleCautions(findings, label), ...guessedCautions(scene)],
+    working: [...reasonLines(problems.slice(0, MOST_TOLD)), ...basisLines(problems)],
+    dangers: peopleDangers(corals),
+    cautions: [
+      ...peopleCautions(corals),
+      ...guessedCautions(scene),
+      ...findings.filter(isTold).map(({ reason }) => reason),
+    ],
     sources: ['practice', 'memory'],
     next: [
       ...movers
@@ -90,20 +100,29 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
   });
 }
 
+const CALM = 'no rule objects to';
+
 function settledFact({ corals }: Scene, findings: readonly Finding[]): readonly Fact[] {
   const calm = corals.filter(({ id }) => worstOf(id, findings) === 'settled');
   if (calm.length === 0) return [];
   return [
-    { label: 'no rule objects to', value: calm.map(({ label }) => label).join(', '), verdict: 'settled' },
+    {
+      label: CALM,
+      value: fittingOf(
+        calm.map(({ label }) => label),
+        FACT_LETTERS - CALM.length - 2,
+      ),
+      verdict: 'settled',
+    },
   ];
 }
+
+const FEWEST = 'Begin with the fewest moves:';
 
 /** Which few corals to move, where one of them is the cause of several findings. */
 function fewestStep(movers: readonly Mover[], labelOf: LabelOf): readonly string[] {
   const [first] = movers;
   if (first === undefined || first.cures < 2) return [];
   const named = movers.slice(0, MOST_MOVERS).map(({ id, cures }) => `${labelOf(id)} (part of ${cures})`);
-  return [
-    `Begin with the fewest moves: ${named.join(', then ')}. Ask for better spots below, and check again after each.`,
-  ];
+  return [`${FEWEST} ${fittingOf(named, shortLimits.step - FEWEST.length - 2)}.`];
 }

@@ -8,7 +8,7 @@ import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedKind, fullName, tellingName, type AskedKind } from './asked-kind.ts';
 import { comparedPapers, compareTable, LETTERS_READ } from './compare-table.ts';
-import { hazardCautions, hazardLines } from './hazard-lines.ts';
+import { hazardCautions } from './hazard-lines.ts';
 import { pairSaid, type PairSaid } from './pair-words.ts';
 
 export const compareCoralsCommand = defineCommand({
@@ -27,20 +27,18 @@ export const compareCoralsCommand = defineCommand({
     });
     const entries = different(asked);
     const pairs = pairsOf(entries);
-    const hazards = hazardLines(entries);
     return answer({
       headline: headline(pairs),
       read: [...asked.flatMap(({ read }) => read), LETTERS_READ],
       table: compareTable(entries),
-      facts: pairs.map(({ names, why, verdict }) => ({ label: names, value: why, verdict })),
+      facts: pairs.map(({ names, room, verdict }) => ({ label: names, value: room, verdict })),
       steps: [
-        'Measure the gap from the tips at full stretch, at night with a dim torch; half as much again where the water carries the sweepers.',
+        'Measure the gap from the tips at full stretch, at night with a dim torch.',
+        'Leave half as much again on the side the water carries the sweepers to.',
       ],
-      working: comparedPapers(entries),
-      cautions: [
-        ...hazardCautions(hazards),
-        'No distance is a promise: some pairs touch for years, others fight in a week.',
-      ],
+      working: [...pairs.map(({ names, why }) => `${names}: ${why}`), ...comparedPapers(entries)],
+      dangers: hazardCautions(entries),
+      cautions: ['No distance is a promise: some pairs touch for years, others fight in a week.'],
       next: entries.map((entry) =>
         action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) }),
       ),

@@ -1,14 +1,26 @@
+import { brokenLine } from '../../core/words/broken-line.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { Answer, Fact } from '../answer.ts';
+import { shortLimits } from '../short/limits.ts';
 import { hazardLines } from './hazard-lines.ts';
+import { aboutLines } from './about-lines.ts';
+import { shortFirst } from './short-first.ts';
 
 /** A page of the guide with these of its lines as the answer. */
 export function withFirst(page: Answer, entry: CoralEntry, lines: readonly Fact[]): Answer {
-  const words = lines.map(({ label, value }) => `${label}: ${value}`).join('. ');
+  const room = (shortLimits.headline - entry.names.common[0].length) / lines.length;
+  const broken = lines.map(({ label, value }) => {
+    const [first, more] = brokenLine(`${label}: ${value}`, room - 2);
+    return { first, more: more === '' ? [] : [{ label: `more on ${label}`, value: more }] };
+  });
+  const others = aboutLines(entry).filter(({ label }) => !lines.some((line) => line.label === label));
   return {
     ...page,
-    headline: `${entry.names.common[0]}, ${words}${/[.]$/.test(words) ? '' : '.'}`,
-    facts: page.facts.filter(({ label }) => !lines.some((line) => line.label === label)),
+    headline: `${entry.names.common[0]}, ${broken
+      .map(({ first }) => first)
+      .join('. ')
+      .replace(/[.]$/, '')}.`,
+    facts: [...broken.flatMap(({ more }) => more), ...shortFirst(others)],
   };
 }
 

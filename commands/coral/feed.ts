@@ -9,6 +9,7 @@ import { askedWater } from '../dose/asked.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { feedingLine, lightLine } from './about-lines.ts';
 import { askedKind } from './asked-kind.ts';
+import { shortFirst } from './short-first.ts';
 import { askedFood, foodKinds } from './food-shares.ts';
 
 export const feedCommand = defineCommand({
@@ -37,14 +38,15 @@ export const feedCommand = defineCommand({
     return answer({
       headline: `At most ${significant(adds.nitrateMgL.high, 3)} mg/L nitrate and ${significant(adds.phosphateMgL.high, 3)} mg/L phosphate from ${mass(food.value)} of ${input.food} food, ${water.where}: an upper bound with nothing taken out.`,
       read: [...(coral?.read ?? []), ...food.notes, ...read, ...water.read],
-      facts: [...addsFacts(adds), weekFact(adds), NOT_THE_SAME, ...lines],
+      facts: [...addsFacts(adds), weekFact(adds), ...shortFirst(lines)],
       steps: [
         'Feed what is taken within a few minutes, and lift out what is left.',
-        'Test nitrate and phosphate before and a week after you change the feeding; go by the readings, not by this sum.',
+        'Test nitrate and phosphate before and a week after a change; go by the readings, not by this sum.',
       ],
       working: workingOf(food.value, water.volumeL, adds),
       cautions: [
         adds.doubt,
+        NOT_THE_SAME,
         'Cutting food to nothing starves corals and fish: take nutrients out instead, by skimming, water changes or harvested algae.',
       ],
       sources: ['iupac21', 'practice', 'memory'],
@@ -55,8 +57,8 @@ export const feedCommand = defineCommand({
 
 function addsFacts({ nitrateMgL, phosphateMgL, nitrogenMg, phosphorusMg }: FeedingAdds) {
   return [
-    { label: 'nitrate, at most', value: `${spanWords(nitrateMgL)} mg/L a feeding` },
-    { label: 'phosphate, at most', value: `${spanWords(phosphateMgL)} mg/L a feeding` },
+    { label: 'nitrate a feeding', value: `${spanWords(nitrateMgL)} mg/L` },
+    { label: 'phosphate a feeding', value: `${spanWords(phosphateMgL)} mg/L` },
     {
       label: 'in the food',
       value: `${spanWords(nitrogenMg)} mg nitrogen, ${spanWords(phosphorusMg)} mg phosphorus`,
@@ -71,11 +73,8 @@ function weekFact({ nitrateMgL, phosphateMgL }: FeedingAdds) {
   };
 }
 
-const NOT_THE_SAME = {
-  label: 'plenty of food is not high nitrate',
-  value:
-    'a coral said to like "high nutrients" wants food going by, not a high reading: a well fed tank that takes enough out still tests low, and a high reading is no sign that a coral is fed (common practice)',
-};
+const NOT_THE_SAME =
+  'Plenty of food is not high nitrate: a coral said to like "high nutrients" wants food going by, not a high reading (common practice).';
 
 function workingOf(
   grams: number,

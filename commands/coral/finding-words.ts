@@ -1,8 +1,9 @@
 import { CARBON } from '../../core/corals/rules/chemistry.ts';
 import type { Finding, Scene, Verdict } from '../../core/corals/scene.ts';
 import { ruleWords } from '../../core/corals/rule-words.ts';
-import { fewOf } from '../../core/corals/say.ts';
+import { firstSentence, sentencesOf } from '../../core/words/sentence.ts';
 import type { Fact } from '../answer.ts';
+import { shortLimits } from '../short/limits.ts';
 
 /** Findings are sorted: the first decides. */
 export function verdictOf(findings: readonly Finding[]): Verdict {
@@ -13,10 +14,21 @@ export function problemsIn(findings: readonly Finding[]): readonly Finding[] {
   return findings.filter(({ verdict }) => verdict !== 'settled');
 }
 
-/** Flow and law are told, not judged. */
+/** What was found, in its first sentence. */
 export function factOf({ rule, reason, verdict }: Finding): Fact {
-  const judged = rule !== 'flow' && rule !== 'law';
-  return { label: ruleWords[rule], value: reason, ...(judged ? { verdict } : {}) };
+  return { label: ruleWords[rule], value: firstSentence(reason), verdict };
+}
+
+/** The whole of what its first sentence does not say. */
+export function reasonLines(findings: readonly Finding[]): readonly string[] {
+  return findings
+    .filter(({ reason }) => sentencesOf(reason).length > 1)
+    .map(({ rule, reason }) => `${ruleWords[rule]}: ${reason}`);
+}
+
+/** Flow and law are told, not judged. */
+export function isTold({ rule }: Finding): boolean {
+  return rule === 'flow' || rule === 'law';
 }
 
 /** A coral's label by its id. */
@@ -27,7 +39,10 @@ export function labelsOf({ corals }: Scene): LabelOf {
   return (id) => labels.get(id) ?? String(id);
 }
 
-/** The smallest change that cures each problem, the worst first, each said once; of two gaps for a pair the wider. */
+/**
+ * The smallest change that cures each problem, the worst first, each said once; of two gaps for a pair the wider. Then
+ * what else is to say of each.
+ */
 export function curesOf(findings: readonly Finding[], labelOf: LabelOf): readonly string[] {
   const problems = problemsIn(findings);
   const ofCorals = new Map<string, Finding[]>();
@@ -36,10 +51,17 @@ export function curesOf(findings: readonly Finding[], labelOf: LabelOf): readonl
     const { corals, cure } = one;
     const others = ofCorals.get(keyOf(one)) ?? [];
     if (cure === undefined || others.some((other) => outdoes(other, one))) return [];
-    const carbon = others.some((other) => other.rule === 'chemistry' && outdoes(one, other));
-    return [`${corals.map(labelOf).join(' and ')}: ${cure}${carbon ? ` ${CARBON}` : ''}`];
+    const who = corals.map(labelOf).join(' and ');
+    const [first = '', ...more] = stepsOf(`${who}: ${cure.replace(` ${CARBON}`, '')}`);
+    return [{ first, more: more.map((sentence) => `${who}: ${sentence}`) }];
   });
-  return [...new Set(cures)];
+  const carbon = problems.some(({ rule }) => rule === 'chemistry') ? [CARBON] : [];
+  return [...new Set([...cures.map(({ first }) => first), ...carbon, ...cures.flatMap(({ more }) => more)])];
+}
+
+/** A cure as one step, or a sentence each where it is too long for one. */
+function stepsOf(cure: string): readonly string[] {
+  return cure.length <= shortLimits.step ? [cure] : sentencesOf(cure);
 }
 
 /** The same for findings about the same corals, in whatever order. */
@@ -65,23 +87,6 @@ export function basisLines(findings: readonly Finding[]): readonly string[] {
     const bases = new Set(findings.filter((one) => one.rule === rule).map(({ basis }) => basis));
     return `${ruleWords[rule]} rests on: ${[...bases].join('; ')}`;
   });
-}
-
-/** Harm to people, palytoxin first; one line for all corals it is said of, of whom few are named: the words must stay. */
-export function peopleCautions(findings: readonly Finding[], labelOf: LabelOf): readonly string[] {
-  const told = new Map<string, string[]>();
-  for (const { rule, corals, reason } of findings) {
-    if (rule !== 'people') continue;
-    const label = labelOf(corals[0] ?? 0);
-    const text = reason.slice(label.length + 2);
-    told.set(text, [...(told.get(text) ?? []), label]);
-  }
-  const lines = [...told].map(([text, labels]) => `${fewOf(labels)}: ${text}`);
-  return [...lines.filter(isPalytoxin), ...lines.filter((line) => !isPalytoxin(line))];
-}
-
-function isPalytoxin(line: string): boolean {
-  return line.includes('palytoxin');
 }
 
 /** How many corals have each verdict as their worst. */

@@ -16,15 +16,16 @@ export function gentleAnswer(): Answer {
   const first = gentle.slice(0, 3).map(({ names }) => names.common[0]);
   return answer({
     headline: `No coral is safe with all others, but these have no sting to speak of: ${first.join(', ')}.`,
+    isList: true,
     facts: gentle.slice(0, MOST).map(({ names, sting, hardiness }) => ({
       label: names.common[0],
       value: `${hardiness.value}; reach ${cmRange(sting.reachLowCm, sting.reachHighCm)} (${basisName(sting.potencyBasis)}); ${sting.weapon}`,
     })),
     steps: [
-      'Leave room all the same: a stronger neighbour can reach them, and many win by growing over others.',
+      'Leave room all the same: a stronger neighbour can reach them, and many grow over others.',
       'Ask for a pair: "can zoas stand next to a torch".',
     ],
-    cautions: palytoxinCautions(gentle),
+    dangers: palytoxinCautions(gentle),
     sources: ['practice', 'memory'],
   });
 }

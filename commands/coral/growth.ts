@@ -38,8 +38,14 @@ function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer
     headline: `${name}, ${cm(diameterCm)} wide now: about ${widthWords(entry, diameterCm, 12)} in a year, if it thrives.`,
     read,
     table: growthTable(entry, diameterCm),
-    facts: [...beside, growthLine(entry), sizeLine(entry), uptakeLine(entry)],
-    working: [`width rests on: ${basis}`, ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`])],
+    facts: beside,
+    working: [
+      ...[growthLine(entry), sizeLine(entry), uptakeLine(entry)].map(
+        ({ label, value }) => `${label}: ${value}`,
+      ),
+      `width rests on: ${basis}`,
+      ...(heads === undefined ? [] : [`heads rest on: ${heads.basis}`]),
+    ],
     cautions: [
       'Ranges, not promises: light, food, alkalinity and room decide, and new pieces often stand still for weeks (common practice).',
       ...(heads === undefined

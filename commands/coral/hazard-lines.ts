@@ -3,6 +3,8 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { fewOf } from '../../core/corals/say.ts';
 import type { Fact } from '../answer.ts';
 import { based, basedStatement } from './based.ts';
+import { namedDanger } from './named-danger.ts';
+import { palytoxinCautions } from './palytoxin-cautions.ts';
 
 /** Harm to people, palytoxin before all else; one line a coral and kind of harm. */
 export function hazardLines(entries: readonly CoralEntry[]): readonly Fact[] {
@@ -28,7 +30,15 @@ function noteLines({ names, hazard }: CoralEntry): readonly Fact[] {
   ];
 }
 
-/** As cautions: "Zoas: May hold palytoxin. ...". */
-export function hazardCautions(lines: readonly Fact[]): readonly string[] {
-  return lines.map(({ label, value }) => `${label}: ${value}`);
+/** The same as dangers, a line each, named where a coral begins. */
+export function hazardCautions(entries: readonly CoralEntry[]): readonly string[] {
+  return [...palytoxinCautions(entries), ...entries.flatMap(noteDangers)];
+}
+
+function noteDangers({ names, hazard }: CoralEntry): readonly string[] {
+  const notes = hazard?.notes ?? [];
+  return notes.map((note, at) => {
+    const words = `${basedStatement(note)}.`;
+    return at === 0 ? namedDanger([names.common[0]], words) : words;
+  });
 }

@@ -22,7 +22,7 @@ export function looseAnswer(named: NamedCoral): Answer {
       ...(attached.length === 0
         ? []
         : [
-            `if it is ${attached.map(({ names }) => names.common[0]).join(' or ')}, it is another coral and grows on rock: look whether it has a stalk or a broken base`,
+            `${attached.map(({ names }) => names.common[0]).join(' or ')} is another coral and grows on rock: look for a stalk or a broken base`,
           ]),
     ],
     facts: [
@@ -34,15 +34,14 @@ export function looseAnswer(named: NamedCoral): Answer {
       },
     ],
     steps: [
-      'Free it without pulling on the flesh: break or cut the glue from the rock, and leave what sticks to its skeleton.',
-      `Lay it on clean open sand with gentle flow and ${cmAndInches(ROOM_CM)} free on all sides: it moves by inflating, and walks into its neighbours.`,
-      'If the underside is torn: leave it there on clean sand in gentle flow, do not move it again, and watch that the wound does not spread.',
+      'Free it without pulling on the flesh: cut the glue from the rock, and leave what sticks to its skeleton.',
+      `Lay it on clean open sand with gentle flow and ${cmAndInches(ROOM_CM)} free on all sides: it moves by inflating.`,
+      'If the underside is torn: leave it there on clean sand, and watch that the wound does not spread.',
       'A crab that flips it: turn it back gently, foot down, and move the crab rather than the coral.',
       'If it dies back, keep the skeleton as long as nothing rots: it can bud small ones.',
     ],
-    cautions: [
-      'Rock cuts the soft underside when it swells. The light it wants is the least certain of these numbers.',
-    ],
+    dangers: ['Rock cuts the soft underside when it swells.'],
+    cautions: ['The light it wants is the least certain of these numbers.'],
     sources: ['practice', 'memory'],
     next: [action('Place it in my tank', 'coral add', { coral: tellingName(entry) }, ['at', 'size'])],
   });

@@ -8,7 +8,8 @@ import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
-import { countWords, labelsOf, peopleCautions, problemsIn } from './finding-words.ts';
+import { countWords, problemsIn } from './finding-words.ts';
+import { peopleCautions, peopleDangers } from './people-dangers.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
 import { tankInput, tankOption } from './tank-input.ts';
@@ -43,9 +44,11 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
         : `${name} from above and from the front: ${countWords(scene, findings)}.`,
     read: [sceneWords(scene), ...(isLong ? ['all that is to move or to watch is in the file'] : [])],
     facts,
+    isList: true,
     steps: stepsFor(scene, problems),
+    dangers: peopleDangers(corals),
     cautions: [
-      ...peopleCautions(findings, labelsOf(scene)),
+      ...peopleCautions(corals),
       ...guessedCautions(scene),
       ...(corals.some(({ rough }) => rough) ? [ROUGH] : []),
       ...(corals.length === 0 ? [] : [DRAWN]),

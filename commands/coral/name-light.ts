@@ -17,9 +17,9 @@ export function needOf(entries: NamedCoral['entries']): CoralLight {
 }
 
 export function lightFact(entry: CoralEntry): Fact {
-  const { lowPpfd, highPpfd, startPpfd, rangeBasis, startBasis } = lightFor(entry, 'unknown');
+  const { lowPpfd, highPpfd, startPpfd, startBasis } = lightFor(entry, 'unknown');
   return {
     label: entry.names.common[0],
-    value: `${lowPpfd} to ${highPpfd} PAR (${rangeBasis}); a new piece begins near ${startPpfd} PAR (${startBasis})`,
+    value: `${lowPpfd} to ${highPpfd} PAR; a new piece begins near ${startPpfd} (${startBasis})`,
   };
 }

@@ -20,7 +20,7 @@ export function neighbourFacts(scene: Scene, coral: Placed): readonly Fact[] {
   return [
     {
       label: 'nearest neighbour',
-      value: `${near.coral.label}, ${about}${cm(near.gapCm)} off; they meet ${inWords(months(0))} (project rule: straight-line growth of both)`,
+      value: `${near.coral.label}, ${about}${cm(near.gapCm)} off; they meet ${inWords(months(0))} (project rule)`,
     },
     ...(keepCm > 0
       ? [

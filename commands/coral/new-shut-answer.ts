@@ -10,13 +10,13 @@ export function newShutAnswer(named: NamedCoral, water: Answer | undefined): Ans
   const name = entry.names.common[0];
   const { light, flow } = entry;
   return answer({
-    headline: `Leave it alone first: a new piece often takes days to two weeks to open.${water === undefined ? '' : ` Water: ${lower(water.headline)}`}`,
+    headline: 'Leave it alone first: a new piece often takes days to two weeks to open.',
     read: [
       `${named.name} as ${name}${named.entries.length > 1 ? ' or its near kin' : ''}, new and shut`,
       ...(water?.read ?? []),
     ],
     facts: [
-      ...(water?.facts ?? []),
+      ...(water === undefined ? [] : [{ label: 'water', value: water.headline }]),
       {
         label: `light for ${name}`,
         value: `begin near ${light.startPpfd} of ${light.lowPpfd} to ${light.highPpfd} PAR (${basisName(light.basis)})`,
@@ -25,23 +25,21 @@ export function newShutAnswer(named: NamedCoral, water: Answer | undefined): Ans
         label: `flow for ${name}`,
         value: `${flowWords(entry)}, indirect: ${FLOW_LOOK} (${basisName(flow.basis)})`,
       },
+      ...(water?.facts ?? []),
     ],
     steps: [
-      'First step: change nothing and do not poke it; give it gentle, indirect flow and no more light than it begins at, and wait.',
+      'Change nothing and do not poke it: gentle, indirect flow, no more light than it begins at, and wait.',
       'Tonight look with a dim torch for flatworms and other pests on it, and for a neighbour that reaches it.',
-      `Tell us: a photo, PAR and flow at its spot, what stands within ${cmAndInches(15)}, how it was acclimatised, whether it was dipped.`,
+      `Tell us: a photo, PAR and flow, what stands within ${cmAndInches(15)}, how it was acclimatised and dipped.`,
       'Confirm salinity with an instrument checked against a standard fluid, for everything else hangs on it.',
       ...(water?.steps ?? []),
     ],
     working: water?.working ?? [],
-    cautions: [
-      'Act the same day when flesh draws back from the skeleton or brown jelly shows: take it out into a box of its own, and ask with a photo.',
-      ...(water?.cautions ?? []),
+    dangers: [
+      'Flesh drawn back from the skeleton, or brown jelly: take it out into a box of its own the same day, and ask.',
+      ...(water?.dangers ?? []),
     ],
+    cautions: water?.cautions ?? [],
     sources: ['practice', ...(water?.sources ?? [])],
   });
-}
-
-function lower(text: string): string {
-  return text.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
 }

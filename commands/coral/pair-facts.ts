@@ -11,7 +11,7 @@ export function spreadFact({ names, growth }: CoralEntry): Fact {
   const { lowCmPerYear, highCmPerYear, basis } = growth;
   return {
     label: 'spreads',
-    value: `${names.common[0]}, ${lowCmPerYear} to ${highCmPerYear} cm a year (${basisName(basis)}); it wins by growing over, not by stinging (common practice)`,
+    value: `${names.common[0]}, ${lowCmPerYear} to ${highCmPerYear} cm a year (${basisName(basis)}), over its neighbours (common practice)`,
   };
 }
 
@@ -22,7 +22,7 @@ export function chemistryFacts({ softBesideStony }: PairRoom): readonly Fact[] {
   return [
     {
       label: 'soft beside stony',
-      value: `within ${gapCm} cm most such neighbours harmed each other; who wins is disputed (${basisName(effectBasis)})`,
+      value: `most within ${gapCm} cm harmed each other; who wins is disputed (${basisName(effectBasis)})`,
     },
   ];
 }

@@ -22,7 +22,7 @@ export function pairHeadline(
   if (gap === undefined) {
     if (moveBelowCm > 0) return `Not touching: ${pair} want ${room} or more between them, at full stretch.`;
     if (spreads !== undefined && isSoft(spreads))
-      return `Not on one rock: ${spreads.names.common[0]} grows over its neighbours. Keep ${pair} ${room} apart or more, with bare sand between.`;
+      return `Not on one rock: ${spreads.names.common[0]} grows over its neighbours. Keep the two ${room} apart or more, with bare sand between.`;
     if (getOn(need))
       return `Usually yes: ${pair} are mostly left standing close; ${watchBelowCm > 0 ? `watch them below ${room}` : 'leave room to grow'}.`;
     return watchBelowCm > 0
@@ -30,7 +30,7 @@ export function pairHeadline(
       : `I know of nothing against ${pair} side by side; leave room to grow.`;
   }
   if (gap.cm < moveBelowCm)
-    return `Too close: ${pair} want ${room} or more between them at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
+    return `Too close: ${pair} want ${room} or more at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
   return gap.cm < watchBelowCm
     ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach or grow over.`
     : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}${watchBelowCm > 0 ? `, who want ${room}` : ''}. Watch the first nights.`;

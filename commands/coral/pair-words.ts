@@ -11,6 +11,8 @@ export interface PairSaid {
   readonly verdict: 'keep apart' | 'watch' | 'may stand close' | 'nothing known against it';
   readonly moveBelowCm: number;
   readonly watchBelowCm: number;
+  /** The gaps alone, and all that is known. */
+  readonly room: string;
   readonly why: string;
 }
 
@@ -29,9 +31,8 @@ export function pairSaid(a: CoralEntry, b: CoralEntry): PairSaid {
     ),
     moveBelowCm,
     watchBelowCm,
+    room: roomWords(moveBelowCm, watchBelowCm),
     why: [
-      ...(moveBelowCm > 0 ? [`move below ${cm(moveBelowCm)}`] : []),
-      ...(watchBelowCm > 0 ? [`watch below ${cm(watchBelowCm)}`] : []),
       ...(told.length === 0 && ally === undefined
         ? [based('no rule for the two: from their reach', a.sting.reachBasis, b.sting.reachBasis)]
         : told.map(ruleWords)),
@@ -40,6 +41,14 @@ export function pairSaid(a: CoralEntry, b: CoralEntry): PairSaid {
       ...(disagree ? ['sources differ: the stronger warning is kept'] : []),
     ].join('; '),
   };
+}
+
+function roomWords(moveBelowCm: number, watchBelowCm: number): string {
+  const gaps = [
+    ...(moveBelowCm > 0 ? [`move below ${cm(moveBelowCm)}`] : []),
+    ...(watchBelowCm > moveBelowCm ? [`watch below ${cm(watchBelowCm)}`] : []),
+  ];
+  return gaps.length === 0 ? 'leave room to grow' : gaps.join('; ');
 }
 
 function ruleWords({ rule: { effect, note, effectBasis, gapCm, gapBasis } }: AppliedRule): string {

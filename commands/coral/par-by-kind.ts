@@ -1,6 +1,7 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { lightFor } from '../../core/corals/light-need.ts';
 import { lightVerdict, type LightVerdict } from '../../core/corals/light-verdict.ts';
+import { fittingOf } from '../../core/corals/say.ts';
 import type { Fact } from '../answer.ts';
 import { lightFact } from './name-light.ts';
 import type { SaidPar } from './par-verdict.ts';
@@ -43,13 +44,19 @@ export interface ByKind {
 
 type Judged = readonly { readonly entry: CoralEntry; readonly light: LightVerdict }[];
 
+/** So many letters of names stand in a sentence. */
+const NAMES_LETTERS = 40;
+
 /** "staghorn acropora and table acropora", or "4 of the 7 kinds". */
 function kinds(of: Judged, all: number): string {
   return of.length > MOST_NAMED ? `${of.length} of the ${all} kinds it can be` : names(of);
 }
 
 function names(of: Judged): string {
-  return of.map(({ entry }) => entry.names.common[0].toLowerCase()).join(', ');
+  return fittingOf(
+    of.map(({ entry }) => entry.names.common[0].toLowerCase()),
+    NAMES_LETTERS,
+  );
 }
 
 /** Where they begin: one number, or from the lowest to the highest. */
@@ -57,7 +64,7 @@ function adviceOf(of: Judged): string {
   const starts = of.map(({ entry }) => lightFor(entry, 'unknown').startPpfd);
   const [least, most] = [Math.min(...starts), Math.max(...starts)];
   const near = least === most ? `${least}` : `${least} to ${most}`;
-  return `a new piece begins near ${near} PAR; one that has long stood and opened in this light stays.`;
+  return `a new piece begins near ${near} PAR; one that has long opened here stays.`;
 }
 
 function startCase(word: string): string {

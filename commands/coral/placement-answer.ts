@@ -2,17 +2,21 @@ import { ruleWords } from '../../core/corals/rule-words.ts';
 import { checkOne, coralIn } from '../../core/corals/check.ts';
 import { propose, type Proposals } from '../../core/corals/propose.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
+import { fewOf } from '../../core/corals/say.ts';
+import { firstSentence } from '../../core/words/sentence.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import {
   basisLines,
   curesOf,
   factOf,
+  isTold,
   labelsOf,
-  peopleCautions,
   problemsIn,
+  reasonLines,
   verdictOf,
 } from './finding-words.ts';
+import { peopleDangers } from './people-dangers.ts';
 import { guessedCautions, spotSaid, spotShort } from './spot-said.ts';
 
 /** What was done before the check, in the words of the headline ("Torch coral is coral 3 of Pantry"). */
@@ -23,6 +27,9 @@ interface Done {
   readonly tankInput: { readonly tank?: string };
 }
 
+/** So many findings stand before the better spots. */
+const FIRST = 2;
+
 /** The placement check of one coral of the scene, with better spots where it is not settled. */
 export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
   const coral = coralIn(scene, id);
@@ -30,16 +37,26 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
   const labelOf = labelsOf(scene);
   const verdict = verdictOf(findings);
   const better = verdict === 'settled' ? undefined : propose(scene, id);
-  const told = findings.filter(({ rule }) => rule !== 'people');
+  const judged = findings.filter((one) => one.rule !== 'people' && !isTold(one));
+  const facts = judged.map((one) => withoutName(factOf(one), coral.label));
   return answer({
     headline: `${done.headline}: ${headWords(findings)}.`,
     read: [...done.read, `at: ${spotSaid(coral, scene.box)}`],
-    facts: [...told.map(factOf), ...(better === undefined ? [] : betterFacts(better))],
+    facts: [
+      ...facts.slice(0, FIRST),
+      ...(better === undefined ? [] : betterFacts(better)),
+      ...facts.slice(FIRST),
+    ],
     steps: [...curesOf(findings, labelOf), ...(better === undefined ? [] : betterSteps(better))],
-    working: basisLines(findings),
+    working: [
+      ...reasonLines(judged),
+      ...(better === undefined ? [] : whyLines(better)),
+      ...basisLines(findings),
+    ],
+    dangers: peopleDangers([coral]),
     cautions: [
-      ...peopleCautions(findings, labelOf),
       ...guessedCautions(scene),
+      ...findings.filter(isTold).map(({ reason }) => reason),
       ...(verdict === 'settled' ? [NOT_SURE] : []),
     ],
     next: [
@@ -59,26 +76,39 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
 const NOT_SURE =
   'Settled means that no rule here objects, not that nothing can happen: look at it in the first nights with a dim torch.';
 
+/** So many rules stand in the headline. */
+const MOST_RULES = 3;
+
 /** "settled", or the verdict and the rules that give it: "move (sting, light)". */
 function headWords(findings: readonly Finding[]): string {
   const verdict = verdictOf(findings);
   if (verdict === 'settled') return verdict;
   const rules = problemsIn(findings).filter((one) => one.verdict === verdict);
-  return `${verdict} (${[...new Set(rules.map(({ rule }) => ruleWords[rule]))].join(', ')})`;
+  return `${verdict} (${fewOf([...new Set(rules.map(({ rule }) => ruleWords[rule]))], MOST_RULES)})`;
 }
 
 function betterFacts({ spots }: Proposals): readonly Fact[] {
-  return spots.map(({ words, why }, index) => ({
-    label: `better spot ${index + 1}`,
-    value: `${words}. ${why}`,
-  }));
+  return spots.map(({ words }, index) => ({ label: `better spot ${index + 1}`, value: words }));
+}
+
+function whyLines({ spots, obstacle }: Proposals): readonly string[] {
+  return [
+    ...spots.map(({ why }, index) => `better spot ${index + 1}: ${why}`),
+    ...(obstacle === undefined ? [] : [`no better spot: ${obstacle.reason}`]),
+  ];
+}
+
+/** The coral itself stands in the headline. */
+function withoutName(fact: Fact, label: string): Fact {
+  const name = `${label}: `;
+  return fact.value.startsWith(name) ? { ...fact, value: fact.value.slice(name.length) } : fact;
 }
 
 function betterSteps({ spots, obstacle, doubt }: Proposals): readonly string[] {
-  if (spots.length > 0) return [`Better spots are named below the findings. ${doubt}`];
+  if (spots.length > 0) return [doubt];
   return [
     obstacle === undefined
       ? 'I found no spot in this tank with less to say against it.'
-      : `There is no better spot in this tank: ${obstacle.reason}`,
+      : `No better spot in this tank: ${firstSentence(obstacle.reason)}`,
   ];
 }

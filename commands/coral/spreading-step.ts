@@ -1,4 +1,5 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
+import { fittingOf } from '../../core/corals/say.ts';
 import { isSoft, spreads } from '../../core/corals/spreading.ts';
 
 /** Common practice, no source: sand is the border that soft mats cross least. */
@@ -6,5 +7,8 @@ export function spreadingStep(entries: readonly CoralEntry[]): string | undefine
   const names = [...new Set(entries)].filter((entry) => isSoft(entry) && spreads(entry));
   return names.length === 0
     ? undefined
-    : `It spreads: ${names.map(({ names: { common } }) => common[0]).join(', ')}. An island of its own, 15 cm (6 in) of bare sand round it, cut back.`;
+    : `${fittingOf(
+        names.map(({ names: { common } }) => common[0]),
+        40,
+      )} spreads: an island of its own, 15 cm (6 in) of bare sand round it.`;
 }

@@ -1,21 +1,20 @@
 import { z } from 'zod';
-import { basisName } from '../../core/corals/basis-words.ts';
 import { corals, coralById } from '../../core/corals/coral-list.ts';
-import type { Bases } from '../../core/corals/basis.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
-import { flowWords } from '../../core/corals/rules/flow.ts';
-import { cm } from '../../core/corals/say.ts';
+import { fewOf, fittingOf } from '../../core/corals/say.ts';
 import { nearMisses, suited } from '../../core/corals/suited.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
-import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
+import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { fittingHeadline } from '../fitting.ts';
 import { tellingName } from './asked-kind.ts';
 import { askedWanted, type AskedWanted, type WantedInput } from './asked-wanted.ts';
 import { coralsIn, MOST_OF_A_NAME, standingIn } from './corals-in.ts';
-import { hazardCautions, hazardLines } from './hazard-lines.ts';
+import { peopleCautions, peopleDangers } from './people-dangers.ts';
 import { spreadingStep } from './spreading-step.ts';
+import { careLine, fits, suitsFact } from './suits-lines.ts';
 import { tankOption } from './tank-input.ts';
 
 /** So many are told in full, so many more by name, and so many that do not fit. */
@@ -56,20 +55,27 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
   const wished = wishes(input.wish, asked.wanted);
   const unfit = unfitting(input.wish, asked.wanted, fitting.length === 0);
   return answer({
-    headline: `${wishWords(wished)}${headline(fitting, asked, wished.length > 0)}`,
-    read: [...asked.read, ...unread(input.wish), 'tried as a small tank-grown piece, new today'],
+    headline: withWhere(wished.length > 0 ? wishWords(wished) : headline(fitting, asked), asked.conditions),
+    read: [
+      ...asked.conditions,
+      ...asked.read,
+      ...unread(input.wish),
+      'tried as a small tank-grown piece, new today',
+    ],
     facts: [
       ...wished.map(suitsFact),
       ...told.filter(({ entry }) => !wished.some((one) => one.entry === entry)).map(suitsFact),
-      ...moreFact(fitting.slice(MOST_TOLD)),
       ...unfit.map(suitsFact),
     ],
+    isList: true,
     steps: [
-      'Take one or two, and leave them weeks before the next; place each with /coral add, which checks its spot.',
+      'Take one or two, and leave them weeks before the next. /coral add checks the spot of each.',
       spreadingStep([...wished.map(({ entry }) => entry), ...standing]) ??
         'Ask for tank-grown pieces: they settle more easily and leave the reef alone (common practice).',
     ],
-    cautions: [...hazardCautions(hazardLines(told.map(({ entry }) => entry))), HONEST, ...asked.cautions],
+    working: [...[...wished, ...told].filter(fits).map(careLine), ...moreLine(fitting.slice(MOST_TOLD))],
+    dangers: peopleDangers(told.map(labelled)),
+    cautions: [...peopleCautions(told.map(labelled)), HONEST, ...asked.cautions],
     next: nextOf([...wished.filter(fits), ...told], input.at),
   });
 }
@@ -77,67 +83,54 @@ function suitedAnswer(input: WantedInput & { wish?: string | undefined }, asked:
 const HONEST =
   'Fits means that nothing here speaks against it, not that it will live: water, care and the piece itself decide. Demanding ones are left out for less experience on purpose (project rule).';
 
-function headline(fitting: readonly Suits[], { conditions, wanted }: AskedWanted, hasWish: boolean): string {
-  const where = `(${conditions.join(', ')})`;
+function headline(fitting: readonly Suits[], { conditions, wanted }: AskedWanted): string {
   const of = corals.filter(({ group }) => wanted.group === undefined || group === wanted.group).length;
   if (fitting.length === 0)
-    return `None of the ${of} kinds I know fits${conditions.length === 0 ? '' : ` ${where}`}; the nearest misses are below.`;
+    return `None of the ${of} kinds I know fits${WHERE}; the nearest misses are below.`;
   const first = fitting.slice(0, 3).map(({ entry }) => entry.names.common[0]);
-  if (hasWish) return `Easy as well${conditions.length === 0 ? '' : ` ${where}`}: ${first.join(', ')}.`;
   if (conditions.length === 0)
-    return `Nothing is said of light, spot or experience, so nearly all stay open; the easiest to begin with: ${first.join(', ')}.`;
-  return `${fitting.length} of ${of} kinds fit ${where}: look first at ${first.join(', ')}.`;
+    return `Nothing is said of light, spot or experience, so most stay open. Easiest: ${first.slice(0, 2).join(', ')}.`;
+  return `${fitting.length} of ${of} kinds fit${WHERE}: look first at ${first.join(', ')}.`;
 }
 
-/** What was wished for comes first: "Does not fit: Staghorn acropora. The others fit. " */
+/** Where the conditions stand in a headline that has room for them. */
+const WHERE = '{where}';
+
+/** What was asked for in brackets, where the line has room for it. */
+function withWhere(line: string, conditions: readonly string[]): string {
+  const where = conditions.length === 0 ? '' : ` (${conditions.join(', ')})`;
+  return fittingHeadline(line.replace(WHERE, where), line.replace(WHERE, ''));
+}
+
+/** What was wished for comes first: "Does not fit: Staghorn acropora. The others fit." */
 function wishWords(wished: readonly Suits[]): string {
   const unfit = wished.filter((one) => !fits(one));
   const fit = wished.filter(fits);
-  if (fit.length <= MOST_WISHED) return listed('Does not fit', unfit) + listed('Fits', fit);
-  return unfit.length === 0 ? 'All you name fit. ' : `${listed('Does not fit', unfit)}The others fit. `;
+  if (unfit.length === 0 && fit.length > MOST_WISHED) return `All you name fit${WHERE}.`;
+  const others = fit.length > MOST_WISHED ? ['The others fit'] : listed('Fits', fit);
+  return `${[...listed('Does not fit', unfit), ...others].join('. ')}${WHERE}.`;
 }
 
 /** Of more that fit no names are told first; they are below. */
 const MOST_WISHED = 2;
 
-function listed(word: string, some: readonly Suits[]): string {
-  if (some.length === 0) return '';
-  const names = some.slice(0, MOST_OF_A_NAME).map(({ entry }) => entry.names.common[0]);
-  return `${word}: ${names.join(', ')}${some.length > names.length ? ' and more' : ''}. `;
+/** So many letters of names in a list of the headline. */
+const LISTED_LETTERS = 50;
+
+function listed(word: string, some: readonly Suits[]): readonly string[] {
+  if (some.length === 0) return [];
+  const names = some.map(({ entry }) => entry.names.common[0]);
+  return [`${word}: ${fittingOf(names, LISTED_LETTERS)}`];
 }
 
-function fits({ against }: Suits): boolean {
-  return against.length === 0;
+function labelled({ entry }: Suits): { readonly entry: CoralEntry; readonly label: string } {
+  return { entry, label: entry.names.common[0] };
 }
 
-/** Why it fits, with what its numbers rest on; or why it does not. */
-function suitsFact(one: Suits): Fact {
-  const { entry, against, watch } = one;
-  const label = entry.names.common[0];
-  if (!fits(one)) return { label, value: against.join('; '), verdict: 'does not fit' };
-  const { light, sting, hardiness, photosynthetic } = entry;
-  const bright = photosynthetic
-    ? `${light.lowPpfd} to ${light.highPpfd} PAR, begins near ${light.startPpfd}`
-    : 'lives by food';
-  const words = `${hardiness.value}; ${bright}; ${flowWords(entry)} flow; ${cm(sting.keepClearCm)} clear (${basisName(...basesOf(entry))})`;
-  return {
-    label,
-    value: watch.length === 0 ? words : `${words}. Mind: ${[...new Set(watch)].slice(0, 3).join('; ')}`,
-    verdict: watch.length === 0 ? 'fits' : 'fits, with care',
-  };
-}
-
-function basesOf({ light, flow, hardiness, sting }: CoralEntry): readonly Bases[] {
-  return [hardiness.basis, light.basis, flow.basis, sting.keepClearBasis];
-}
-
-function moreFact(rest: readonly Suits[]): readonly Fact[] {
+function moreLine(rest: readonly Suits[]): readonly string[] {
   if (rest.length === 0) return [];
-  const names = rest.slice(0, MOST_NAMED).map(({ entry }) => entry.names.common[0]);
-  const left = rest.length - names.length;
-  return [
-    { label: `${rest.length} more fit`, value: `${names.join(', ')}${left > 0 ? ` and ${left} more` : ''}` },
-  ];
+  const names = rest.map(({ entry }) => entry.names.common[0]);
+  return [`${rest.length} more fit: ${fewOf(names, MOST_NAMED)}`];
 }
 
 /** Corals named in the wish; a name of several is tried as each of the likeliest. */

@@ -21,7 +21,7 @@ export function settingsAnswer(server: Server, done: string): Answer {
 }
 
 const cure = [
-  'Open Edit Channel, then Permissions, of each channel named below as incomplete; for a thread or a post, of the channel it is in.',
+  'Open Edit Channel, then Permissions, of each incomplete channel; of a thread or post, of its channel.',
   'Add my role there and allow the permissions named.',
   'A channel that is gone lacks everything: take it out with /desk clear or /desk public remove.',
 ];

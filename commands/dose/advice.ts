@@ -5,10 +5,13 @@ import { volume } from '../../core/quantity/format.ts';
 import { drawn, portionWords, type Portions, roundedDown, weighed } from '../../core/quantity/portion.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 
+const NOT_NONE =
+  'Retest; feed a little more or take less out first: zero on a hobby kit means below its limit, not none.';
+
 /** What comes before a dose of that parameter: the cause in the right order. */
 const before: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
   calcium: [
-    'Check salinity first with a calibrated instrument: low salinity reads as low calcium. Check alkalinity and magnesium too.',
+    'Check salinity first (calibrated instrument): low reads as low calcium. Check alkalinity and magnesium too.',
   ],
   magnesium: ['Check salinity first with a calibrated instrument: low salinity reads as low magnesium.'],
   potassium: ['Check salinity first, and dose only with a potassium test in hand.'],
@@ -17,17 +20,13 @@ const before: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
   iodine: [
     'Dose only with a test in hand: too much iodide harms, and it changes form and is used within days.',
   ],
-  nitrate: [
-    'Retest, then feed a little more or take less out before dosing: zero on a hobby kit means below its limit, not none.',
-  ],
-  phosphate: [
-    'Retest, then feed a little more or take less out before dosing: zero on a hobby kit means below its limit, not none. Rock and sand soak part of it up.',
-  ],
+  nitrate: [NOT_NONE],
+  phosphate: [NOT_NONE],
 };
 
 const after: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
   alkalinity: [
-    'Keep your usual daily dosing running (restart it if it was stopped) and count it in: this dose comes on top only to catch up.',
+    'Keep your usual daily dosing running (restart it if it was stopped): this dose is on top, to catch up.',
   ],
 };
 
@@ -53,31 +52,39 @@ function adding(compound: Compound, plan: Portions): readonly string[] {
       `Never as powder: bring ${portion} ${each} as clear limewater, at least ${litres} of it, by slow drip.`,
     ];
   }
-  if (plan.each < WEIGHABLE_G) return [smallDose(plan)];
+  if (plan.each < WEIGHABLE_G) return smallDose(plan);
   return [
-    `Dissolve ${portion} ${each} in fresh (RO) water${compound.hazard === 'calcium-chloride' ? ', powder into water, and let it cool' : ''}. Not more: start at or below the computed amount.`,
+    `Dissolve ${portion} ${each} in fresh (RO) water${compound.hazard === 'calcium-chloride' ? ', powder into water, and let it cool' : ''}.`,
     'Pour it slowly into strong flow, in several parts 15 to 30 minutes apart.',
   ];
 }
 
 /** How to measure portions too small to weigh: a stock and the millilitres of it. */
-function smallDose(plan: Portions): string {
+function smallDose(plan: Portions): readonly string[] {
   const { gramsPerLitre } = stockFor(plan.each);
   const make =
     gramsPerLitre === 1
-      ? 'dissolve 1 g and fill up to 1 L'
-      : 'dissolve 1 g, fill up to 1 L, then dilute 100 mL of that to 1 L';
+      ? 'dissolve 1 g and fill up to 1 L with fresh water'
+      : 'dissolve 1 g in 1 L of fresh water, then dilute 100 mL of that to 1 L';
   const step = solutionMl(plan.step, gramsPerLitre);
   const ml = (massG: number): string => drawn(roundedDown(solutionMl(massG, gramsPerLitre), step), step);
-  return `${weighed(plan.each, plan.step)} is too little to weigh: make a stock (${make} with fresh water), and of it add ${portionWords(plan, ml)}.`;
+  return [
+    `${weighed(plan.each, plan.step)} is too little to weigh: make a stock (${make}).`,
+    `Of that stock add ${portionWords(plan, ml)}.`,
+  ];
+}
+
+/** What a dose can do to what lives in the tank. */
+export function doseDangers(compound: Compound, id: ParameterId): readonly string[] {
+  return compound.dicPerMol < compound.alkEqPerMol && id === 'alkalinity'
+    ? ['It lifts pH: watch it and stop for the day above about 8.45 (common practice).']
+    : [];
 }
 
 /** What to watch that is not about the powder's hazard. */
 export function doseCautions(compound: Compound, id: ParameterId): readonly string[] {
   return [
-    ...(compound.dicPerMol < compound.alkEqPerMol && id === 'alkalinity'
-      ? ['It lifts pH: watch it and stop for the day above about 8.45 (common practice).']
-      : []),
+    'Not more: start at or below the computed amount.',
     ...(id === 'calcium' || (id === 'alkalinity' && compound.hazard !== 'lime')
       ? [
           'Never mix the calcium part and the alkalinity part together: they fall out as chalk. Add them well apart.',
@@ -86,5 +93,6 @@ export function doseCautions(compound: Compound, id: ParameterId): readonly stri
     ...(id === 'phosphate' || id === 'nitrate'
       ? ['Use a clean grade without trace metals, never garden fertiliser blends.']
       : []),
+    ...(id === 'phosphate' ? ['Rock and sand soak part of it up.'] : []),
   ];
 }

@@ -1,4 +1,4 @@
-import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import { handling, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { amountG, riseFrom } from '../../core/dosing/dose.ts';
 import { WEIGHABLE_G } from '../../core/dosing/solution.ts';
@@ -16,14 +16,15 @@ import type { SourceCode } from '../../core/sources.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
-import { doseCautions, doseSteps } from './advice.ts';
-import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit, shown } from './asked.ts';
+import { opened, withSalinity, type Opening } from '../short/remark-first.ts';
+import { doseCautions, doseDangers, doseSteps } from './advice.ts';
+import { type AskedCompound, type askedPurity, type AskedWater, inOwnUnit } from './asked.ts';
 import { type Change } from './change.ts';
 import { tooLittle } from './no-dose.ts';
 import type { AskedPace } from './pace.ts';
 import { alsoAdds, instead, phFact } from './side-effects.ts';
 import { amountWorking, paceLine } from './working.ts';
-import { withRemark } from '../../core/water/salinity-remark.ts';
+import { shortLimits } from '../short/limits.ts';
 import type { AskedSalinity } from './salinity.ts';
 import { spoonFact, spoonWords } from './spoons.ts';
 
@@ -62,34 +63,26 @@ export function amountAnswer(asked: AskedDose): Answer {
           value: one.form === form ? inGrams(plan)(plan.total) : weighable(one.grams),
         }))
       : [];
-  return answer({
-    headline: withRemark(salinity.remark, asked.first + headline(asked, plan, form)),
-    read: [...change.read, compound.read, purity.read, ...water.read, ...salinity.read],
-    facts: [
-      { label: 'In all', value: `${inGrams(plan)(plan.total)}${water.given ? '' : ' per 100 L'}` },
-      ...(plan.days > 1
-        ? [
-            {
-              label: 'Day by day',
-              value: `${portionWords(plan, inGrams(plan))}; a full portion is ${shown(id, perDay)}`,
-            },
-          ]
-        : []),
-      ...forms,
-      ...sideFacts(asked, form, plan.total, perDay),
-    ],
+  const [moved = '', ...units] = change.read;
+  const [where = '', ...net] = water.read;
+  const given = answer({
+    headline: '',
+    read: [moved, where, compound.read, purity.read, ...units, ...salinity.read, ...net],
+    facts: [...forms, ...sideFacts(asked, form, plan.total, perDay)],
     steps: [...(salinity.remark === undefined ? [] : [SALINITY_FIRST]), ...doseSteps(form, id, plan)],
     working: [
       ...amountWorking(form, id, change, water.volumeL, purity.share),
       paceLine(id, change, plan.days, perDay, pace.words),
     ],
-    cautions: [...formCaution(asked, amounts), ...doseCautions(form, id), ...handlingCautions(form.hazard)],
+    dangers: [...handling(form.hazard).dangers, ...doseDangers(form, id)],
+    cautions: [...formCaution(asked, amounts), ...doseCautions(form, id), ...handling(form.hazard).cautions],
     sources: sourcesOf(id, form),
     next: [
       action('What one day’s portion does', 'dose effect', effectInput(form, plan, asked)),
       ...(plan.days > 1 && water.given ? [eachDay(saltName(compound, form), plan)] : []),
     ],
   });
+  return opened(withSalinity(salinity.remark, openings(asked, plan, form)), given);
 }
 
 const SALINITY_FIRST =
@@ -123,25 +116,33 @@ function inGrams({ step }: Portions): (massG: number) => string {
   return (massG) => weighed(massG, step);
 }
 
-function headline(
-  { id, change, compound, water, purity, pace, inSpoons }: AskedDose,
+/** The dose, what it does, and what is to be known of it, in one line where it fits. */
+function openings(
+  { id, change, compound, water, purity, pace, salinity, first }: AskedDose,
   plan: Portions,
   form: Compound,
-): string {
+): readonly [Opening, ...Opening[]] {
   const show = inGrams(plan);
   const label = saltName(compound, form);
   const per = water.given ? '' : ' per 100 L';
   const days = plan.days === 1 ? ', within one day' : ` in all, ${portionWords(plan, show)}`;
   const effect = `${parameter(id).label} ${change.words}${water.given ? ` ${water.where}` : ''}`;
-  const open =
-    compound.forms.length > 1
-      ? ` That is safe for every form: it is the ${form.name} figure, and a hydrate needs more after a retest.`
-      : '';
-  const small = plan.each < WEIGHABLE_G ? ' Too little to weigh: use a stock solution.' : '';
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
   const own = pace.isOwn === true ? `, at ${pace.words}` : '';
-  const spoons = inSpoons ? ` (${spoonWords(compound, plan.total)})` : '';
-  return `${show(plan.total)}${spoons} of ${label}${grade}${per}${days}: ${effect}${own}.${open}${small}`;
+  const dose = `${show(plan.total)} of ${label}${grade}${per}${days}`;
+  const whole = `${dose}: ${effect}${own}.`;
+  const isOne = salinity.remark === undefined && whole.length <= shortLimits.headline;
+  return [
+    { label: 'Dose', value: isOne ? whole : `${dose}.` },
+    ...(isOne
+      ? []
+      : [{ label: 'It takes', value: `${effect}${own}`, sentence: `It takes ${effect}${own}.` }]),
+    ...(first === '' ? [] : [{ label: 'The goal', value: first.trim(), isBefore: true } as const]),
+    ...(compound.forms.length > 1
+      ? [{ label: 'The form', value: 'That is safe for every form of it.' }]
+      : []),
+    ...(plan.each < WEIGHABLE_G ? [{ label: 'Too little to weigh', value: 'Use a stock solution.' }] : []),
+  ];
 }
 
 /** Where the form is open, the salt without it. */
@@ -158,7 +159,9 @@ function sideFacts(
   const adds = alsoAdds(form, id, grams, water.volumeL, purity.share);
   const others = instead(compound.forms, id, change.rise, water.volumeL);
   const ph = id === 'alkalinity' ? phFact(form, change.now, perDay) : undefined;
-  return [inSpoons ? spoonFact(compound) : undefined, adds, ph, others].filter((fact) => fact !== undefined);
+  const spoons = inSpoons ? [{ label: 'In spoons', value: spoonWords(compound, grams) }] : [];
+  const level = inSpoons ? spoonFact(compound) : undefined;
+  return [...spoons, ...[level, ph, adds, others].filter((fact) => fact !== undefined)];
 }
 
 /** What a wrong guess of the form would do: the heaviest mass, if the powder is the strongest form. */
@@ -171,7 +174,7 @@ function formCaution(
   const wrong = riseFrom(strongest.form, id, next.grams, water.volumeL, purity.share);
   const { unit } = parameter(id);
   return [
-    `Do not guess the form: the mass for ${next.form.name} would give +${significant(inOwnUnit(id, wrong), 2)} instead of +${significant(inOwnUnit(id, change.rise), 2)} ${unit} if the bag is ${strongest.form.name}. Look on the label, or retest after the safe mass and top up.`,
+    `The dose is the ${strongest.form.name} figure, and a hydrate needs more after a retest. Do not guess the form: the mass for ${next.form.name} would give +${significant(inOwnUnit(id, wrong), 2)} instead of +${significant(inOwnUnit(id, change.rise), 2)} ${unit} if the bag is ${strongest.form.name}. Look on the label, or retest after the safe mass and top up.`,
   ];
 }
 

@@ -8,13 +8,13 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { amountAnswer } from './amount-answer.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
+import { opened, withSalinity } from '../short/remark-first.ts';
 import { askedCompound, askedParameter, askedPurity, askedWater, inOwnUnit, shown } from './asked.ts';
 import { askedChange, believable, believableRise, withinKit, type Change } from './change.ts';
 import { noDose, retestFirst, sameToTheKit } from './no-dose.ts';
 import { askedPace } from './pace.ts';
 import { askedSalinity, type AskedSalinity } from './salinity.ts';
 import { followsSalinity } from '../../core/water/assess.ts';
-import { withRemark } from '../../core/water/salinity-remark.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 
 const options = z.strictObject({
@@ -54,7 +54,8 @@ export const amountCommand = defineCommand({
     const salinity = askedSalinity(input.salinity);
     const towards = planned(id, change, input, salinity);
     const asked = askFirst(towards);
-    if (asked !== undefined) return { ...asked, headline: withRemark(salinity.remark, asked.headline) };
+    if (asked !== undefined)
+      return opened(withSalinity(salinity.remark, [{ label: 'The goal', value: asked.headline }]), asked);
     const compound = askedCompound(input.with, id);
     const pace = askedPace(id, input.pace);
     return amountAnswer({

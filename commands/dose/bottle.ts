@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { hazard } from '../../core/care/hazards.ts';
 import { bottleFor, riseOfBottle, type BottleStrength } from '../../core/dosing/bottle.ts';
 import { amountG } from '../../core/dosing/dose.ts';
 import { significant, volume } from '../../core/quantity/format.ts';
@@ -9,6 +10,7 @@ import { possible } from '../../core/water/possible.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { shortLimits } from '../short/limits.ts';
 import { askFirst, sureOption } from '../unusual.ts';
 import { action } from '../calls.ts';
 import { readPerDay } from '../waterchange/rate.ts';
@@ -103,8 +105,10 @@ function raised(label: Label, input: Input, goal: string): Answer {
   if (asked !== undefined) return asked;
   const litres = bottleFor(strength, change.rise, water.volumeL);
   const { words, days } = millilitresByDay(id, change.rise, litres);
+  const main = `${words} of it ${water.where}: ${parameter(id).label} ${change.words}`;
+  const whole = `${main}, if it is as strong as said.`;
   return answer({
-    headline: `${words} of it ${water.where}: ${parameter(id).label} ${change.words}, if it is as strong as said.`,
+    headline: whole.length <= shortLimits.headline ? whole : `${main}.`,
     read,
     steps: [
       days > 1
@@ -172,11 +176,12 @@ function made({ id, strength, read }: Label, { bottle }: Input, salt: string): A
     headline:
       tooMuch === undefined
         ? `${grams}: then ${volume(strength.doseL)} raises ${volume(strength.perL)} by ${shown(id, strength.raises)}.`
-        : `${form.name} cannot be that strong: it would take ${significant(gL)} g per litre, and ${limit}. Dose more of a weaker one.`,
+        : `${form.name} cannot be that strong: it would take ${significant(gL)} g per litre. Dose more of a weaker one.`,
     read: [...read, asked.read],
     facts: [{ label: 'What dissolves', value: limit }],
     steps: ['Dissolve in about three quarters of the water, then fill up to the mark with fresh (RO) water.'],
+    dangers: hazard(form.hazard).dangers,
     cautions: BOTTLE_CAUTIONS,
-    sources: ['iupac21', source],
+    sources: ['iupac21', source, hazard(form.hazard).basis],
   });
 }

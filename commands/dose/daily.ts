@@ -3,10 +3,11 @@ import { significant } from '../../core/quantity/format.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
+import { shortLimits } from '../short/limits.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { readPerDay } from '../waterchange/rate.ts';
-import { askedCompound, askedParameter, askedWater, inOwnUnit } from './asked.ts';
+import { askedCompound, askedParameter, askedWater, inOwnUnit, type AskedWater } from './asked.ts';
 import { moreThanAnyTank, replacements } from './use-answer.ts';
 
 /** What a daily dose does not do. */
@@ -35,7 +36,7 @@ export const dailyCommand = defineCommand({
     const facts = ofSalt(id, replacements(id, perDay, water), input.with);
     const most = limitsOf(id).pace?.up ?? perDay;
     return answer({
-      headline: `To replace ${asked}: ${facts.map((one) => `${one.value.replace(` ${water.where}`, '')} of ${one.label}`).join(', or ')}, ${water.where}.`,
+      headline: replacing(asked, facts, water),
       read,
       facts,
       steps: [
@@ -54,6 +55,15 @@ export const dailyCommand = defineCommand({
     });
   },
 });
+
+/** The grams of every salt, or of the first where there are too many for a line. */
+function replacing(asked: string, facts: readonly Fact[], { where }: AskedWater): string {
+  const each = facts.map(({ label, value }) => `${value.replace(` ${where}`, '')} of ${label}`);
+  const all = `To replace ${asked}: ${each.join(', or ')}, ${where}.`;
+  return all.length <= shortLimits.headline
+    ? all
+    : `To replace ${asked}: ${each[0] ?? ''}, ${where}, or another.`;
+}
 
 /** The lines of the salt that was named; all of them where none was, or where it is one that is not dosed by the gram. */
 function ofSalt(id: ParameterId, all: readonly Fact[], salt: string | undefined): readonly Fact[] {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import { handling, hazard } from '../../core/care/hazards.ts';
 import { type Compound, compoundsFor } from '../../core/dosing/compound.ts';
 import { riseFrom, supplyPerG } from '../../core/dosing/dose.ts';
 import { fixed, mass, significant, span, volume } from '../../core/quantity/format.ts';
@@ -55,7 +55,8 @@ export const effectCommand = defineCommand({
         supplyLine(first, id),
         `${mass(amount.lowG)} × ${significant(supplyPerG(first, id) * purity.share, 4)} ${id === 'alkalinity' ? 'meq' : 'mg'} per g / ${volume(water.volumeL)} = ${riseSpan(id, rises[0]?.low ?? low, rises[0]?.low ?? low)}`,
       ],
-      cautions: [...bakeLine(first), ...handlingCautions(first.hazard)],
+      dangers: handling(first.hazard).dangers,
+      cautions: [...bakeLine(first), ...handling(first.hazard).cautions],
       sources: [
         'iupac21',
         ...(id === 'alkalinity' ? (['dkh'] as const) : []),
@@ -109,7 +110,7 @@ function paceSteps(id: ParameterId, rise: number): readonly string[] {
   const { pace } = limitsOf(id);
   if (pace === undefined) return [];
   const days = Math.ceil(inOwnUnit(id, rise) / pace.up - 1e-9);
-  const rule = `${label} is moved at most ${pace.up} ${unit} a day (common practice)`;
+  const rule = `${label} is moved at most ${pace.up} ${unit} a day`;
   if (days > MOST_DAYS) return [`Do not add this: ${rule}. Check the amount and the volume.`];
   if (days <= 1) return [`Within a day’s pace: ${rule}. Dissolve it, add it slowly, retest.`];
   return [

@@ -65,7 +65,6 @@ function byLabel(what: Labelled, texts: Texts): Answer {
       ...water.read,
     ],
     facts: [
-      { label: 'most, by the label', value: `${most} ${water.where}` },
       { label: 'to begin with', value: `${label.show(label.value * times * SHARE[what])} ${water.where}` },
     ],
     steps: ['How often, and how long, is what the label says; not oftener.', ...advice.steps],
@@ -97,10 +96,8 @@ const FIRST: Readonly<Record<Labelled, string>> = {
 
 const noMedicine = answer({
   headline: NO_MEDICINE,
-  steps: [
-    'Not into the display: many medicines kill corals, shrimps and the filter.',
-    'Test salinity, temperature, ammonia and pH first: bad water looks like illness.',
-  ],
+  dangers: ['Not into the display: many medicines kill corals, shrimps and the filter.'],
+  steps: ['Test salinity, temperature, ammonia and pH first: bad water looks like illness.'],
   sources: ['practice'],
   next: [urgentAction('copper or medicine')],
 });

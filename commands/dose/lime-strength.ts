@@ -2,6 +2,7 @@ import { capacity, checkedTopOff } from '../../core/dosing/limewater.ts';
 import { fixed, significant, span, volume } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { answer, type Answer } from '../answer.ts';
+import { opened } from '../short/remark-first.ts';
 import { askedAmount } from './asked-amount.ts';
 import { askedCompound, askedWater, inOwnUnit } from './asked.ts';
 import { limewaterCare, limewaterSources } from './top-off.ts';
@@ -26,25 +27,22 @@ export function limeStrength(
   const amount = askedAmount(powder, askedCompound('calcium hydroxide'));
   const water = readQuantity('volume', per, { field: 'per' });
   const [least, most] = [amount.lowG / water.value, amount.highG / water.value];
-  const limit = `about ${grams(low, high)} g per litre dissolve at ${fixed(tempC, 0)} °C`;
+  const limit = `about ${grams(low, high)} g dissolve at ${fixed(tempC, 0)} °C`;
   const is = `${powder} in ${volume(water.value)} is ${least === most ? '' : 'roughly '}${grams(least, most)} g per litre`;
   const [verdict, why] =
     most <= low
-      ? ['Not too strong', ', so all of it dissolves and it is weaker than full limewater.']
+      ? ['Not too strong', 'All of it dissolves, and it is weaker than full limewater.']
       : least >= high
-        ? [
-            'More than dissolves',
-            '. The rest settles and makes the clear liquid no stronger; what harms is the settled powder going in.',
-          ]
-        : ['As strong as it gets', '; a little may settle.'];
+        ? ['More than dissolves', 'The rest settles and makes the clear liquid no stronger.']
+        : ['As strong as it gets', 'A little may settle.'];
   const brings = daily === undefined ? undefined : broughtBy(daily, tank, [least, most], { low, high });
-  return answer({
-    headline: `${verdict}: ${is}${brings === undefined ? `, and ${limit}${why}` : `. ${brings.words}`}`,
+  const given = answer({
+    headline: '',
     read: [...amount.read, ...water.notes, ...(brings?.read ?? [])],
     facts: [
       {
         label: 'What dissolves',
-        value: `${limit}: ${grams(low * water.value, high * water.value)} g in ${volume(water.value)}`,
+        value: `about ${grams(low, high)} g per litre at ${fixed(tempC, 0)} °C: ${grams(low * water.value, high * water.value)} g in ${volume(water.value)}`,
       },
     ],
     steps: [
@@ -52,9 +50,21 @@ export function limeStrength(
       'What it brings hangs on what evaporates: test alkalinity and pH daily for a week, and stop at pH 8.5.',
       'Weigh it once: a teaspoon of lime is packed very differently.',
     ],
-    cautions: limewaterCare,
+    dangers: [
+      ...limewaterCare.dangers,
+      ...(least >= high ? ['What harms is the settled powder going in: keep the intake above it.'] : []),
+    ],
+    cautions: limewaterCare.cautions,
     sources: limewaterSources,
   });
+  return opened(
+    [
+      { value: brings === undefined ? `${verdict}: ${is}, and ${limit}.` : `${verdict}: ${is}.` },
+      brings === undefined ? undefined : { label: 'It brings', value: brings.words },
+      { label: 'So', value: why },
+    ],
+    given,
+  );
 }
 
 /**

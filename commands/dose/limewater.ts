@@ -87,7 +87,7 @@ function batch({ litres, strength, tempC, notes }: Limewater): Answer {
     working: [
       `${significant(strength.low, 4)} to ${significant(strength.high, 4)} g per litre at ${fixed(tempC, 1)} °C × ${volume(litres.value)}`,
     ],
-    cautions: limewaterCare,
+    ...limewaterCare,
     sources: limewaterSources,
   });
 }

@@ -35,7 +35,7 @@ export const netCommand = defineCommand({
     const factor =
       over >= 2 ? `${fixed(over, 1)} times the dose` : `${fixed(100 * (over - 1), 0)} % too much`;
     return answer({
-      headline: `Yes, it matters: dosing for ${glass} in a tank that holds ${net} is ${factor}${rise === undefined ? '' : `, +${shown(id, rise.value * over)} where ${rise.text} was meant`}. Use the net water.`,
+      headline: `Yes, it matters: dosing for ${glass} in a tank that holds ${net} is ${factor}${rise === undefined ? '' : `, +${shown(id, rise.value * over)} where ${rise.text} was meant`}.`,
       read: [
         `${net} as the water really in the system, ${glass} as the size of the glass`,
         ...sizes.read,
@@ -47,7 +47,7 @@ export const netCommand = defineCommand({
           : sizes.units.map((unit) => doseLine(salt, id, rise, sizes, unit)),
       steps: [
         `Dose for ${net}, everywhere: doses, water changes, additives of any kind.`,
-        'To measure the net volume: count the litres when you next fill it, or dose a small known amount, retest, and work back from the rise.',
+        'To measure it: count the litres when you next fill it, or dose a little and work back from the rise.',
       ],
       working: [`${glass} / ${net} = ${fixed(over, 3)}`],
       cautions: [

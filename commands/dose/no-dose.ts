@@ -7,7 +7,7 @@ import { limitsOf } from '../../core/water/limits.ts';
 const lowering: Readonly<Partial<Record<ParameterId, readonly string[]>>> = {
   alkalinity: [
     'Stop every source of alkalinity, limewater included, and retest with a fresh sample or a second kit.',
-    'Let the tank use it up; where corals suffer, change a moderate part of the water with new water of lower alkalinity.',
+    'Let the tank use it up; where corals suffer, change a moderate part for water of lower alkalinity.',
   ],
   calcium: ['Stop dosing calcium and let growth use it up, or change water with a mix of lower calcium.'],
   magnesium: ['Stop dosing magnesium; water changes with a mix of lower magnesium bring it down.'],
@@ -24,7 +24,7 @@ export function noDose(id: ParameterId, change: Change): Answer {
     headline: `No dose: ${already}.`,
     read: change.read,
     steps: lowering[id] ?? ['Stop what adds it, retest, and let use or a water change bring it down.'],
-    cautions:
+    dangers:
       id === 'alkalinity'
         ? ['Never pour acid or CO2 into a tank to pull alkalinity down: pH collapses first.']
         : [],

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import { handling, hazard } from '../../core/care/hazards.ts';
 import { suppliedPerMl } from '../../core/dosing/solution.ts';
 import { Problem } from '../../core/problem.ts';
 import { mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
@@ -9,6 +9,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { opened, type Opening } from '../short/remark-first.ts';
 import { askedCompound, askedParameter, askedPurity, oneForm, shown } from './asked.ts';
 import { askedChange, withinKit } from './change.ts';
 import { doseOfStock, stockOf } from './stock.ts';
@@ -51,11 +52,22 @@ export const solutionCommand = defineCommand({
     const change = askedRise(id, input.now, input.goal);
     const stock = { compound, id, rise: change?.rise ?? 0, gL, purity: purity.share };
     const isLitre = Math.abs(final.value - 1) < 1e-9;
-    const weighIn = isLitre || tooMuch !== undefined ? '' : `${powder} made up to ${volume(final.value)}: `;
+    const made = `${powder} in ${volume(final.value)}`;
     const tank =
       change?.isDose === true && input.tank !== undefined ? tankDose(stock, input.tank) : undefined;
-    return answer({
-      headline: `${weighIn}${tank?.first ?? ''}${tooMuch === undefined ? '' : `${tooMuch}: ${limit}. Make it weaker, with ${powder} in ${volume(final.value)}: `}${significant(gL, 4)} g of ${compound.name} per litre: each mL holds ${perMlWords(id, perMl)} and raises 100 L by ${shown(id, perMl / 100)}.`,
+    const parts: readonly (Opening | undefined)[] = [
+      tooMuch === undefined
+        ? undefined
+        : { label: 'What dissolves', value: `${tooMuch}. Make it weaker, with ${made}.` },
+      tank === undefined ? undefined : { label: 'Dose', value: tank.first },
+      {
+        label: `${significant(gL, 4)} g of ${compound.name} per litre`,
+        value: `each mL raises 100 L by ${shown(id, perMl / 100)}`,
+        sentence: `${isLitre ? '' : `${made} is `}${significant(gL, 4)} g of ${compound.name} per litre: each mL raises 100 L by ${shown(id, perMl / 100)}.`,
+      },
+    ];
+    const given = answer({
+      headline: '',
       read: [
         `${mass(grams.value)} of powder made up to ${volumeAsWritten(final.value, final.written, final.unit)}`,
         ...grams.notes,
@@ -65,8 +77,9 @@ export const solutionCommand = defineCommand({
         ...(tank?.read ?? []),
       ],
       facts: [
-        { label: 'What dissolves', value: limit },
         ...(change === undefined ? [] : [doseFact(stock, change)]),
+        { label: 'What dissolves', value: limit },
+        { label: 'Each mL holds', value: perMlWords(id, perMl) },
       ],
       steps: [
         ...(tank?.steps ?? []),
@@ -80,9 +93,10 @@ export const solutionCommand = defineCommand({
         supplyLine(compound, id),
         `${significant(gL / 1000, 4)} g per mL${purity.share === 1 ? '' : ` × ${significant(purity.share, 3)}`} → ${perMlWords(id, perMl)} per mL`,
       ],
-      cautions: handlingCautions(compound.hazard),
+      ...handling(compound.hazard),
       sources: ['iupac21', hazard(compound.hazard).basis, source],
     });
+    return opened(parts, given);
   },
 });
 

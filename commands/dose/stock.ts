@@ -25,12 +25,14 @@ export interface Stock {
   readonly source: SourceCode;
 }
 
+/** Behind a solubility that is not of a source at hand. */
+export const HANDBOOK = ' (handbook value from memory)';
+
 /** The strength a bottle can really have: what was weighed in, or the strongest that surely dissolves. */
 export function stockOf(compound: Compound, massG: number, finalL: number): Stock {
   const asked = strengthGL(massG, finalL);
   const { mostGL, stockGL, tempC, source } = solubility(compound);
-  const memory = source === 'memory' ? ', a handbook value from memory' : '';
-  const limit = `about ${figures(mostGL)} g of ${compound.name} per litre are sure to dissolve at ${tempC} °C${memory}`;
+  const limit = `about ${figures(mostGL)} g per litre are sure to dissolve at ${tempC} °C${source === 'memory' ? HANDBOOK : ''}`;
   if (asked <= mostGL * (1 + 1e-9)) return { gL: asked, tooMuch: undefined, limit, source };
   const gL = roundedDown(stockGL, 10 * threeFigures(stockGL));
   return {

@@ -1,4 +1,4 @@
-import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import { handling, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { solubility } from '../../core/dosing/solubility.ts';
 import { suppliedPerMl } from '../../core/dosing/solution.ts';
@@ -7,6 +7,7 @@ import { weighable } from '../../core/quantity/portion.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer } from '../answer.ts';
 import { shown } from './asked.ts';
+import { HANDBOOK } from './stock.ts';
 
 /** How much of a powder a bottle can hold: what dissolves at most, and what keeps dissolved in a cool room. */
 export function strongest(
@@ -17,12 +18,14 @@ export function strongest(
 ): Answer {
   const { mostGL, stockGL, tempC, source } = solubility(compound);
   const perMl = suppliedPerMl(compound, id, stockGL);
-  const memory = source === 'memory' ? ', a handbook value from memory' : '';
   return answer({
-    headline: `At most about ${weighable(mostGL * finalL)} of ${compound.name} is sure to dissolve in ${volume(finalL)} at ${tempC} °C${memory}; weigh in ${weighable(stockGL * finalL)}, so that none falls out in a cool room.`,
+    headline: `Weigh in ${weighable(stockGL * finalL)} of ${compound.name} for ${volume(finalL)}, so that none falls out in a cool room.`,
     read,
     facts: [
-      { label: 'At most', value: `${significant(mostGL, 2)} g per litre` },
+      {
+        label: 'At most',
+        value: `about ${weighable(mostGL * finalL)} is sure to dissolve at ${tempC} °C${source === 'memory' ? HANDBOOK : ''}, ${significant(mostGL, 2)} g per litre`,
+      },
       {
         label: 'To weigh in',
         value: `${significant(stockGL, 2)} g per litre: each mL raises 100 L by ${shown(id, perMl / 100)}`,
@@ -34,7 +37,7 @@ export function strongest(
         : 'Dissolve in about three quarters of the water, then fill up to the mark with fresh (RO) water.',
       'Label the bottle with what it is, its strength and the date. Keep it closed; never in a drinks bottle.',
     ],
-    cautions: handlingCautions(compound.hazard),
+    ...handling(compound.hazard),
     sources: ['iupac21', hazard(compound.hazard).basis, source],
   });
 }

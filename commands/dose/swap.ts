@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import { handling, hazard } from '../../core/care/hazards.ts';
 import type { Compound } from '../../core/dosing/compound.ts';
 import { gramsForGram, sharedBy } from '../../core/dosing/swap.ts';
 import { Problem } from '../../core/problem.ts';
@@ -66,7 +66,8 @@ export const swapCommand = defineCommand({
           ? ['a carbonate counts twice, but its sodium weighs too: (105.99 / 2) / 84.01 = 0.631']
           : []),
       ],
-      cautions: [...besides(from, to), ...handlingCautions(to.hazard)],
+      dangers: handling(to.hazard).dangers,
+      cautions: [...besides(from, to), ...handling(to.hazard).cautions],
       sources: [
         ...(id === 'alkalinity' ? (['iupac21', 'dsc07'] as const) : (['iupac21'] as const)),
         hazard(to.hazard).basis,

@@ -27,8 +27,8 @@ export function tankDose(
   const often = daily === undefined ? '' : `, ${daily},`;
   return {
     first: isMeasured
-      ? `${all} of that solution${often} moves ${label} up by ${shown(id, rise)} in ${volume(tankL)}. `
-      : `${label} up by ${shown(id, rise)} in ${volume(tankL)} would take ${all}. `,
+      ? `${all} of that solution${often} moves ${label} up by ${shown(id, rise)} in ${volume(tankL)}.`
+      : `${label} up by ${shown(id, rise)} in ${volume(tankL)} would take ${all}.`,
     steps:
       pace === undefined
         ? []

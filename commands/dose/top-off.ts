@@ -1,4 +1,4 @@
-import { handlingCautions } from '../../core/care/hazards.ts';
+import { handling } from '../../core/care/hazards.ts';
 import { capacity, checkedTopOff, recipe, type Strength } from '../../core/dosing/limewater.ts';
 import { fixed, mass, significant, volume, volumeAsWritten } from '../../core/quantity/format.ts';
 import { decimalsOf, roundedDown, threeFigures, weighable } from '../../core/quantity/portion.ts';
@@ -17,12 +17,17 @@ export interface Limewater {
 }
 
 /** How to handle and dose limewater. */
-export const limewaterCare = [
-  'Drip it slowly, best at night, into strong flow; keep pH at or below 8.5 (common practice) and never pour it in at once.',
-  'When evaporation changes with the season, lime in the top-off changes with it: measure alkalinity again.',
-  'Cover the vessel: air turns the lime to chalk. Use the clear part only, never shaken up, and leave the last centimetres.',
-  ...handlingCautions('lime'),
-];
+export const limewaterCare = {
+  dangers: [
+    ...handling('lime').dangers,
+    'Drip it slowly, best at night, into strong flow, pH at or below 8.5; never pour it in at once.',
+  ],
+  cautions: [
+    'When evaporation changes with the season, lime in the top-off changes with it: measure alkalinity again.',
+    'Cover the vessel: air turns the lime to chalk. Use the clear part only, never shaken up, and leave the last centimetres.',
+    ...handling('lime').cautions,
+  ],
+};
 export const limewaterSources = ['bates56', 'lange', 'memory', 'iupac21', 'dkh', 'practice', 'ghs'] as const;
 
 /** What limewater in the daily top-off brings, and the lime that covers a use (meq/L a day) where one is known. */
@@ -46,7 +51,7 @@ export function topOff(
   ];
   const common = {
     read: [...new Set(read)],
-    cautions: limewaterCare,
+    ...limewaterCare,
     sources: limewaterSources,
   };
   if (use === undefined) {
@@ -83,18 +88,18 @@ export function topOff(
     ...common,
     headline: `Yes: ${dayG} of calcium hydroxide a day, ${perLitre} per litre of top-off, covers ${shown('alkalinity', use.value)} a day in ${volume(tankL)}.`,
     facts: [
-      ...facts,
       {
-        label: 'Calcium with it',
-        value: `${significant(calciumWithAlkalinity(use.value), 2)} mg/L a day, the ratio growth uses`,
+        label: 'Strength',
+        value: `${fixed(lime.ofSaturation * 100, 0)} % of saturation: full strength would overdose by ${shown('alkalinity', full.alkMeqL - use.value)} a day`,
       },
       {
         label: 'Or as saturated limewater',
         value: mixed(litres.value, lime.saturatedL),
       },
+      ...facts,
       {
-        label: 'Strength',
-        value: `${fixed(lime.ofSaturation * 100, 0)} % of saturation: full strength would overdose by ${shown('alkalinity', full.alkMeqL - use.value)} a day`,
+        label: 'Calcium with it',
+        value: `${significant(calciumWithAlkalinity(use.value), 2)} mg/L a day, the ratio growth uses`,
       },
     ],
     steps: [

@@ -138,16 +138,20 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
   }
   const { use, change, alert, read } = logged;
   const given = useAnswer(id, use, askedWater(filled), read, useWorking(id, use, undefined));
-  const flags = [changeStep(id, change), alert].filter((step) => step !== undefined);
+  const flags = [...changeSteps(id, change), ...(alert === undefined ? [] : [alert])];
   const next = [action('show the log', 'log show', { of: id, tank: tank.name })];
   return { ...given, steps: [...flags, ...given.steps], next };
 }
 
-function changeStep(id: ParameterId, change: UseChange | undefined): string | undefined {
-  if (change === undefined) return undefined;
+function changeSteps(id: ParameterId, change: UseChange | undefined): readonly string[] {
+  if (change === undefined) return [];
   const { unit, label } = parameter(id);
   const { direction, perDay, usualPerDay } = change;
-  return `The use of ${label} went ${direction} suddenly: ${significant(perDay, 2)} ${unit} a day now, about ${significant(usualPerDay, 2)} before. Test again with the same kit, look for the cause (a doser or reactor that stopped, a dose not logged, a new kit), and change the dosing only then.`;
+  return [
+    `The use of ${label} went ${direction} suddenly: ${significant(perDay, 2)} ${unit} a day now, about ${significant(usualPerDay, 2)} before.`,
+    'Test again with the same kit and look for the cause: a doser or reactor that stopped, a dose not logged.',
+    'Change the dosing only then.',
+  ];
 }
 
 /** The time between the readings, from their dates or from what was said. */

@@ -1,6 +1,7 @@
 import type { Answer } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 import { answerOf } from '../defaults.ts';
+import { opened } from '../short/remark-first.ts';
 import { amountCommand } from './amount.ts';
 
 /** Nitrate and phosphate both read zero: feed first; what +1 nitrate and +0.03 phosphate would take. Common practice, no source. */
@@ -19,20 +20,26 @@ export function zeroNutrients(volume: string | undefined, context: OwnContext): 
 }
 
 function joined(first: Answer, second: Answer): Answer {
-  const both = <K extends 'read' | 'working' | 'cautions' | 'sources'>(key: K): Answer[K] =>
+  const both = <K extends 'read' | 'working' | 'dangers' | 'cautions' | 'sources'>(key: K): Answer[K] =>
     [...new Set([...first[key], ...second[key]])] as unknown as Answer[K];
-  return {
+  const given = {
     ...first,
-    headline: `Feed before you dose. If you dose: ${first.headline} ${second.headline}`,
     read: both('read'),
     facts: [...first.facts, ...second.facts],
     steps: [
-      'Test again: zero on a hobby kit means below its limit, not none. Algae take nutrients up before a test can see them.',
+      'Test again: a kit that shows zero means below its limit, and algae take nutrients up before it can see them.',
       'Feed the fish a little more or more often, skim less, take out phosphate media; pull the red growth by hand.',
       ...new Set([...first.steps, ...second.steps]),
     ],
     working: both('working'),
+    dangers: both('dangers'),
     cautions: both('cautions'),
     sources: both('sources'),
   };
+  const parts = [
+    { value: 'Feed before you dose.' },
+    { label: 'If you dose nitrate', value: first.headline },
+    { label: 'Phosphate', value: second.headline },
+  ];
+  return opened(parts, given);
 }

@@ -10,11 +10,7 @@ export function batteryAnswer(card: Answer, watts: readonly number[], hours: num
     watts.length < 2
       ? []
       : watts.map((one) => ({ label: `${significant(one)} W alone`, value: needs(one, hours) }));
-  return sumFirst(
-    card,
-    `${loads(watts)} for ${significant(hours)} h: ${needs(all, hours)}. Before it an air pump with spare batteries.`,
-    each,
-  );
+  return sumFirst(card, `${loads(watts)} for ${significant(hours)} h: ${needs(all, hours)}.`, each);
 }
 
 /** The card with how long a battery of so many Wh on its label runs the load, and whether that is as long as is wanted. */

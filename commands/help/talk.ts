@@ -50,11 +50,13 @@ export function beginning(): Answer {
       'Welcome! Slowly is the quickest way: salt water first, then weeks of cycling, then one hardy animal.',
     steps: [
       'Read the short cards below, in this order.',
-      'Mains and water first: every plug behind a ground-fault switch, every cable with a drip loop.',
       'Mix salt water with RO water, and check the salinity with an instrument you have checked.',
       'Let the tank cycle until ammonia and nitrite both read none and stay there, often three to six weeks.',
       'Then a few snails, then one hardy coral or fish, and two weeks of watching before the next.',
       'Keep the tank here with /tank new: after that I work with your litres.',
+    ],
+    dangers: [
+      'Mains and water first: every plug behind a ground-fault switch, every cable with a drip loop.',
     ],
     cautions: ['Times are common practice: keepers differ.'],
     sources: ['practice'],
@@ -67,8 +69,8 @@ export function firstAnimals(): Answer {
   return {
     ...beginning(),
     headline:
-      'First the cycle, until ammonia and nitrite both read none; then a few snails, then one hardy coral or fish, and two weeks of watching before the next.',
-    steps: ['Read the short cards below, in this order.'],
+      'First the cycle, until ammonia and nitrite both read none; then a few snails, then one hardy coral or fish.',
+    steps: ['Two weeks of watching before the next.', 'Read the short cards below, in this order.'],
   };
 }
 
@@ -107,7 +109,7 @@ export function standing(context: OwnContext): Answer {
     headline: 'Tell me what it reads and what you see, and I say how it stands.',
     steps: [
       'Look first: do all pumps run, do fish breathe calmly and eat, are corals open?',
-      'Then what you can measure: temperature and salinity, then alkalinity, nitrate and phosphate; in a young tank ammonia.',
+      'Then measure: temperature, salinity, alkalinity, nitrate, phosphate; in a young tank ammonia.',
       'Type it in one line: "25 C, salinity 34 ppt, alk 8, no3 10".',
     ],
     sources: ['practice'],

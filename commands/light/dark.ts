@@ -20,7 +20,10 @@ export const darkCommand = defineCommand({
     const read =
       days === undefined ? undefined : readQuantity('days', days, { field: 'days', fallback: 'days' });
     return answer({
-      headline: `${read === undefined ? '' : verdict(read.value)}Two to three days without light do corals no harm (common practice). Beyond that they pale, those that need most light first.`,
+      headline: `${read === undefined ? '' : verdict(read.value)}Two to three days without light do corals no harm.`,
+      facts: [
+        { label: 'beyond that', value: 'they pale, those that need most light first (common practice)' },
+      ],
       read: read === undefined ? [] : [`${long(read.value)} without light`, ...read.notes],
       steps: [
         'Water movement and warmth count more than light: see to the pumps and the heater first.',
@@ -28,7 +31,7 @@ export const darkCommand = defineCommand({
         'Feed little meanwhile: without light the tank takes up less.',
         'When the light is back, begin at about half and go up over one to two weeks.',
       ],
-      cautions: ['No blackout against algae with corals that need much light.'],
+      dangers: ['No blackout against algae with corals that need much light.'],
       sources: ['practice'],
       next: [urgentAction('power cut')],
     });

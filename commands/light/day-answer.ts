@@ -12,7 +12,7 @@ export function changedDayAnswer(now: number, then: number): Answer {
   return answer({
     headline: longer
       ? `Dim to about ${percent} % of the PAR you have now if you go from ${now} to ${then} h: that keeps the light of a day the same.`
-      : `Going from ${now} to ${then} h is less light a day, and can be done at once; the same total would need ${percent} % of the PAR, which you go up to slowly.`,
+      : `Going from ${now} to ${then} h is less light a day and can be done at once; the same total needs ${percent} % of the PAR: go up slowly.`,
     read: [`${now} h of full light a day now, ${then} h then; no PAR given`],
     steps: [
       'Change by about half an hour a week, and look at the corals before each step.',
@@ -68,12 +68,14 @@ export function usualDayAnswer(hours: number | undefined): Answer {
       ? `${hours} h of full light is ${dayVerdict({ fullHours: hours, rampHours: 0 })}. `
       : '';
   return answer({
-    headline: `${verdict}Run ${usualFullHours.low} to ${usualFullHours.high} h of main light a day, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night. What counts is PAR times hours.`,
+    headline: `${verdict}Run ${usualFullHours.low} to ${usualFullHours.high} h of main light a day, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps, and a real night.`,
     steps: [
       'Change what you run now by no more than half an hour a week.',
       'With a PAR reading I work out the daily total: /light hours reading:200 PAR.',
     ],
-    cautions: ['More hours make up for little PAR only in part, and feed algae.'],
+    cautions: [
+      'What counts is PAR times hours. More hours make up for little PAR only in part, and feed algae.',
+    ],
     sources: ['practice'],
     next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
   });

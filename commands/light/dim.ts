@@ -17,7 +17,7 @@ import {
   TOO_MUCH_SIGNS,
 } from './words.ts';
 
-const MAINS_CAUTION = 'Lamp and water: hang the lamp safely, dry hands, and unplug it before you move it.';
+const MAINS_DANGER = 'Lamp and water: hang the lamp safely, dry hands, and unplug it before you move it.';
 
 export const dimCommand = defineCommand({
   path: ['light', 'dim'],
@@ -58,7 +58,8 @@ export const dimCommand = defineCommand({
         working: [
           `${fixed(reading.value, 1)} PAR x 100 % / ${fixed(at.value, 1)} % = ${par(found.ppfdAtFull)} at full power`,
         ],
-        cautions: [TOO_MUCH_IS_COMMONER, MAINS_CAUTION],
+        dangers: [MAINS_DANGER],
+        cautions: [TOO_MUCH_IS_COMMONER],
       });
     }
     const settingPercent = settable(found.settingPercent, goal.value);
@@ -82,7 +83,6 @@ export const dimCommand = defineCommand({
       facts: [
         bandFact('now', reading.value),
         bandFact('wanted', goal.value),
-        { label: 'setting', value: `about ${setting}` },
         { label: 'full power', value: `about ${par(found.ppfdAtFull)}` },
       ],
       steps: [
@@ -99,7 +99,8 @@ export const dimCommand = defineCommand({
       working: [
         `${fixed(at.value, 1)} % x ${fixed(goal.value, 1)} PAR / ${fixed(reading.value, 1)} PAR = ${fixed(found.settingPercent, 1)} %, rounded down`,
       ],
-      cautions: [...cautions, MAINS_CAUTION],
+      dangers: [MAINS_DANGER],
+      cautions,
       next:
         weeks > 1
           ? [action('week by week', 'light ramp', { now: `${fixed(at.value, 1)} %`, goal: setting })]

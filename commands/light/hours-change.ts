@@ -11,6 +11,7 @@ import {
 import { USUAL_RAISE_PERCENT } from '../../core/light/ramp.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import type { Answer, Fact, NextAction } from '../answer.ts';
+import { fittingHeadline } from '../fitting.ts';
 import { action } from '../calls.ts';
 import { daily, duration, TOO_MUCH_SIGNS } from './words.ts';
 
@@ -50,18 +51,23 @@ export function totalFact(label: string, lighting: Lighting): Fact {
   return { label, value, verdict: dayVerdict(lighting.period) };
 }
 
-type Change = Pick<Answer, 'headline' | 'facts' | 'steps' | 'working' | 'cautions' | 'next'>;
+type Change = Pick<Answer, 'headline' | 'facts' | 'steps' | 'working' | 'dangers' | 'cautions' | 'next'>;
 
 /** Answers a change of hours, of peak, or of both: the missing one is what keeps the daily total. */
 export function changeAnswer(now: Lighting, wanted: Wanted): Change {
   const then = lightingThen(now, wanted);
   const tooLong = dayVerdict(then.period) === 'too long';
+  const said = `${periodText(now.period)} at ${par(now.ppfd)}`;
+  const rises = tooLong ? [] : riseDangers(now, then);
   return {
-    headline: tooLong ? againstLong(then) : headline(now, then, wanted),
+    headline: tooLong
+      ? againstLong(then)
+      : fittingHeadline(headline(now, then, wanted, said), headline(now, then, wanted, 'now')),
     facts: [totalFact('now', now), totalFact('then', then)],
-    steps: tooLong || isSame(now, then) ? [] : [changeStep(now, then, wanted)],
+    steps: tooLong || isSame(now, then) ? [] : changeSteps(now, then, wanted),
     working: [totalWorking(now), totalWorking(then)],
-    cautions: tooLong ? [] : riseCautions(now, then),
+    dangers: rises,
+    cautions: rises.length === 0 ? [] : [TOO_MUCH_SIGNS],
     next: tooLong ? [] : rampNext(now, then),
   };
 }
@@ -75,7 +81,7 @@ function totalChangePercent(now: Lighting, then: Lighting): number {
   return (totalOf(then) / totalOf(now) - 1) * 100;
 }
 
-function riseCautions(now: Lighting, then: Lighting): string[] {
+function riseDangers(now: Lighting, then: Lighting): string[] {
   const rises = [
     { of: 'the peak', percent: (then.ppfd / now.ppfd - 1) * 100 },
     { of: 'the daily total', percent: totalChangePercent(now, then) },
@@ -84,9 +90,7 @@ function riseCautions(now: Lighting, then: Lighting): string[] {
   return [
     ...(said === ''
       ? []
-      : [
-          `This raises ${said}: go up about ${USUAL_RAISE_PERCENT} % a week, not in one go. ${TOO_MUCH_SIGNS}`,
-        ]),
+      : [`This raises ${said}: go up about ${USUAL_RAISE_PERCENT} % a week, not in one go.`]),
     ...(lightBand(then.ppfd) === 'very bright'
       ? [`${par(then.ppfd)} is more than most corals are kept at.`]
       : []),
@@ -110,8 +114,8 @@ function againstLong({ period }: Lighting): string {
   return `Do not run ${periodText(period)}: stay at ${usualFullHours.low} to ${usualFullHours.high} h of main light, at most ${usualLitHours.high} h with the ramps.`;
 }
 
-function headline(now: Lighting, then: Lighting, wanted: Wanted): string {
-  const before = `${periodText(now.period)} at ${par(now.ppfd)}`;
+/** `before` is what is run now, in full or as that word. */
+function headline(now: Lighting, then: Lighting, wanted: Wanted, before: string): string {
   const after = `${periodText(then.period)} at ${par(then.ppfd)}`;
   if (isSame(now, then)) return `Change nothing: ${after} is what you run now, ${daily(totalOf(now))}.`;
   if (wanted.fullHours === undefined) return `Run ${after}: ${keeps(now, then, before)}.`;
@@ -122,7 +126,7 @@ function headline(now: Lighting, then: Lighting, wanted: Wanted): string {
   const size = fixed(Math.abs(changePercent), 0);
   if (size === '0') return `${after}: ${keeps(now, then, before)}.`;
   const direction = changePercent > 0 ? 'more' : 'less';
-  return `${after} gives ${daily(totalOf(then))}, ${size} % ${direction} than ${before} (${daily(totalOf(now))}).`;
+  return `${after} gives ${daily(totalOf(then))}, ${size} % ${direction} than ${before}.`;
 }
 
 /** "gives the same 5.8 mol/m² a day as 8 h at 200 PAR", or both totals where rounding down parts them. */
@@ -131,13 +135,16 @@ function keeps(now: Lighting, then: Lighting, before: string): string {
   return was === is ? `gives the same ${is} as ${before}` : `gives ${is}, about the ${was} of ${before}`;
 }
 
-function changeStep(now: Lighting, then: Lighting, wanted: Wanted): string {
+function changeSteps(now: Lighting, then: Lighting, wanted: Wanted): readonly string[] {
   if (wanted.fullHours !== undefined && wanted.ppfd !== undefined) {
-    return `Change slowly: hours by about half an hour a week, a brighter peak by at most ${USUAL_RAISE_PERCENT} % a week; one of the two at a time.`;
+    return [
+      `Change slowly: hours by about half an hour a week, a brighter peak by at most ${USUAL_RAISE_PERCENT} % a week.`,
+      'One of the two at a time.',
+    ];
   }
   const longer = then.period.fullHours > now.period.fullHours;
   const order = longer ? 'lower the peak first, then add hours' : 'take hours off first, then raise the peak';
-  return `Change slowly, about half an hour of light a week with the peak to match: ${order}.`;
+  return [`Change by about half an hour of light a week, the peak to match: ${order}.`];
 }
 
 function rampNext(now: Lighting, then: Lighting): NextAction[] {

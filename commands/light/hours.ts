@@ -63,7 +63,7 @@ export const hoursCommand = defineCommand({
       ],
       steps: [...main.steps, ...ADVICE_STEPS],
       working: ['daily light = PAR x hours x 0.0036; a linear ramp counts half', ...main.working],
-      cautions: [...ADVICE_CAUTIONS, ...main.cautions],
+      cautions: [...main.cautions, ...ADVICE_CAUTIONS],
       sources: ['dli', 'practice'],
     });
   },
@@ -100,9 +100,9 @@ function overview(ppfd: number, rampHours: number): Answer {
     usual.low === usual.high ? daily(totalOf(high)) : `${fixed(totalOf(low), 1)} to ${daily(totalOf(high))}`;
   const twelve = day(12).period;
   return answer({
-    headline: `Run ${hours} of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps: at ${par(ppfd)} that is ${total}. What counts is the daily total.`,
+    headline: `Run ${hours} of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps: at ${par(ppfd)} that is ${total}.`,
+    isList: true,
     facts: [
-      bandFact('light at the coral', ppfd),
       ...days.map((one) => totalFact(duration(one.period.fullHours), one)),
       ...(rampHours === 0 ? [totalFact('8 h with ramps', day(8, 1))] : []),
       ...(litHours(twelve) > 24
@@ -114,6 +114,7 @@ function overview(ppfd: number, rampHours: number): Answer {
               verdict: dayVerdict(twelve),
             },
           ]),
+      bandFact('light at the coral', ppfd),
     ],
     steps: ['Change slowly from what you run now, about half an hour a week.'],
     working: days.map(totalWorking),
@@ -128,7 +129,7 @@ function asItIs(now: Lighting): Answer {
     headline: long
       ? `${what}, but the day is too long: cut it to ${usualLitHours.low} to ${usualLitHours.high} h with the ramps.`
       : `${what}; the length is ${verdict === 'usual' ? 'fine' : verdict}.`,
-    facts: [bandFact('light at the coral', now.ppfd), totalFact('now', now)],
+    facts: [totalFact('now', now), bandFact('light at the coral', now.ppfd)],
     steps: long ? ['Take the hours off at the same peak; less light needs no ramp.'] : [],
     working: [totalWorking(now)],
   });

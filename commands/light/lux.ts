@@ -33,13 +33,14 @@ export const luxCommand = defineCommand({
         'light at the spot of the sensor; at the coral, under water, it is less',
         ...reading.notes,
       ],
+      isList: true,
       facts: shownFor(input.lamp).map((id) => lampFact(id, reading.value)),
       steps: [
         'Borrow or rent a quantum meter that goes under water, and measure at the coral.',
         'Use the phone only to compare: same phone, same spot, same colour setting, before and after a change.',
         ...(mixUnknown
           ? [
-              'Which channels are on, and how far? Name the mix as lamp (white, blue-white or blue) and the range gets narrower.',
+              'Which channels are on? Name the mix as lamp (white, blue-white or blue): the range gets narrower.',
             ]
           : []),
       ],
@@ -48,9 +49,9 @@ export const luxCommand = defineCommand({
         ...(known === undefined ? [] : [`lux per PAR: ${known.basis}`]),
         'lux weights light as the eye does, most in the green and hardly at all in the blue corals are lit with',
       ],
+      dangers: ['Do not set light for corals by this range.'],
       cautions: [
         'A phone clips in bright light and may not see violet or blue as a lux meter should. Never take it under water or hold it loosely over the tank.',
-        'Do not set light for corals by this range.',
         ...(mayBeBlue ? ['Strong violet channels push the true PAR higher still.'] : []),
       ],
       sources: ['cie', ...(known?.sources ?? (['si19', 'cie15', 'th83'] as const))],

@@ -14,7 +14,7 @@ import type { NewLightPoint } from '../placed.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { pointsAnswer } from './points-answer.ts';
 import { removedAnswer } from './point-removed.ts';
-import { changedFacts } from './verdict-changes.ts';
+import { changedLight } from './verdict-changes.ts';
 import { readPar } from './words.ts';
 
 export const measuredCommand = defineCommand({
@@ -79,7 +79,7 @@ function stored(keep: Keep, tank: Tank, points: readonly NewLightPoint[], nowMs:
   const before = sceneOf(keep, tank, nowMs);
   const kept = keep.addLightPoints(tank.id, points);
   const after = sceneOf(keep, tank, nowMs);
-  const changes = changedFacts(before, after);
+  const changes = changedLight(before, after);
   const again = tankInput(keep, tank);
   const [first] = kept;
   const what =
@@ -87,14 +87,16 @@ function stored(keep: Keep, tank: Tank, points: readonly NewLightPoint[], nowMs:
       ? `${par(first.ppfd)} is kept as reading ${first.id} of ${tank.name}`
       : `${kept.length} readings are kept for ${tank.name}`;
   return answer({
-    headline: `${what}: ${changes.length === 0 ? "no coral's light verdict changes" : `the light verdict changes for ${changes.length === 1 ? 'one coral' : `${changes.length} corals`}`}.`,
+    headline: `${what}: ${changes.facts.length === 0 ? "no coral's light verdict changes" : `the light verdict changes for ${changes.facts.length === 1 ? 'one coral' : `${changes.facts.length} corals`}`}.`,
     read: kept.map(
       ({ id, spot, ppfd }) => `reading ${id}: ${par(ppfd)}, ${spotSaid({ spot, rough: false }, after.box)}`,
     ),
-    facts: changes,
+    facts: changes.facts,
+    isList: true,
     steps: [
-      'A reading holds for the lamp setting it was taken at: measure again after you change the lamp, its height or its hours of dimming.',
+      'A reading holds for its lamp setting: measure again when the lamp, its height or its dimming changes.',
     ],
+    working: changes.working,
     cautions: guessedCautions(after),
     sources: ['practice'],
     next: [

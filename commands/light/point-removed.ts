@@ -6,7 +6,7 @@ import { sceneOf } from '../coral/scene-of.ts';
 import { spotShort } from '../coral/spot-said.ts';
 import { tankInput } from '../coral/tank-input.ts';
 import type { Keep, Tank } from '../keep.ts';
-import { changedFacts } from './verdict-changes.ts';
+import { changedLight } from './verdict-changes.ts';
 
 /** Takes a reading out; one button puts it back. @throws Problem when the tank has none of that number. */
 export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: number): Answer {
@@ -22,12 +22,13 @@ export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: numb
   }
   const before = sceneOf(keep, tank, nowMs);
   keep.removeLightPoint(tank.id, point.id);
-  const changes = changedFacts(before, sceneOf(keep, tank, nowMs));
+  const changes = changedLight(before, sceneOf(keep, tank, nowMs));
   const { spot, ppfd } = point;
   return answer({
     headline: `Reading ${point.id}, ${par(ppfd)}, is taken out of ${tank.name}.`,
     read: [spotShort(spot)],
-    facts: changes,
+    ...changes,
+    isList: true,
     next: [
       action('Put it back', 'light measured', { at: spotShort(spot), par: par(ppfd), ...again }),
       action('All readings', 'light measured', again),

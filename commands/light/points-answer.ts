@@ -1,6 +1,7 @@
 import { roughWords } from '../../core/corals/spot-words.ts';
 import { judgeLight } from '../../core/corals/rules/light.ts';
 import { READING_RADIUS_CM } from '../../core/corals/par-field.ts';
+import { fittingOf } from '../../core/corals/say.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -8,6 +9,9 @@ import { sceneOf } from '../coral/scene-of.ts';
 import { guessedCautions, spotShort } from '../coral/spot-said.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { MOST_LIGHT_POINTS } from '../placed.ts';
+
+/** So many letters of names stand in a line. */
+const NAMES_LETTERS = 70;
 
 /** Every light reading of a tank, the newest first, and the corals none of them reaches. */
 export function pointsAnswer(
@@ -48,7 +52,10 @@ export function pointsAnswer(
         : [
             {
               label: `corals with no reading within ${READING_RADIUS_CM} cm`,
-              value: dark.map(({ label }) => label).join(', '),
+              value: fittingOf(
+                dark.map(({ label }) => label),
+                NAMES_LETTERS,
+              ),
             },
           ],
     steps: ['Take one out with /light measured remove: and its number.'],

@@ -46,12 +46,14 @@ export const rampCommand = defineCommand({
         ...[levels.now, levels.goal].flatMap((level) => level.notes),
       ],
       facts: [
+        ...main.facts,
         ...(levels.kind === 'light'
           ? [bandFact('now', levels.now.value), bandFact('goal', levels.goal.value)]
           : []),
-        ...main.facts,
       ],
-      cautions: [...cautions(levels, plan, pacePercent), ...main.cautions],
+      isList: true,
+      dangers: dangers(plan, pacePercent),
+      cautions: [...cautions(levels), ...main.cautions],
       sources: ['practice'],
     });
   },
@@ -80,7 +82,7 @@ function mainPart({ kind, now, goal }: Levels, plan: RampPlan, pacePercent: numb
       value: levelText(kind, step.value),
     })),
     steps: [
-      'Week 1 starts today if the corals look well. Hold each value seven days, and look before the next one.',
+      'Week 1 starts today if the corals look well. Hold each value seven days, and look before the next.',
       TOO_MUCH_SIGNS,
       TOO_MUCH_ACTION,
       ...(long
@@ -98,13 +100,16 @@ function weekly(weeks: number): string {
   return weeks === 1 ? 'one step' : `${weeks} weekly steps`;
 }
 
-function cautions({ kind, now, goal }: Levels, plan: RampPlan, pacePercent: number): string[] {
+function dangers({ direction }: RampPlan, pacePercent: number): readonly string[] {
+  return direction === 'raise' && pacePercent > USUAL_RAISE_PERCENT
+    ? [
+        `${fixed(pacePercent, 1)} % a week is faster than the usual ${USUAL_RAISE_PERCENT} %: watch closer, stop sooner.`,
+      ]
+    : [];
+}
+
+function cautions({ kind, now, goal }: Levels): string[] {
   const found = [TOO_MUCH_IS_COMMONER, LOOK_NOT_ONLY_LIGHT];
-  if (plan.direction === 'raise' && pacePercent > USUAL_RAISE_PERCENT) {
-    found.push(
-      `${fixed(pacePercent, 1)} % a week is faster than the usual ${USUAL_RAISE_PERCENT} %: watch closer, stop sooner.`,
-    );
-  }
   if (kind === 'share')
     found.push('Lamps are not linear in their setting: measure PAR at the coral when you can.');
   const usual = usualLight('large-polyp');

@@ -6,7 +6,9 @@ import type { LightHere } from '../../core/corals/par-field.ts';
 import { par, shownPpfd } from '../../core/light/band.ts';
 import { dimmerSetting } from '../../core/light/dimmer.ts';
 import { fixed } from '../../core/quantity/format.ts';
+import { sentencesOf } from '../../core/words/sentence.ts';
 import type { Fact } from '../answer.ts';
+import { fittingHeadline } from '../fitting.ts';
 import { planWords, raisePlan, settingText, type LampReading, type RaisePlan } from './range-plan.ts';
 import type { RangePart } from './range-view.ts';
 
@@ -25,19 +27,26 @@ export function measuredPart(measured: Measured): RangePart {
   const asSettled = judgedLight(need, 'settled', here);
   const lamp = lampOf(measured);
   const plan = planOf(need, asNew, lamp);
+  const name = entry.names.common[0];
+  const verdict = asNew.headline.replace(':', ` (${asNew.verdict}):`);
+  const [said, brief] = [
+    `${name}, a new piece: ${verdict}`,
+    `${name}: ${verdict.replace(/ \(range .*?\)/, '')}`,
+  ];
+  const lampSaid = lampWords(need, asNew, lamp);
   return {
-    headline: `${entry.names.common[0]}, a new piece: ${asNew.headline.replace(':', ` (${asNew.verdict}):`)}${lampWords(need, asNew, lamp)}`,
+    headline: fittingHeadline(said + lampSaid, brief + lampSaid, said, brief),
     read: [
       `light at the spot: ${hereWords(here)}`,
       ...(settingPercent === undefined ? [] : [`the lamp at ${fixed(settingPercent, 1)} % now`]),
     ],
     facts: [
-      { label: 'as a new piece', value: asNew.word, verdict: asNew.verdict },
-      { label: 'as a piece long here', value: asSettled.word, verdict: asSettled.verdict },
       ...startFacts(need, asNew, lamp),
+      { label: 'as a piece long here', value: asSettled.word, verdict: asSettled.verdict },
+      { label: 'as a new piece', value: asNew.word, verdict: asNew.verdict },
     ],
     ...(plan === undefined ? {} : { table: plan.table }),
-    steps: [asNew.advice, ...planSteps(need, asNew, plan)],
+    steps: [...sentencesOf(asNew.advice), ...planSteps(need, asNew, plan)],
     working: workingOf(need, asNew, lamp),
     cautions: [
       ...(lamp === undefined ? [] : [ROUGHLY]),
@@ -88,7 +97,7 @@ function planSteps(need: CoralLight, asNew: LightVerdict, plan: RaisePlan | unde
   if (!need.photosynthetic) return ['Mind its food rather than its light (/coral feed).'];
   if (plan === undefined) return asNew.sure && asNew.side !== 'dim' ? ['There is nothing to raise.'] : [];
   return [
-    planWords(plan, need.raisePercentAWeek),
+    ...planWords(plan, need.raisePercentAWeek),
     'Pale, shut or shrinking after a step: go back to the last setting the same day, and wait two weeks.',
   ];
 }

@@ -134,9 +134,16 @@ export function settingTable(fromPercent: number, toPercent: number, pacePercent
   };
 }
 
-export function planWords({ weeks, beginPpfd, goalPpfd, lampAtEnd }: RaisePlan, pacePercent: number): string {
+export function planWords(
+  { weeks, beginPpfd, goalPpfd, lampAtEnd }: RaisePlan,
+  pacePercent: number,
+): readonly string[] {
   const end = lampAtEnd ? 'where the lamp is at its end' : 'about the middle of its range';
   const steps = weeks === 1 ? 'one step' : `${weeks} weekly steps`;
   const shown = weeks < MOST_ROWS ? '' : ` The first ${MOST_ROWS - 1} are in the table.`;
-  return `Later, while it opens well: from ${par(beginPpfd)} to ${par(goalPpfd)}, ${end}, in ${steps} of at most ${pacePercent} %.${shown} Look before each step; stay as long as it is unsure.`;
+  return [
+    `Later, while it opens well: from ${par(beginPpfd)} to ${par(goalPpfd)} in ${steps} of at most ${pacePercent} %.`,
+    'Look before each step; stay as long as it is unsure.',
+    `The last is ${end}.${shown}`,
+  ];
 }

@@ -44,7 +44,7 @@ export function unmeasuredPart(
             `Raise by about ${need.raisePercentAWeek} % a week: about ${counted(weeks, 'week')} to the middle of its range.`,
           ]
         : []),
-      ...(entry.photosynthetic ? METER_STEPS : [`${need.tooMuch.action} Mind its food (/coral feed).`]),
+      ...(entry.photosynthetic ? METER_STEPS : [need.tooMuch.action, 'Mind its food (/coral feed).']),
     ],
     working: [],
     cautions: [],
@@ -69,7 +69,7 @@ function lampPart(
   const table = settingTable(from, middle, need.raisePercentAWeek);
   const stated = settingPercent === undefined ? undefined : `${fixed(settingPercent, 1)} %`;
   return {
-    headline: `${headStart(stated, settingPercent, band)} A ${lamp} lamp is tried at ${lowPercent} to ${highPercent} % (${basis}): a wide band, and no PAR follows from it.`,
+    headline: `${headStart(stated, settingPercent, band)} A ${lamp} lamp is tried at ${lowPercent} to ${highPercent} %: a wide band, and no PAR follows from it.`,
     read: [
       'no reading given, so nothing is measured',
       `a ${lamp} lamp${stated === undefined ? '' : ` at ${stated}`}`,
@@ -78,7 +78,7 @@ function lampPart(
     ...(table === undefined ? {} : { table }),
     steps: [
       `A new ${entry.names.common[0]} begins with the lamp at ${fixed(from, 0)} %, ${placeWords(need)}.`,
-      'Go by the coral: open and of good colour for two weeks before each step; pale or shut, go back the same day.',
+      'Open and of good colour for two weeks before each step; pale or shut: go back the same day.',
       'Borrow a PAR meter before you go above the middle of the band.',
     ],
     working: [],

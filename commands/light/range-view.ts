@@ -66,6 +66,6 @@ export function hereFact({ here }: View): Fact {
     value:
       here === undefined
         ? `no reading near here: none within ${READING_RADIUS_CM} cm (project rule), so it is not known`
-        : `${hereWords(here)} (project rule: between readings by distance)`,
+        : `${hereWords(here)} (project rule)`,
   };
 }

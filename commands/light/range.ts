@@ -6,6 +6,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { askedKind, tellingName } from '../coral/asked-kind.ts';
+import { shortFirst } from '../coral/short-first.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { measuredPart } from './range-measured.ts';
 import { unmeasuredPart } from './range-unmeasured.ts';
@@ -65,12 +66,12 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
       ...(reading?.notes ?? []),
       ...(setting?.notes ?? []),
     ],
-    facts: [
-      ...needFacts(entry, need),
+    facts: shortFirst([
       ...(place === undefined ? [] : [hereFact(place)]),
       ...part.facts,
+      ...needFacts(entry, need),
       ...signFacts(need),
-    ],
+    ]),
     cautions: [
       ...(entry.photosynthetic ? [TOO_MUCH_IS_COMMONER] : []),
       ...part.cautions,

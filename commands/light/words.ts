@@ -1,3 +1,5 @@
+import { usualLight } from '../../core/corals/group-light.ts';
+import type { CoralGroup } from '../../core/corals/kind.ts';
 import { inPpfdRange, lightBand, par, shownPpfd } from '../../core/light/band.ts';
 import { inRange } from '../../core/problem.ts';
 import { fixed, significant } from '../../core/quantity/format.ts';
@@ -47,10 +49,19 @@ export function bandFact(label: string, ppfd: number): Fact {
   return { label, value: par(ppfd), verdict: lightBand(ppfd) };
 }
 
+/** What is usual in a group, as a fact of an answer about something else. */
+export function usualFact(group: CoralGroup): Fact {
+  const { lowPpfd, highPpfd, startPpfd } = usualLight(group);
+  return {
+    label: 'usual',
+    value: `${lowPpfd} to ${highPpfd} PAR for ${group} corals, beginning near ${startPpfd} (project rule)`,
+  };
+}
+
 export const TOO_MUCH_SIGNS =
   'Signs of too much: paling or bleaching, polyps small and tight or shut, tissue shrinking back on the lit side.';
 export const TOO_MUCH_ACTION =
-  'If you see them, go back to the last setting that was fine the same day, or shade the coral; wait two weeks before the next step.';
+  'If you see them, go back to the last setting that was fine the same day, or shade it; then wait two weeks.';
 export const TOO_MUCH_IS_COMMONER =
   'Too much light is the commoner harm, and it is quick; too little shows slowly, as stretched stalks or browning.';
 export const LOOK_NOT_ONLY_LIGHT =

@@ -8,7 +8,7 @@ import { readLine, type Line } from '../../core/words/line.ts';
 import { readWhen } from '../../core/words/when.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
-import { stepFor } from '../checkup/advice.ts';
+import { stepsFor } from '../checkup/advice.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
@@ -17,9 +17,13 @@ import { inZone } from '../zone.ts';
 import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
 import { watchedWords } from './watched.ts';
-import { timeOf, unreadLines, unreadNumbers, zoneLine } from './words.ts';
+import { timeOf, unreadParts, unreadNumbers, zoneLine } from './words.ts';
 import { scan } from '../../core/language/tokens.ts';
 import { troubleTold } from '../../core/language/trouble.ts';
+import { fittingOf } from '../../core/corals/say.ts';
+import { sentencesOf } from '../../core/words/sentence.ts';
+import { counted } from '../../core/quantity/format.ts';
+import { fittingHeadline } from '../fitting.ts';
 
 export const addCommand = defineCommand({
   path: ['log', 'add'],
@@ -80,16 +84,20 @@ function logged({ tank, line, changes, when, note, salinity, watched }: Logged, 
   const alerts = changes.flatMap(({ alert }) => (alert === undefined ? [] : [alert]));
   const nameOf = rangeNamesOf(tank);
   return answer({
-    headline: [
-      ...watched.map((words) => `${words}.`),
-      headline(tank, changes, judged, { fast: alerts.length > 0, unread: line.unread, note }),
-    ].join(' '),
+    headline: headline(
+      tank,
+      changes,
+      watched,
+      verdictWords(judged, { fast: alerts.length > 0, unread: line.unread, note }),
+    ),
+    tone: judged[0]?.verdict === 'urgent' ? 'urgent' : 'plain',
     read: [
       `${tank.name}, tested at ${timeOf(atMs, context)} (${zoneLine(context)})`,
       ...notes,
       ...new Set(line.values.flatMap((value) => value.notes)),
-      ...unreadLines(line.unread),
     ],
+    unused: unreadParts(line.unread),
+    isList: true,
     facts: judged.map((one) => {
       const { parameter: id, value, range, verdict, at35 } = one;
       const changed = changeOf(one);
@@ -103,9 +111,9 @@ function logged({ tank, line, changes, when, note, salinity, watched }: Logged, 
       };
     }),
     steps: [
-      ...acting.filter(({ verdict }) => verdict === 'urgent').map((one) => stepFor(one, tank.units)),
-      ...alerts,
-      ...acting.filter(({ verdict }) => verdict !== 'urgent').map((one) => stepFor(one, tank.units)),
+      ...acting.filter(({ verdict }) => verdict === 'urgent').flatMap((one) => stepsFor(one, tank.units)),
+      ...alerts.flatMap(sentencesOf),
+      ...acting.filter(({ verdict }) => verdict !== 'urgent').flatMap((one) => stepsFor(one, tank.units)),
     ],
     cautions: acting.length === 0 ? [] : ['Ranges and paces are common practice; keepers differ.'],
     sources: ['practice'],
@@ -134,29 +142,44 @@ interface Beside {
   readonly note: string | undefined;
 }
 
+/** What was logged, as much of it as there is room for, and the verdict. */
 function headline(
   tank: Tank,
   changes: readonly Changed[],
-  judged: readonly Judged[],
-  { fast, unread, note }: Beside,
+  watched: readonly string[],
+  verdict: string,
 ): string {
-  const [first] = judged;
   const named = changes.slice(0, NAMED).map(({ value: { parameter: id, value }, before }) => {
     const change = before === undefined ? '' : ` (${printedChange(id, before.value, value, tank.units)})`;
-    return `${parameter(id).label} ${printed(id, value, tank.units)}${change}`;
+    return { bare: `${parameter(id).label} ${printed(id, value, tank.units)}`, change };
   });
   const more = changes.length > NAMED ? [`${changes.length - NAMED} more`] : [];
-  const whole = `Logged for ${tank.name}: ${[...named, ...more].join(', ')}.`;
-  if (first?.verdict === 'urgent')
-    return `${whole} Urgent: ${parameter(first.parameter).label} ${printed(first.parameter, first.value)}.`;
-  if (first?.verdict === 'doubtful')
-    return `${whole} Test ${parameter(first.parameter).label} again: it is hard to believe.`;
-  if (fast) return `${whole} That moved faster than usual.`;
-  const off = judged.filter(isOff);
-  if (off.length === 0) return `${whole} ${fineWords(unread, note)}`;
-  const names = off.map(({ parameter: id, verdict }) => `${parameter(id).label} ${verdict}`);
-  return `${whole} Worth a look: ${names.join(', ')}.`;
+  const line = (said: readonly string[]): string =>
+    [...watched.map((words) => `${words}.`), `Logged for ${tank.name}: ${said.join(', ')}.`, verdict].join(
+      ' ',
+    );
+  return fittingHeadline(
+    line([...named.map(({ bare, change }) => `${bare}${change}`), ...more]),
+    line([...named.map(({ bare }) => bare), ...more]),
+    line([counted(changes.length, 'reading')]),
+  );
 }
+
+function verdictWords(judged: readonly Judged[], { fast, unread, note }: Beside): string {
+  const [first] = judged;
+  if (first?.verdict === 'urgent')
+    return `Urgent: ${parameter(first.parameter).label} ${printed(first.parameter, first.value)}.`;
+  if (first?.verdict === 'doubtful')
+    return `Test ${parameter(first.parameter).label} again: it is hard to believe.`;
+  if (fast) return 'That moved faster than usual.';
+  const off = judged.filter(isOff);
+  if (off.length === 0) return fineWords(unread, note);
+  const names = off.map(({ parameter: id, verdict }) => `${parameter(id).label} ${verdict}`);
+  return `Worth a look: ${fittingOf(names, NAMES_LETTERS)}.`;
+}
+
+/** So many letters of what is off stand in the headline. */
+const NAMES_LETTERS = 60;
 
 /** All is said to be well only where every part was read and the note tells of no trouble. */
 function fineWords(unread: readonly string[], note = ''): string {

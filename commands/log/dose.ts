@@ -58,7 +58,7 @@ export const logDoseCommand = defineCommand({
         ...when.notes,
         ...dose.read,
       ],
-      steps: paceSteps(dose.rises),
+      dangers: paceDangers(dose.rises),
       sources: dose.compound === undefined ? ['practice'] : ['iupac21', 'practice'],
       next: [
         action('undo', 'log undo', { of: 'dose', tank: tank.name }),
@@ -166,13 +166,13 @@ function riseWords({ id, rise }: Rise): string {
   return `${significant(rise, 3)} ${parameter(id).unit} of ${parameter(id).label}`;
 }
 
-function paceSteps(rises: readonly Rise[]): readonly string[] {
+function paceDangers(rises: readonly Rise[]): readonly string[] {
   return rises.flatMap(({ id, rise }) => {
     const { label, unit } = parameter(id);
     const { pace } = limitsOf(id);
     if (pace === undefined || rise <= pace.up * (1 + 1e-9)) return [];
     return [
-      `That is more than the usual ${pace.up} ${unit} of ${label} in a day (common practice): add no more today, and test tomorrow.`,
+      `More than the usual ${pace.up} ${unit} of ${label} in a day: add no more today, and test tomorrow.`,
     ];
   });
 }

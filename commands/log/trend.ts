@@ -19,6 +19,8 @@ import { loggedSince, type Logged } from './logged-use.ts';
 import { oneTrend, type Method, type OneTrend } from './trend-one.ts';
 import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.ts';
 import { timeOf, zoneLine } from './words.ts';
+import { firstSentence, sentencesOf } from '../../core/words/sentence.ts';
+import { fittingHeadline } from '../fitting.ts';
 
 const USUAL: readonly ParameterId[] = ['alkalinity', 'calcium', 'nitrate', 'phosphate'];
 const ONLY_LOGGED =
@@ -100,7 +102,10 @@ function trendsOf(tank: Tank, logged: readonly LoggedOne[], method: Method): rea
 function tooFew(tank: Tank, isUsual: boolean, ids: readonly ParameterId[], read: readonly string[]): Answer {
   const labels = listed(ids.map((id) => parameter(id).label));
   return answer({
-    headline: `No trend yet: it takes two readings a day or more apart, and in this span ${tank.name} has no such pair of ${isUsual ? labels.replace(' and ', ' or ') : labels}.`,
+    headline: fittingHeadline(
+      `No trend yet: it takes two readings a day or more apart, and in this span ${tank.name} has no such pair of ${isUsual ? labels.replace(' and ', ' or ') : labels}.`,
+      `No trend yet: it takes two readings a day or more apart, and in this span ${tank.name} has no such pair.`,
+    ),
     read,
     steps: [
       'Log a line of readings each time you test: /log add readings:alk 8.1 ca 420.',
@@ -131,10 +136,21 @@ function trendAnswer(
     facts: all.flatMap((one) => factsOf(one, zone)),
     steps: stepsFor(all, alerts.length > 0),
     working: all.flatMap((one) => workingOf(one, method)),
-    cautions: [...alerts, ...(all.some(({ fast }) => fast !== undefined) ? [] : [ONLY_LOGGED])],
+    dangers: all.flatMap(({ fast }) => (fast === undefined ? [] : [firstSentence(fast)])),
+    cautions: [
+      ...all.flatMap((one) =>
+        alertsOf(one, tank).map((text) => (text === one.fast ? afterFirst(text) : text)),
+      ),
+      ...(all.some(({ fast }) => fast !== undefined) ? [] : [ONLY_LOGGED]),
+    ],
     sources: [method === 'robust' ? 'sen68' : 'nist', 'practice'],
     picture: { name: 'trend', svg: trendSvg(shown), alt: altText(shown) },
   });
+}
+
+/** What a fast move asks for, its first sentence being told among the dangers. */
+function afterFirst(text: string): string {
+  return sentencesOf(text).slice(1).join(' ');
 }
 
 function stepsFor(all: readonly OneTrend[], isAlerted: boolean): readonly string[] {
@@ -146,9 +162,7 @@ function stepsFor(all: readonly OneTrend[], isAlerted: boolean): readonly string
       ? 'Change one thing at a time, by a small step, and test again after two or three days at the same hour.'
       : 'Change nothing on this alone: what moves is within the error of the tests.',
     ...(isThin
-      ? [
-          'Log at least five readings of each, at the same hour with the same kit: then their scatter tells how sure the trend is.',
-        ]
+      ? ['Log five readings of each or more, same hour, same kit: their scatter tells how sure the trend is.']
       : []),
   ];
 }

@@ -25,14 +25,12 @@ export function zoneLine({ zone = 'UTC' }: Context): string {
   return `times by the clock of ${zone}`;
 }
 
-/** What of a line was left aside, each part in quotes; no line where nothing was. */
-export function unreadLines(unread: readonly string[]): readonly string[] {
-  return unread.length === 0
-    ? []
-    : [`not used, because I could not read it as a reading: ${unread.map((part) => `"${part}"`).join(', ')}`];
+/** What of a line was left aside, each part in quotes. */
+export function unreadParts(unread: readonly string[]): readonly string[] {
+  return unread.map((part) => `"${part}"`);
 }
 
 /** Those of the parts left aside that hold a number, in quotes. */
 export function unreadNumbers(unread: readonly string[]): readonly string[] {
-  return unread.filter((part) => /\d/.test(part)).map((part) => `"${part}"`);
+  return unreadParts(unread.filter((part) => /\d/.test(part)));
 }

@@ -14,7 +14,7 @@ export function openCard(card: string): NextAction {
 export function cardAnswer(card: Primer): Answer {
   const { id, see } = card;
   const picture = primerPicture(id);
-  const given = ofParts(card, [...toolsOf(id), ...see.map(openCard)]);
+  const given = { ...ofParts(card, [...toolsOf(id), ...see.map(openCard)]), isList: true };
   return picture === undefined
     ? given
     : { ...given, picture: { name: `${id.replace(/\W+/g, '-').toLowerCase()}.png`, ...picture } };

@@ -19,7 +19,7 @@ export function ofParts(
     headline,
     facts: points.map(([label, value]) => ({ label, value })),
     steps,
-    cautions,
+    dangers: cautions,
     sources,
     next,
   });

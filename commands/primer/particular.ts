@@ -17,7 +17,8 @@ const MOST_BESIDE = 2;
 export function particularOf(frame: Frame): Answer | undefined {
   const [first, ...others] = cardsOf(frame);
   if (first?.card === undefined || first.probability < CLEAR) return undefined;
-  return askedAnswer(first.card, askedOf(frame), likely(others).slice(0, MOST_BESIDE));
+  const given = askedAnswer(first.card, askedOf(frame), likely(others).slice(0, MOST_BESIDE));
+  return { ...given, read: [`as ${first.card.title}`, ...given.read] };
 }
 
 /** Whether a message is after one of its kind's cards, and which is not clear. */
@@ -32,8 +33,9 @@ export function perhapsOf(frame: Frame): readonly NextAction[] {
 }
 
 /** Nothing but cards that may be meant. */
-export function nearest(next: readonly NextAction[]): Answer {
-  return answer({ headline: 'Which of these is it nearest to? Or say it in other words.', next });
+export function nearest(next: readonly NextAction[], dangers: readonly string[]): Answer {
+  const headline = 'Which of these is it nearest to? Or say it in other words.';
+  return answer({ headline, tone: 'question', dangers, next });
 }
 
 /** The cards of the kind, likeliest first, weighed by the coral that is named. */

@@ -22,7 +22,7 @@ export function subjectAnswer(card: SubjectCard, others: readonly SubjectCard[] 
 
 /** All facts of a card. */
 export function wholeSubject(card: SubjectCard): Answer {
-  return ofParts(card, []);
+  return { ...ofParts(card, []), isList: true };
 }
 
 /** The same card turned towards what a message names: its points first, and the animal it asks about in the headline. */

@@ -23,6 +23,7 @@ export function addAll(plans: readonly Plan[], context: OwnContext, read: readon
       made.length === plans.length
         ? read
         : [...read, `${plans.length - made.length} set already, left as it is`],
+    isList: true,
     facts: made.map((one) => {
       const [first] = firstTimes(one, nowMs);
       const atMs = first?.atMs;

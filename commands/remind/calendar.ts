@@ -38,7 +38,8 @@ export const calendarCommand = defineCommand({
         ...(onlyNext ? ['of those counted from when you last did it only the next time is in it'] : []),
       ],
       steps: [
-        'Open it with your calendar, or import it there. It does not change by itself: after you change a reminder, take a new file.',
+        'Open it with your calendar, or import it there.',
+        'It does not change by itself: after you change a reminder, take a new file.',
       ],
       file: {
         name: 'reminders.ics',

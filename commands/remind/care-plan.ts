@@ -10,11 +10,12 @@ import { wakeOf } from './wake.ts';
 
 /** What a sitter does first. Common practice, no source. */
 export const URGENT_STEPS: readonly string[] = [
-  'Water on the floor, a burning smell or a tingle in the water: touch nothing wet, switch off at the breaker first, then call the owner.',
-  'Power cut: keep the lid on and the tank wrapped against the cold, feed nothing, and move the surface (a battery air pump, or pour water back from a jug every few minutes). When power is back, see that every pump and the heater runs.',
-  'Too warm (28 °C or more): check with a second thermometer, lights off, lid open, a fan across the water, more movement at the surface. Unplug the heater if it is on. No ice into the tank.',
-  'Too cold (below 23 °C): check that the heater has power, unplug it before you reach in, and let it warm up slowly, about 1 °C a day.',
+  'Water on the floor, a burning smell, a tingle: touch nothing wet, breaker off first, then call the owner.',
   'Fish gasping at the surface: more movement at the surface at once, then call the owner.',
+  'Power cut: lid on, tank wrapped, feed nothing, move the surface (battery air pump, or pour from a jug).',
+  'Too warm (28 °C or more): heater unplugged, lights off, lid open, a fan, more surface movement. No ice.',
+  'Too cold (below 23 °C): heater has power? Unplug it before you reach in; warm up about 1 °C a day.',
+  'When power is back, see that every pump and the heater runs. Check a temperature with a second thermometer.',
   'Top up with fresh (RO/DI) water only, never with salt water, and only to the mark.',
 ];
 

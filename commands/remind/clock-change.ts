@@ -15,11 +15,13 @@ export function clockChangeAnswer(given: string, context: OwnContext): Answer {
     facts:
       zone === undefined ? UNKNOWN : knownFacts(zone, nextClockChange(zone, context.nowMs), saidTime(given)),
     steps: [
-      'Lights: keep the length of the day. Leave the timer on standard time, or move it by the hour: at once does no harm, a quarter of an hour a day over four days is smoother.',
-      'See that timers, dosing pumps and feeders do the same: some follow the clock by themselves, and then only look that none dosed twice.',
-      'Nothing to do for reminders: they keep the time on your clock. A time that is skipped comes an hour on, one that is there twice comes the first time only.',
+      'Lights: leave the timer on standard time, or move it by the hour, at once or 15 min a day over four days.',
+      'See that timers, dosing pumps and feeders do the same; of those that follow the clock that none dosed twice.',
+      'Nothing to do for reminders: they keep the time on your clock.',
     ],
     cautions: [
+      'A time that is skipped comes an hour on, one that is there twice comes the first time only.',
+      'Lights: keep the length of the day; to move them at once does no harm.',
       'Reminders that repeat every so many hours count hours that pass, so their time on the clock moves.',
     ],
     sources: ['practice'],

@@ -2,7 +2,9 @@ import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 
 const BETWEEN_US = 'Reminders are between you and me';
-const WHERE = 'press the button, which only you see the answer of, or tell me in a direct message';
+const WHERE = 'press the button, or tell me in a direct message';
+
+const ONLY_YOU = 'Only you see the answer of the button.';
 
 const list = action('My reminders', 'remind list', {});
 
@@ -10,6 +12,7 @@ const list = action('My reminders', 'remind list', {});
 export function stopElsewhere(): Answer {
   return answer({
     headline: `${BETWEEN_US}. To stop one: ${WHERE}. Nothing is stopped yet.`,
+    cautions: [ONLY_YOU],
     steps: [
       'For good: /remind remove, with its name from the list. It asks once more before it is gone.',
       'For a while: /remind pause. One time only: /remind skip.',
@@ -27,6 +30,7 @@ export function stopElsewhere(): Answer {
 export function pauseElsewhere(): Answer {
   return answer({
     headline: `${BETWEEN_US}. To pause them: ${WHERE}. Nothing is paused yet.`,
+    cautions: [ONLY_YOU],
     steps: ['One of them: /remind pause, with its name and a day. All of them: /remind pause.'],
     next: [action('Pause them', 'remind pause', {}, ['until']), list],
   });
@@ -36,6 +40,7 @@ export function pauseElsewhere(): Answer {
 export function resumeElsewhere(): Answer {
   return answer({
     headline: `${BETWEEN_US}. To begin them again: ${WHERE}. Nothing is changed yet.`,
+    cautions: [ONLY_YOU],
     steps: ['One of them: /remind resume, with its name. All of them: /remind resume.'],
     next: [action('Begin again', 'remind resume', {}), list],
   });

@@ -68,7 +68,7 @@ function whichOf({ message, given = '', choices }: Problem): Answer {
 /** Where nothing of the member's may be touched: how to set it. */
 function howTo(text: string, nowMs: number): Answer {
   const line =
-    'Set it with /remind task text:change filter floss when:every saturday 9am, or /remind test of:alkalinity when:...';
+    'Set it: /remind task text:change filter floss when:every saturday 9am, or /remind test of:alkalinity';
   return answer({
     headline: 'Reminders are between you and me: set it with /remind, or ask me in a direct message.',
     facts: readBacks(text, nowMs),

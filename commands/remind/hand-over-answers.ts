@@ -55,10 +55,14 @@ export function carePlanAnswer(parts: HandOverParts): Answer {
       ...reminderFacts(reminders, nowMs, tanks),
     ],
     steps: URGENT_STEPS,
+    isList: true,
+    dangers: [
+      'Touch no coral: some carry a strong poison (palytoxin). No hands in the water when you have a cut.',
+      'A missed dose is never made up for by a double one. No medicine, and nothing new without the owner.',
+    ],
     cautions: [
-      'Doses are those of the reminders and no more: a missed dose is not made up for by a double one.',
-      'No medicine, no conditioner and nothing new goes into the water without the owner. For a sick animal ask the owner and a vet who knows fish.',
-      'Wash your hands before and after, keep them out of the water when you have a cut, and touch no coral: some carry a strong poison (palytoxin).',
+      'Wash your hands before and after. Doses are those of the reminders and no more.',
+      'For a sick animal ask the owner and a vet who knows fish. No conditioner without the owner.',
     ],
     sources: ['practice'],
     next: [action('I can not after all', 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' })],

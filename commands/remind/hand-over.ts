@@ -59,11 +59,11 @@ export const handOverCommand = defineCommand({
         ...facts,
       ],
       steps: [
-        'When they accept they get a care plan: your tanks with water, targets and last readings, these reminders, and what to do first when something goes wrong.',
+        'When they accept they get a care plan: tanks, targets, last readings, reminders, and what to do first.',
         ...(facts.length === 0
           ? ['There is no reminder to hand over yet: set what is to be done, with its amounts.']
           : []),
-        'Write amounts into the text of each reminder ("feed 1 g of pellets"), and leave them your phone number.',
+        'Write amounts into each reminder ("feed 1 g of pellets"), and leave them your phone number.',
       ],
       next: [action('Take it back', 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' })],
     });

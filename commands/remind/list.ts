@@ -24,6 +24,7 @@ export const listCommand = defineCommand({
     const handOvers = keep.handOvers().filter(({ state }) => state === 'asked' || state === 'accepted');
     return answer({
       headline: headline(all, nowMs),
+      isList: true,
       facts: [
         ...all.map((one) => reminderFact(one, keep, nowMs)),
         ...handOvers.flatMap((one) => handOverFacts(one, zone)),

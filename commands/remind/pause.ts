@@ -44,7 +44,8 @@ export const pauseCommand = defineCommand({
         ...firstAfter(after, pause, nowMs),
       ],
       steps: [
-        'To start again before that, or at any time: /remind resume. To let someone else have them meanwhile: /remind hand-over.',
+        'To start again before that, or at any time: /remind resume.',
+        'To let someone else have them meanwhile: /remind hand-over.',
       ],
       next: [
         action('Resume now', 'remind resume', {

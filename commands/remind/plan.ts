@@ -50,6 +50,7 @@ export const planCommand = defineCommand({
           ? 'You are reminded of all the usual tests already.'
           : `The usual tests would be ${count}. Nothing is set yet.`,
       read: [...lines, ...notReminded(habits)],
+      isList: true,
       facts: plans.map((plan) => planFact(plan, context.nowMs)),
       table: {
         head: ['Test', 'How often', 'Reminder'],

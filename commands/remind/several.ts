@@ -55,6 +55,7 @@ export function severalAnswer(input: SeveralInput, context: OwnContext): Answer 
   return answer({
     headline: `I read ${plans.length === 1 ? 'one reminder' : `${plans.length} reminders`} in that. Nothing is set yet.`,
     read: lines,
+    isList: true,
     facts: plans.map((plan) => readBack(plan, nowMs)),
     steps: ['Look at each line: is it what you mean? If not, say it again in other words.'],
     next: [all, ...(plans.length > 1 ? plans.map((plan) => oneOf(plan, input.tank)) : [])],

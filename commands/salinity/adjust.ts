@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { mixRange } from '../../core/change/salt.ts';
 import { inRange, Problem } from '../../core/problem.ts';
-import { withRemark } from '../../core/water/salinity-remark.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -13,6 +12,7 @@ import { lower } from './lower.ts';
 import { isFreshWater, oneChange } from './one-change.ts';
 import { readPace } from './pace.ts';
 import { both, readPairOf, remarkOn, understood } from './print.ts';
+import { opened, remarkFirst, withSalinity } from '../short/remark-first.ts';
 import { raise } from './raise.ts';
 import type { Plan } from './swap-plan.ts';
 
@@ -73,9 +73,10 @@ export const adjustCommand = defineCommand({
     const given = raising
       ? raise(plan, pace, source, input.by === 'top-off')
       : lower(plan, pace, source ?? 0);
-    const fast = pace.fast ? `${pace.text} is faster than usual.` : '';
-    const first = [remarkOn(now) ?? '', stillUnusual(planned).trim(), fast];
-    return { ...given, headline: [...first, given.headline].filter((line) => line !== '').join(' ') };
+    const unusual = stillUnusual(planned).trim();
+    const goalOff = { label: 'the goal', value: unusual, isBefore: true } as const;
+    const main = { label: 'as asked', value: given.headline };
+    return opened(withSalinity(remarkOn(now), [main, ...(unusual === '' ? [] : [goalOff])]), given);
   },
 });
 
@@ -85,17 +86,16 @@ function sourceOf(text: string): number {
 
 function near({ now, goalS, read }: Plan): Answer {
   const [from, to] = [both(now.practicalSalinity, now.pair), both(goalS, now.pair)];
-  return answer({
-    headline: withRemark(
-      remarkOn(now),
+  const given = answer({
+    headline:
       from === to
         ? `Leave it: the tank is at the goal, ${to}.`
         : `Leave it: ${from} and ${to} are closer than a hobby instrument can tell.`,
-    ),
     read,
     steps: [
       'Check the instrument on a 35 ppt standard, and keep replacing what evaporates with fresh water.',
     ],
     sources: ['fm83', 'practice'],
   });
+  return remarkFirst(remarkOn(now), given);
 }

@@ -9,7 +9,8 @@ import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askFirst, stillUnusual, sureOption } from '../unusual.ts';
-import { asRead, ppt, readPairOf } from './print.ts';
+import { asRead, readPairOf, UNPLUG } from './print.ts';
+import { opened } from '../short/remark-first.ts';
 
 /** Readings nearer than this are one number, ppt; own choice, as in /salinity adjust. */
 const NEAR_PPT = 0.3;
@@ -41,8 +42,9 @@ export const batchCommand = defineCommand({
     const { value: litres, written, unit, notes } = readQuantity('volume', input.volume, { field: 'volume' });
     const of = volumeAsWritten(litres, written, unit);
     const { what, working } = correction(now, goal, litres);
-    return answer({
-      headline: `${stillUnusual(planned)}In ${of} of new salt water: ${what}.`,
+    const unusual = stillUnusual(planned).trim();
+    const given = answer({
+      headline: '',
       read: [
         `a batch without animals, ${asRead(from)} now, ${input.goal === undefined ? '35 ppt' : asRead(to)} wanted`,
         ...new Set([
@@ -51,19 +53,22 @@ export const batchCommand = defineCommand({
           ...notes,
         ]),
       ],
-      facts: [
-        { label: 'now', value: ppt(now) },
-        { label: 'wanted', value: ppt(goal) },
-      ],
       steps: [
         'Check the instrument on a 35 ppt standard first.',
         'Add most of it, mix, measure, then the rest: mixes differ and bags hold moisture.',
         'In a tank with animals this goes slowly, over days: ask it with "tank" (/salinity adjust).',
       ],
       working: [working],
-      cautions: ['Unplug pumps and heaters before you reach into the bin.'],
+      dangers: [UNPLUG],
       sources: ['mixing', 'fm83', 'practice'],
     });
+    return opened(
+      [
+        { value: `In ${of} of new salt water: ${what}.` },
+        ...(unusual === '' ? [] : [{ label: 'the goal', value: unusual, isBefore: true } as const]),
+      ],
+      given,
+    );
   },
 });
 
@@ -80,14 +85,14 @@ function correction(
   if (goal > now) {
     const saltG = (goal - now) * litres * MIX_G;
     return {
-      what: `add about ${mass(saltG)} of salt mix (${MIX_G} g per litre for each ppt), mix until clear and measure again`,
+      what: `add about ${mass(saltG)} of salt mix (${MIX_G} g per litre for each ppt), mix until clear and measure`,
       working: `(${fixed(goal, 1)} - ${fixed(now, 1)}) ppt x ${fixed(litres, 1)} L x ${MIX_G} g = ${mass(saltG)}`,
     };
   }
   const share = freshWaterToAddKg(1, now, goal);
   const swap = fractionForGoal({ now, goal, fresh: 0 }) ?? 0;
   return {
-    what: `add ${volume(share * litres)} of fresh (RO) water (${fixed(share * 100, 1)} %), or, in a full bin, swap ${volume(swap * litres)} for it; mix and measure again`,
+    what: `add ${volume(share * litres)} of fresh (RO) water (${fixed(share * 100, 1)} %), or, in a full bin, swap ${volume(swap * litres)} for it`,
     working: `${fixed(now, 1)} / ${fixed(goal, 1)} - 1 = ${fixed(share * 100, 1)} %`,
   };
 }

@@ -4,7 +4,8 @@ import { conductivityMScm, salinityFromConductivity } from '../../core/water/con
 import type { SalinityReading } from '../../core/water/salinity-reading.ts';
 import { answer, type Answer } from '../answer.ts';
 import { asRead, both, ppt, seawaterPpt } from './print.ts';
-import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
+import { salinityRemark } from '../../core/water/salinity-remark.ts';
+import { opened, withSalinity } from '../short/remark-first.ts';
 
 /** Temperatures shown when the member names none. */
 const shownTempsC = [20, 26] as const;
@@ -23,11 +24,10 @@ export function checkProbe(
   const plain = temps.map((tempC) => ({ tempC, s: salinityFromConductivity(mScm, tempC) }));
   const isFull = Math.abs(compensated - seawaterPpt) < 0.5;
   const shown = `${fixed(mScm, 2)} mS/cm`;
-  return answer({
-    headline: withRemark(
-      salinityRemark(compensated),
-      `${shown} is ${isFull ? '' : 'not 35 ppt but '}${both(compensated, '25/25')} if the probe corrects to 25 °C; 35 ppt shows ${fixed(full, 0)} mS/cm. If it does not correct, it is ${plain.map(({ tempC, s }) => `${ppt(s)} at ${fixed(tempC, 1)} °C`).join(', ')}.`,
-    ),
+  const main = `${shown} is ${isFull ? '' : 'not 35 ppt but '}${both(compensated, '25/25')} if the probe corrects to 25 °C; 35 ppt shows ${fixed(full, 0)} mS/cm.`;
+  const uncorrected = plain.map(({ tempC, s }) => `${ppt(s)} at ${fixed(tempC, 1)} °C`).join(', ');
+  const given = answer({
+    headline: '',
     read: [
       `probe ${asRead(reading)}`,
       ...reading.notes.filter((note) => !note.startsWith('conductivity taken')),
@@ -37,14 +37,6 @@ export function checkProbe(
       ...(standard === undefined
         ? []
         : [`35 ppt standard shows ${asRead(standard)}, so readings are multiplied by ${fixed(factor, 3)}`]),
-    ],
-    facts: [
-      { label: 'compensated to 25 °C', value: both(compensated, '25/25') },
-      ...plain.map(({ tempC, s }) => ({
-        label: `not compensated, water at ${fixed(tempC, 1)} °C`,
-        value: ppt(s),
-      })),
-      { label: '35 ppt at 25 °C', value: `${fixed(full, 1)} mS/cm` },
     ],
     steps: [
       'Find out whether the probe compensates for temperature, and note the temperature of the water.',
@@ -58,6 +50,15 @@ export function checkProbe(
     cautions: ['One degree of wrong temperature moves the result by about 0.7 ppt.'],
     sources: ['fm83', 'practice'],
   });
+  const plainly = {
+    label: 'if it does not correct',
+    value: uncorrected,
+    sentence: `If not, ${uncorrected}.`,
+  };
+  return opened(
+    withSalinity(salinityRemark(compensated), [{ label: 'as asked', value: main }, plainly]),
+    given,
+  );
 }
 
 function factorOf(standard: SalinityReading, full: number): number {

@@ -7,8 +7,9 @@ import { targetFor } from '../../core/water/targets.ts';
 import { hydrometerReading, salinityFromHydrometer } from '../../core/water/specific-gravity.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { asRead, both, gravity, ppt, remarkOn, seawaterPpt, understood } from './print.ts';
-import { paceWords } from '../../core/water/pace-words.ts';
-import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
+import { salinityRemark } from '../../core/water/salinity-remark.ts';
+import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
+import { remarkFirst } from '../short/remark-first.ts';
 
 const swingArm =
   'A swing-arm hydrometer can be 0.001 to 0.005 off either way and traps bubbles; do not average it with another instrument.';
@@ -42,13 +43,10 @@ export function checkRefractometer(
     : readSalinity(`${corrected} ${scale}`, { field: 'reading' }).practicalSalinity;
   const [low, high] = targetFor('mixed', 'salinity').range;
   const right = Math.abs(errorAtStandard) < (inGravity ? 0.0003 : 0.3);
-  return answer({
-    headline: withRemark(
-      salinityRemark(trueS),
-      right
-        ? `The instrument is right on its standard, so the tank is ${both(trueS, pair)}.`
-        : `The tank is about ${both(trueS, pair)}, not ${show(reading.written)}: the instrument reads ${size(Math.abs(errorAtStandard), inGravity)} too ${errorAtStandard > 0 ? 'high' : 'low'} at 35 ppt.`,
-    ),
+  const given = answer({
+    headline: right
+      ? `The instrument is right on its standard, so the tank is ${both(trueS, pair)}.`
+      : `The tank is about ${both(trueS, pair)}, not ${show(reading.written)}: the instrument reads ${size(Math.abs(errorAtStandard), inGravity)} too ${errorAtStandard > 0 ? 'high' : 'low'} at 35 ppt.`,
     read: [
       ...understood('tank', reading),
       `35 ppt standard shows ${show(standard.written)}`,
@@ -69,15 +67,15 @@ export function checkRefractometer(
         : [
             'Set the refractometer on the 35 ppt standard, not on fresh water: zero can be right and the slope wrong.',
           ]),
-      `Rinse it with tank water, wait half a minute, and read the tank again; standard and tank ${atOne(at)}.`,
+      `Rinse it with tank water, wait half a minute, and read the tank again, with the standard ${atOne(at)}.`,
       'Leave the tank as it is until that reading.',
       ...(trueS < low
         ? [
-            `If it is still near ${ppt(trueS)}, raise it slowly, by ${paceWords('salinity').up} (common practice). It is no emergency.`,
+            `If it is still near ${ppt(trueS)}, raise it by at most ${salinityPacePpt.up} ppt a day. It is no emergency.`,
           ]
         : []),
       ...(trueS > high
-        ? [`If it is still near ${ppt(trueS)}, lower it by ${paceWords('salinity').down} (common practice).`]
+        ? [`If it is still near ${ppt(trueS)}, lower it by at most ${salinityPacePpt.down} ppt a day.`]
         : []),
     ],
     working: [
@@ -88,6 +86,7 @@ export function checkRefractometer(
     cautions: [swingArm, fluids],
     sources: ['fm83', 'qf95', 'practice'],
   });
+  return remarkFirst(salinityRemark(trueS), given);
 }
 
 function size(error: number, inGravity: boolean): string {
@@ -96,7 +95,7 @@ function size(error: number, inGravity: boolean): string {
 
 /** Both liquids are read at one temperature, or the straight line between them does not hold. */
 function atOne(at: number | undefined): string {
-  return `at one temperature${at === undefined ? '' : `, that of the tank: ${fixed(at, 1)} °C`}`;
+  return at === undefined ? 'at one temperature' : `at ${fixed(at, 1)} °C`;
 }
 
 /** What a specific gravity is where the instrument is a glass hydrometer afloat in water of `at` °C. */
@@ -110,11 +109,8 @@ function inGlass({ scale, written, pair }: SalinityReading, at: number | undefin
 /** A reading with no standard beside it: what it says, and how to find out whether it is so; `at` in °C. */
 export function withoutStandard(reading: SalinityReading, at: number | undefined): Answer {
   const { pair } = reading;
-  return answer({
-    headline: withRemark(
-      remarkOn(reading),
-      `If the instrument is right, the tank is ${both(reading.practicalSalinity, pair)}; only a 35 ppt standard can tell.`,
-    ),
+  const given = answer({
+    headline: `If the instrument is right, the tank is ${both(reading.practicalSalinity, pair)}; only a 35 ppt standard can tell.`,
     read: understood('tank', reading),
     facts: [
       {
@@ -130,4 +126,5 @@ export function withoutStandard(reading: SalinityReading, at: number | undefined
     cautions: [swingArm, fluids, 'An instrument set to zero on fresh water can still be wrong at 35 ppt.'],
     sources: ['fm83', 'practice'],
   });
+  return remarkFirst(remarkOn(reading), given);
 }

@@ -22,17 +22,22 @@ export function checkKnown(
   return answer({
     headline: isRight
       ? `It is right on ${water}: ${show(written)} where ${show(should)} is true.${known === 'fresh' ? ' That alone does not make it right at 35 ppt.' : ''}`
-      : `It reads ${show(Math.abs(off))} ${side} on ${water} (${show(written)} where ${show(should)} is true): set it on a 35 ppt standard, do not just add or take off a number.`,
+      : `It reads ${show(Math.abs(off))} ${side} on ${water}: set it on a 35 ppt standard, do not just add or take off a number.`,
     read: [],
     facts: [
-      { label: `on ${water} it shows`, value: show(written), verdict: isRight ? 'right' : side },
+      {
+        label: `on ${water} it shows`,
+        value: `${show(written)}, where ${show(should)} is true`,
+        verdict: isRight ? 'right' : side,
+      },
       ...(tank === undefined || isRight || tank.scale !== scale
         ? []
         : [{ label: 'the tank, if it is off by as much there', value: shifted(tank, off) }]),
     ],
     steps: [
-      'Let standard and instrument stand at one temperature, clean the prism or the cell, and read the standard again.',
-      'Set it so that it shows 35 ppt (1.0264, 53 mS/cm) on the standard. Where it cannot be set, or it drifts again in a week, replace it.',
+      'Let standard and instrument stand at one temperature, clean prism or cell, and read the standard again.',
+      'Set it so that it shows 35 ppt (1.0264, 53 mS/cm) on the standard.',
+      'Where it cannot be set, or it drifts again in a week, replace it.',
       'Then read the tank anew, and change nothing in it before that.',
     ],
     cautions: [

@@ -31,7 +31,7 @@ export function checkTwoPoints(fresh: SalinityReading, standard: SalinityReading
   const verdict = isRightHigh
     ? isRightLow
       ? 'It is right on both: trust it.'
-      : `It is right where it matters, at 35 ppt; the ${show(Math.abs(low))} on fresh water is an error of the slope. Use it near 35 ppt as it is, and do not set it to zero.`
+      : `It is right where it matters, at 35 ppt; the ${show(Math.abs(low))} on fresh water is an error of the slope. Do not set it to zero.`
     : isShift
       ? `It is off by as much on both (${show(Math.abs(high))} too ${high > 0 ? 'high' : 'low'}): an offset. Set it on the 35 ppt standard, and both come right.`
       : `It is off by ${show(Math.abs(high))} at 35 ppt and by ${show(Math.abs(low))} on fresh water: the slope is wrong. Set it on the 35 ppt standard, and use it near 35 ppt only.`;
@@ -62,7 +62,7 @@ export function checkTwoPoints(fresh: SalinityReading, standard: SalinityReading
       ...(isRightHigh
         ? []
         : ['Set it on the 35 ppt standard and not on fresh water, then read the tank anew.']),
-      'Weak water (a dip, a hospital tank, a new mix far off) is read with another instrument, or corrected on that line.',
+      'Read weak water (a dip, a hospital tank) with another instrument, or correct it on that line.',
     ],
     working: [
       `slope = (${show(standard.written)} - ${show(fresh.written)}) / (${show(should)} - ${show(zero)}) = ${fixed(slope, 3)}`,

@@ -3,6 +3,7 @@ import { readSalinity, type SalinityReading } from '../../core/water/salinity-re
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { asRead, ppt, remarkOn } from './print.ts';
+import { remarkFirst } from '../short/remark-first.ts';
 
 /** What salinity is read with, and what each is known for. Common practice, no source. */
 export const instruments = {
@@ -31,9 +32,9 @@ export function comparedSalinity(one: Typed, other: Typed): Answer {
   const isClose = gap <= CLOSE_PPT;
   const remarks = [a, b].map(remarkOn);
   const isOff = remarks.every((remark) => remark !== undefined);
-  return answer({
+  const given = answer({
     headline: isClose
-      ? `Both agree within what such instruments can tell: ${fixed(gap, 1)} ppt apart.${isOff ? ` ${remarks[0] ?? ''}` : ''}`
+      ? `Both agree within what such instruments can tell: ${fixed(gap, 1)} ppt apart.`
       : `They are ${fixed(gap, 1)} ppt apart, so at least one is wrong. Change nothing in the tank until you know which.`,
     read: [...new Set([...a.notes, ...b.notes])],
     facts: [
@@ -48,19 +49,19 @@ export function comparedSalinity(one: Typed, other: Typed): Answer {
     ],
     steps: [
       'Put a 35 ppt standard on both, at room temperature, and read them: it should show 1.0264 (25/25) or 35 ppt.',
-      'Keep the one that reads the standard right, or set it there, then read the tank again (/salinity check works it out).',
-      'Rinse them and shake bubbles off a swing arm: they read high by bubbles and are the least sure. Do not take the mean.',
+      'Keep the one that reads the standard right, or set it there, then read the tank again (/salinity check).',
+      'Rinse them and shake bubbles off a swing arm: it reads high by them. Do not take the mean.',
     ],
-    cautions: isClose ? [] : ['Animals that suffer now do not wait for this: /urgent.'],
+    dangers: isClose ? [] : ['Animals that suffer now do not wait for this: /urgent.'],
     sources: ['fm83', 'practice'],
     next: [action('What it shows on a standard', 'salinity check', { reading: asRead(a) }, ['standard'])],
   });
+  return isClose && isOff ? remarkFirst(remarks[0], given) : given;
 }
 
 /** How much of a gap the reference temperatures of a specific gravity can make (core/water/specific-gravity.ts). */
 function scaleFacts(readings: readonly SalinityReading[]): readonly Fact[] {
   if (!readings.some(({ scale }) => scale === 'SG')) return [];
-  const value =
-    '1.0264 is 34.4, 34.7 or 35 ppt by the temperatures printed on the instrument (60 °F, 20 °C, 25 °C): that explains 0.6 ppt, not more';
+  const value = '1.0264 is 34.4, 34.7 or 35 ppt, as 60 °F, 20 °C or 25 °C is printed on it: 0.6 ppt';
   return [{ label: 'what the scale can explain', value }];
 }

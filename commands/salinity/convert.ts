@@ -3,7 +3,6 @@ import { fixed } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { conductivityMScm, pss78Range } from '../../core/water/conductivity.ts';
 import { referenceSalinityGKg } from '../../core/water/reference-seawater.ts';
-import { withRemark } from '../../core/water/salinity-remark.ts';
 import { readSalinity, type SalinityReading } from '../../core/water/salinity-reading.ts';
 import { densityKgM3 } from '../../core/water/seawater.ts';
 import { gravityPairs, specificGravity, type GravityPair } from '../../core/water/specific-gravity.ts';
@@ -11,6 +10,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { asRead, gravity, ppt, remarkOn, understood } from './print.ts';
+import { remarkFirst } from '../short/remark-first.ts';
 
 const pairs = Object.keys(gravityPairs) as readonly GravityPair[];
 
@@ -53,8 +53,8 @@ function converted(reading: SalinityReading, notes: readonly string[]): Answer {
       ? []
       : [`${fixed(conductivityMScm(s, 25), 1)} mS/cm at 25 °C`]),
   ];
-  return answer({
-    headline: withRemark(remarkOn(reading), `${asRead(reading)} is ${others.join(', ')}.`),
+  const given = answer({
+    headline: `${asRead(reading)} is ${others.join(', ')}.`,
     read: [...understood('reading', reading), ...notes],
     facts: [
       { label: 'practical salinity (ppt, psu)', value: fixed(s, 2) },
@@ -66,6 +66,7 @@ function converted(reading: SalinityReading, notes: readonly string[]): Answer {
       ...conductivityFacts(s),
       { label: 'density at 25 °C', value: `${fixed(densityKgM3(s, 25), 2)} kg/m³` },
     ],
+    isList: true,
     working: [
       'ppt is used here for practical salinity; 35 ppt is 35.165 g of salt per kg and 53.07 mS/cm at 25 °C.',
     ],
@@ -80,6 +81,7 @@ function converted(reading: SalinityReading, notes: readonly string[]): Answer {
     ],
     sources: ['fm83', 'm08'],
   });
+  return remarkFirst(remarkOn(reading), given);
 }
 
 function conductivityFacts(s: number): readonly Fact[] {

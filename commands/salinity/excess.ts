@@ -11,6 +11,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { readWater } from '../waterchange/pour.ts';
 import { asRead, remarkOn } from './print.ts';
+import { remarkFirst } from '../short/remark-first.ts';
 
 export const excessCommand = defineCommand({
   path: ['salinity', 'excess'],
@@ -38,20 +39,15 @@ export const excessCommand = defineCommand({
     const remark = remarkOn(now);
     const isUrgent = urgentSide('salinity', now.practicalSalinity) !== undefined;
     const much = `about ${share} % of the volume (${water.part(fraction)})`;
-    return answer({
+    const given = answer({
+      tone: isUrgent ? 'urgent' : 'plain',
       headline: isUrgent
-        ? `${remark ?? ''} The extra water is fresh, ${much}: too much to wait it out with animals in it.`.trim()
-        : `Leave it. The extra water is fresh, ${much}; let it evaporate and the salinity comes back by itself. ${remark ?? ''}`.trim(),
+        ? `The extra water is fresh, ${much}: too much to wait.`
+        : `Leave it. The extra water is fresh, ${much}; as it evaporates the salinity comes back.`,
       read: [
         `usually ${asRead(usual)}, now ${asRead(now)}, and no salt water was lost`,
         ...water.read,
         ...new Set([...usual.notes, ...now.notes.filter((note) => !note.startsWith('specific gravity on'))]),
-      ],
-      facts: [
-        {
-          label: 'fresh water too much',
-          value: `about ${share} L per 100 L (${share} gal per 100 gal)`,
-        },
       ],
       steps: [
         'Switch the automatic top-off off until the level is back at its usual mark.',
@@ -59,8 +55,8 @@ export const excessCommand = defineCommand({
         'Clean the overflow and see that the top-off has a second stop.',
       ],
       working: [`1 - ${fixed(now.practicalSalinity, 2)} / ${fixed(usual.practicalSalinity, 2)} = ${share} %`],
+      dangers: ['Salt added now stays in when the extra water has gone, and the tank ends too salty.'],
       cautions: [
-        'Salt added now stays in when the extra water has gone, and the tank ends too salty.',
         'Only if tank water went onto the floor was salt lost: replace that part with salt water of the usual strength.',
       ],
       sources: ['mixing', 'fm83', 'practice'],
@@ -75,5 +71,6 @@ export const excessCommand = defineCommand({
           ]
         : [],
     });
+    return remarkFirst(remark, given);
   },
 });

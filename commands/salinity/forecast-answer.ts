@@ -4,13 +4,14 @@ import { fixed, significant } from '../../core/quantity/format.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 import type { SalinityReading } from '../../core/water/salinity-reading.ts';
-import { salinityOff, withRemark } from '../../core/water/salinity-remark.ts';
+import { salinityOff } from '../../core/water/salinity-remark.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { percent, type Water } from '../waterchange/pour.ts';
 import { days as time } from '../waterchange/rate.ts';
 import type { TopOff } from './evaporation.ts';
 import { both, ppt, remarkOn } from './print.ts';
+import { opened, withSalinity } from '../short/remark-first.ts';
 
 /** Water that evaporates, and what it is replaced with. `aDay` is a part of the volume. */
 export interface Course {
@@ -34,16 +35,27 @@ export function forecast(course: Course): Answer {
       ? `It stays at ${both(s, now.pair)}: fresh water replaces what evaporates, and the salt never left.`
       : `After ${time(days)} with ${topOff.words} it reads about ${both(then, now.pair)}, up from ${ppt(s)}.`;
   const remark = beyond || topOff.salinityPpt === 0 ? undefined : salinityOff(then);
-  return answer({
-    headline: withRemark(remarkOn(now), remark === undefined ? headline : `${headline} ${remark}`),
+  const given = answer({
+    headline: '',
     read,
     facts: factsOf(course, then),
     steps: stepsOf(course),
     working: workingOf(course, then),
-    cautions: cautionsOf(course, then),
+    dangers: dangersOf(course, then),
+    cautions: staysUsual(then) ? [SEASON] : [],
     sources: ['mixing', 'fm83', 'practice'],
     next: beyond ? [] : nextOf(course, then),
   });
+  const off = remark === undefined ? [] : [{ label: 'then', value: remark }];
+  return opened(withSalinity(remarkOn(now), [{ label: 'as asked', value: headline }, ...off]), given);
+}
+
+const SEASON =
+  'Evaporation changes with the season, the fan and the lid: measure it by what the top-off uses.';
+
+function staysUsual(then: number | undefined): boolean {
+  const { usual, error = 0 } = limitsOf('salinity');
+  return then !== undefined && then <= usual[1] + error;
 }
 
 /** Practical salinity after so many days; undefined beyond the scale. */
@@ -121,21 +133,16 @@ function workingOf({ now, aDay, days, topOff }: Course, then: number | undefined
   ];
 }
 
-function cautionsOf({ now, days, topOff }: Course, then: number | undefined): readonly string[] {
+function dangersOf({ now, days, topOff }: Course, then: number | undefined): readonly string[] {
   const aDay = then === undefined ? Infinity : (then - now.practicalSalinity) / days;
-  const { usual, error = 0 } = limitsOf('salinity');
   return [
-    ...(then !== undefined && then <= usual[1] + error
-      ? ['Evaporation changes with the season, the fan and the lid: measure it by what the top-off uses.']
-      : ['Snails, shrimps and corals suffer from it before fish do (common practice).']),
+    ...(topOff.salinityPpt === undefined
+      ? ['A falling sump runs return pump and heater dry: unplug a heater that is out of the water.']
+      : []),
     ...(topOff.salinityPpt !== 0 && aDay > salinityPacePpt.up
       ? [`That is a faster rise than the usual ${salinityPacePpt.up} ppt a day (common practice).`]
       : []),
-    ...(topOff.salinityPpt === undefined
-      ? [
-          'A falling sump lets the return pump and the heater run dry: unplug a heater that is out of the water.',
-        ]
-      : []),
+    ...(staysUsual(then) ? [] : ['Snails, shrimps and corals suffer from it before fish do.']),
   ];
 }
 

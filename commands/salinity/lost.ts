@@ -5,12 +5,13 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { afterContinuous } from '../../core/change/continuous.ts';
 import { mixRange } from '../../core/change/salt.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
-import { salinityRemark } from '../../core/water/salinity-remark.ts';
+import { salinityOff } from '../../core/water/salinity-remark.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { readEvaporation } from './evaporation.ts';
 import { both, ppt, understood } from './print.ts';
+import { opened } from '../short/remark-first.ts';
 import { readWater } from '../waterchange/pour.ts';
 
 export const lostCommand = defineCommand({
@@ -32,9 +33,9 @@ export const lostCommand = defineCommand({
     const out = readEvaporation(input.out, input.volume === undefined ? undefined : water, days.value);
     const gone = out.aDay * days.value;
     const then = afterContinuous(s, 0, gone);
-    const remark = salinityRemark(then);
-    return answer({
-      headline: `After ${significant(days.value)} days it reads about ${both(then, now.pair)}, down from ${ppt(s)}: tank water takes its salt along, and fresh water brings none back.${remark === undefined ? '' : ` ${remark}`}`,
+    const remark = salinityOff(then);
+    const given = answer({
+      headline: '',
       read: [
         ...understood('tank', now),
         ...out.read.map((line) => line.replace('evaporates', 'goes out as salt water')),
@@ -45,11 +46,18 @@ export const lostCommand = defineCommand({
         { label: 'fall a day', value: `about ${significant(s - afterContinuous(s, 0, out.aDay), 2)} ppt` },
       ],
       steps: [
-        'Put back as much salt water of the usual strength as goes out as skimmate; only what evaporates is replaced with fresh (RO) water.',
+        'Put back as much salt water of the usual strength as goes out as skimmate.',
+        'Replace only what evaporates with fresh (RO) water.',
         'Set the skimmer drier, and read salinity once a week with an instrument checked on a 35 ppt standard.',
       ],
       working: [`${fixed(s, 1)} x e^(-${significant(gone, 3)}) = ${fixed(then, 2)} ppt`],
+      cautions: ['Tank water takes its salt along, and fresh water brings none back.'],
       sources: ['mixing', 'practice'],
     });
+    const main = `After ${significant(days.value)} days it reads about ${both(then, now.pair)}, down from ${ppt(s)}.`;
+    return opened(
+      [{ value: main }, remark === undefined ? undefined : { label: 'then', value: remark }],
+      given,
+    );
   },
 });

@@ -6,7 +6,7 @@ import { answer, type Answer } from '../answer.ts';
 import { percent } from '../waterchange/pour.ts';
 import { dayLevels, type Pace } from './pace.ts';
 import { ppt, seawaterPpt } from './print.ts';
-import { dayFacts, instrumentFirst, lead, paceCautions, type Plan } from './swap-plan.ts';
+import { dayFacts, instrumentFirst, lead, paceDangers, type Plan } from './swap-plan.ts';
 
 /** Lowers by swapping tank water for water of `sourceS` (0: fresh water), day by day. */
 export function lower(plan: Plan, pace: Pace, sourceS: number): Answer {
@@ -32,7 +32,7 @@ export function lower(plan: Plan, pace: Pace, sourceS: number): Answer {
     ],
     steps: [
       instrumentFirst,
-      `Each day take out tank water first, then add the same volume of ${what} slowly, into the sump or strong flow.`,
+      `Each day take out tank water first, then slowly add as much ${what} into the sump or strong flow.`,
       'Read the salinity the next day and go on from the reading, not from the plan.',
       'From then on replace what evaporates with fresh water only.',
     ],
@@ -40,13 +40,13 @@ export function lower(plan: Plan, pace: Pace, sourceS: number): Answer {
       `single swap = 1 - goal/now: share = (${fixed(s, 2)} - ${fixed(goalS, 2)})/(${fixed(s, 2)} - ${fixed(sourceS, 2)}) = ${percent(single)}`,
       'Shares are by mass; by volume fresh water needs up to 3 % more of each, so the plan errs on the gentle side.',
     ],
-    cautions: [
+    dangers: [
+      ...paceDangers(pace),
       'Do not pour fresh water into a tank at its full level: remove the same volume first.',
+    ],
+    cautions: [
       `Salt water used for topping off by mistake adds up: each 1 % of the volume topped off with 35 ppt raises the tank by ${fixed(afterSaltTopOff(seawaterPpt, seawaterPpt, 0.01) - seawaterPpt, 2)} ppt.`,
-      ...paceCautions(
-        pace,
-        'Fish bear a fall better than a rise; some keepers take half the days (common practice).',
-      ),
+      'Fish bear a fall better than a rise; some keepers take half the days (common practice).',
     ],
     sources: ['fm83', 'mixing', 'practice'],
   });

@@ -19,7 +19,8 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { readWater, percent } from '../waterchange/pour.ts';
-import { both, ppt, seawaterPpt, understood } from './print.ts';
+import { both, ppt, seawaterPpt, understood, UNPLUG } from './print.ts';
+import { opened, type Opening } from '../short/remark-first.ts';
 
 export const mixCommand = defineCommand({
   path: ['salinity', 'mix'],
@@ -52,35 +53,44 @@ export const mixCommand = defineCommand({
     const lowG = bagged.low * batch;
     const scoops = input.scoop === undefined ? undefined : inScoops(input.scoop, lowG);
     const isAsked = input.amount !== undefined && input.goal === undefined;
-    return answer({
-      headline: `${stillUnusual({ id: 'salinity', goal: s })}${labelled ?? ''}${isAsked ? `${planned?.sentence.trim() ?? ''} ` : ''}Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}, mix, measure, then correct: ${whole(bagged.low)} to ${whole(bagged.high)} is usual.${scoops?.sentence ?? ''}${isAsked ? '' : (planned?.sentence ?? '')}`,
+    const main = `Weigh in ${whole(bagged.low)} of salt mix for ${water.part(1)} at ${ppt(s)}.`;
+    const unusual = stillUnusual({ id: 'salinity', goal: s }).trim();
+    const parts: readonly (Opening | undefined)[] = [
+      ...(labelled === undefined ? [] : [{ value: labelled }]),
+      { label: 'else', value: main },
+      planned && { value: planned.sentence, ...(isAsked ? { isBefore: true } : {}) },
+      scoops && { value: scoops.sentence },
+      unusual === '' ? undefined : { label: 'the goal', value: unusual, isBefore: true },
+    ];
+    const given = answer({
+      headline: '',
       read: [
         `finished batch ${water.part(1)}`,
         ...water.read.slice(1),
         ...(input.goal === undefined ? ['no goal given, so 35 ppt'] : understood('goal', goal)),
       ],
       facts: [
-        { label: 'dry sea salts', value: `${dryRange(dry)} g per litre, ${whole(dry.asPpt)} in all` },
-        {
-          label: 'salt mix from the bag, with its moisture',
-          value: `${fixed(bagged.low, 1)} to ${fixed(bagged.high, 1)} g per litre, ${whole(bagged.low)} to ${whole(bagged.high)}`,
-        },
         ...(planned?.facts ?? []),
         ...(scoops?.facts ?? []),
         ...(input.parts === undefined
           ? []
           : [{ label: `in ${input.parts} equal parts`, value: `${mass(lowG / input.parts)} each` }]),
+        {
+          label: 'salt mix from the bag, with its moisture',
+          value: `${fixed(bagged.low, 1)} to ${fixed(bagged.high, 1)} g per litre, ${whole(bagged.low)} to ${whole(bagged.high)}`,
+        },
         { label: 'each 1 ppt too low', value: `${mass(batch)} more (1 g per litre)` },
         {
           label: 'each 1 ppt too high',
           value: `${water.part(tooHigh(s))} more fresh water (${percent(tooHigh(s))})`,
         },
+        { label: 'dry sea salts', value: `${dryRange(dry)} g per litre, ${whole(dry.asPpt)} in all` },
       ],
       steps: [
         'Weigh the salt; do not measure it in cups. The label of the mix comes first where it names a mass.',
         'Start with the lower amount in fresh (RO) water in a bin of its own, never in a tank with animals.',
         'Mix with a pump, warm, until clear; the label says how long.',
-        `Measure with an instrument checked on a 35 ppt standard: ${both(s, goal.pair)} is the goal. Then correct and measure again.`,
+        `Measure with an instrument checked on a 35 ppt standard: ${both(s, goal.pair)} is the goal.`,
         'Note the grams per litre this bag took, and stir the bag before each batch: it settles.',
       ],
       working: [
@@ -88,11 +98,10 @@ export const mixCommand = defineCommand({
         `1 ppt too low: the full sum is ${fixed(perPpt(s), 2)} g of dry salt per litre; 1 g is the cautious first step`,
         `1 ppt too high: (S + 1)/S - 1 = ${percent(tooHigh(s))}`,
       ],
-      cautions: [
-        'Salt dust irritates eyes and airways: pour gently. Unplug pumps and heaters before you reach into the bin.',
-      ],
+      dangers: ['Salt dust irritates eyes and airways: pour gently.', UNPLUG],
       sources: ['fm83', 'm08', 'practice'],
     });
+    return opened(parts, given);
   },
 });
 
@@ -125,7 +134,7 @@ function byLabel(text: string, s: number, batchL: number): string {
   );
   const part = s / seawaterPpt;
   const scaled = Math.abs(part - 1) < 1e-6 ? '' : ` at 35 ppt, so ${fixed(gL * part, 1)} for this`;
-  return `By its label (${fixed(gL, 1)} g per litre${scaled}): ${mass(gL * part * batchL)}. Else: `;
+  return `By its label (${fixed(gL, 1)} g per litre${scaled}): ${mass(gL * part * batchL)}.`;
 }
 
 /** More batches than this are not counted. Own choice. */
@@ -145,7 +154,7 @@ function inStore(grams: number, neededG: number, batchL: number): Planned {
       ? `enough for ${batches(times)} such batches`
       : `the batch takes ${times <= 1 / MANY ? `more than ${MANY}` : fixed(Math.ceil(1 / times - 1e-9), 0)} of it; one makes ${volume(batchL * times)}`;
   return {
-    sentence: ` ${mass(grams)} is ${times >= 1 ? value : `too little: ${value}`}.`,
+    sentence: `${mass(grams)} is ${times >= 1 ? value : `too little: ${value}`}.`,
     facts: [{ label: mass(grams), value }],
   };
 }
@@ -160,7 +169,7 @@ function inScoops(text: string, neededG: number): Planned {
   const grams = readQuantity('mass', text, { field: 'scoop' }).value;
   const count = fixed(neededG / inRange('scoop', grams, 1, 5000, 'g'), 1);
   return {
-    sentence: ` That is ${count} scoops of ${mass(grams)}.`,
+    sentence: `That is ${count} scoops of ${mass(grams)}.`,
     facts: [{ label: `scoops of ${mass(grams)}`, value: count, verdict: 'weigh one of this bag first' }],
   };
 }
@@ -172,7 +181,7 @@ function plannedSalt(text: string, batchL: number, neededG: number): Planned {
     const cups = readQuantity('volume', text, { field: 'amount' }).value / cup.factor;
     const grams = mass(neededG / cups);
     return {
-      sentence: ` ${fixed(cups, 2)} cups are right only if one cup of this mix weighs about ${grams}.`,
+      sentence: `${fixed(cups, 2)} cups are right only if one cup of this mix weighs about ${grams}.`,
       facts: [
         {
           label: `${fixed(cups, 2)} cups`,
@@ -187,7 +196,7 @@ function plannedSalt(text: string, batchL: number, neededG: number): Planned {
   const { low, high } = salinityOfBaggedMix(grams / batchL);
   const value = span(ppt(low), ppt(high));
   return {
-    sentence: ` ${mass(grams)} would come out at about ${value}.`,
+    sentence: `${mass(grams)} would come out at about ${value}.`,
     facts: [{ label: mass(grams), value }],
   };
 }

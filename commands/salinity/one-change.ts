@@ -2,7 +2,8 @@ import { afterChanges } from '../../core/change/exchange.ts';
 import { mixRange } from '../../core/change/salt.ts';
 import { inRange, Problem } from '../../core/problem.ts';
 import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
-import { salinityRemark, withRemark } from '../../core/water/salinity-remark.ts';
+import { salinityRemark } from '../../core/water/salinity-remark.ts';
+import { remarkFirst } from '../short/remark-first.ts';
 import { answer, type Answer } from '../answer.ts';
 import { both, readPairOf, understood } from './print.ts';
 import { matchWater, netVolume } from '../waterchange/advice.ts';
@@ -46,8 +47,8 @@ export function oneChange(input: SalinityChange): Answer {
   const isFast = Math.abs(after - from) > most * 1.001;
   const what = fresh === undefined ? ' with fresh water' : '';
   const headline = `A ${percent(fraction)} change (${water.part(fraction)})${what} takes salinity from ${both(from, now.pair)} to ${both(after, now.pair)}.`;
-  return answer({
-    headline: withRemark(salinityRemark(after), headline),
+  const given = answer({
+    headline,
     read: [
       ...new Set([
         ...understood('tank', now),
@@ -67,16 +68,15 @@ export function oneChange(input: SalinityChange): Answer {
     working: [
       `after = now + share x (new - now) = ${from.toFixed(2)} + ${fraction.toFixed(3)} x (${to.toFixed(2)} - ${from.toFixed(2)}) = ${after.toFixed(2)} ppt`,
     ],
-    cautions: [
-      ...(isFast
-        ? [
-            `That moves salinity by ${Math.abs(after - from).toFixed(1)} ppt at once; the usual limit is ${most} ppt a day (common practice).${fresh === undefined ? '' : ' Add the new water over several hours or days.'}`,
-          ]
-        : []),
-      netVolume,
-    ],
+    dangers: isFast
+      ? [
+          `That moves salinity by ${Math.abs(after - from).toFixed(1)} ppt at once; the usual limit is ${most} ppt a day${fresh === undefined ? '' : ': add it over hours or days'}.`,
+        ]
+      : [],
+    cautions: [netVolume],
     sources: ['mixing', 'practice', 'fm83'],
   });
+  return remarkFirst(salinityRemark(after), given);
 }
 
 /** "0", "0 ppt": no salt in it. */

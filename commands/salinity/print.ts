@@ -6,6 +6,9 @@ import { salinityRemark } from '../../core/water/salinity-remark.ts';
 /** Salinity of natural seawater, and what most reef keepers aim at (common practice). */
 export const seawaterPpt = 35;
 
+/** Before hands go into salt water with mains in it. */
+export const UNPLUG = 'Unplug pumps and heaters before you reach into the bin.';
+
 /** "35 ppt". */
 export function ppt(practicalSalinity: number): string {
   return `${fixed(practicalSalinity, 1)} ppt`;

@@ -6,15 +6,15 @@ import { answer, type Answer } from '../answer.ts';
 import { percent } from '../waterchange/pour.ts';
 import { dayLevels, type Pace } from './pace.ts';
 import { ppt } from './print.ts';
-import { dayFacts, instrumentFirst, lead, paceCautions, type Plan } from './swap-plan.ts';
+import { opened } from '../short/remark-first.ts';
+import { dayFacts, instrumentFirst, lead, paceDangers, type Plan } from './swap-plan.ts';
 import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
 
 /** How much stronger than the goal the swap water is mixed when raising and nothing else is said; own choice. */
 const strongerPpt = 5;
 /** Largest part of the volume an overrun top-off is likely to have added; own choice. */
 const overrunMost = 0.06;
-const overrun =
-  'Leave it if the water stands above its mark: it comes back as that evaporates. Otherwise raise it. ';
+const overrun = 'Leave it if the water stands above its mark: it comes back as that evaporates.';
 
 /** Raises by swapping tank water for stronger salt water day by day, or by topping off with salt water. */
 export function raise(plan: Plan, pace: Pace, source: number | undefined, byTopOff = false): Answer {
@@ -32,11 +32,13 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined, byTopO
   const topOff = saltTopOffFraction(s, goalS, goalS);
   const excess = freshExcessFraction(goalS, s);
   const mix = baggedMixGPerL(goalS);
-  const what = `salt water mixed to ${ppt(sourceS)}`;
-  return answer({
-    headline: byTopOff
-      ? `Top off with salt water of ${ppt(goalS)} in place of fresh: ${water.part(topOff)} in all, over at least ${counted(swaps.length, 'day')}.`
-      : `${excess <= overrunMost ? overrun : ''}${lead(swaps, water, what)}`,
+  const what = `salt water of ${ppt(sourceS)}`;
+  const isOverrun = !byTopOff && excess <= overrunMost;
+  const main = byTopOff
+    ? `Top off with salt water of ${ppt(goalS)} in place of fresh: ${water.part(topOff)} in all, over at least ${counted(swaps.length, 'day')}.`
+    : lead(swaps, water, what);
+  const given = answer({
+    headline: '',
     read: [
       ...read,
       `pace ${pace.text}`,
@@ -62,11 +64,11 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined, byTopO
     ],
     steps: [
       instrumentFirst,
-      'Look at the water level. If fresh water ran in and nothing was lost, switch the automatic top-off off, add nothing, and wait until the level is back at its mark; the salinity comes back with it.',
+      'If fresh water ran in and none was lost, switch the automatic top-off off, add nothing, wait for the mark.',
       'Only water lost on the floor took salt with it: replace that part with salt water.',
       byTopOff
         ? 'Mix it in the jug first, read it there, and go back to fresh water once the tank reads the goal.'
-        : `Otherwise, each day swap tank water for ${what}, mixed outside the tank, or top off with salt water at the same pace.`,
+        : `Otherwise each day swap tank water for ${what}, mixed outside the tank.`,
       'Read the salinity the next day and go on from the reading, not from the plan.',
     ],
     working: [
@@ -74,13 +76,14 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined, byTopO
       `salt-water top-off = (goal - now)/(its salinity) = (${fixed(goalS, 2)} - ${fixed(s, 2)})/${fixed(goalS, 2)} = ${percent(topOff)} of the volume`,
       `fresh water in excess = 1 - now/usual = 1 - ${fixed(s, 2)}/${fixed(goalS, 2)} = ${percent(excess)}`,
     ],
+    dangers: [...paceDangers(pace), 'Do not put dry salt into a tank with animals: mix it with water first.'],
     cautions: [
-      'Do not put dry salt into a tank with animals: mix it with water first.',
-      ...paceCautions(
-        pace,
-        `A rise is harder on animals than a fall: ${salinityPaceWords.up} a day is usual (common practice).`,
-      ),
+      `A rise is harder on animals than a fall: ${salinityPaceWords.up} a day is usual (common practice).`,
     ],
     sources: ['fm83', 'mixing', 'practice'],
   });
+  return opened(
+    isOverrun ? [{ value: overrun }, { label: 'otherwise', value: main }] : [{ value: main }],
+    given,
+  );
 }

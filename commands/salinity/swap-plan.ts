@@ -4,7 +4,7 @@ import type { Fact } from '../answer.ts';
 import type { Water } from '../waterchange/pour.ts';
 import type { Pace } from './pace.ts';
 import { both } from './print.ts';
-import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
+import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 
 /** A tank to be brought to another salinity, and the lines of what was read. */
 export interface Plan {
@@ -17,12 +17,12 @@ export interface Plan {
 export const instrumentFirst =
   'Check the instrument on a 35 ppt standard and read the tank again before you change anything.';
 
-export function paceCautions(pace: Pace, usual: string): readonly string[] {
-  return [
-    pace.fast
-      ? `This is faster than the usual ${salinityPaceWords.down} a day downward, ${salinityPaceWords.up} upward (common practice).`
-      : usual,
-  ];
+/** What a pace beyond the usual can do. */
+export function paceDangers({ fast }: Pace): readonly string[] {
+  const { down, up } = salinityPacePpt;
+  return fast
+    ? [`This is faster than the usual ${down} ppt a day downward, ${up} ppt upward: animals suffer.`]
+    : [];
 }
 
 export function lead(swaps: readonly SwapDay[], water: Water, what: string): string {
@@ -30,7 +30,7 @@ export function lead(swaps: readonly SwapDay[], water: Water, what: string): str
   const least = water.part(Math.min(...parts));
   const largest = water.part(Math.max(...parts));
   if (swaps.length === 1) return `Swap ${largest} for ${what}, in one day.`;
-  const each = least === largest ? least : `${least} to ${largest}`;
+  const each = least === largest ? least : `at most ${largest}`;
   return `Over ${swaps.length} days swap ${each} a day for ${what}, ${water.sum(parts)} in all.`;
 }
 

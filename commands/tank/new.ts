@@ -58,7 +58,7 @@ export const newCommand = defineCommand({
         ...detailFacts(tank, context.nowMs),
       ],
       steps: [
-        `Use ${litres(profile.netVolumeL, profile.units)} for every dose and water change: doses go by the net water, not the size of the glass.`,
+        `Use ${litres(profile.netVolumeL, profile.units)} for every dose and water change, not the size of the glass.`,
         used
           ? 'It is the tank in use: where you leave out a volume, I take this one.'
           : `To work with it when you name no tank: /tank use tank:${name}`,

@@ -52,7 +52,7 @@ export function offerTank(said: SaidTank, kept: string | undefined): Answer {
       volume === undefined
         ? []
         : [
-            'Say the water really in the whole system: the glass less rock and sand, with the sump. Doses go by it.',
+            'Say the water really in the system: the glass less rock and sand, with the sump. Doses go by it.',
           ],
     next: [
       tankAction('Keep it', said),

@@ -23,7 +23,7 @@ export const removeCommand = defineCommand({
         headline: `Remove ${tank.name} for good, with everything logged for it? Nothing is removed yet.`,
         read: [`${tank.name}: ${waterWords(tank)}`],
         steps: [`To remove it: /tank remove tank:${tank.name} sure:yes. To keep it, do nothing.`],
-        cautions: ['It cannot be brought back.'],
+        dangers: ['It cannot be brought back.'],
         sources: ['practice'],
         next: [action(`yes, remove ${tank.name}`, 'tank remove', { tank: tank.name, sure: 'yes' })],
       });

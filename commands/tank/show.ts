@@ -28,9 +28,9 @@ export const showCommand = defineCommand({
       ],
       facts: [
         ...waterFacts(tank),
-        { label: 'how the water is known', value: tank.volumeBasis },
         ...glassFacts(keep.glass(tank.id)),
         ...detailFacts(tank, context.nowMs),
+        { label: 'how the water is known', value: tank.volumeBasis },
       ],
       table: targetTable(tank),
       cautions: [PRACTICE_TARGETS],

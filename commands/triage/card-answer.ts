@@ -33,12 +33,13 @@ export function nextQuestion({ id, answers }: Triage): Question | undefined {
 /** One question with its choices, below the first safe action that holds whatever the answer. */
 export function questionAnswer(triage: Triage, { ask }: Question): Answer {
   const { id, evidence } = triage;
-  const places = ranked(triage).slice(0, 3);
   return answer({
-    headline: `${firstActions(triage)[0]} Then tell me: ${ask}`,
+    headline: firstActions(triage)[0],
+    tone: 'question',
     read: [`seen: ${symptomCard(id).label}`, ...evidence.read],
-    facts: [{ label: 'in this order so far', value: places.map(({ cause }) => cause.name).join('; ') }],
-    cautions: evidence.hazards,
+    unused: evidence.unused,
+    facts: [{ label: 'Then tell me', value: ask }, ...ranked(triage).slice(0, 2).map(causeFact)],
+    dangers: evidence.hazards,
     sources: ['practice'],
     next: questionActions(triage),
   });
@@ -71,20 +72,22 @@ export function wholeAnswer(triage: Triage): Answer {
   return answer({
     headline: first,
     read: [
-      ...left,
       `seen: ${card.label}`,
       ...answers.flatMap((given, place) =>
         given === undefined ? [] : [`${card.questions[place]?.ask ?? ''} ${given.label}`],
       ),
       ...evidence.read,
     ],
+    unused: [...left, ...evidence.unused],
     facts: [...ranked(triage).map(causeFact), ...changeFact(triage, water)],
     steps: [...then, ...card.steps],
     working: [
+      ...ranked(triage).flatMap(reasonLine),
       'Causes stand in the order that is common practice, moved by your answers and your tank. None is certain from words.',
       ...(card.published ?? []),
     ],
-    cautions: [...evidence.hazards, ...card.never, `Stop and ask: ${card.stop}`],
+    dangers: [...evidence.hazards, ...card.never],
+    cautions: [`Stop and ask: ${card.stop}`],
     sources: card.sources,
     next: along(triage),
   });
@@ -109,9 +112,22 @@ function firstActions(triage: Triage): readonly [string, ...string[]] {
   return [first ?? own, ...more];
 }
 
+/** Most letters of a fact with its label. */
+const FACT = 110;
+
+/** What speaks for a cause in this tank, else what is true of it in general; all of it stands in the working. */
 function causeFact({ cause, reasons }: Ranked, place: number): Fact {
-  const why = reasons.length === 0 ? '' : ` (${reasons.join('; ')})`;
-  return { label: `${place + 1}. ${cause.name}`, value: `${cause.why}${why}` };
+  const label = `${place + 1}. ${cause.name}`;
+  const [first = cause.why, ...more] = reasons;
+  const value = more.reduce((text, reason) => {
+    const longer = `${text}; ${reason}`;
+    return label.length + longer.length > FACT ? text : longer;
+  }, first);
+  return { label, value };
+}
+
+function reasonLine({ cause: { name, why }, reasons }: Ranked): readonly string[] {
+  return reasons.length === 0 ? [] : [`${name}: ${why} (${reasons.join('; ')})`];
 }
 
 function changeFact({ id }: Triage, { part }: Water): readonly Fact[] {

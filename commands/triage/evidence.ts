@@ -7,12 +7,13 @@ import { logEvidence, oldReadings } from './log-evidence.ts';
 export interface Evidence {
   readonly found: readonly Found[];
   readonly read: readonly string[];
+  readonly unused: readonly string[];
   readonly hazards: readonly string[];
   readonly hasCorals: boolean;
   readonly hasTank: boolean;
 }
 
-const NONE: Evidence = { found: [], read: [], hazards: [], hasCorals: false, hasTank: false };
+const NONE: Evidence = { found: [], read: [], unused: [], hazards: [], hasCorals: false, hasTank: false };
 
 /** Signs in the log and among the corals of the tank in use; of one coral where `coral` names it. */
 export function evidenceOf(context: OwnContext, coral?: string): Evidence {
@@ -23,11 +24,8 @@ export function evidenceOf(context: OwnContext, coral?: string): Evidence {
   const log = logEvidence(keep, tank, context);
   return {
     found: [...log, ...corals.found],
-    read: [
-      `looked at the log and the corals of ${tank.name}`,
-      ...oldReadings(keep, tank, nowMs),
-      ...corals.read,
-    ],
+    read: [`looked at the log and the corals of ${tank.name}`, ...corals.read],
+    unused: oldReadings(keep, tank, nowMs),
     hazards: corals.hazards,
     hasCorals: corals.count > 0,
     hasTank: true,

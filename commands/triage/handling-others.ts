@@ -19,10 +19,7 @@ const others: readonly (readonly [answer: Answer, ...groups: readonly (readonly 
         'Measure with the dip’s own cap or syringe, never by mouth; wash hands afterwards.',
         'Used dip does not go into the tank; throw it away as the label says.',
       ],
-      cautions: [
-        EYE,
-        'Zoanthids in the dip may hold palytoxin: they stay wet, no spray. Ill: poison centre.',
-      ],
+      dangers: [EYE, 'Zoanthids in the dip may hold palytoxin: they stay wet, no spray. Ill: poison centre.'],
       sources: ['practice', 'memory'],
     }),
     ['deeds.dips', 'poisons.dip', 'substances.iodine'],
@@ -32,7 +29,7 @@ const others: readonly (readonly [answer: Answer, ...groups: readonly (readonly 
       headline:
         'Looking at the lit tank is harmless. Never stare into the lamp from near by: strong blue, violet and UV can hurt eyes.',
       steps: ['Lamp off or down before you work under it; a shade keeps it out of the eyes of who sits.'],
-      cautions: ['Eyes that hurt, or spots that stay: a doctor.'],
+      dangers: ['Eyes that hurt, or spots that stay: a doctor.'],
       sources: ['practice'],
     }),
     ['gear.lamp', 'places.bright'],
@@ -42,7 +39,7 @@ const others: readonly (readonly [answer: Answer, ...groups: readonly (readonly 
     answer({
       headline:
         'On skin it is mostly harmless: do not pull. Warm soapy water, or acetone on whole skin, and patience.',
-      cautions: [`Lips or eye: no acetone and no pulling, a doctor. ${EYE}`],
+      dangers: ['Lips or eye: no acetone and no pulling, a doctor.', EYE],
       sources: ['practice', 'memory'],
     }),
     ['poisons.superglue'],

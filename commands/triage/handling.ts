@@ -1,4 +1,4 @@
-import { handlingCautions, hazard } from '../../core/care/hazards.ts';
+import { handling, hazard, LABEL_FIRST } from '../../core/care/hazards.ts';
 import { hurtWays } from '../../core/care/house-cards/hurt.ts';
 import { fits } from '../../core/care/meant-cards.ts';
 import { primer } from '../../core/care/primers/cards.ts';
@@ -10,6 +10,7 @@ import type { Scanned } from '../../core/language/tokens.ts';
 import { answer, type Answer } from '../answer.ts';
 import { call } from '../called.ts';
 import type { OwnContext } from '../command.ts';
+import { SPINES } from '../../core/care/urgent/out-of-water.ts';
 import { cardAnswer } from '../primer/card-answer.ts';
 import { urgentCommand } from '../urgent.ts';
 import { hurtAction, isHurt } from '../urgent/hurt.ts';
@@ -50,8 +51,7 @@ const CAUSTIC: readonly Met[] = [
   'substances.lye',
   'poisons.permanganate',
 ];
-/** Of the card on a fish out of the water, and of what to do after trouble in a tank. */
-const SPINES = 'Spines hurt people (lionfish, rabbitfish, tangs): a cup or thick wet gloves.';
+/** What to do after trouble in a tank. */
 const HANDS = 'Wear gloves where you have a cut, and wash your hands and arms afterwards.';
 
 /** Whether something is safe to handle, before anybody is hurt; undefined where nothing is known of it here. */
@@ -81,10 +81,18 @@ function holdsPoison(name: string): boolean {
 function ofSalt({ salts = [] }: Slots): Answer | undefined {
   const forms = salts.flatMap((salt) => findCompound(salt) ?? []);
   const ids = [...new Set(forms.map((form) => form.hazard))];
-  const [headline, ...cautions] = [...new Set(ids.flatMap(handlingCautions))];
-  if (headline === undefined) return undefined;
+  if (ids.length === 0) return undefined;
+  const all = ids.map(handling);
+  const [worst, ...dangers] = [...new Set(all.flatMap((each) => each.dangers))];
+  const cautions = [...new Set(all.flatMap((each) => each.cautions))];
   const sources = [...new Set(ids.map((id) => hazard(id).basis))];
-  return answer({ headline, read: [`handling ${salts.join(' and ')}`], cautions, sources });
+  return answer({
+    headline: worst ?? LABEL_FIRST,
+    read: [`handling ${salts.join(' and ')}`],
+    dangers,
+    cautions: cautions.filter((text) => worst !== undefined || text !== LABEL_FIRST),
+    sources,
+  });
 }
 
 /** What stings or pricks, with the first aid a tap away. */

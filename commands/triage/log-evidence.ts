@@ -69,5 +69,5 @@ export function oldReadings(keep: Keep, tank: Tank, nowMs: number): readonly str
   const old = keep.latest(tank.id).filter((one) => !isFresh(one, nowMs));
   if (old.length === 0) return [];
   const names = old.map(({ parameter: id }) => parameter(id).label).join(', ');
-  return [`not used, older than ${FRESH_DAYS} days: ${names}`];
+  return [`older than ${FRESH_DAYS} days: ${names}`];
 }

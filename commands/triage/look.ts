@@ -37,17 +37,16 @@ export function lookAnswer(look: Look, context: OwnContext): Answer {
   };
   const card = wholeAnswer(triage);
   const asked = nextQuestion(triage);
+  const narrowing =
+    asked === undefined ? [] : [{ label: 'To narrow it down, choose below', value: asked.ask }];
   return {
     ...card,
     echo: typed(triageCommand, { seen: id }),
     read: [...card.read, ...(water?.read ?? [])],
-    facts: [...card.facts, ...(water?.facts ?? [])],
-    steps: [
-      ...card.steps,
-      ...(water?.steps ?? []),
-      ...(asked === undefined ? [] : [`To narrow it down, choose below. ${asked.ask}`]),
-    ],
-    cautions: withPalytoxin(palytoxinCautions(entries), card.cautions),
+    unused: [...card.unused, ...(water?.unused ?? [])],
+    facts: [...card.facts.slice(0, 2), ...narrowing, ...card.facts.slice(2), ...(water?.facts ?? [])],
+    steps: [...card.steps, ...(water?.steps ?? [])],
+    dangers: withPalytoxin(palytoxinCautions(entries), [...card.dangers, ...(water?.dangers ?? [])]),
     sources: [...new Set([...card.sources, ...(water?.sources ?? [])])],
     next: [...questionActions(triage), ...others.slice(0, 2).map(orRather), ...card.next],
   };

@@ -15,6 +15,7 @@ const MOST_OFFERED = 9;
 /** The first menu: where is it seen? People first. */
 export function groupMenu(kept: Kept, notKnown?: string): Answer {
   return answer({
+    tone: 'question',
     headline:
       notKnown === undefined
         ? 'What do you see, and where? Anyone unwell after touching corals, rock or water comes first.'
@@ -38,6 +39,7 @@ export function groupMenu(kept: Kept, notKnown?: string): Answer {
 function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
   return answer({
     headline: 'Which of these is nearest?',
+    tone: 'question',
     sources: ['practice'],
     next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), personAction],
   });

@@ -15,13 +15,17 @@ export function noMedicine(seen: readonly SymptomId[]): Answer {
       'Move a sick fish to a tank of its own for treatment: many medicines kill corals, shrimps and the filter.',
       'Post a clear photo and what changed lately, so that keepers can help you tell what it is.',
     ],
-    cautions: [
+    dangers: [
       'Never into the display. Copper and many other treatments kill invertebrates and stay in rock and sand.',
     ],
     sources: ['practice'],
     next: [...seen.slice(0, 3).map((id) => symptomAction(id, {})), urgentAction('copper or medicine')],
   });
 }
+
+/** Of peroxide with acid from memory. */
+export const NEVER_MIX =
+  'Never mix acid or vinegar with bleach or peroxide: poisonous gas, burns to skin, eyes and lungs.';
 
 /** Bleach, lye, acids and the like: no amount for a tank; of two that make a poisonous gas, that first. */
 export function noCleaner(isGas: boolean): Answer {
@@ -30,18 +34,19 @@ export function noCleaner(isGas: boolean): Answer {
       ? `No. ${BLEACH_GAS}`
       : 'Not into a tank: I work out no amounts of bleach, lye, acids or disinfectants.',
     ...cleaning,
+    dangers: [isGas ? NEVER_MIX : BLEACH_GAS, NO_TANK, GUARD],
   });
 }
 
-const GUARD = 'Gloves, eye protection, fresh air.';
+export const GUARD = 'Gloves, eye protection, fresh air.';
+const NO_TANK = 'Never in a tank, and never on living coral or live rock.';
 const cleaning = {
   steps: ['To clean equipment follow the label, rinse well, and let it dry before it goes back.'],
-  cautions: [`${BLEACH_GAS} Never in a tank, and never on living coral or live rock.`, GUARD],
   sources: ['ghs', 'practice'],
 } as const;
 
 /** What they ask of whoever cleans equipment with them. */
-export const cleaningCare = answer({ headline: GUARD, ...cleaning, cautions: cleaning.cautions.slice(0, 1) });
+export const cleaningCare = answer({ headline: GUARD, ...cleaning, dangers: [BLEACH_GAS, NO_TANK] });
 
 /** Peroxide against algae. */
 export const noPeroxide = answer({
@@ -49,13 +54,14 @@ export const noPeroxide = answer({
     'I work out no amount of peroxide for a tank: what is passed on has no evidence, and a slip kills shrimps and corals.',
   read: ['hydrogen peroxide against algae; a rule like 1:10 says neither of what nor into what'],
   steps: [
-    'Safer: take the rock out, pumps aside and lights off, treat the patch by hand outside the tank, rinse it in tank water, put it back.',
+    'Safer: take the rock out, pumps aside and lights off, and treat the patch by hand outside the tank.',
+    'Rinse it in tank water and put it back.',
     'Ask first what kind of algae it is: a photo helps, and results differ by kind.',
     'Then what feeds it: read nitrate and phosphate, and look at light and flow.',
   ],
-  cautions: [
-    'Peroxide harms some shrimps, macroalgae and sensitive corals. Never on zoanthids: they can hold palytoxin.',
+  dangers: [
     'Never use a stronger kind: it burns skin and eyes and is an oxidiser.',
+    'Peroxide harms some shrimps, macroalgae and sensitive corals. Never on zoanthids: they can hold palytoxin.',
     'Eye cover and gloves; follow the product label.',
   ],
   sources: ['practice', 'memory', 'ghs'],

@@ -32,8 +32,9 @@ export function saidWater(slots: Slots): SaidWater {
       ? []
       : [{ sign, text: `you said: ${parameter(id).label} ${printed(id, value)}` }];
   });
-  const read = [...left, ...values.flatMap(({ notes }) => notes)];
-  return { water: judgedAnswer({ values, read, unused: left }), signs: [...movedSaid(slots), ...signs] };
+  const read = values.flatMap(({ notes }) => notes);
+  const judged = judgedAnswer({ values, read, unused: left });
+  return { water: { ...judged, unused: left }, signs: [...movedSaid(slots), ...signs] };
 }
 
 /** What each parameter reads now, in the order said. */

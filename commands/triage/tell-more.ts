@@ -31,10 +31,11 @@ export function tellMore(
       `trouble${names.length === 0 ? '' : ` with ${names.join(', ')}`}${water === undefined ? ', and no number to work with' : ''}`,
       ...(water?.read ?? []),
     ],
+    unused: water?.unused ?? [],
     steps: [
-      'Now, in five minutes: see that every pump, the heater and the skimmer run, read the temperature, and look how the fish breathe.',
-      'Fish gasp or lie down: move the surface more at once (turn a pump up at it, or an air stone), test ammonia, and do not wait for an answer here.',
-      'Take out what is plainly dead. Leave all else where it is: no dip, no scraping, no medicine, no new additive until the cause is known.',
+      'In five minutes: do every pump, the heater and the skimmer run? Read the temperature; how do fish breathe?',
+      'Fish gasp or lie down: move the surface hard at once (pump, air stone), test ammonia, wait for no answer.',
+      'Take out what is plainly dead, leave all else: no dip, no scraping, no medicine, no new additive.',
       ...(water?.steps ?? []),
     ],
     facts: [
@@ -43,13 +44,13 @@ export function tellMore(
       {
         label: 'since when',
         value:
-          'and what changed in the last days: a new animal, additive, salt or lamp, a water change, a power cut, cleaning or spray in the room',
+          'what changed: animal, additive, salt, lamp, water change, power cut, cleaning, spray in the room',
       },
       {
         label: 'the water',
-        value:
-          'salinity first (all else hangs on it), then temperature, pH, alkalinity, calcium, magnesium, nitrate, phosphate, ammonia: numbers, the day, and with which kits',
+        value: 'salinity first, temperature, pH, alkalinity, calcium, magnesium, nitrate, phosphate, ammonia',
       },
+      { label: 'each number', value: 'with its day and the kit' },
       { label: 'the tank', value: 'litres or gallons of water, how old it is, what you dose each day' },
       ...(isFish ? FISH : CORAL),
       {
@@ -57,11 +58,12 @@ export function tellMore(
         value: 'how the other corals, fish, shrimps and snails look, and what you see by torch at night',
       },
     ],
-    cautions: [
+    isList: true,
+    dangers: [
       ...palytoxinCautions(entries),
-      'Wash your hands and arms afterwards, and wear gloves where you have a cut: dying corals and rock can poison or infect.',
-      'A sick fish belongs to a vet who knows fish. I name no medicine and no dose of one.',
+      'Gloves where you have a cut, wash hands and arms afterwards: dying corals and rock can poison or infect.',
     ],
+    cautions: ['A sick fish belongs to a vet who knows fish. I name no medicine and no dose of one.'],
     sources: ['practice'],
     next: [
       action('What I see', 'triage', {}),

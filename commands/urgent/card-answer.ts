@@ -1,10 +1,11 @@
 import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
+import { hazard } from '../../core/care/hazards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import { salinityRemark } from '../../core/water/salinity-remark.ts';
-import { answer, type Answer, type NextAction } from '../answer.ts';
+import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
-import type { Numbers } from './facts.ts';
+import { fact, type Numbers } from './facts.ts';
 import { personAction } from './hurt.ts';
 import { knownFrom, type Known, type UrgentInput } from './input.ts';
 import { numbersFor } from './numbers.ts';
@@ -18,21 +19,29 @@ export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
   const known = knownFrom(id, input);
   const { read, facts, working, sources: more, missing } = numbersFor(id, known, input.of);
   return answer({
-    headline: [first, ...salinityBeside(id, known)].join(' '),
-    read: [...known.left, ...read],
-    facts,
+    headline: first,
+    tone: 'urgent',
+    read,
+    unused: known.left,
+    facts: [...salinityBeside(id, known), ...facts],
     steps,
     working: [...working, ...published],
-    cautions: [PEOPLE_FIRST, ...never, `Stop and ask: ${stop}`],
+    dangers: [PEOPLE_FIRST, ...caustic(input), ...never],
+    cautions: [`Stop and ask: ${stop}`],
     sources: [...sources, ...more],
     next: [personAction, ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
   });
 }
 
-/** Salinity that is out of bounds, behind the act, where the card is not about it. */
-function salinityBeside(id: UrgentId, { salinity }: Known): readonly string[] {
+/** What ran into the tank stands in its vessel, too. */
+function caustic({ of }: UrgentInput): readonly string[] {
+  return of === 'limewater' ? hazard('lime').dangers.slice(0, 1) : [];
+}
+
+/** Salinity that is out of bounds, before the other numbers, where the card is not about it. */
+function salinityBeside(id: UrgentId, { salinity }: Known): readonly Fact[] {
   const remark = salinity && id !== 'salinity crash' ? salinityRemark(salinity.value) : undefined;
-  return remark === undefined ? [] : [remark];
+  return remark === undefined ? [] : [fact('first see', remark)];
 }
 
 /** A form for the numbers that are missing. */

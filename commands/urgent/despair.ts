@@ -10,6 +10,7 @@ export const despair = answer({
     'In danger this minute? Call the emergency number and stay on the line.',
     'Do not stay alone with it: go to somebody, or ask them to come.',
   ],
+  tone: 'urgent',
   cautions: ['I am only a program for aquariums and cannot help with this. People can, and they want to.'],
 });
 

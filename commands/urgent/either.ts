@@ -57,7 +57,12 @@ export function eitherUrgent(near: readonly UrgentId[], saidFor: SaidFor): Answe
     near.map((id) => possibleUrgent(id, saidFor)),
     personAction,
   );
-  return { ...given, cautions: [PEOPLE_FIRST], next: [...given.next, action(ANOTHER, 'urgent', {})] };
+  return {
+    ...given,
+    dangers: [PEOPLE_FIRST],
+    cautions: [],
+    next: [...given.next, action(ANOTHER, 'urgent', {})],
+  };
 }
 
 const ANOTHER = 'Another emergency';
@@ -88,13 +93,15 @@ export function personOrTank(reading: Reading, saidFor: SaidFor): Answer | undef
 
 /** What is safe in all of them, then what comes first in each. */
 function either(safe: string, possible: readonly Possible[], more: NextAction): Answer {
-  const [one, two] = possible.map(({ label }) => label);
   return answer({
-    headline: `${safe} ${one}, or: ${two}? Do what fits.`,
+    headline: `${safe} Which is it? Do what fits.`,
+    tone: 'urgent',
     facts: possible.map(({ label, first }) => fact(label, first)),
+    isList: true,
     cautions: [NO_TREATMENT],
     sources: ['practice', 'memory'],
     next: [...possible.map(({ open }) => open), more],
+    isMenu: true,
   });
 }
 

@@ -43,9 +43,11 @@ function cardOf(id: HurtId): Answer {
   const { first, steps, never, basis, sources } = hurtCard(id);
   return answer({
     headline: first,
+    tone: 'urgent',
     steps,
     working: basis,
-    cautions: [...never, NO_TREATMENT],
+    dangers: never,
+    cautions: [NO_TREATMENT],
     sources,
     next: [{ ...personAction, label: 'It is something else' }],
   });
@@ -58,7 +60,15 @@ const menu = [
 ];
 
 function question(headline: string, next: readonly NextAction[]): Answer {
-  return answer({ headline, steps: FOR_EVERY_HURT, cautions: [NO_TREATMENT], sources: ['memory'], next });
+  return answer({
+    headline,
+    tone: 'urgent',
+    steps: FOR_EVERY_HURT,
+    cautions: [NO_TREATMENT],
+    sources: ['memory'],
+    next,
+    isMenu: true,
+  });
 }
 
 function choose(label: string, hurt: HurtId | HurtGroupId): NextAction {

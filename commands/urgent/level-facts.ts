@@ -80,7 +80,7 @@ function leftAlone(id: keyof typeof AIM, excess: number): string {
 /** Below this most kits show none, mg/L: common practice. */
 const AMMONIA_KIT = parameter('ammonia').kitResolution;
 const NO_SHARE =
-  'how much of it is the harmful form rises with pH and warmth; I give no share, for I have no formula checked against a published table';
+  'the harmful form, more with pH and warmth; no share given: no formula checked against a table';
 
 /** Litres that halve it, and how many such changes bring it under what a kit shows. */
 export function ammoniaNumbers(known: Known): Numbers {

@@ -57,7 +57,8 @@ export function menuAnswer(id?: MenuId): Answer {
 function asked(headline: string, next: readonly NextAction[]): Answer {
   return answer({
     headline,
-    steps: ['Water near mains: switch off at the breaker from a dry place before you touch anything.'],
+    tone: 'question',
+    dangers: ['Water near mains: switch off at the breaker from a dry place before you touch anything.'],
     cautions: [NO_TREATMENT],
     sources: ['practice'],
     next: [personAction, ...next],

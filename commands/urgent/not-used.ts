@@ -3,10 +3,10 @@ import { Problem } from '../../core/problem.ts';
 /** Letters of a text that is named again. */
 const SHOWN = 40;
 
-/** "not used: volume "abc" (I could not read that as a volume)": what was given, named where it is left out. */
+/** "volume "abc" (I could not read that as a volume)": what was given, named where it is left out. */
 export function notUsed(name: string, given: unknown, why: string | Problem): string {
   const reason = why instanceof Problem ? reasonOf(why) : why;
-  return `not used: ${name} "${shown(given)}" (${reason.replace(/\.$/, '')})`;
+  return `${name} "${shown(given)}" (${reason.replace(/\.$/, '')})`;
 }
 
 /** What a text is read as; where it cannot be read it is named in `left`, and the answer goes on without it. */

@@ -12,7 +12,7 @@ import { salinityNumbers } from './salinity-facts.ts';
 
 const HOW_LONG = fact(
   'how long a tank lasts',
-  'not known: from 1 to more than 18 hours are told. Many fish, warm water and little surface make it short',
+  'not known: from 1 to more than 18 hours are told; many fish, warmth, little surface shorten it',
 );
 
 /** What can be worked out for an emergency from what is known of the tank; never a Problem. */

@@ -22,6 +22,6 @@ function sifted({ options, run }: Pick<Command, 'options' | 'run'>): Command['ru
         left.push(notUsed(name, value, name in options.shape ? 'I cannot take that here' : 'no such option'));
     }
     const given = run(taken, context);
-    return left.length === 0 ? given : { ...given, read: [...left, ...given.read] };
+    return left.length === 0 ? given : { ...given, unused: [...left, ...given.unused] };
   };
 }

@@ -4,14 +4,12 @@ import type { Answer, Fact } from '../answer.ts';
 
 const UNSURE: Fact = {
   label: 'why it moved',
-  value:
-    'it cannot be said for certain. Anemones wander after a change in light, flow or food, or when they have not settled yet',
+  value: 'it cannot be said for certain: anemones wander after a change in light, flow or food, or when new',
 };
 
 const LAMP: Fact = {
   label: 'the lamp',
-  value:
-    'a cleaned lamp is brighter at once, so it is one likely cause: dim it and come back by about 10 % a week',
+  value: 'a cleaned one is brighter at once, one likely cause: dim it, come back by about 10 % a week',
 };
 
 /** The card of an anemone in a pump with why it went there. Common practice, no source. */

@@ -62,22 +62,19 @@ export function foreign(input: Foreign): Answer {
         : [
             `${significant(went.grams * 1000, 4)} mg / ${volume(water.volumeL)} = ${significant(mgL, 3)} mg/L`,
           ],
-    read: [
-      ...left,
-      ...(input.what === undefined ? [] : [`what went in: ${input.what}`]),
-      ...(went?.read ?? []),
-    ],
+    unused: left,
+    read: [...(input.what === undefined ? [] : [`what went in: ${input.what}`]), ...(went?.read ?? [])],
   };
   if (isPoison(input.what ?? '')) return withCard(sums, input.volume);
   return answer({
     ...sums,
     headline: `${first(went, water, mgL)}${mgL === undefined ? '' : changeWords(mgL, goal, share)}`,
+    tone: 'urgent',
     read: [...sums.read, ...water.read],
     steps: urgentCard('other overdose').steps,
+    dangers: [PEOPLE_FIRST, ...((share ?? 0) > mostAtOnce ? [NOT_HALF] : [])],
     cautions: [
-      PEOPLE_FIRST,
       'The sum takes all of it as dissolved and none as used up or bound; it says nothing of how harmful it is.',
-      ...((share ?? 0) > mostAtOnce ? [NOT_HALF] : []),
     ],
     sources: ['mixing', 'practice'],
     next: [urgentAction('bleach or spray'), action('Another emergency', 'urgent', {})],
@@ -90,11 +87,15 @@ function isPoison(what: string): boolean {
 }
 
 /** First aid by the card, the sums behind it. */
-function withCard(sums: Pick<Answer, 'facts' | 'working' | 'read'>, tank: string | undefined): Answer {
+function withCard(
+  sums: Pick<Answer, 'facts' | 'working' | 'read' | 'unused'>,
+  tank: string | undefined,
+): Answer {
   const card = cardAnswer('bleach or spray', { volume: tank });
   return {
     ...card,
     read: [...sums.read, ...card.read],
+    unused: [...sums.unused, ...card.unused],
     facts: [...sums.facts, ...card.facts],
     working: [...sums.working, ...card.working],
     sources: [...new Set([...card.sources, 'mixing' as const])],

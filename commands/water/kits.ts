@@ -10,6 +10,7 @@ import { possible } from '../../core/water/possible.ts';
 import { twoReadings } from '../../core/water/two-readings.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
+import { fittingHeadline } from '../fitting.ts';
 import { textOption } from '../options.ts';
 import { comparedSalinity } from '../salinity/compared.ts';
 import { proofSteps } from './kit-proof.ts';
@@ -49,21 +50,40 @@ function compared(id: ParameterId, readings: readonly Quantity[], one: number, o
   const each = readings.map((reading) => shown(id, reading));
   const apart = apartBy(id, one, other);
   const isUsual = [one, other].every((value) => sideOf(value, limitsOf(id).usual) === undefined);
+  const urgent = oddHeadline(id, [one, other]) ?? worst(id, [one, other]);
+  const calm = agree
+    ? fittingHeadline(
+        `${each.join('; ')}: ${apart}, which is within what kits scatter.`,
+        `The two are ${apart}, which is within what kits scatter.`,
+      )
+    : disagree(id, each, apart);
+  const headline = urgent ?? calm;
   return answer({
-    headline:
-      oddHeadline(id, [one, other], each) ??
-      `${worst(id, [one, other])}${
-        agree
-          ? `${each.join('; ')}: ${apart}, which is within what kits scatter.`
-          : `The kits disagree: ${each.join('; ')}, ${apart}. ${id === 'temperature' || id === 'ph' ? 'Change' : 'Dose'} nothing until you know which is right.`
-      }`,
+    headline,
+    tone: urgent === undefined ? 'plain' : 'urgent',
     read: [...new Set(readings.flatMap(({ notes }) => notes))],
-    facts: [...meaning(id, units, isUsual), ...(id === 'alkalinity' ? [eightDkh] : [])],
+    facts: [
+      ...(headline.includes(each.join('; ')) ? [] : each.map((value) => ({ label: 'shown', value }))),
+      ...(urgent === undefined
+        ? []
+        : [{ label: 'the two', value: agree ? `${apart}, within what kits scatter` : apart }]),
+      ...meaning(id, units, isUsual),
+      ...(id === 'alkalinity' ? [eightDkh] : []),
+    ],
     steps: proofSteps(id),
     working: id === 'alkalinity' ? ['1 meq/L = 2.804 dKH = 50.04 mg/L CaCO3'] : [],
     cautions: ['A mean of a right and a wrong reading is wrong: do not take it.'],
     sources: id === 'alkalinity' ? ['dkh', 'iupac21', 'practice'] : ['iupac21', 'practice'],
   });
+}
+
+function disagree(id: ParameterId, each: readonly string[], apart: string): string {
+  const then = `${id === 'temperature' || id === 'ph' ? 'Change' : 'Dose'} nothing until you know which is right.`;
+  return fittingHeadline(
+    `The kits disagree: ${each.join('; ')}, ${apart}. ${then}`,
+    `The kits disagree: ${each.map((one) => one.split(' = ').at(-1)).join('; ')}, ${apart}. ${then}`,
+    `The kits disagree: ${apart}. ${then}`,
+  );
 }
 
 /** 8 dKH in the unit kits of other places print. */
@@ -79,15 +99,15 @@ function meaning(id: ParameterId, units: string | undefined, isUsual: boolean): 
       ? []
       : [
           {
-            label: 'it may be one number in two units',
-            value: `${units} differ by about as much: look what each kit prints`,
+            label: 'perhaps one number in two units',
+            value: `${units}: look what each kit prints`,
           },
         ]),
     ...(isUsual
       ? [
           {
             label: 'by either one',
-            value: `${parameter(id).label} is where reefs are kept (${`${low} to ${high} ${parameter(id).unit}`.trim()}), so nothing has to be done today`,
+            value: `${parameter(id).label} is where reefs are kept (${`${low} to ${high} ${parameter(id).unit}`.trim()}): nothing to do today`,
           },
         ]
       : []),
@@ -109,10 +129,11 @@ function shown(id: ParameterId, { value, written, unit }: Quantity): string {
 const MANY = 2;
 
 /** Where one of the two would be an emergency, nobody waits for the proof. */
-function worst(id: ParameterId, values: readonly number[]): string {
+function worst(id: ParameterId, values: readonly number[]): string | undefined {
   const side = values.map((value) => urgentSide(id, value)).find((one) => one !== undefined);
-  if (side === undefined) return '';
-  return `One of the two would be urgent: look at the animals now, and until you know act as if it were right (${urgentCall(id, side)}). `;
+  return side === undefined
+    ? undefined
+    : `One of the two would be urgent: look at the animals now, and until you know act as if it were right (${urgentCall(id, side)}).`;
 }
 
 function urgentCall(id: ParameterId, side: Side): string {
@@ -121,15 +142,11 @@ function urgentCall(id: ParameterId, side: Side): string {
 }
 
 /** Of a reading that would show on the animals at once. */
-function oddHeadline(
-  id: ParameterId,
-  values: readonly number[],
-  each: readonly string[],
-): string | undefined {
+function oddHeadline(id: ParameterId, values: readonly number[]): string | undefined {
   const odd = oddOne(id, values);
   const side = odd === undefined ? undefined : urgentSide(id, odd);
   if (odd === undefined || side === undefined) return undefined;
-  return `${each.join('; ')}: look at the animals now. If they are well, ${printed(id, odd)} cannot be true and that instrument is wrong; if not, ${urgentCall(id, side)}.`;
+  return `Look at the animals now. If they are well, ${printed(id, odd)} cannot be true; if not, ${urgentCall(id, side)}.`;
 }
 
 /** Levels that show on the animals at once, where they are beyond belief. Common practice, no source. */

@@ -62,20 +62,25 @@ export const movedCommand = defineCommand({
     const isUrgent = verdict === 'urgent' || verdict === 'doubtful';
     if (by !== undefined && by !== 0 && !isUrgent && isDailySwing({ ...moved, by }))
       return swingAnswer({ ...moved, by }, read, state);
-    const first = isUrgent ? `${state?.headline ?? ''} ` : '';
+    const urgent = isUrgent ? state : undefined;
     return answer({
-      headline: `${first}${headline(moved)}`,
+      headline: urgent?.headline ?? headline(moved),
+      tone: urgent?.tone ?? 'plain',
       read,
       facts: [
+        ...(urgent === undefined ? [] : [{ label: 'what moved it', value: headline(moved) }]),
         ...perDay(moved),
-        ...ways(went).map((one) => ({
-          label: `may move it ${one}`,
-          value: whatMoves(id, one, moved.without, moved.isShut).join('; '),
-        })),
+        ...ways(went).flatMap((one) =>
+          whatMoves(id, one, moved.without, moved.isShut).map((value) => ({
+            label: `may move it ${one}`,
+            value,
+          })),
+        ),
         ...(state?.facts ?? []),
       ],
+      isList: true,
       steps: [
-        ...(first === '' ? [] : (state?.steps ?? [])),
+        ...(urgent?.steps ?? []),
         'Test again with a fresh sample, the same kit and the same hour before you act on it.',
         'Think back over the days before: what was new, cleaned, moved, refilled or switched off?',
         ...(id === 'salinity' || id === 'temperature' || id === 'ph'
@@ -83,7 +88,8 @@ export const movedCommand = defineCommand({
           : ['Measure salinity, too: what is dissolved rises and falls with it.']),
         'Dose nothing towards the old number for its own sake: the range below counts, not where it was.',
       ],
-      cautions: first === '' ? [] : (state?.cautions ?? []),
+      dangers: urgent?.dangers ?? [],
+      cautions: urgent?.cautions ?? [],
       sources: ['practice'],
       next: useAction(moved, was, now, over),
     });
@@ -114,7 +120,7 @@ function headline({ id, by, went, days, without, isShut }: Moved): string {
   if (days !== undefined && by !== undefined && by < 0 && isUsedUp(id) && isMoreThanUse(id, by / days))
     return `Test again first: ${name} fell by ${amount(id, by)} in ${timeWords(days)}, more than most tanks use.`;
   if (went === 'down' && isUsedUp(id))
-    return `${name} that falls is mostly use: corals and coralline algae take it up every day, and it falls unless as much is put back.`;
+    return `${name} that falls is mostly use: corals and coralline algae take it up every day, and it wants putting back.`;
   const [likeliest = ''] = went === undefined ? [] : whatMoves(id, went, without, isShut);
   return went === undefined
     ? `${name} moves by few things: look at these in turn.`

@@ -30,7 +30,7 @@ export function overdosedWith(input: Overdose, context: Context): Answer | undef
     effectCommand.run(given({ with: what, amount: text, strength, volume }), context);
   const done = forms.length === 0 ? undefined : readOrName('amount', amount, run, left);
   if (of !== undefined) return withEffect(cardAnswer('overdose', { of, now, volume }), done, left);
-  return done === undefined ? undefined : { ...done, steps: IT_IS_IN, read: [...left, ...done.read] };
+  return done === undefined ? undefined : { ...done, steps: IT_IS_IN, unused: [...left, ...done.unused] };
 }
 
 /** What has a card: the salts that can crash the chemistry of a tank within the hour. */
@@ -45,11 +45,12 @@ const IT_IS_IN = [
 ];
 
 function withEffect(card: Answer, done: Answer | undefined, left: readonly string[]): Answer {
-  if (done === undefined) return { ...card, read: [...left, ...card.read] };
+  if (done === undefined) return { ...card, unused: [...left, ...card.unused] };
   return {
     ...card,
-    headline: `${card.headline} ${done.headline}`,
-    read: [...left, ...done.read, ...card.read],
+    unused: [...left, ...card.unused],
+    facts: [{ label: 'what went in', value: done.headline }, ...card.facts],
+    read: [...done.read, ...card.read],
     working: [...done.working, ...card.working],
     sources: [...new Set([...card.sources, ...done.sources])],
   };

@@ -9,6 +9,7 @@ import { possible } from '../../core/water/possible.ts';
 import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
 import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
+import { fittingHeadline } from '../fitting.ts';
 import { textOption } from '../options.ts';
 
 /** Guards a step against 1.0200000001 of the pace. */
@@ -32,14 +33,15 @@ export const paceCommand = defineCommand({
     const usual = pace.gentle === undefined ? `${pace.up}` : `${pace.gentle} to ${pace.up}`;
     const isDosed = compoundsFor(id).length > 0;
     return answer({
-      headline: `${verdict(id, pace, size)}At most ${usual} ${unit} of ${label} a day is usual (common practice), in several parts.`,
+      headline: fittingHeadline(
+        `${verdict(id, pace, size)}At most ${usual} ${unit} of ${label} a day is usual (common practice), in several parts.`,
+        `${verdict(id, pace, size)}At most ${usual} ${unit} of ${label} a day is usual, in several parts.`,
+      ),
       read: [`how fast ${label} may be ${isDosed ? 'raised' : 'moved'}`],
       steps: [
         'Test again before the next day’s part.',
         ...(isDosed
-          ? [
-              `With now, goal, volume and salt I work out the days: "raise ${label} from ... to ... in 75 gal with ...".`,
-            ]
+          ? [`With all numbers I work out the days: "raise ${label} from ... to ... in 75 gal with ...".`]
           : []),
       ],
       cautions: isDosed
@@ -92,7 +94,7 @@ function verdict(id: ParameterId, { up }: Pace, size: number | undefined): strin
 function salinityPace(): Answer {
   const { up, down } = salinityPaceWords;
   return answer({
-    headline: `At most ${down} a day downward and ${up} upward is usual with corals (common practice).`,
+    headline: `At most ${down} a day downward and ${up} upward is usual with corals.`,
     read: ['how fast salinity may be moved'],
     steps: [
       'Check the instrument on a 35 ppt standard first.',

@@ -39,8 +39,8 @@ export const spillCommand = defineCommand({
         ...(floorL === undefined ? [] : [{ label: 'on the floor', value: volume0(floorL) }]),
       ],
       steps: [
-        'Try it: fill the sump to its usual mark, switch the return pump off and stand by with the plug in a dry hand.',
-        'The fall ends where the return pipe sucks air: a hole below its outlet must be just under the surface, and kept free of algae.',
+        'Try it: sump at its usual mark, return pump off, and stand by with the plug in a dry hand.',
+        'The fall ends where the return pipe sucks air: keep its hole just under the surface, free of algae.',
         ...(floorL !== undefined && floorL > 0
           ? [
               `Run the sump ${volume(floorL)} lower, drill or raise that hole, or take a larger sump.`,
@@ -56,8 +56,11 @@ export const spillCommand = defineCommand({
               `${volume(backL)} - ${volume(free.value)} of room = ${floorL > 0 ? volume(floorL) : 'none left over'}`,
             ]),
       ],
+      dangers: [
+        'Water on the floor near a plug: breaker first, from a dry place.',
+        'Every plug above the water line with a drip loop, behind a ground-fault switch.',
+      ],
       cautions: [
-        'Water and mains: every plug above the water line with a drip loop, behind a ground-fault switch. Water on the floor near a plug: breaker first, from a dry place.',
         'A check valve sticks one day: do not reckon on it. A display filled from a clogged overflow is another case.',
       ],
       sources: ['geometry', 'practice'],

@@ -33,9 +33,10 @@ export function swingAnswer(move: Move, read: readonly string[], state: Answer |
     ? `more than the usual ${usual}: narrow it`
     : `no more than is usual, up to about ${usual}: nothing to act on`;
   return answer({
-    headline: `${firstLabel(id)} swings by ${amount(id, by)} in the day, ${verdict}. The hour does it: ${why}.`,
+    headline: `${firstLabel(id)} swings by ${amount(id, by)} in the day, ${verdict}.`,
     read,
     facts: [
+      { label: 'the hour does it', value: why },
       {
         label: 'swing of a day',
         value: `${amount(id, by)} (up to about ${usual} is usual, common practice)`,
@@ -44,6 +45,7 @@ export function swingAnswer(move: Move, read: readonly string[], state: Answer |
       ...(state?.facts ?? []),
     ],
     steps,
+    dangers: state?.dangers ?? [],
     cautions: state?.cautions ?? [],
     sources: ['practice'],
   });

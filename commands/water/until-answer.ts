@@ -8,6 +8,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { waste } from '../waterchange/level.ts';
 import { days as time } from '../waterchange/rate.ts';
+import { shortLimits } from '../short/limits.ts';
 
 /** A level on its way, in the parameter's own unit; `perDay` is below 0 where it falls. */
 export interface Course {
@@ -28,16 +29,21 @@ export function untilGoal(course: Course, goal: number, isSaid: boolean): Answer
   const name = `${isSaid ? '' : `the end of its usual range, `}${printed(id, goal)}`;
   if (Math.abs(goal - from) < kitResolution / 2) return isThere(course, name);
   if (until === undefined || until.days > MOST_DAYS) return notThere(course, name, until);
+  const line = `${capital(label)} gets from ${printed(id, from)} to ${name} in about ${time(until.days)}, if ${rate(course)} goes on`;
+  const error = `${time(until.low)} to ${time(until.high)}`;
+  const whole = `${line} (${error} by the kit’s own error).`;
+  const isWhole = whole.length <= shortLimits.headline;
   return answer({
-    headline: `${capital(label)} gets from ${printed(id, from)} to ${name} in about ${time(until.days)}, if ${rate(course)} goes on (${time(until.low)} to ${time(until.high)} by the kit’s own error).`,
+    headline: isWhole ? whole : `${line}.`,
     read,
-    facts: marks(course, goal),
+    facts: [...(isWhole ? [] : [{ label: 'by the kit’s own error', value: error }]), ...marks(course, goal)],
     steps: stepsFor(course, until),
     working: [
       `(${significant(goal, 4)} - ${significant(from, 4)}) / ${significant(perDay, 3)} ${unit} a day = ${significant(until.days, 3)} days`,
       `the reading may be off by half of ${kitResolution} ${unit}: ± ${significant(kitResolution / 2 / Math.abs(perDay), 2)} days`,
     ],
-    cautions: cautionsFor(course),
+    dangers: dangersFor(course),
+    cautions: [A_MODEL],
     sources: ['practice'],
     next: nextFor(course),
   });
@@ -63,7 +69,8 @@ export function afterDays(course: Course, days: number): Answer {
     working: [
       `${significant(from, 4)} ${perDay < 0 ? '-' : '+'} ${significant(Math.abs(perDay), 3)} x ${significant(days, 3)} = ${significant(then, 4)} ${unit}, give or take half of ${kitResolution} ${unit}`,
     ],
-    cautions: cautionsFor(course),
+    dangers: dangersFor(course),
+    cautions: [A_MODEL],
     sources: ['practice'],
     next: nextFor(course),
   });
@@ -130,7 +137,7 @@ function marks(course: Course, goal: number | undefined): readonly Fact[] {
 function stepsFor({ id, perDay }: Course, { days }: Until): readonly string[] {
   const { label } = parameter(id);
   return [
-    `Test ${label} again at about half the time, ${time(days / 2)} from now, with the same kit, and reckon anew from it.`,
+    `Test ${label} again at half the time, ${time(days / 2)} from now, with the same kit, and reckon anew.`,
     ...(perDay < 0 && compoundsFor(id).length > 0
       ? ['A use that is known can be replaced day by day (/dose daily), so that it never gets there.']
       : []),
@@ -141,7 +148,10 @@ function stepsFor({ id, perDay }: Course, { days }: Until): readonly string[] {
   ];
 }
 
-function cautionsFor({ id, from, perDay }: Course): readonly string[] {
+const A_MODEL =
+  'A steady pace is a model: growth slows as the level falls, feeding and stock change the rest.';
+
+function dangersFor({ id, from, perDay }: Course): readonly string[] {
   const { pace } = limitsOf(id);
   const { label, unit } = parameter(id);
   const most = perDay < 0 ? pace?.down : pace?.up;
@@ -150,7 +160,6 @@ function cautionsFor({ id, from, perDay }: Course): readonly string[] {
     ...(side === undefined
       ? []
       : [`${capital(label)} ${printed(id, from)} is urgent already: act on that first (/urgent).`]),
-    'A steady pace is a model: growth slows as the level falls, feeding and stock change the rest.',
     ...(most !== undefined && Math.abs(perDay) > most * (1 + 1e-9)
       ? [
           `That is faster than ${label} should move: ${most} ${unit} a day is the usual limit (common practice).`,

@@ -43,7 +43,7 @@ function sentence(
   if (given.fresh)
     return `${isHarsh(pouring) ? 'Do not do it with water so far off: ' : ''}${much} of ${inBoth(freshC, unit)} brings ${inBoth(nowC, unit)} to ${inBoth(goalC, unit)}.`;
   return isHarsh(pouring)
-    ? `Do not do it with water: ${much} would have to be ${inBoth(freshC, unit)} to bring ${inBoth(nowC, unit)} to ${inBoth(goalC, unit)}. Let the heater, or the room, do it slowly.`
+    ? `Do not do it with water: ${much} would have to be ${inBoth(freshC, unit)} to bring ${inBoth(nowC, unit)} to ${inBoth(goalC, unit)}.`
     : `Make it ${inBoth(freshC, unit)}: ${much} then brings ${inBoth(nowC, unit)} to ${inBoth(goalC, unit)}.`;
 }
 
@@ -66,18 +66,19 @@ export function warmSteps(pouring: Pouring): readonly string[] {
   const { isTank, goalC } = pouring;
   return isTank
     ? [
+        ...(isHarsh(pouring) ? ['Let the heater, or the room, do it slowly instead.'] : []),
         'Take the old water out first, then add the new slowly into strong flow, away from corals.',
         'Read both with the same thermometer, and the tank again after ten minutes.',
         'Match the new water in salinity too.',
       ]
     : [
         'Pour in most of it, stir, read the temperature, then the rest.',
-        `It cools as it stands: bring it to ${fixed(goalC, 1)} °C just before it is used, or leave a heater and a pump in it.`,
+        `It cools as it stands: bring it to ${fixed(goalC, 1)} °C just before use, or leave heater and pump in it.`,
         'Warm it before or after mixing the salt, not by hot tap water where a softener or copper pipes are.',
       ];
 }
 
-export function warmCautions(pouring: Pouring): readonly string[] {
+export function warmDangers(pouring: Pouring): readonly string[] {
   const { nowC, freshC, goalC, isTank } = pouring;
   const { pace } = limitsOf('temperature');
   const most = goalC < nowC ? pace?.down : pace?.up;
@@ -85,17 +86,15 @@ export function warmCautions(pouring: Pouring): readonly string[] {
   return [
     ...(isTank && most !== undefined && move > most * (1 + 1e-9)
       ? [
-          `That moves the tank by ${fixed(move, 1)} °C at once; the usual limit is ${most} °C a day (common practice). Change less, or match the new water.`,
+          `That moves the tank by ${fixed(move, 1)} °C at once; the usual limit is ${most} °C a day: change less.`,
         ]
       : []),
     ...(isHarsh(pouring)
       ? [`Water of ${fixed(freshC, 0)} °C harms what it touches: do not pour it into a tank with animals.`]
       : []),
     ...(freshC >= SCALDS_C
-      ? [
-          'Hot water scalds: carry little at a time. Never into glass or a bin that is not made for it, which can crack.',
-        ]
+      ? ['Hot water scalds: carry little at a time, and never into glass or a bin that it can crack.']
       : []),
-    'Unplug heaters before the water level falls, and reach in only with pumps and heaters unplugged.',
+    'Unplug heaters before the water level falls; reach in only with pumps and heaters unplugged.',
   ];
 }

@@ -8,8 +8,10 @@ import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 import { askFirst, stillUnusual, sureOption } from '../unusual.ts';
 import { readWater } from '../waterchange/pour.ts';
-import { inBoth, poured, warmCautions, warmSteps, type Pouring } from './warm-words.ts';
+import { inBoth, poured, warmDangers, warmSteps, type Pouring } from './warm-words.ts';
 import { fractionOf } from './warm-share.ts';
+import { fittingHeadline } from '../fitting.ts';
+import { shortLimits } from '../short/limits.ts';
 
 export const warmCommand = defineCommand({
   path: ['water', 'warm'],
@@ -58,8 +60,11 @@ export const warmCommand = defineCommand({
     if (asked !== undefined) return asked;
     const pouring: Pouring = { nowC, freshC, goalC, fraction: part, water, isTank };
     const units = now.unit;
+    const unusual = isTank ? stillUnusual(planned) : '';
+    const said = poured(pouring, { fresh: fresh !== undefined, goal: goal !== undefined }, units);
+    const isTold = unusual === '' || unusual.length + said.length <= shortLimits.headline;
     return answer({
-      headline: `${isTank ? stillUnusual(planned) : ''}${poured(pouring, { fresh: fresh !== undefined, goal: goal !== undefined }, units)}`,
+      headline: fittingHeadline(`${unusual}${said}`, said),
       read: [
         `${inBoth(nowC, units)} there${fresh === undefined ? '' : `, ${inBoth(freshC, units)} goes in`}${goal === undefined ? '' : `, ${inBoth(goalC, units)} wanted`}`,
         ...water.read,
@@ -73,7 +78,7 @@ export const warmCommand = defineCommand({
       working: [
         `${nowC.toFixed(1)} + ${part.toFixed(3)} x (${freshC.toFixed(1)} - ${nowC.toFixed(1)}) = ${goalC.toFixed(1)} °C, a litre of each taken to hold as much heat`,
       ],
-      cautions: warmCautions(pouring),
+      dangers: [...(isTold ? [] : [unusual.trim()]), ...warmDangers(pouring)],
       sources: ['mixing', 'practice'],
     });
   },

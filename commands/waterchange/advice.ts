@@ -21,17 +21,17 @@ export function causes(levels: Levels): string {
   return 'Find out why it is off before you repeat this: dosing, the mix, or the test.';
 }
 
-/** The caution for one change of more than half, by what is measured. */
+/** The danger of one change of more than half, by what is measured. */
 export function tooMuch(levels: Levels): string {
   if (levels.id === 'ammonia') {
-    return 'A change above a half is for emergencies, with matched water; two of a half some hours apart are gentler (common practice).';
+    return 'More than a half at once is for emergencies, with matched water; two of a half, hours apart, are gentler.';
   }
   if (levels.waste)
     return `Do not more than about halve ${levels.about.label} in one change (common practice).`;
   return NOT_HALF;
 }
 
-/** A caution where one change moves a dosed parameter by more than its usual limit a day. */
+/** A danger where one change moves a dosed parameter by more than its usual limit a day. */
 export function tooFast(levels: Levels, after: number): readonly string[] {
   const { about, now, show, waste } = levels;
   const { pace } = limitsOf(levels.id);
@@ -39,7 +39,7 @@ export function tooFast(levels: Levels, after: number): readonly string[] {
   const move = Math.abs(after - now);
   if (toUnit(about.kind, move, about.unit) <= pace.up * 1.001) return [];
   return [
-    `That moves ${about.label} by ${show(move)} at once; the usual limit is ${pace.up} ${about.unit} a day (common practice). Add the new water over several hours or change less.`,
+    `That moves ${about.label} by ${show(move)} at once, usual is ${pace.up} ${about.unit} a day: over several hours, or change less.`,
   ];
 }
 

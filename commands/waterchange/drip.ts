@@ -54,19 +54,21 @@ function withoutBatch(fraction: number, water: Water, overDays: number, levels: 
     headline: `${passed(fraction)} (${water.part(fraction)}) passed through bit by bit takes out ${gone} of the old water: some of the new goes with the old.`,
     read: [
       `${water.part(fraction)} over ${days(overDays)}, in and out at the same rate`,
-      ...water.read,
       ...(levels?.read ?? []),
+      ...water.read,
+      ...(levels?.notes ?? []),
     ],
     facts: levels === undefined ? [] : levelFacts(levels, fraction).slice(1),
     steps: [matchWater],
     working: [`1 - e^-${fixed(fraction, 3)} = ${gone}`],
-    cautions: [TWO_PUMPS, ...(levels?.doubts ?? [])],
+    dangers: [TWO_PUMPS],
+    cautions: levels?.doubts ?? [],
     sources: ['mixing', 'practice'],
   });
 }
 
 const TWO_PUMPS =
-  'Two pumps unattended can overflow or empty a tank: use a level switch, a finite reservoir and a drip loop on every mains cable.';
+  'Two pumps unattended can flood or empty a tank: level switch, finite reservoir, drip loop on every cable.';
 
 function drip(fraction: number, water: Water, overDays: number, levels: Levels | undefined): Answer {
   if (fraction > MOST_BATCH) return withoutBatch(fraction, water, overDays, levels);
@@ -76,24 +78,19 @@ function drip(fraction: number, water: Water, overDays: number, levels: Levels |
   const perHour = volume((water.volumeL * equal) / (overDays * 24));
   const per100 = water.part(1).includes('per 100 L') ? ' per 100 L' : '';
   return answer({
-    headline: `Not quite the same: ${percent(fraction)} passed through bit by bit takes out ${percent(gone)} of the old water, one batch ${percent(fraction)}. To equal the batch, pass ${passed(equal)} (${water.part(equal)}).`,
+    headline: `Not quite the same: ${percent(fraction)} bit by bit takes out ${percent(gone)} of the old water. To equal one batch, pass ${passed(equal)} (${water.part(equal)}).`,
     read: [
       `${percent(fraction)} of the volume (${water.part(fraction)}) over ${days(overDays)}, in and out at the same rate`,
-      ...water.read,
       ...(levels?.read ?? []),
+      ...water.read,
+      ...(levels?.notes ?? []),
     ],
     facts: [
-      { label: 'one batch takes out', value: percent(fraction) },
-      { label: `three batches of ${percent(fraction / 3)} take out`, value: percent(inThree) },
-      { label: 'continuously takes out', value: percent(gone) },
-      {
-        label: 'continuously, to equal the batch',
-        value: `${passed(equal)} (${water.part(equal)}), about ${perHour}${per100} an hour`,
-      },
+      { label: 'the flow that equals the batch', value: `about ${perHour}${per100} an hour` },
       ...(levels === undefined ? [] : levelFacts(levels, fraction)),
+      { label: `three batches of ${percent(fraction / 3)} take out`, value: percent(inThree) },
     ],
     steps: [
-      'It works well: a little new water is lost with the old, and the tank stays steadier. Choose by what suits you.',
       'Match the two pumps by measuring each into a jug; unequal pumps make salinity and level drift.',
       'Put the inlet and outlet far apart, and watch salinity daily at first.',
       matchWater,
@@ -102,7 +99,11 @@ function drip(fraction: number, water: Water, overDays: number, levels: Levels |
       `continuous: 1 - e^-${fixed(fraction, 3)} = ${percent(gone)}`,
       `equal volume: -ln(1 - ${fixed(fraction, 3)}) = ${fixed(equal, 4)} of the system`,
     ],
-    cautions: [TWO_PUMPS, ...(levels?.doubts ?? [])],
+    dangers: [TWO_PUMPS],
+    cautions: [
+      'It works well: a little new water is lost with the old, and the tank stays steadier. Choose by what suits you.',
+      ...(levels?.doubts ?? []),
+    ],
     sources: ['mixing', 'practice'],
   });
 }

@@ -36,13 +36,14 @@ export function never(plan: Plan): Answer {
       { label: 'after one change from now', value: show(afterChanges({ now, fresh, fraction })) },
     ],
     steps: [
+      ...levels.doubts,
       causes(levels),
       'Then change more, or more often, or add another way out for it, and test again.',
     ],
     working: [
       `settles at new water + rise/share before a change: ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${settled(before)}`,
     ],
-    cautions: [...levels.doubts, 'A steady rise is a model: feeding and stock change it.'],
+    cautions: ['A steady rise is a model: feeding and stock change it.'],
     sources: ['mixing', 'practice', ...about.basis],
   });
 }
@@ -56,5 +57,6 @@ export function readLines({ levels, water, fraction, everyDays, rise }: Plan): r
     `${percent(fraction)} every ${days(everyDays)}`,
     ...made,
     ...water.read,
+    ...levels.notes,
   ];
 }

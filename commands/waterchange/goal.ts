@@ -11,6 +11,7 @@ import { causes, matchWater, mostAtOnce, netVolume, tooMuch } from './advice.ts'
 import { never, readLines, type Plan } from './goal-never.ts';
 import { sizeOf } from './goal-size.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
+import { opened } from '../short/remark-first.ts';
 import { plannedOf, readLevels } from './level.ts';
 import { percent, readWater, shareOf } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
@@ -67,7 +68,7 @@ function reach(plan: Plan): Answer {
         : `at ${show(now)} is already ${isThere ? 'as near to' : 'below'} ${show(goal)}${isThere ? ' as a kit can tell' : ''}`;
     return answer({
       headline: `Nothing to do: ${about.label} ${place}.`,
-      read: [...levels.read, `goal ${show(goal)}`],
+      read: [...levels.read, `goal ${show(goal)}`, ...levels.notes],
     });
   }
   const alone = fractionForGoal({ now, goal, fresh });
@@ -96,12 +97,11 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
   const made = rise > 0 ? `with ${show(rise)} made between changes` : 'if none is made meanwhile';
   const unusual = stillUnusual(plannedOf(levels, goal)).trim();
   const plural = whole === 1 ? '1 change' : `${whole} changes`;
-  return answer({
-    headline:
-      `${plural} of ${percent(fraction)} (${water.part(poured)} each) ${whole === 1 ? 'brings' : 'bring'} ${about.label} from ${show(now)} to ${show(goal)}${span} ${made}. ${unusual}`.trim(),
+  const main = `${plural} of ${percent(fraction)} (${water.part(poured)} each) ${whole === 1 ? 'brings' : 'bring'} ${about.label} from ${show(now)} to ${show(goal)}${span} ${made}.`;
+  const given = answer({
+    headline: '',
     read: readLines(plan),
     facts: [
-      { label: 'after the last change', value: show(last) },
       {
         label: 'new water and time',
         value:
@@ -109,15 +109,16 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
             ? all
             : `${all}, ${days(everyDays * (whole - 1))} from the first to the last at one every ${days(everyDays)}`,
       },
-      { label: 'as a real number', value: `${fixed(exact, 2)} changes` },
       ...[0.3, 0.5].filter((other) => other > fraction).map((other) => otherShare(plan, other)),
       {
         label: 'one change alone',
         value: percent(alone),
         verdict: alone > mostAtOnce ? 'too much at once' : 'possible',
       },
+      { label: 'after the last change', value: show(last) },
     ],
     steps: [
+      ...levels.doubts,
       levels.waste
         ? `Test the new salt water and the top-off water for ${about.label}.`
         : `Test the ${about.label} of each new batch.`,
@@ -131,20 +132,22 @@ function counted(plan: Plan, changes: Changes, alone: number): Answer {
     working: [
       'changes = ln((goal - new water)/(now - new water)) / ln(1 - share), with the settled level in place of the new water when some is made',
       `just after each change: ${path.map((at) => show(at.after)).join(', ')}${whole > path.length ? ', ...' : ''}`,
+      `as a real number: ${fixed(exact, 2)} changes`,
       `Changes do not add up: four of ${percent(fraction)} take out ${percent(1 - (1 - fraction) ** 4)} of what was there.`,
     ],
+    dangers: fraction > mostAtOnce ? [tooMuch(levels)] : [],
     cautions: [
-      ...levels.doubts,
       ...(rise > 0 || !levels.waste
         ? []
         : [
             `Every tank makes ${about.label}: it takes longer, or never arrives. Give the rise to count it in.`,
           ]),
-      ...(fraction > mostAtOnce ? [tooMuch(levels)] : []),
       netVolume,
     ],
     sources: ['mixing', 'practice', ...about.basis],
   });
+  const goalOff = { label: 'the goal', value: unusual, isBefore: true } as const;
+  return opened([{ value: main }, ...(unusual === '' ? [] : [goalOff])], given);
 }
 
 function otherShare({ levels, rise }: Plan, fraction: number): Answer['facts'][number] {

@@ -30,6 +30,8 @@ export interface Levels {
   readonly goal: number | undefined;
   readonly fresh: number;
   readonly read: readonly string[];
+  /** How the units were read: behind everything else that was. */
+  readonly notes: readonly string[];
   readonly doubts: readonly string[];
   readonly show: (level: number) => string;
 }
@@ -105,8 +107,8 @@ export function readLevels({ of, now, goal, fresh }: LevelTexts): Levels {
     read: [
       `${about.label} now ${show(nowValue)}`,
       ...(fresh === undefined ? [assumed] : [`new salt water ${show(freshValue)}`]),
-      ...new Set(found.flatMap((each) => each.notes)),
     ],
+    notes: [...new Set(found.flatMap((each) => each.notes))],
     doubts: doubts(id, about, nowValue, show),
   };
 }
@@ -121,7 +123,7 @@ function doubts(
   const level = toUnit(about.kind, now, about.unit);
   if (level >= low && level <= high) return [];
   return [
-    `${show(now)} is an unusual ${about.label} reading (${low} to ${high} ${about.unit} is believable): test again before you act.`,
+    `Test again before you act: ${show(now)} is an unusual ${about.label} reading (${low} to ${high} ${about.unit} is believable).`,
   ];
 }
 

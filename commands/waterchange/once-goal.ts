@@ -13,6 +13,7 @@ import {
   tooFast,
   tooMuch,
 } from './advice.ts';
+import { opened } from '../short/remark-first.ts';
 import { stillUnusual } from '../unusual.ts';
 import { plain, plannedOf, type Levels } from './level.ts';
 import { percent, type Water } from './pour.ts';
@@ -39,41 +40,43 @@ export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: 
   const wrongTool = need > mostAtOnce;
   const move = `${about.label} ${fromTo(show(now), show(toGoal.goal))}`;
   const asked = fraction === undefined ? [] : [afterSome(levels, water, fraction, 1)];
-  return answer({
-    headline: stillUnusual(plannedOf(levels, toGoal.goal)) + headline(levels, water, toGoal, move),
-    read: [...levels.read, `goal ${show(toGoal.goal)}`, ...water.read],
-    facts: [
-      {
-        label: 'one change alone',
-        value: percent(need),
-        verdict: wrongTool ? 'too much at once' : 'possible',
-      },
-      ...asked,
-      ...(wrongTool
-        ? [afterSome(levels, water, 1 / 3, 1), ...[1, 2, 3].map((n) => afterSome(levels, water, 0.25, n))]
-        : []),
-    ],
+  const unusual = stillUnusual(plannedOf(levels, toGoal.goal)).trim();
+  const [main, then] = headline(levels, water, toGoal, move);
+  const given = answer({
+    headline: '',
+    read: [...levels.read, `goal ${show(toGoal.goal)}`, ...water.read, ...levels.notes],
+    facts: [...asked, ...(wrongTool ? [1, 2, 3].map((n) => afterSome(levels, water, 0.25, n)) : [])],
     steps: isThere(levels, toGoal.goal)
       ? []
-      : wrongTool
-        ? splitSteps(levels, water, toGoal.goal)
-        : [matchWater, 'Test again the next day.', causes(levels)],
+      : [
+          ...levels.doubts,
+          ...(wrongTool
+            ? splitSteps(levels, water, toGoal.goal)
+            : [matchWater, 'Test again the next day.', causes(levels)]),
+        ],
     working: [
       `share = (now - goal)/(now - new water) = (${plain(levels, now)} - ${plain(levels, toGoal.goal)})/(${plain(levels, now)} - ${plain(levels, fresh)}) = ${percent(need)}`,
       ...(wrongTool ? [afterWorking(levels, 1 / 3)] : []),
     ],
-    cautions: [
-      ...levels.doubts,
-      ...(wrongTool ? [tooMuch(levels)] : []),
+    dangers: [
       ...tooFast(levels, wrongTool ? afterChanges({ now, fresh, fraction: 1 / 3 }) : toGoal.goal),
+      ...(wrongTool ? [tooMuch(levels)] : []),
       ...(levels.id === 'alkalinity' && toGoal.goal < now
         ? ['Do not pull alkalinity down with acid or carbon dioxide.']
         : []),
-      netVolume,
     ],
+    cautions: [netVolume],
     sources: ['mixing', 'practice', ...about.basis],
     next: wrongTool ? [severalChanges(levels, toGoal.goal)] : [],
   });
+  return opened(
+    [
+      { value: main },
+      ...(then === undefined ? [] : [{ label: 'instead', value: then }]),
+      ...(unusual === '' ? [] : [{ label: 'the goal', value: unusual, isBefore: true } as const]),
+    ],
+    given,
+  );
 }
 
 /** Nearer to the goal than half of what a kit can tell apart. */
@@ -81,25 +84,37 @@ function isThere({ now, about }: Levels, goal: number): boolean {
   return Math.abs(toUnit(about.kind, now - goal, about.unit)) < about.kitResolution / 2;
 }
 
-function headline(levels: Levels, water: Water, { fraction, goal }: ToGoal, move: string): string {
+/** What one change does, and what to do where it is too much. */
+function headline(
+  levels: Levels,
+  water: Water,
+  { fraction, goal }: ToGoal,
+  move: string,
+): readonly [string, string?] {
+  const { about, show } = levels;
   if (isThere(levels, goal))
-    return `Nothing to change: ${levels.about.label} is at the goal of ${levels.show(goal)}, as near as a kit can tell.`;
+    return [`Nothing to change: ${about.label} is at the goal of ${show(goal)}, as near as a kit can tell.`];
   if (fraction <= mostAtOnce)
-    return `One change of ${percent(fraction)} (${water.part(fraction)}) takes ${move}.`;
+    return [`One change of ${percent(fraction)} (${water.part(fraction)}) takes ${move}.`];
   if (levels.id === 'ammonia') {
-    const half = levels.show(afterChanges({ now: levels.now, fresh: levels.fresh, fraction: 0.5 }));
-    return `${move} would take ${percent(fraction)} at once. Change half now (${water.part(0.5)}), which brings ${half}, and go on from the next test.`;
+    const half = show(afterChanges({ ...levels, fraction: 0.5 }));
+    return [
+      `Change half now (${water.part(0.5)}), which brings ${half}: ${show(goal)} would take ${percent(fraction)} at once.`,
+    ];
   }
-  const third = levels.show(afterChanges({ now: levels.now, fresh: levels.fresh, fraction: 1 / 3 }));
-  return `A water change alone is the wrong tool: ${move} would take ${percent(fraction)} at once. A third (${water.part(1 / 3)}) brings ${third}.`;
+  const third = show(afterChanges({ ...levels, fraction: 1 / 3 }));
+  return [
+    `A water change alone is the wrong tool: ${about.label} ${show(goal)} would take ${percent(fraction)} at once.`,
+    `A third (${water.part(1 / 3)}) brings ${third}.`,
+  ];
 }
 
 function splitSteps(levels: Levels, water: Water, goal: number): readonly string[] {
   if (levels.id === 'ammonia') {
     return [
-      `Change half of the water now (${water.part(0.5)}). ${matchWater}`,
-      'Test again after some hours and repeat while ammonia still shows.',
+      'Match the new water to the tank in salinity and temperature.',
       'Feed nothing, give plenty of air, and look for a dead animal.',
+      'Test again after some hours and repeat while ammonia still shows.',
     ];
   }
   const change = `Change 20 to 33 % (${water.part(0.2)} to ${water.part(1 / 3)})`;
@@ -116,8 +131,10 @@ function splitSteps(levels: Levels, water: Water, goal: number): readonly string
     'Test again first, with a fresh sample and a second kit.',
     'Stop every source of alkalinity, limewater too. Leave calcium as it is.',
     'Check pH, and look for a white haze or crust: minerals falling out.',
-    `${change} only if corals look unwell, such as shut polyps. ${matchWater}`,
-    `Let the tank use the rest: at 0.5 dKH a day ${fixed(gapDkh, 1)} dKH takes about ${Math.ceil(gapDkh / 0.5 - 1e-6)} days. Test daily and start dosing again just above the goal.`,
+    `${change} only if corals look unwell, such as shut polyps.`,
+    matchWater,
+    `Let the tank use the rest: at 0.5 dKH a day ${fixed(gapDkh, 1)} dKH takes about ${Math.ceil(gapDkh / 0.5 - 1e-6)} days.`,
+    'Test daily and start dosing again just above the goal.',
   ];
 }
 

@@ -16,6 +16,7 @@ import {
   tooFast,
   tooMuch,
 } from './advice.ts';
+import { opened } from '../short/remark-first.ts';
 import { askFirst, stillUnusual, sureOption, type PlannedLevel } from '../unusual.ts';
 import { plannedOf, readLevel, readLevels, type Levels } from './level.ts';
 import { didAsMuchAs, seenAfter } from './seen-after.ts';
@@ -87,17 +88,22 @@ function forShare(
     times === 1
       ? `A ${percent(fraction)} change (${water.part(fraction)}) ${isStill ? 'leaves' : 'takes'}`
       : `${counted(times, 'change')} of ${percent(fraction)} (${water.part(fraction)} each) ${isStill ? 'leave' : 'take'}`;
-  return answer({
-    headline:
-      `${what} ${about.label} ${fromTo(show(now), show(after))}.${seen === undefined ? ` ${stillUnusual(plannedOf(levels, after))}` : seenAfter(levels, after, seen)}`.trim(),
-    read: [...levels.read, ...water.read],
+  const unusual = stillUnusual(plannedOf(levels, after)).trim();
+  const given = answer({
+    headline: '',
+    read: [...levels.read, ...water.read, ...levels.notes],
     facts: [
       ...(seen === undefined ? [] : didAsMuchAs(levels, seen)),
-      ...[...new Set([1, 2, 3, times])].map((n) => afterSome(levels, water, fraction, n)),
+      ...[1, 2, 3].filter((n) => n !== times).map((n) => afterSome(levels, water, fraction, n)),
     ],
-    steps: [matchWater, `Test ${about.label} again the next day.`, causes(levels)],
+    steps: [...levels.doubts, matchWater, `Test ${about.label} again the next day.`, causes(levels)],
     working: [afterWorking(levels, fraction)],
-    cautions: [...levels.doubts, ...(large ? [tooMuch(levels)] : []), ...tooFast(levels, after), netVolume],
+    dangers: [...tooFast(levels, after), ...(large ? [tooMuch(levels)] : [])],
+    cautions: [netVolume],
     sources: ['mixing', 'practice', ...about.basis],
   });
+  const main = { value: `${what} ${about.label} ${fromTo(show(now), show(after))}.` };
+  if (seen !== undefined)
+    return opened([main, { label: 'what you read', value: seenAfter(levels, after, seen) }], given);
+  return opened(unusual === '' ? [main] : [main, { label: 'the level', value: unusual }], given);
 }

@@ -52,10 +52,7 @@ export function toHold({ id, fresh, rise, everyDays, goal, water, freshGiven }: 
   return answer({
     headline: `To keep ${label} from passing ${show(goal)}, change ${percent(fraction)} (${water.part(fraction)}) every ${every}.`,
     read: heard,
-    facts: [
-      { label: 'just before a change, once settled', value: show(goal) },
-      { label: 'just after a change, once settled', value: show(goal - rise) },
-    ],
+    facts: [{ label: 'just after a change, once settled', value: show(goal - rise) }],
     steps: [
       `Less food and dirt taken out make less ${label}, and every change smaller.`,
       matchWater,
@@ -64,11 +61,8 @@ export function toHold({ id, fresh, rise, everyDays, goal, water, freshGiven }: 
     working: [
       `share = rise / (goal - new water) = ${show(rise)} / (${show(goal)} - ${show(fresh)}) = ${fixed(fraction, 3)}`,
     ],
-    cautions: [
-      ...(fraction > mostAtOnce ? [NOT_HALF] : []),
-      'A steady rise is a model: feeding, stock and growth change it.',
-      netVolume,
-    ],
+    dangers: fraction > mostAtOnce ? [NOT_HALF] : [],
+    cautions: ['A steady rise is a model: feeding, stock and growth change it.', netVolume],
     sources: ['mixing', 'practice', ...basis],
   });
 }

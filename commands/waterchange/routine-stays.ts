@@ -34,14 +34,13 @@ export function stays(
       `new salt water taken as ${show(fresh)}; test it, mixes and top-off water can hold some`,
     ],
     facts: [
-      { label: `made in ${days(everyDays)}`, value: show(made) },
-      { label: `with ${percent(larger)} ${every}`, value: `${show(then.before)} before a change` },
       {
         label: 'with half of it made',
         value: `${show(settles({ fresh, rise: made / 2, fraction }).before)} before a change`,
       },
     ],
     steps: [
+      ...levels.doubts,
       `Test the new salt water and the top-off water for ${label}: what they hold no change takes out.`,
       'Larger changes, less food, or another way out bring it down; more of the same changes do not.',
       'Test just before a change each time, to see it move.',
@@ -49,7 +48,7 @@ export function stays(
     working: [
       `made = (now - new water) x share = ${show(levels.now - fresh)} x ${percent(fraction)} = ${show(made)}`,
     ],
-    cautions: [...levels.doubts, 'A steady rise is a model: feeding, stock and growth change it.'],
+    cautions: ['A steady rise is a model: feeding, stock and growth change it.'],
     sources: ['mixing', 'practice', ...basis],
   });
 }

@@ -7,6 +7,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { opened } from '../short/remark-first.ts';
 import { mixedParameter, readLevel, readLevels, shownAs, waste } from './level.ts';
 import { percent, readShare, readWater, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
@@ -90,8 +91,8 @@ function routine(plan: Plan): Answer {
   const hold = goal === undefined ? undefined : held(plan, goal);
   if (toUnit(kind, before, unit) > mostPossible(id)) return noLevel(plan);
   const within = fraction <= 0.99 ? changesToSettle(fraction) : 1;
-  return answer({
-    headline: `With ${percent(fraction)} every ${days(everyDays)} ${label} settles at ${show(before)} just before a change and ${show(after)} just after.${hold?.sentence ?? ''}`,
+  const given = answer({
+    headline: '',
     read: [
       `${label} climbs ${show(rise)} between changes ${days(everyDays)} apart`,
       plan.freshGiven
@@ -101,12 +102,10 @@ function routine(plan: Plan): Answer {
       ...water.read,
     ],
     facts: [
-      { label: 'peak, just before a change', value: show(before) },
-      { label: 'trough, just after a change', value: show(after) },
-      { label: '95 % of the way there', value: `after ${within} changes, ${days(within * everyDays)}` },
       ...(hold === undefined ? [] : [hold.fact]),
+      { label: '95 % of the way there', value: `after ${within} changes, ${days(within * everyDays)}` },
     ],
-    steps: steps(plan, before),
+    steps: [...plan.doubts, ...steps(plan, before)],
     working: [
       `peak = new water + rise/share = ${show(fresh)} + ${show(rise)}/${fixed(fraction, 3)} = ${show(before)}; trough = peak - rise = ${show(after)}`,
       ...(now === undefined
@@ -117,12 +116,11 @@ function routine(plan: Plan): Answer {
               .join(', ')}, ...`,
           ]),
     ],
-    cautions: [
-      ...plan.doubts,
-      'A steady rise is a model: feeding, stock and growth change it. Test to see where it goes.',
-    ],
+    cautions: ['A steady rise is a model: feeding, stock and growth change it. Test to see where it goes.'],
     sources: ['mixing', 'practice', ...basis],
   });
+  const main = `With ${percent(fraction)} every ${days(everyDays)} ${label} settles at ${show(before)} just before a change and ${show(after)} just after.`;
+  return opened([{ value: main }, hold && { value: hold.sentence }], given);
 }
 
 /** A rise that such changes hold nowhere near a tank's water. */
@@ -147,13 +145,13 @@ function held(plan: Plan, goal: number): { sentence: string; fact: Fact } {
   const label = `share that holds ${show(goal)}`;
   if (fraction === undefined) {
     return {
-      sentence: ` No change of any size every ${days(everyDays)} holds ${show(goal)}.`,
+      sentence: `No change of any size every ${days(everyDays)} holds ${show(goal)}.`,
       fact: { label, value: 'none' },
     };
   }
   const value = `${percent(fraction)} (${water.part(fraction)}) every ${days(everyDays)}`;
   return {
-    sentence: ` To peak at ${show(goal)} it takes ${percent(fraction)} each time.`,
+    sentence: `To peak at ${show(goal)}: ${percent(fraction)} each time.`,
     fact: { label, value },
   };
 }

@@ -7,12 +7,12 @@ import { percent } from './pour.ts';
 /** What was read after a change beside what the sum says: the same as near as a kit can tell, or what it may come from. */
 export function seenAfter({ about, show, waste }: Levels, expected: number, seen: number): string {
   const gap = toUnit(about.kind, seen - expected, about.unit);
-  if (Math.abs(gap) <= about.kitResolution) return ` You read ${show(seen)}: it fits.`;
+  if (Math.abs(gap) <= about.kitResolution) return `You read ${show(seen)}: it fits.`;
   const cause =
     waste && gap > 0
       ? 'the change was smaller, the new water holds some, or the kit is off'
       : 'the size of the change, the new water or the kit is off';
-  return ` You read ${show(seen)}: ${cause}.`;
+  return `You read ${show(seen)}: ${cause}.`;
 }
 
 /** The share that would have done what was read; none where no share does. */

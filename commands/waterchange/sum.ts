@@ -34,17 +34,16 @@ export const sumCommand = defineCommand({
       headline,
       read: [`${counted(count, 'change')} of ${percent(each)}, one after the other`, ...water.read],
       facts: [
-        { label: 'old water replaced', value: percent(gone) },
         { label: 'new water poured', value: inAll(water, each, count) },
         ...(isOf && one !== undefined ? [{ label: 'poured in the one change', value: water.part(one) }] : []),
       ],
-      steps: [
-        'Each one also takes out new water, so the shares do not add up.',
-        'Small ones move salinity, temperature and alkalinity less at a time. Match the new water all the same.',
-        'To take a reading somewhere: /waterchange goal counts the changes.',
-      ],
+      steps: [matchWater, 'To take a reading somewhere: /waterchange goal counts the changes.'],
       working: [`1 - (1 - ${fixed(each, 3)})^${count} = ${fixed(gone, 4)}`],
-      cautions: Math.max(each, one ?? 0) > mostAtOnce ? [NOT_HALF, matchWater] : [matchWater],
+      dangers: Math.max(each, one ?? 0) > mostAtOnce ? [NOT_HALF] : [],
+      cautions: [
+        'Each one also takes out new water, so the shares do not add up.',
+        'Small ones move salinity, temperature and alkalinity less at a time.',
+      ],
       sources: ['mixing', 'practice'],
     });
   },

@@ -9,7 +9,9 @@ interface Hazard {
   readonly signal: 'Danger' | 'Warning' | 'none';
   readonly statements: readonly StatementCode[];
   readonly basis: Extract<SourceCode, 'ghs' | 'memory'>;
-  readonly cautions: readonly string[];
+  /** What it can do to whoever handles it, the worst first; a line of at most 110 characters each. */
+  readonly dangers: readonly string[];
+  readonly cautions?: readonly string[];
 }
 
 /** Short meaning of each GHS statement used here (ghs). */
@@ -31,13 +33,15 @@ export const BLEACH_GAS = 'Never mix bleach with acid, vinegar or ammonia: the g
 export const LABEL_FIRST =
   'The label of your own product and local rules come first. Keep powders dry, closed, and away from children, food and acids.';
 
+const REGULATED = 'Buying and keeping this salt is regulated in some places.';
+
 export const hazards = {
-  bicarbonate: { signal: 'none', statements: [], basis: 'memory', cautions: [] },
+  bicarbonate: { signal: 'none', statements: [], basis: 'memory', dangers: [] },
   carbonate: {
     signal: 'Warning',
     statements: ['H319'],
     basis: 'ghs',
-    cautions: [
+    dangers: [
       'Sodium carbonate dust and strong solution sting eyes: wear eye protection, do not breathe the dust.',
     ],
   },
@@ -45,57 +49,59 @@ export const hazards = {
     signal: 'Warning',
     statements: ['H319'],
     basis: 'ghs',
-    cautions: [
-      'Calcium chloride gets hot as it dissolves, the anhydrous form very hot: add it slowly to plenty of cold water, never water to the powder, and let it cool.',
-      'Wear eye protection and gloves: one safety card (ICSC 1184, anhydrous) warns of severe skin burns and eye damage.',
+    dangers: [
+      'Calcium chloride gets hot as it dissolves: slowly into much cold water, never water to the powder; cool it.',
+      'Anhydrous it gets very hot and can burn skin and eyes severely (ICSC 1184): eye protection and gloves.',
     ],
   },
   lime: {
     signal: 'Danger',
     statements: ['H315', 'H318', 'H335'],
     basis: 'ghs',
-    cautions: [
-      'Lime and limewater are caustic: eye protection and gloves, no dust in the air, nothing acid near it. In the eye: rinse with water at once, keep rinsing, and get medical help.',
+    dangers: [
+      'Lime and limewater are caustic: eye protection and gloves, no dust in the air, nothing acid near it.',
+      'Lime in the eye: rinse with water at once, keep rinsing, and get medical help.',
     ],
   },
-  magnesium: { signal: 'none', statements: [], basis: 'memory', cautions: [] },
-  'potassium-chloride': { signal: 'none', statements: [], basis: 'memory', cautions: [] },
+  magnesium: { signal: 'none', statements: [], basis: 'memory', dangers: [] },
+  'potassium-chloride': { signal: 'none', statements: [], basis: 'memory', dangers: [] },
   'potassium-nitrate': {
     signal: 'Warning',
     statements: ['H272'],
     basis: 'ghs',
-    cautions: [
-      'Potassium nitrate is an oxidiser: keep it from heat, flames and anything that burns. Buying and keeping it is regulated in some places.',
-    ],
+    dangers: ['Potassium nitrate is an oxidiser: keep it from heat, flames and anything that burns.'],
+    cautions: [REGULATED],
   },
   'sodium-nitrate': {
     signal: 'Warning',
     statements: ['H272', 'H319'],
     basis: 'memory',
-    cautions: [
-      'Sodium nitrate is an oxidiser: keep it from heat, flames and anything that burns, and out of your eyes. Buying and keeping it is regulated in some places.',
+    dangers: [
+      'Sodium nitrate is an oxidiser: keep it from heat, flames and anything that burns, and out of your eyes.',
     ],
+    cautions: [REGULATED],
   },
-  phosphate: { signal: 'none', statements: [], basis: 'memory', cautions: [] },
+  phosphate: { signal: 'none', statements: [], basis: 'memory', dangers: [] },
   strontium: {
     signal: 'Danger',
     statements: ['H318'],
     basis: 'memory',
-    cautions: ['Strontium chloride can damage eyes: wear eye protection.'],
+    dangers: ['Strontium chloride can damage eyes: wear eye protection.'],
   },
   bromide: {
     signal: 'Warning',
     statements: ['H319'],
     basis: 'memory',
-    cautions: [
-      'Read the safety data sheet of your bromide before opening it: some warn of harm to fertility and the unborn child. Gloves and eye protection.',
+    dangers: [
+      'Some bromide sheets warn of harm to fertility and the unborn child: gloves and eye protection.',
     ],
+    cautions: ['Read the safety data sheet of your bromide before opening it.'],
   },
   iodide: {
     signal: 'Danger',
     statements: ['H372'],
     basis: 'memory',
-    cautions: [
+    dangers: [
       'Iodide acts on the thyroid: do not breathe or swallow it, wash your hands, label the stock bottle.',
     ],
   },
@@ -115,8 +121,12 @@ export function hazardLine(id: HazardId): string | undefined {
   return `GHS ${signal}: ${meanings}${basis === 'memory' ? ' (from memory)' : ''}.`;
 }
 
-/** Every caution for handling a powder, the general one last. */
-export function handlingCautions(id: HazardId): readonly string[] {
+/** What an answer about a powder warns of: what can hurt, and the remarks, the general one last. */
+export function handling(id: HazardId): {
+  readonly dangers: readonly string[];
+  readonly cautions: readonly string[];
+} {
+  const { dangers, cautions = [] } = hazard(id);
   const line = hazardLine(id);
-  return [...hazard(id).cautions, ...(line === undefined ? [] : [line]), LABEL_FIRST];
+  return { dangers, cautions: [...cautions, ...(line === undefined ? [] : [line]), LABEL_FIRST] };
 }

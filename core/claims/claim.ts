@@ -19,14 +19,18 @@ export interface Claim {
   /** The rule as it was understood. */
   readonly rule: string;
   readonly verdict: Verdict;
-  /** The right figure, as a sentence without its full stop. */
+  /** The right figure, as a sentence without its full stop; at most 124 characters, for a first line. */
   readonly figure: string;
+  /** What belongs to the figure besides. */
+  readonly besides?: string;
   readonly working: readonly string[];
   /** `waterL`: net litres, 1 to 1e6. Left out where following the rule has no number of its own. */
   readonly following?: (waterL: number) => Following;
   /** The rule shown on a reading, where the volume plays no part. */
   readonly example?: Following;
   readonly steps?: readonly string[];
+  /** What can hurt whoever follows the rule, or what lives in the tank. */
+  readonly dangers?: readonly string[];
   readonly cautions?: readonly string[];
   readonly sources: readonly SourceCode[];
 }

@@ -1,3 +1,4 @@
+import { sentencesOf } from '../words/sentence.ts';
 import { published, recalled, said, type Statement } from './basis.ts';
 
 /** To be shown for every entry whose `hazard.palytoxin` is true, before anything else. */
@@ -7,6 +8,12 @@ export const palytoxinCaution: Statement = said(
   published('Pelin2016'),
   published('Schulz2019'),
 );
+
+/** The same as lines: what it may hold and the gloves, what is never done, where it is kept from, and help. */
+export function palytoxinLines(): readonly string[] {
+  const [may, gloves, ...others] = sentencesOf(`${palytoxinCaution.text}.`);
+  return [`${may} ${gloves}`, ...others];
+}
 
 /**
  * How what zoanthids leave behind is made harmless. Guidance of public health after the published cases, recalled and not

@@ -169,7 +169,7 @@ function goalWords(need: LightSpan, standing: Standing, side: Side, goalPpfd: nu
   if (side === 'dim') return `the ${goalPpfd} PAR it begins near (range ${need.lowPpfd} to ${need.highPpfd})`;
   return standing === 'settled' || !need.photosynthetic
     ? `the ${goalPpfd} PAR it is kept at most`
-    : `the ${goalPpfd} PAR a new piece begins near (range ${need.lowPpfd} to ${need.highPpfd})`;
+    : `the ${goalPpfd} PAR it begins near (range ${need.lowPpfd} to ${need.highPpfd})`;
 }
 
 function adviceOf(
@@ -186,5 +186,5 @@ function adviceOf(
   }
   const percent = Math.ceil((1 - goalPpfd / figurePpfd) * 100);
   const goal = standing === 'new' ? `Begin near ${goalPpfd} PAR` : `Bring it to ${goalPpfd} PAR or less`;
-  return `${goal}: find it a dimmer spot or shade it; where nothing else under the lamp needs more, take about ${percent} % of the light away. Less light needs no ramp.`;
+  return `${goal}: find it a dimmer spot or shade it. Where nothing else under the lamp needs more, take about ${percent} % of the light away. Less light needs no ramp.`;
 }

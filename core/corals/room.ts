@@ -31,7 +31,7 @@ export function roomFindings({ box, boxGuessed }: Scene, coral: Placed): readonl
       rule: 'room',
       verdict: 'watch',
       corals: [coral.id],
-      reason: `${coral.label}: ${cm(coral.diameterCm)} wide, and its middle ${cm(Math.max(0, freeCm))} from the glass: it rubs on it and cannot be cleaned behind.`,
+      reason: `${coral.label}: ${cm(coral.diameterCm)} wide, and its middle ${cm(Math.max(0, freeCm))} from the glass. It rubs on it and cannot be cleaned behind.`,
       basis: basisWords(glassBasis),
       cure: `${missingCm(overCm)} further from the glass.`,
       weight: 10,

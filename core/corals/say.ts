@@ -46,6 +46,12 @@ function amount(value: number): string {
   return fixed(value, value < 20 ? 1 : 0);
 }
 
+/** As many of the names as fit so many letters, one at the least: "Zoas, Palys and 3 more". */
+export function fittingOf(names: readonly string[], letters: number): string {
+  const counts = names.map((_, at) => names.length - at);
+  return fewOf(names, counts.find((most) => fewOf(names, most).length <= letters) ?? 1);
+}
+
 /** The first few of many names: "Zoas, Palys, Toadstool leather, Duncan and 21 more". */
 export function fewOf(names: readonly string[], most = 4): string {
   const more = names.length - most;

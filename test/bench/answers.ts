@@ -3,7 +3,7 @@ import { fillCorals } from '../../bot/demo/corals.ts';
 import { render } from '../../bot/discord/message/render.ts';
 import { openStore } from '../../bot/store/open.ts';
 import { readLine } from '../../bot/terminal/read.ts';
-import { renderAnswer } from '../../bot/terminal/render.ts';
+import { renderShort } from '../../bot/terminal/render.ts';
 import { ask } from '../ask.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Command } from '../../commands/command.ts';
@@ -86,13 +86,13 @@ export function benchAnswers(): void {
     {
       what: 'all answers shown in the terminal, each',
       value:
-        timed(() => answers.map((a) => renderAnswer(a, { width: 80, bold: false }))).p50 / answers.length,
+        timed(() => answers.map((a) => renderShort(a, { width: 80, bold: false }))).p50 / answers.length,
       unit: 'ms',
       goal: 1,
     },
     {
       what: 'all answers shown on Discord, each',
-      value: timed(() => answers.map(render)).p50 / answers.length,
+      value: timed(() => answers.map((each) => render(each))).p50 / answers.length,
       unit: 'ms',
       goal: 1,
     },

@@ -31,7 +31,9 @@ describe('/claim', () => {
     expect(given.headline).toMatch(
       /^Wrong: 1 tsp of sodium bicarbonate in 5 US gal raises alkalinity by 7\.1 to 8\.8 dKH/,
     );
-    expect(given.facts[0]?.verdict).toBe('wrong');
+    expect(given.read[0]).toBe(
+      'the rule as: 1 tsp of sodium bicarbonate per 5 US gal raises alkalinity by 1 dKH',
+    );
     expect(textOf(given)).toMatch(/15 tsp of sodium bicarbonate in 283\.9 L/);
     expect(given.working.join('\n')).toMatch(/11\.9 meq per gram/);
     expect(given.steps.join('\n')).toMatch(/Not in one day: at most 1 dKH/);
@@ -62,7 +64,7 @@ describe('/claim', () => {
   });
 
   it('is honest about what it does not know, and shows what can be checked', () => {
-    const given = claim('corals grow faster under full moon');
+    const given = claim('corals can hear music');
     expect(given.headline).toBe('I do not know that rule, so I cannot say whether it is right.');
     expect(given.next.length).toBeGreaterThan(5);
     for (const { command, input } of given.next) {
@@ -82,15 +84,15 @@ describe('/claim', () => {
   );
 
   it('warns of lime', () =>
-    expect(claim('kalk at 2 tsp per gallon').cautions.join(' ')).toMatch(/caustic.*eye protection/i));
+    expect(claim('kalk at 2 tsp per gallon').dangers.join(' ')).toMatch(/caustic.*eye protection/i));
 
   it.each(['1 ml per 10 gal peroxide', '1 ml of 35% peroxide per 10 gal'])(
     'works no amount out of a rule for peroxide: %s',
     (rule) => {
-      const { headline, facts, working, steps, cautions } = claim(rule, '75 gal');
+      const { headline, facts, working, steps, dangers } = claim(rule, '75 gal');
       const told = [headline, ...facts.map(({ value }) => value), ...working, ...steps].join('\n');
       expect(told.replace(rule, '')).not.toMatch(/\d (?:mL|mg|g)\b/);
-      expect(cautions.join(' ')).toMatch(/shrimps.*zoanthids.*Never a stronger solution/);
+      expect(dangers.join(' ')).toMatch(/shrimps.*zoanthids.*Never a stronger solution/);
     },
   );
 });

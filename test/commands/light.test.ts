@@ -37,10 +37,10 @@ describe('/light dark', () => {
 
   it('answers its own example, water and warmth first', () => {
     expect(darkCommand.example).toBe('/light dark days:5 days');
-    const { read, steps, cautions, sources: codes } = dark('5 days');
+    const { read, steps, dangers, sources: codes } = dark('5 days');
     expect(read).toContain('5 days without light');
     expect(steps[0]).toMatch(/Water movement and warmth count more/);
-    expect(cautions).toHaveLength(1);
+    expect(dangers).toEqual(['No blackout against algae with corals that need much light.']);
     expect(codes).toEqual(['practice']);
   });
 });

@@ -13,13 +13,14 @@ describe('lowering 1.030 to 1.026 in 55 US gal', () => {
   const text = textOf(found);
 
   it('gives the single swap and four days', () => {
-    expect(found.headline).toMatch(/^Salinity 1\.030 SG \(39\.8 ppt\) is high; .* Over 4 days/);
-    expect(found.facts[0]).toEqual({
+    expect(found.headline).toMatch(/^Over 4 days swap at most 2\.02 US gal/);
+    expect(found.facts[0]?.value).toBe('1.030 SG (39.8 ppt) is high; 33 to 36 ppt is usual.');
+    expect(found.facts[1]).toEqual({
       label: 'in one go',
       value: '13.2 % (7.29 US gal (27.6 L))',
       verdict: 'too much with corals or other invertebrates',
     });
-    const days = found.facts.slice(1).map(({ value }) => Number(/swap ([\d.]+) US gal/.exec(value)?.[1]));
+    const days = found.facts.slice(2).map(({ value }) => Number(/swap ([\d.]+) US gal/.exec(value)?.[1]));
     expect(days).toEqual([1.81, 1.88, 1.95, 2.02]);
     expect(found.headline).toContain('7.66 US gal (29 L) in all');
     expect(text).toMatch(/39\.8 ppt/);
@@ -37,7 +38,7 @@ describe('lowering 1.030 to 1.026 in 55 US gal', () => {
     const daysOf = (input: Record<string, string>) =>
       ask('adjust', { now: '38 ppt', ...input }).facts.map(({ label }) => label);
     expect(daysOf({ volume: '100 L' })).toEqual(['in one go', 'day 1', 'day 2', 'day 3']);
-    expect(daysOf({ pace: '1.5 ppt' })).toEqual(['in one go', 'day 1', 'day 2']);
+    expect(daysOf({ pace: '1.5 ppt' })).toEqual(['Salinity', 'in one go', 'day 1', 'day 2']);
     expect(textOf(ask('adjust', { now: '38 ppt', pace: '1.5 ppt' }))).toMatch(/faster than the usual/);
     expect(() => ask('adjust', { now: '38 ppt', pace: '20 ppt' })).toThrow(Problem);
   });
@@ -49,6 +50,7 @@ describe('1.024 where 1.025 is usual', () => {
 
   it('is left alone when fresh water ran in: 4 % of the volume, about 4 gal', () => {
     expect(found.headline).toMatch(/^Salinity .* is low.* Leave it if the water stands above its mark/);
+    expect(found.facts[0]).toMatchObject({ label: 'otherwise', value: expect.stringMatching(/swap/i) });
     expect(text).toMatch(/4 % of the volume \(3\.98 US gal/);
     expect(text).toMatch(/switch the automatic top-off off, add nothing/);
     expect(text).toMatch(/lost on the floor took salt with it/);
@@ -63,7 +65,8 @@ describe('1.024 where 1.025 is usual', () => {
 describe('raising', () => {
   it('32 to 35: five days at half the pace, 8.57 L per 100 L by top-off', () => {
     const found = ask('adjust', { now: '32 ppt' });
-    expect(found.headline).toMatch(/^Over 5 days swap 7\.5 L per 100 L/);
+    expect(found.headline).toMatch(/^Over 5 days swap at most 10\.7 L per 100 L/);
+    expect(textOf(found)).toMatch(/day 1: swap 7\.5 L per 100 L/);
     expect(found.headline).toMatch(/44\.79 L per 100 L in all/);
     expect(found.facts[0]).toMatchObject({
       label: 'by topping off with salt water instead',
@@ -167,9 +170,12 @@ describe('a probe at 45 mS', () => {
   });
 
   it('corrects by the standard: shows 50 on it, so 45 is 47.8 mS/cm (53.071/50)', () => {
-    expect(ask('check', { reading: '45 mS', standard: '50 mS' }).headline).toMatch(
-      /^Salinity 31\.1 ppt is low.* 47\.76 mS\/cm is not 35 ppt but 31\.1/,
-    );
+    const found = ask('check', { reading: '45 mS', standard: '50 mS' });
+    expect(found.headline).toMatch(/^47\.76 mS\/cm is not 35 ppt but 31\.1/);
+    expect(found.facts[0]).toMatchObject({
+      label: 'Salinity',
+      value: expect.stringMatching(/^31\.1 ppt is low/),
+    });
   });
 });
 

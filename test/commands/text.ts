@@ -3,13 +3,17 @@ import type { Command } from '../../commands/command.ts';
 import { Problem } from '../../core/problem.ts';
 
 /** Everything an answer says, one line a part. */
-export function textOf({ headline, read, facts, steps, working, cautions, next }: Answer): string {
+export function textOf(given: Answer): string {
+  const { headline, echo = '', read, unused, facts, steps, working, dangers, cautions, next } = given;
   return [
     headline,
+    echo,
     ...read,
+    ...unused.map((text) => `not used: ${text}`),
     ...facts.map(({ label, value, verdict }) => `${label}: ${value} ${verdict ?? ''}`),
     ...steps,
     ...working,
+    ...dangers,
     ...cautions,
     ...next.map(({ label }) => label),
   ].join('\n');

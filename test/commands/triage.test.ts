@@ -10,16 +10,15 @@ import { symptomCard, symptomIds, type SymptomId } from '../../core/care/symptom
 import { medicineDoses } from '../core/care/medicine.ts';
 import { twoPersons, type Person } from './coral/person.ts';
 import { CUT, rendered } from './coral/rendered.ts';
+import { beyondShort } from './short-limits.ts';
 import { textOf } from './text.ts';
 import { inputOf } from '../action.ts';
 
 const run = (input: Readonly<Record<string, string>>): Answer =>
   triageCommand.run(input, { nowMs: 0, reader: lazyReader });
 
-const isCard = ({ headline, steps, next }: Answer): boolean =>
-  steps.length > 0 &&
-  !/Then tell me|What do you see|Which of these/.test(headline) &&
-  next.some(({ label }) => label === 'It is something else');
+const isCard = ({ tone, steps, next }: Answer): boolean =>
+  steps.length > 0 && tone !== 'question' && next.some(({ label }) => label === 'It is something else');
 
 /** The buttons that go deeper into triage. */
 const deeper = (given: Answer): readonly NextAction[] =>
@@ -75,8 +74,9 @@ describe.each(symptomIds)('the card: %s', (seen) => {
     expect(text).not.toMatch(CUT);
     expect(skipped.headline).toBe(card.first);
     expect(skipped.facts.length).toBeGreaterThanOrEqual(Object.keys(card.causes).length);
-    expect(skipped.cautions.length).toBe(card.never.length + 1);
-    expect(skipped.cautions.at(-1)).toBe(`Stop and ask: ${card.stop}`);
+    expect(skipped.dangers).toEqual(card.never);
+    expect(skipped.cautions).toEqual([`Stop and ask: ${card.stop}`]);
+    expect(beyondShort(skipped)).toEqual([]);
     expect(medicineDoses(textOf(skipped))).toEqual([]);
   });
 
@@ -107,7 +107,8 @@ describe('typed', () => {
   it('takes a coral that melts for flesh that peels, at once', () => {
     const given = run({ seen: 'my hammer is melting' });
     expect(given.read[0]).toBe(`seen: ${symptomCard('flesh peels').label}`);
-    expect(given.headline).toMatch(/^Isolate it now[^]*healthy flesh[^]*One colony, or several\?/);
+    expect(given.headline).toMatch(/^Isolate it now[^]*healthy flesh/);
+    expect(given.facts[0]).toEqual({ label: 'Then tell me', value: 'One colony, or several?' });
   });
 
   /** Known miss: the spots are heard, the gasping beside them is not. */
@@ -174,13 +175,13 @@ describe('typed', () => {
 
   it('names what it cannot read and goes on without it', () => {
     const given = run({ seen: 'polyps closed', one: 'perhaps', volume: 'a lot', coral: '' });
-    expect(given.read.filter((line) => line.startsWith('not used'))).toEqual([
-      'not used: coral "" (I cannot take that here)',
-      'not used: one "perhaps" (all or one or not sure? Write it so)',
+    expect(given.unused).toEqual([
+      'coral "" (I cannot take that here)',
+      'one "perhaps" (all or one or not sure? Write it so)',
     ]);
     const card = run({ seen: 'polyps closed', one: 'perhaps', two: 'maybe', volume: 'a lot' });
     expect(card.steps.length).toBeGreaterThan(2);
-    expect(card.read).toContain('not used: volume "a lot" (I could not read that as a number with a unit)');
+    expect(card.unused).toContain('volume "a lot" (I could not read that as a number with a unit)');
   });
 
   it('moves the water up and says why when all are shut', () => {
@@ -237,7 +238,7 @@ describe('with a tank', () => {
   it('does not judge by readings that are old, and says so', () => {
     const given = member('/log add readings:salinity 30 ppt at:2026-04-01').say(closed);
     expect(textOf(given)).not.toMatch(/your log:/);
-    expect(given.read.join(' ')).toMatch(/older than 14 days: salinity/);
+    expect(given.unused.join(' ')).toMatch(/older than 14 days: salinity/);
   });
 
   it('names a coral that came three days ago, and a torch within reach', () => {
@@ -263,7 +264,7 @@ describe('with a tank', () => {
   it('warns of palytoxin first where the coral may hold it', () => {
     const one = member('/coral add coral:zoas at:20 x 25 x 10 cm size:10 cm');
     for (const line of ['/triage seen:white spots coral:1', '/triage seen:white spots coral:1 one:not sure'])
-      expect(one.say(line).cautions[0]).toMatch(/May hold palytoxin\. Wear gloves/);
+      expect(one.say(line).dangers[0]).toMatch(/May hold palytoxin\. Wear gloves/);
   });
 
   it('keeps the coral along the questions', () => {
@@ -293,8 +294,7 @@ describe('with a tank', () => {
     for (const seen of symptomIds) {
       const { issues, text } = rendered(asSaid(seen));
       expect(issues).toEqual([]);
-      for (const caution of asSaid(seen).cautions)
-        expect(text.replaceAll(/[\\\u200b]/g, '')).toContain(caution);
+      for (const danger of asSaid(seen).dangers) expect(text.replaceAll(/[\\\u200b]/g, '')).toContain(danger);
     }
   });
 

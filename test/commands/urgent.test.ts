@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
-import { urgentIds } from '../../core/care/urgent/cards.ts';
+import { urgentCard, urgentIds } from '../../core/care/urgent/cards.ts';
 import { withDefaults } from '../../commands/defaults.ts';
 import { findCommand } from '../../commands/index.ts';
 import { urgentCommand } from '../../commands/urgent.ts';
 import { medicineDoses } from '../core/care/medicine.ts';
 import { twoPersons } from './coral/person.ts';
 import { CUT, rendered } from './coral/rendered.ts';
+import { beyondShort } from './short-limits.ts';
 import { textOf } from './text.ts';
 import { inputOf } from '../action.ts';
 
@@ -38,9 +39,11 @@ describe.each(urgentIds)('/urgent what:%s', (what) => {
 
   it('puts people first', () => {
     const given = run({ what });
-    expect(given.cautions[0]).toBe(PEOPLE_FIRST);
+    expect(given.dangers[0]).toBe(PEOPLE_FIRST);
+    expect(given.tone).toBe('urgent');
     expect(given.next[0]).toMatchObject({ command: 'urgent', input: { what: 'person hurt' } });
-    expect(given.cautions.at(-1)).toMatch(/^Stop and ask: /);
+    expect(given.cautions).toEqual([`Stop and ask: ${urgentCard(what).stop}`]);
+    expect(beyondShort(given)).toEqual([]);
   });
 });
 
@@ -156,6 +159,9 @@ describe('a reading that is no emergency', () => {
     [{ what: 'overdose', now: '8 dKH' }, /nothing to bring down/],
   ])('%o', (input, pattern) => expect(textOf(run(input))).toMatch(pattern));
 });
+
+it('limewater that ran away is named as caustic (UN GHS H318, generic data sheets)', () =>
+  expect(run({ what: 'overdose', of: 'limewater' }).dangers.join(' ')).toMatch(/caustic: eye protection/));
 
 describe('menus', () => {
   it('reach every emergency within two steps, on buttons', () => {

@@ -1,3 +1,4 @@
+import { heldId } from './held-id.ts';
 import type { Command } from '../../../commands/command.ts';
 import { optionsOf } from '../../../commands/options.ts';
 
@@ -13,15 +14,27 @@ const longestId = 100;
 /** Fields of one form. */
 export const mostAsked = 5;
 
+/** Keeps a call and gives the short id it is found under; undefined where it cannot be kept. */
+export type HoldCall = (call: Call) => string | undefined;
+
 /**
  * The custom id of a button that runs `call` ("run:dose amount?of=calcium&now=380") or opens its form
- * ("ask:remind enter?reminder=12!readings"), or undefined if too long or with more than a form holds.
+ * ("ask:remind enter?reminder=12!readings"). One that is too long is held ("held:k3Vw9x"); undefined where it cannot be,
+ * and for more than a form holds.
  */
-export function callId({ command, input, ask = [] }: Call): string | undefined {
+export function callId(call: Call, hold: HoldCall = () => undefined): string | undefined {
+  if ((call.ask?.length ?? 0) > mostAsked) return undefined;
+  const id = wholeId(call);
+  if (id.length <= longestId) return id;
+  const short = hold(call);
+  return short === undefined ? undefined : heldId(short);
+}
+
+/** The same, however long. */
+export function wholeId({ command, input, ask = [] }: Call): string {
   const options = Object.entries(input).map(([name, value]) => `${code(name)}=${code(value)}`);
   const [prefix, asked] = ask.length === 0 ? ['run', ''] : ['ask', `!${ask.join(',')}`];
-  const id = `${prefix}:${command}?${options.join('&')}${asked}`;
-  return id.length <= longestId && ask.length <= mostAsked ? id : undefined;
+  return `${prefix}:${command}?${options.join('&')}${asked}`;
 }
 
 /** The call inside a custom id, or undefined if it is not one of ours. What it names need not exist. */
@@ -47,16 +60,6 @@ function readQuery(query: string): Call['input'] | undefined {
   } catch {
     return undefined;
   }
-}
-
-/** The line a member can type for the same: "/dose amount of:calcium now:380". */
-export function callLine({ command, input, ask = [] }: Call): string {
-  const given = Object.entries(input).filter(([name]) => !ask.includes(name));
-  return [
-    `/${command}`,
-    ...given.map(([name, value]) => `${name}:${value}`),
-    ...ask.map((name) => `${name}:…`),
-  ].join(' ');
 }
 
 /** Options held as text, in the kinds the command's schema wants. */

@@ -8,7 +8,7 @@ import type { Command } from '../../../commands/command.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
 import { Problem } from '../../../core/problem.ts';
-import { callId, mostAsked } from './call.ts';
+import { mostAsked } from './call.ts';
 import type { Call } from './call.ts';
 import { shortened } from '../message/shortened.ts';
 
@@ -22,16 +22,16 @@ const oneLine = 200;
 const mostWritten = 4000;
 
 /**
- * The form that asks for what a call leaves open. It holds the call in its custom id, so it outlives a restart.
+ * The form that asks for what a call leaves open. It has the custom id of the button that opens it, which holds the call, so
+ * it outlives a restart.
  *
  * @throws Problem for a call that no form of ours ever had.
  */
-export function formOf(command: Command, call: Call): Form {
-  const id = callId(call);
+export function formOf(command: Command, call: Call, customId: string): Form {
   const asked = askedOptions(command, call.ask ?? []);
-  if (id === undefined || asked === undefined) throw noForm();
+  if (asked === undefined) throw noForm();
   return {
-    custom_id: id,
+    custom_id: customId,
     title: shortened(command.summary, longestTitle),
     components: asked.map((option) => label(option, call.input[option.name])),
   };

@@ -7,7 +7,7 @@ export interface Pressed {
   readonly askedId: string | undefined;
   /** Only the one it answers sees it. */
   readonly isPrivate: boolean;
-  /** Whom it answers, where that is known: by Discord for a command, by us for a message. */
+  /** Whom it answers, where that is known: by Discord for a command, by us for a message, by its own words for a letter. */
   readonly answers: string | undefined;
 }
 
@@ -17,22 +17,23 @@ export function pressedOn(
 ): Pressed | undefined {
   const message = 'message' in interaction ? interaction.message : null;
   if (message === null) return undefined;
-  const { interactionMetadata: called, reference, flags } = message;
+  const { interactionMetadata: called, reference, flags, mentions } = message;
   const askedId = called?.id ?? reference?.messageId;
+  const named = mentions.users.size === 1 ? mentions.users.firstKey() : undefined;
+  const known = called?.user.id ?? (askedId === undefined ? named : askerOf(askedId));
   return {
     askedId,
     isPrivate: flags.has(MessageFlags.Ephemeral),
-    answers: called?.user.id ?? (askedId === undefined ? undefined : askerOf(askedId)),
+    answers: interaction.guildId === null ? interaction.user.id : known,
   };
 }
 
 /** Who may read the answer to a press: by the message, whatever the command is. */
 export type Seen = 'as ever' | 'alone' | 'by all';
 
-/** A private answer stays private, a public one public; somebody else's public one answers its presser alone. */
+/** A private answer stays private, a public one public; one that may be somebody else's answers its presser alone. */
 export function seenOn(pressed: Pressed | undefined, personId: string): Seen {
   if (pressed === undefined) return 'as ever';
   if (pressed.isPrivate) return 'alone';
-  if (pressed.answers === undefined) return 'as ever';
   return pressed.answers === personId ? 'by all' : 'alone';
 }

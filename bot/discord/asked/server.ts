@@ -80,3 +80,12 @@ function serverAt(desk: SettingsDesk, where: Where): ServerHere {
     },
   };
 }
+
+/** The same server, which tells of each change before it is made; it looks nothing up by itself either. */
+export function watchedServer(server: ServerHere, onWrite: () => void): ServerHere {
+  const change: Server['change'] = (settings) => {
+    onWrite();
+    server.change(settings);
+  };
+  return Object.create(server, { change: { value: change, enumerable: true } }) as ServerHere;
+}

@@ -1,7 +1,7 @@
 import { DiscordAPIError, Routes } from 'discord.js';
 import type { Letter, Post } from '../../clock/post.ts';
-import type { Logger } from '../../log.ts';
 import type { Wire } from '../callback.ts';
+import type { HeldDesk } from '../held/holder.ts';
 import { asking, letterRest } from './letter-rest.ts';
 import type { Ask, LetterRestParts } from './letter-rest.ts';
 import { letterWire } from './letter-wire.ts';
@@ -9,9 +9,7 @@ import { hasOwn } from './own-mark.ts';
 import { ours, undelivered } from './undelivered.ts';
 import { within } from './within.ts';
 
-export interface PostParts extends LetterRestParts {
-  readonly log: Logger;
-}
+export type PostParts = LetterRestParts & HeldDesk;
 
 /** A letter takes no longer than this, waits included; what takes longer is tried again later. */
 const longestMs = 15_000;
@@ -67,7 +65,7 @@ export function openPost(parts: PostParts): Post {
   return {
     send: async (letter, hurry) => {
       const ids = { nonce: letter.nonce, user: letter.toPersonId };
-      const wire = wireOf(letter);
+      const wire = wireOf(parts, letter);
       if (wire instanceof Error) return ours(log, wire, ids);
       try {
         await within(longestMs, hurry, (signal) => deliver(asking(signal), letter, wire));
@@ -79,9 +77,9 @@ export function openPost(parts: PostParts): Post {
   };
 }
 
-function wireOf(letter: Letter): Wire | Error {
+function wireOf(desk: HeldDesk, letter: Letter): Wire | Error {
   try {
-    return letterWire(letter);
+    return letterWire(desk, letter);
   } catch (error) {
     return error instanceof Error ? error : new Error('a letter cannot be written', { cause: error });
   }

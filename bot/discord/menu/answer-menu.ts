@@ -7,6 +7,7 @@ import { serverOf } from '../asked/server.ts';
 import type { ServerHere } from '../asked/server.ts';
 import { runApart } from '../outcome.ts';
 import type { Desk, Outcome } from '../outcome.ts';
+import type { Drawn } from '../message/drawn.ts';
 import { reply } from '../send.ts';
 import type { Drafts } from './drafts.ts';
 import { hindrance } from './hindrance.ts';
@@ -39,9 +40,9 @@ export async function answerMenu(
   }
   const seen = outcome.hidden ? outcome.answer : privately(forItsWriter(outcome.answer), server, hindered);
   await reply(desk, interaction, {
-    answer: seen,
+    answer: { ...seen, ...(canPost ? { postId: postId(interaction.id) } : {}) },
     hidden: true,
-    ...(canPost ? { postId: postId(interaction.id) } : {}),
+    leavesNoTrace: true,
   });
 }
 
@@ -71,11 +72,11 @@ function forItsWriter(given: Answer): Answer {
 }
 
 /** Buttons are for the writer, once it is posted: here they would work with the helper's own tank. */
-function privately(given: Answer, server: ServerHere | undefined, hindered: string | undefined): Answer {
+function privately(given: Answer, server: ServerHere | undefined, hindered: string | undefined): Drawn {
   const choices = given.next.map(({ label }) => label).join('; ');
   const asked = choices === '' ? [] : [{ label: 'buttons for its writer', value: choices }];
   const apart = { label: 'worked out', value: 'from that message alone, with no tank of anyone' };
   const why =
     server === undefined || hindered === undefined ? [] : [{ label: 'can not be posted', value: hindered }];
-  return { ...given, facts: [...given.facts, ...asked, apart, ...why], next: [] };
+  return { ...given, notes: [...asked, apart, ...why], next: [] };
 }

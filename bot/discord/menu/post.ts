@@ -3,6 +3,7 @@ import type { ButtonInteraction, Client } from 'discord.js';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { serverOf } from '../asked/server.ts';
+import type { Drawn } from '../message/drawn.ts';
 import type { Desk } from '../outcome.ts';
 import { defer, notDelivered, replyDeferred, replyToMessage } from '../send.ts';
 import type { Draft, Drafts } from './drafts.ts';
@@ -22,7 +23,7 @@ export function isPostId(customId: string): boolean {
 /** Posts a draft as a reply to the message it is about, and tells the helper how that went. */
 export async function answerPost(desk: Desk, drafts: Drafts, interaction: ButtonInteraction): Promise<void> {
   if (await defer(desk.log, interaction, true)) {
-    await replyDeferred(desk, interaction, await posted(desk, drafts, interaction));
+    await replyDeferred(desk, interaction, { answer: await posted(desk, drafts, interaction), hidden: true });
   }
 }
 
@@ -33,11 +34,13 @@ async function posted(desk: Desk, drafts: Drafts, interaction: ButtonInteraction
   if (hindered !== undefined) return answer({ headline: `Not posted: ${hindered}.` });
   const draft = drafts.take(customId.slice(prefix.length), user.id);
   if (draft === undefined || draft.channelId !== channelId) return noDraft;
-  const { messageId: id } = draft;
+  const { messageId: id, helperId: personId } = draft;
   const found = await isThere(desk, client, draft);
   if (found === false) return answer({ headline: 'Not posted: that message is no longer there.' });
   const target = { client, channelId, id };
-  const sentId = found && (await replyToMessage(desk, target, signed(draft), { pingsAuthor: true }));
+  const sentId =
+    found &&
+    (await replyToMessage(desk, target, signed(draft), { personId, isPrivate: false, pingsAuthor: true }));
   return sentId === undefined
     ? notPosted
     : answer({ headline: 'Posted as a reply, where everybody sees it.' });
@@ -54,8 +57,8 @@ const notPosted = answer({
 });
 
 /** Everybody sees at whose wish it was posted; it pings nobody but the writer of the message. */
-function signed({ answer: given, helperId }: Draft): Answer {
-  return { ...given, facts: [...given.facts, { label: 'posted by', value: 'a helper', personId: helperId }] };
+function signed({ answer: given, helperId }: Draft): Drawn {
+  return { ...given, notes: [{ label: 'posted by', value: 'a helper', personId: helperId }] };
 }
 
 /** Whether the message is still there; undefined where Discord does not say. */

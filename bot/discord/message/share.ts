@@ -11,6 +11,13 @@ export interface Section {
   readonly tail?: (index: number) => string;
   /** The title and the lines are those of a code block, and already safe in one. */
   readonly block?: boolean;
+  /** Stands apart from what is above it. */
+  readonly isApart?: boolean;
+}
+
+export interface Shared {
+  readonly text: string;
+  readonly isApart: boolean;
 }
 
 const mostCharacters = 4000;
@@ -21,7 +28,7 @@ const reserve = 40;
 const fence = '```';
 
 /** The written sections in their own order, together within Discord's limit; what has no room is counted. */
-export function share(sections: readonly Section[]): readonly string[] {
+export function share(sections: readonly Section[]): readonly Shared[] {
   const filled = sections.filter((section) => section.lines.length > 0);
   const written = new Map<Section, string>();
   let room = mostCharacters - reserve * filled.length;
@@ -31,7 +38,9 @@ export function share(sections: readonly Section[]): readonly string[] {
     written.set(section, text);
     room -= text.length;
   }
-  return filled.map((section) => written.get(section) ?? '').filter((text) => text !== '');
+  return filled
+    .map((section) => ({ text: written.get(section) ?? '', isApart: section.isApart ?? false }))
+    .filter(({ text }) => text !== '');
 }
 
 function whole(section: Section, room: number): string {

@@ -2,6 +2,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import type { Answer, Fact } from '../../answer.ts';
+import { led } from './led.ts';
 import { oftenSaid } from './stock-said.ts';
 
 /**
@@ -36,9 +37,9 @@ export function besidesDose({ slots, reading: { scanned } }: Frame, of: Paramete
     return {
       ...given,
       headline: `How strong is it: how much does 1 mL raise, in how much water? Then I can say what to set above ${dosed}.`,
-      steps: [`As a powder instead, on top of what you dose: ${given.headline}`, ...given.steps],
+      facts: [{ label: 'as a powder, on top of it', value: given.headline }, ...given.facts],
     };
-  return { ...given, headline: `On top of the ${dosed} you dose now: ${given.headline}` };
+  return led(`On top of the ${dosed} you dose now:`, given);
 }
 
 /** "7 mL in 100 L" of a bottle as "7 mL a day in 100 L", "0.44 g per 100 L" of a salt with its name. */

@@ -12,6 +12,7 @@ import { retest } from '../../dose/daily.ts';
 import { moreThanAnyTank } from '../../dose/use-answer.ts';
 import { bottleCommand } from '../../dose/bottle.ts';
 import { call } from '../../called.ts';
+import { byPowder } from './by-powder.ts';
 import { systemSaid } from './water-said.ts';
 
 interface Asked {
@@ -55,11 +56,11 @@ function litres(text: string): number {
 /** What to weigh in for such a bottle, of each powder that raises it and dissolves so far. */
 export function eachPowder(slots: Slots, vessel: string, context: OwnContext): Answer | undefined {
   const forms = slots.bottle === undefined ? [] : compoundsFor(slots.bottle.of).filter(isUsual);
-  const done = forms.flatMap(({ name }) => ofBottle(slots, { with: name, bottle: vessel }, context) ?? []);
-  const [first] = done;
-  return first === undefined
-    ? undefined
-    : { ...first, headline: `It depends on the powder. ${done.map(({ headline }) => headline).join(' ')}` };
+  const [first, ...more] = forms.flatMap(({ name }) => {
+    const given = ofBottle(slots, { with: name, bottle: vessel }, context);
+    return given === undefined ? [] : [{ name, given }];
+  });
+  return first && byPowder([first, ...more]);
 }
 
 /** What a bottle may hold where its powder was not said: no lime, no crystals that nobody sells for it. */

@@ -19,6 +19,7 @@ export function boxWithUnit({
 export function whichUnit(box: string, goOn: (size: string, label: string) => NextAction): Answer {
   return answer({
     headline: 'Are the sides in cm or in inches?',
+    tone: 'question',
     read: [`a box of ${box}`],
     next: [goOn(`${box} cm`, 'In cm'), goOn(`${box} in`, 'In inches')],
   });

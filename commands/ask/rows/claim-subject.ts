@@ -3,6 +3,7 @@ import { framesOf, type Frame } from '../../../core/language/frame.ts';
 import { met, type Met } from '../../../core/language/met.ts';
 import { answer, type Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
+import { shortLimits } from '../../short/limits.ts';
 import { urgentAction } from '../../urgent/action.ts';
 import { particularOf } from '../../primer/particular.ts';
 import type { Row } from '../row.ts';
@@ -26,7 +27,15 @@ const CLEAR_SHARE = 0.35;
 /** What is known of the subject of a rule that nothing judges; undefined where that is not clear. */
 export function subjectOf(frame: Frame, context: OwnContext): Answer | undefined {
   const found = ofPoison(frame) ?? nextLikeliest(frame, context);
-  return found && { ...found, headline: `I do not know that rule. On its subject: ${found.headline}` };
+  if (found === undefined) return undefined;
+  const headline = `I do not know that rule. On its subject: ${found.headline}`;
+  if (headline.length <= shortLimits.headline) return { ...found, headline };
+  const fact = { label: 'on its subject', value: found.headline };
+  return {
+    ...found,
+    headline: 'I do not know that rule. On its subject: what stands below.',
+    facts: [fact, ...found.facts],
+  };
 }
 
 function ofPoison({ reading: { scanned } }: Frame): Answer | undefined {
@@ -37,10 +46,11 @@ function ofPoison({ reading: { scanned } }: Frame): Answer | undefined {
 function ofEmergency(id: UrgentId): Answer {
   const { label, steps, never, stop, sources } = urgentCard(id);
   return answer({
-    headline: `${label} counts as an emergency: act the same day, and do not wait to see.`,
-    facts: [{ label: 'When to ask', value: stop }],
+    headline: `${label}: an emergency, act the same day.`,
+    tone: 'urgent',
     steps,
-    cautions: never,
+    dangers: never,
+    cautions: [`Stop and ask: ${stop}`],
     sources,
     next: [urgentAction(id)],
   });

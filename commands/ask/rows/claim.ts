@@ -1,11 +1,11 @@
 import { met } from '../../../core/language/met.ts';
+import type { Scanned } from '../../../core/language/tokens.ts';
 import { parameterSlots } from '../../../core/language/slots.ts';
 import { ruleWithin } from '../../../core/claims/judge.ts';
 import { state } from '../../../core/claims/stated.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { claimCommand } from '../../claim.ts';
 import { call } from '../../called.ts';
-import { verdictOf } from '../../claim/verdict.ts';
 import { namesBleach, namesMedicine } from '../../triage/refused.ts';
 import type { Row } from '../row.ts';
 import { subjectOf } from './claim-subject.ts';
@@ -43,17 +43,20 @@ export const claimRows: readonly Row[] = [
     kind: 'claim',
     label: 'Is that rule right?',
     uses: QUANTITIES,
+    computes: ({ reading: { scanned } }) => isOfDose(scanned) || ruleWithin(scanned) !== undefined,
     answer: (frame, context) => {
       const { given, scanned } = frame.reading;
       const rule = ruleWithin(scanned);
       const text =
         given.length <= MAX_MESSAGE_LENGTH ? given : (rule?.text ?? given).slice(0, MAX_MESSAGE_LENGTH);
-      // A copper coin or pipe is no medicine.
-      const isMetal = met(scanned, 'poisons.coin', 'hardware.pipe');
-      const isOfDose = (namesMedicine(scanned) && !isMetal) || namesBleach(scanned);
-      const known =
-        rule === undefined && !isOfDose ? (verdictOf(frame) ?? subjectOf(frame, context)) : undefined;
-      return known ?? call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
+      const subject = rule === undefined && !isOfDose(scanned) ? subjectOf(frame, context) : undefined;
+      return subject ?? call(claimCommand, { rule: text, volume: state(scanned).tank }, context);
     },
   },
 ];
+
+/** A medicine or a disinfectant, of which no rule is judged; a copper coin or pipe is none. */
+function isOfDose(scanned: Scanned): boolean {
+  const isMetal = met(scanned, 'poisons.coin', 'hardware.pipe');
+  return (namesMedicine(scanned) && !isMetal) || namesBleach(scanned);
+}

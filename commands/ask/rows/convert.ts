@@ -9,6 +9,7 @@ import { convert, convertCommand } from '../../convert.ts';
 import { convertSalinityCommand } from '../../salinity/convert.ts';
 import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
+import { followed } from './led.ts';
 import type { Row } from '../row.ts';
 
 export const convertRows: readonly Row[] = [
@@ -42,7 +43,10 @@ export const convertRows: readonly Row[] = [
       // "78.6 F and 26 C, which is hotter": the others of its kind as well.
       const others = frame.reading.said.filter((one) => one !== said && isAlike(one, said));
       const more = others.flatMap((one) => attempt(() => converted(frame, one, context)) ?? []);
-      return { ...given, headline: [given, ...more].map(({ headline }) => headline).join(' ') };
+      return followed(
+        given,
+        more.map(({ headline }) => headline),
+      );
     },
   },
 ];

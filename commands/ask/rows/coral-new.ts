@@ -1,6 +1,6 @@
 import { primer } from '../../../core/care/primers/cards.ts';
 import { met } from '../../../core/language/met.ts';
-import { hazardCautions, hazardLines } from '../../coral/hazard-lines.ts';
+import { hazardCautions } from '../../coral/hazard-lines.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { rangeCommand } from '../../light/range.ts';
 import { call } from '../../called.ts';
@@ -26,8 +26,8 @@ export const coralNewRows: readonly Row[] = [
       if (one !== undefined && !isDipped && met(scanned, 'gear.lamp', 'places.bright', 'sums.lightAmount'))
         return call(rangeCommand, { coral: one.name, origin: originOf(frame) }, context);
       const card = cardAnswer(primer(isDipped ? 'dips and quarantine' : 'acclimation'));
-      const hazards = hazardLines(named.flatMap(({ entries }) => entries));
-      return { ...card, cautions: [...hazardCautions(hazards), ...card.cautions] };
+      const hazards = hazardCautions(named.flatMap(({ entries }) => entries));
+      return { ...card, dangers: [...hazards, ...card.dangers] };
     },
   },
 ];

@@ -39,7 +39,7 @@ function besideOf(frame: Frame, one: NamedCoral, other: NamedCoral): Answer {
   if (one !== other && met(frame.reading.scanned, 'places.shadesOthers')) return shadeAnswer(one, other);
   const { gap, unread } = gapIn(frame);
   const found = pairAnswer(one, other, gap);
-  return { ...found, read: [...found.read, ...unread] };
+  return { ...found, unused: [...found.unused, ...unread] };
 }
 
 /** The one length that was said; without its unit it is not used. */
@@ -50,7 +50,7 @@ function gapIn({ slots: { lengths = [], box } }: Frame): {
   const [only, other] = lengths;
   if (only === undefined || other !== undefined || box !== undefined) return { gap: undefined, unread: [] };
   if (!Number.isNaN(Number(only)))
-    return { gap: undefined, unread: [`${only}: not said whether cm or inches, so not used`] };
+    return { gap: undefined, unread: [`${only} (not said whether cm or inches)`] };
   return { gap: gapOf(only), unread: [] };
 }
 

@@ -26,10 +26,11 @@ export function deedOf({ reading: { scanned } }: Frame): Deed {
 }
 
 const DONE: Readonly<Record<Deed, (coral: string) => string>> = {
-  came: (coral) => `I keep your ${coral} with its place and size, and check the spot`,
+  came: (coral) => `I keep your ${coral}, its place and size`,
   moved: (coral) => `I keep where your ${coral} stands now, and check it there`,
   gone: (coral) => `I take your ${coral} off your list`,
 };
+const IN_PRIVATE = 'Choose below, or tell me in a direct message.';
 const COMMAND = {
   came: 'coral add',
   moved: 'coral move',
@@ -57,10 +58,14 @@ export function recordedElsewhere(
   const isAll = deed === 'gone' && !isSome;
   return answer({
     headline: isSome
-      ? `Is all of your ${coral} gone, or a part? Choose below, or tell me in a direct message. Here, where others read, nothing is changed yet.`
-      : `${DONE[deed](coral)} when you press the button below, use /${COMMAND[deed]}, or tell me in a direct message. Here, where others read, nothing is kept yet.`,
+      ? `Is all of your ${coral} gone, or a part? Here, where others read, nothing is changed yet.`
+      : `${DONE[deed](coral)} when you press the button. Here, where others read, nothing is kept yet.`,
+    tone: isSome ? 'question' : 'plain',
     read: oneAtATime(others),
-    steps: isAll ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : [],
+    steps: [
+      isSome ? IN_PRIVATE : `Or use /${COMMAND[deed]}, or tell me in a direct message.`,
+      ...(isAll ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : []),
+    ],
     next: [
       ...(isSome ? [sizeNow(coral), placeNow(coral)] : []),
       doing(deed, coral, frame),

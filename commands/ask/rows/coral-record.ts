@@ -60,7 +60,8 @@ function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
 
 function partGone(coral: string): Answer {
   return answer({
-    headline: `A part of your ${coral} is gone, so it stays on your list. How wide is what is left, or how many heads? Nothing is changed yet.`,
+    headline: `A part of your ${coral} is gone: how wide is what is left, or how many heads? Nothing is changed yet.`,
+    tone: 'question',
     next: [
       action('Say how big it is now', 'coral move', { coral }, ['size']),
       action('All of it is gone', 'coral remove', { coral }),
@@ -70,7 +71,9 @@ function partGone(coral: string): Answer {
 
 function whereNow(coral: string, missing: readonly string[]): Answer {
   return answer({
-    headline: `Where does your ${coral} stand now? Nothing is changed yet. Still to say: ${missing.join(', ')}.`,
+    headline: `Where does your ${coral} stand now? Nothing is changed yet.`,
+    tone: 'question',
+    facts: [{ label: 'Still to say', value: missing.join(', ') }],
     next: [action('Say where it stands now', 'coral move', { coral }, ['at'])],
   });
 }
@@ -79,7 +82,9 @@ function whereNew(coral: string, at: ReturnType<typeof spotSaid>, size: string |
   const isPlaced = at.missing.length === 0;
   const open = [...at.missing, ...(size === undefined ? ['how wide it is, or how many heads'] : [])];
   return answer({
-    headline: `To keep your ${coral} I need its place and size. Nothing is kept yet. Still to say: ${open.join(', ')}.`,
+    headline: `To keep your ${coral} I need its place and size. Nothing is kept yet.`,
+    tone: 'question',
+    facts: [{ label: 'Still to say', value: open.join(', ') }],
     next: [
       action(
         'Place it in my tank',

@@ -9,6 +9,7 @@ import type { OwnContext } from '../../command.ts';
 import { bottleCommand } from '../../dose/bottle.ts';
 import { call } from '../../called.ts';
 import { attempt } from './attempt.ts';
+import { byPowder } from './by-powder.ts';
 import { isUsual } from './bottle-dose.ts';
 import { saltFor } from './wanted.ts';
 import { gramsPerLitre, stockSaid } from './stock-said.ts';
@@ -45,6 +46,5 @@ export function ofStock(slots: Slots, asked: Use, context: OwnContext): Answer |
   const [first, ...more] = done;
   if (first === undefined) return undefined;
   if (more.length === 0) return first.given;
-  const headline = `It depends on the powder. ${done.map(({ name, given }) => `As ${name}: ${given.headline}`).join(' ')}`;
-  return { ...first.given, headline };
+  return byPowder([first, ...more]);
 }

@@ -35,7 +35,11 @@ export function amountFor(frame: Frame, context: OwnContext): Answer | undefined
   const { from } = ownPace(frame, of);
   const others = { ...slots, levels: slots.levels?.filter((level) => level !== from) };
   const left = notUsedOf(others, [...wanted.map((one) => one.of), 'salinity', 'temperature']);
-  return withNamed(slots, withOthers(rest, volume, { ...given, read: [...given.read, ...left] }), context);
+  return withNamed(
+    slots,
+    withOthers(rest, volume, { ...given, unused: [...given.unused, ...left] }),
+    context,
+  );
 }
 
 /** The dose at the asker's own pace, where that is slower than the usual one; a faster one is said not to be used. */
@@ -84,7 +88,7 @@ function withNamed(
     salt === undefined
       ? undefined
       : attempt(() => call(effectCommand, { with: salt, amount, strength, volume }, context));
-  if (effect === undefined) return { ...given, read: [`not used: ${amount}`, ...given.read] };
+  if (effect === undefined) return { ...given, unused: [amount, ...given.unused] };
   const facts = [...given.facts, { label: 'The amount you name', value: effect.headline }];
   if (volume !== undefined || !amount.endsWith(' g')) return { ...given, facts };
   const step = `If ${amount} is the tank and not the powder, write it as gallons: "${amount.replace(' g', '')} gal".`;

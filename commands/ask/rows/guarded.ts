@@ -1,3 +1,4 @@
+import { urgentCard } from '../../../core/care/urgent/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter } from '../../../core/water/parameter.ts';
@@ -5,8 +6,9 @@ import { readSalinity } from '../../../core/water/salinity-reading.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { remarkOn } from '../../salinity/print.ts';
-import { remarkFirst } from '../../salinity/remark-first.ts';
+import { remarkFirst } from '../../short/remark-first.ts';
 import { attempt } from './attempt.ts';
+import { led } from './led.ts';
 import { levelsOf } from './levels-of.ts';
 
 /** Kinds whose salinity is not that of the tank, or is what the answer is about. */
@@ -20,7 +22,16 @@ const ELSEWHERE: ReadonlySet<string> = new Set([
 
 /** What is true of every answer to plain words: a salinity that is off is said first, and nothing is kept unsaid. */
 export function guarded(frame: Frame, given: Answer): Answer {
-  return notKept(frame, remarkFirst(remarkFor(frame), given));
+  return notKept(frame, salinityFirst(remarkFor(frame), given));
+}
+
+/** The remark in the first line; with an emergency the act comes first, and where it is of salinity the verdict alone. */
+function salinityFirst(remark: string | undefined, given: Answer): Answer {
+  if (remark === undefined || given.tone !== 'urgent') return remarkFirst(remark, given);
+  if (given.headline === urgentCard('salinity crash').first)
+    return led(remark.replace(/ \(.*?\)|;.*/g, '').concat('.'), given, 'it reads');
+  const isSaid = given.facts.some(({ value }) => value === remark);
+  return isSaid ? given : { ...given, facts: [{ label: 'first see', value: remark }, ...given.facts] };
 }
 
 /** The remark on the one salinity said to be that of the tank. */
@@ -44,8 +55,7 @@ function notKept({ kind, slots: { levels = [] }, reading: { scanned } }: Frame, 
     kind === 'log' || kind === 'cycle' || given.next.some(({ command }) => command.startsWith('remind'));
   if (!isAsked || isDone || readings === '') return given;
   return {
-    ...given,
-    headline: `Not logged yet. ${given.headline}`,
+    ...led('Not logged yet.', given),
     next: [action('Log these', 'log add', { readings }), ...given.next],
   };
 }

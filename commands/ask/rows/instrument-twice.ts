@@ -5,6 +5,7 @@ import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { checkCommand } from '../../salinity/check.ts';
 import { call } from '../../called.ts';
+import { under } from './led.ts';
 import { levelsOf } from './levels-of.ts';
 import { isFresh, isName, readable, sizeOf } from './shown-salinity.ts';
 
@@ -16,9 +17,13 @@ export function again({ slots }: Frame, context: OwnContext): Answer | undefined
     return undefined;
   if (one.part === 'other' || other.part === 'other' || sizeOf(one) !== sizeOf(other)) return undefined;
   const given = call(checkCommand, { reading: readable(other) }, context);
+  const first = under(
+    'The same number twice says that it is steady, not that it is right.',
+    given,
+    'what it reads',
+  );
   return {
-    ...given,
-    headline: `The same number twice says that it is steady, not that it is right. ${given.headline}`,
+    ...first,
     steps: [
       'Rinse it, and tap or brush off every bubble: bubbles on a swing arm lift it, so that it reads too high.',
       ...given.steps,

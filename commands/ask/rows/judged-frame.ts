@@ -62,25 +62,23 @@ export function judgedFrame(frame: Frame, context: OwnContext): Answer | undefin
   const wantsPh = slots.levels?.some(
     ({ of, part }) => of === 'ph' && (part === 'wanted' || part === 'change'),
   );
-  return judgedAnswer({
+  const judged = judgedAnswer({
     ...aims,
     values,
     read: [
       ...(tank === undefined ? [] : [`${tank.name}: ${kindWords[tank.kind]}, its own targets first`]),
       ...new Set(values.flatMap(({ notes }) => notes)),
-      ...left,
       ...moved
         .filter(({ isBothNow }) => !isBothNow)
         .map(({ before: { of, text } }) => `${parameter(of).label} ${text} before`),
-      ...unused
-        .filter((text) => !left.some((line) => line.includes(text)))
-        .map((text) => `not used: ${text}`),
     ],
     unused,
     moves: moved.flatMap(({ move }) => moveRemark(move) ?? []),
     trouble: troubleTold(reading.scanned),
     steps: [...(wantsPh === true ? [PH_BY_AIR] : []), ...ageSteps(values, told)],
   });
+  const nowhere = unused.filter((text) => !left.some((line) => line.includes(text)));
+  return { ...judged, unused: [...left, ...nowhere] };
 }
 
 interface Read extends Value {

@@ -19,11 +19,11 @@ export function readTwice(slots: Slots): { readonly was: string; readonly now: s
   return read.length < 2 || first === undefined || last === undefined ? undefined : { was: first, now: last };
 }
 
-/** Levels of other parameters than those an answer is about, as the lines that say they were not used. */
+/** Levels of other parameters than those an answer is about, as an answer names what it did not use. */
 export function notUsedOf({ levels = [] }: Slots, used: readonly ParameterId[]): readonly string[] {
   return levels
     .filter(({ of }) => !used.includes(of))
-    .map(({ of, text }) => `not used: ${parameter(of).label} ${text}`);
+    .map(({ of, text }) => `${parameter(of).label} ${text}`);
 }
 
 /** The levels of a message, with those written in one: "450/9.5/1350" is calcium, alkalinity and magnesium. */

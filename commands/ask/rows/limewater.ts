@@ -12,6 +12,7 @@ import type { OwnContext } from '../../command.ts';
 import { limewaterCommand } from '../../dose/limewater.ts';
 import { cardAnswer } from '../../primer/card-answer.ts';
 import { attempt } from './attempt.ts';
+import { under } from './led.ts';
 import { waterEach } from './water-said.ts';
 
 /** Limewater: how strong it is, what it brings in the top-off, what a vessel of it holds. */
@@ -77,7 +78,7 @@ function inVesselToo(
 ): Answer {
   if (container === undefined || !met(scanned, 'manner.unitSpoon')) return given;
   const full = attempt(() => call(limewaterCommand, { amount: container }, context));
-  return full === undefined ? given : { ...given, headline: `${full.headline} ${given.headline}` };
+  return full === undefined ? given : under(full.headline, given, 'in the tank');
 }
 
 /** What a vessel of it can hold. */

@@ -35,7 +35,8 @@ export const movedRows: readonly Row[] = [
       );
       return {
         ...given,
-        read: [...given.read, ...between(frame, was, now), ...notUsedOf(frame.slots, [of])],
+        read: [...given.read, ...between(frame, was, now)],
+        unused: [...given.unused, ...notUsedOf(frame.slots, [of])],
       };
     },
   },

@@ -20,7 +20,8 @@ export function own<S extends OptionsSchema>(
   );
   const line = typed(command, found);
   return answer({
-    headline: `${label}? Press the button below, use ${line}, or tell me in a direct message. Here, where others read, nothing of yours is shown or changed.`,
+    headline: `${label}? Press the button: here, where others read, nothing of yours is shown or changed.`,
+    steps: [`Or use ${line}, or tell me in a direct message.`],
     next: [actionOf(command, { label, input })].filter((one) => one !== undefined),
   });
 }

@@ -61,12 +61,12 @@ export const readingRows: readonly Row[] = [
       const actAt = actAtSaid(frame, context);
       if (actAt !== undefined) return { ...actAt, next: [...actAt.next, openCard('nutrients')] };
       const sum = towards(frame, context);
-      const read = notUsedOf(frame.slots, frame.slots.of === undefined ? [] : [frame.slots.of]);
+      const unused = notUsedOf(frame.slots, frame.slots.of === undefined ? [] : [frame.slots.of]);
       const wished =
         exportChoice(frame) ??
         byLabel(frame, context) ??
         bothZero(frame, context) ??
-        (sum && { ...sum, read: [...sum.read, ...read] });
+        (sum && { ...sum, unused: [...sum.unused, ...unused] });
       const given = wished ?? judgedFrame(frame, context);
       if (given === undefined) return cardAnswer(primer('nutrients'));
       return { ...given, next: [...given.next, openCard('nutrients')] };

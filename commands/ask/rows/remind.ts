@@ -78,6 +78,7 @@ function ofExisting(scanned: Scanned, given: string, keep: Keep, context: OwnCon
 function whichOf(all: readonly Reminder[]): Answer {
   return answer({
     headline: 'Which of them shall I stop?',
+    tone: 'question',
     next: all.map((one) => action(named(one), 'remind remove', { reminder: String(one.id), sure: 'yes' })),
   });
 }

@@ -10,6 +10,7 @@ import { call } from '../../called.ts';
 import type { Answer } from '../../answer.ts';
 import type { Row } from '../row.ts';
 import { attempt } from './attempt.ts';
+import { followed } from './led.ts';
 import { levelsOf } from './levels-of.ts';
 import { mixRow } from './mix.ts';
 import { trusting, twoSalinities } from './trusted-reading.ts';
@@ -52,7 +53,10 @@ export const salinityRows: readonly Row[] = [
       if (percent !== undefined) return given;
       // "1.0266 and 36, are they the same": the other one beside it.
       const more = others.flatMap(({ text }) => attempt(() => convert(inPpt(text))) ?? []);
-      return { ...given, headline: [...new Set([given, ...more].map(({ headline }) => headline))].join(' ') };
+      return followed(
+        given,
+        more.map(({ headline }) => headline),
+      );
     },
   },
   {
@@ -91,7 +95,7 @@ export const salinityRows: readonly Row[] = [
       const without = call(adjustCommand, input, context);
       return {
         ...without,
-        read: [...without.read, `not used: ${fresh}, since water of it would not bring the tank there`],
+        unused: [...without.unused, `${fresh} (water of it would not bring the tank there)`],
       };
     },
   },

@@ -19,6 +19,7 @@ import { call } from '../../called.ts';
 import type { Row } from '../row.ts';
 import { isSoftBesideStony } from './coral-pair.ts';
 import { coralsOf, groupAsked, parsOf } from './coral-said.ts';
+import { led } from './led.ts';
 import { groundOf, isMiddleLight } from './spot-asked.ts';
 import { tankWaterSaid } from './tank-said.ts';
 
@@ -114,14 +115,14 @@ function withSpots(frame: Frame, plan: Answer): Answer {
   const { standing } = wishOf(frame);
   const soft = standing.length > 0 && isSoftBesideStony(frame) ? softBesideStony() : undefined;
   const lit = lightsOfOne(frame);
+  const first = soft === undefined ? plan : led(`${soft.headline.split('. ')[0]}.`, plan);
   return {
-    ...plan,
-    headline: soft === undefined ? plan.headline : `${soft.headline.split('. ')[0]}. ${plan.headline}`,
+    ...first,
     read: [...plan.read, ...lit.map(({ coral, par }) => `${par.text} as the light of ${coral.name} alone`)],
     facts: [
       ...lit.flatMap(({ coral, par }) => lightsAnswer([coral], [par]).facts),
       ...(soft?.facts ?? []),
-      ...plan.facts,
+      ...first.facts,
     ],
     steps: [...(soft?.steps.slice(0, 2) ?? []), ...plan.steps],
   };
@@ -140,16 +141,12 @@ function withPairs(frame: Frame, plan: Answer): Answer {
   const [worst] = apart;
   if (worst === undefined) return plan;
   const facts = pairFacts(apart.slice(0, MOST_PAIRS).map(({ pair }) => pair));
-  return {
-    ...plan,
-    headline: `${apartWords(worst.pair)} ${plan.headline}`,
-    facts: [...facts, ...plan.facts],
-  };
+  return led(apartWords(worst.pair), { ...plan, facts: [...facts, ...plan.facts] });
 }
 
 function apartWords({ a, b, moveBelowCm }: Pair): string {
   const [one, other] = [a.names.common[0], b.names.common[0]];
-  return `Keep ${one} and ${other} ${cmAndInches(moveBelowCm)} or more apart.`;
+  return `Keep ${one} and ${other} ${cmAndInches(moveBelowCm)} apart.`;
 }
 
 function levelOf({ reading: { scanned } }: Frame): Level | undefined {

@@ -21,6 +21,7 @@ export const thinRows: readonly Row[] = [
       answer({
         headline:
           'Tell me what it is about: what you see or measured, of which animal, and in how much water.',
+        tone: 'question',
         next: [
           personAction,
           action('Something is going wrong now', 'urgent', {}),

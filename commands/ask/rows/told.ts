@@ -5,6 +5,9 @@ import { heardOf } from '../heard.ts';
 import type { Row } from '../row.ts';
 import { tankSaid } from './tank-setup.ts';
 
+/** Letters that the first line has room for. */
+const MOST_HEARD = 75;
+
 /** What only tells is noted for the question it belongs to. */
 export const toldRows: readonly Row[] = [
   {
@@ -15,11 +18,12 @@ export const toldRows: readonly Row[] = [
     answer: (frame, { keep }) => {
       const heard = heardOf(frame.slots);
       const isNew = frame.slots.volume !== undefined && keep?.tankInUse() === undefined;
+      const isShort = heard !== '' && heard.length <= MOST_HEARD;
       return answer({
-        headline:
-          heard === ''
-            ? 'I keep that in mind. Tell me more, or ask what you want to know.'
-            : `I keep in mind: ${heard}. Tell me more, or ask what you want to know.`,
+        headline: isShort
+          ? `I keep in mind: ${heard}. Tell me more, or ask what you want to know.`
+          : 'I keep that in mind. Tell me more, or ask what you want to know.',
+        read: heard === '' || isShort ? [] : [heard],
         next: [
           ...(isNew ? [tankAction('Keep my tank', tankSaid(frame))] : []),
           action('Something looks wrong', 'triage', {}),

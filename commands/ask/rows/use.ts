@@ -14,6 +14,7 @@ import { attempt } from './attempt.ts';
 import { addedOfBottle, heldUp, ofBottle } from './bottle-dose.ts';
 import { besidesDose } from './beside-dose.ts';
 import { byLabel, hasLabel } from './by-label.ts';
+import { led } from './led.ts';
 import { levelsOf, readTwice } from './levels-of.ts';
 import { withRemarks } from './said-remarks.ts';
 import { fallRate, perDays, spanSaid } from './span-said.ts';
@@ -112,12 +113,12 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
     mix,
   );
   if (amount === undefined || added !== undefined) return given;
+  const told = led(`Besides the ${amount}${often} you dosed:`, given);
   return {
-    ...given,
-    headline: `Besides the ${amount}${often} you dosed: ${given.headline}`,
-    read: [
-      `not used: ${amount}${often}, since its salt or strength was not said; what it raises comes on top`,
-      ...given.read,
+    ...told,
+    unused: [
+      `${amount}${often} (its salt or strength was not said; what it raises comes on top)`,
+      ...given.unused,
     ],
   };
 }
@@ -125,10 +126,8 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
 /** A change of water whose new water was not said is named before the use that leaves it out. */
 function withChange(given: Answer, changed: string | undefined, mix: string | undefined): Answer {
   if (changed === undefined || mix !== undefined) return given;
-  const headline = `Without the water change of ${changed}: ${given.headline}`;
   return {
-    ...given,
-    headline,
+    ...led(`Without the water change of ${changed}:`, given),
     steps: ['Say what the new water reads, and the change is counted in.', ...given.steps],
   };
 }
@@ -160,7 +159,8 @@ function daily(frame: Frame, context: OwnContext): Answer | undefined {
     (frame.slots.bottle?.of === of ? ofBottle(frame.slots, { use }, context) : undefined) ??
     ofStock(frame.slots, { of, use }, context) ??
     replaced(frame, of, use, context);
-  const all = { ...given, facts: [...given.facts, ...besides(frame, of, context)] };
+  const { facts, unused } = besides(frame, of, context);
+  const all = { ...given, facts: [...given.facts, ...facts], unused: [...given.unused, ...unused] };
   return withRemarks(frame, besidesDose(frame, of, all));
 }
 
@@ -169,14 +169,19 @@ function replaced({ slots }: Frame, of: ParameterId, use: string, context: OwnCo
 }
 
 /** The same for the uses of other parameters that were said. */
-function besides(frame: Frame, of: ParameterId, context: OwnContext): readonly Fact[] {
+function besides(frame: Frame, of: ParameterId, context: OwnContext): Pick<Answer, 'facts' | 'unused'> {
   const { levels = [] } = frame.slots;
   const others = levels.filter(
     (level) => level.of !== of && (level.part === 'rate' || level.part === 'change'),
   );
-  return others.flatMap((level): Fact[] => {
+  const facts: Fact[] = [];
+  const unused: string[] = [];
+  for (const level of others) {
     const use = level.everyDays === undefined ? level.text : perDays(level.text, level.everyDays);
     const given = attempt(() => replaced(frame, level.of, use, context));
-    return [{ label: parameter(level.of).label, value: given?.headline ?? `not used: ${level.text}` }];
-  });
+    const { label } = parameter(level.of);
+    if (given === undefined) unused.push(`${label} ${level.text}`);
+    else facts.push({ label, value: given.headline });
+  }
+  return { facts, unused };
 }

@@ -41,8 +41,10 @@ function ofSides(frame: Frame): Answer | undefined {
   const { said, sides, input, left } = tank;
   if (left.length > MOST_LEFT)
     return answer({
-      headline: `Which of these are the sides of the tank? I could not place ${left.join(', ')}.`,
+      headline: 'Which of these are the sides of the tank?',
+      tone: 'question',
       read: [`sides ${sides.text}`],
+      facts: [{ label: 'I could not place', value: left.join(', ') }],
       steps: ['Say the tank and the sump apart, with units: 120 x 50 x 50 cm, sump 60 x 40 x 22 cm.'],
     });
   if (sides.unit === undefined)
@@ -63,8 +65,8 @@ function ofSides(frame: Frame): Answer | undefined {
         : []),
       ...(said.isHand ? [`a hand’s width of air taken as ${HAND_CM} cm (common practice)`] : []),
       ...water.read,
-      ...told(frame).map((text) => `not used: ${text}`),
     ],
+    unused: told(frame),
     facts: [...water.facts, ...points.slice(1).map(([label, value]) => ({ label, value }))],
     steps,
     working: water.working,

@@ -2,8 +2,7 @@ import { readIn } from '../../corals/basis-words.ts';
 import { EYE_RINSE, FIRST_AID, type HurtCard } from './card.ts';
 
 /** What people felt after it, in the published cases. */
-const PALYTOXIN_SIGNS =
-  'metallic or bitter taste, numbness, fever, cough, muscle pain or weakness, sore eyes';
+const PALYTOXIN_SIGNS = 'metallic or bitter taste, numbness, fever, cough, muscle pain, weakness, sore eyes';
 
 /** Where the signs of palytoxin were read. */
 export const PALYTOXIN_BASIS = `palytoxin (${readIn('CDC2015', 'Pelin2016', 'Schulz2019', 'Accoroni2016')})`;
@@ -19,7 +18,7 @@ export const palytoxinBreathed: HurtCard = {
   steps: [
     SAY_IT,
     'Hard to breathe, chest pain, faint or numb: the emergency number; sit upright while you wait.',
-    `Signs: ${PALYTOXIN_SIGNS}; they can come hours later.`,
+    `Signs: ${PALYTOXIN_SIGNS}; even hours later.`,
     `Wet clothes off; rinse the skin with much clean water, ${EYE_RINSE}.`,
     'Room shut, nobody in. How to clean it up comes later (/urgent what:zoanthid rock).',
   ],

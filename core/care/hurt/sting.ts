@@ -88,7 +88,7 @@ export const bite: HurtCard = {
   first:
     'Wash it with soap and running water and press a clean cloth on it. Octopus or cone snail: the emergency number now.',
   steps: [
-    'Octopus, cone snail, even if it hardly hurts: lie down, limb still, never alone. Breathing can fail within minutes.',
+    'Octopus, cone snail, though it hardly hurts: lie down, limb still, never alone. Breathing can fail in minutes.',
     'It does fail: phone on loudspeaker, and breathe for them as the call taker says.',
     'Moray, trigger, puffer, turtle: it bleeds hard, so press first until it stops, then wash.',
     'A moray, a deep bite, a hand or a joint: a doctor today, for germs, tendons and tetanus.',

@@ -48,10 +48,7 @@ export const animalCards: readonly Primer[] = [
         'cut from a colony in a tank; usually sturdiest, starts near its usual light (common practice)',
       ],
       ['Sea-farmed', 'grown on racks in the sea; may bring hitchhikers; start lower'],
-      [
-        'Wild',
-        `taken from a reef; slowest to settle; light needs follow the depth it grew at (${readIn('Chalker1983')})`,
-      ],
+      ['Wild', `slowest to settle; light needs follow the depth it grew at (${readIn('Chalker1983')})`],
       ['Law', `stony corals are listed (${readIn('CITES2006N063')}): keep papers when they cross borders`],
     ],
     steps: [
@@ -97,8 +94,8 @@ export const animalCards: readonly Primer[] = [
       'Own nets and tubs for it.',
     ],
     cautions: [
-      'I give no doses: the label decides. For sick fish ask a vet.',
       'Gloves and eye protection; boil or scrub no zoanthid rock.',
+      'I give no doses: the label decides. For sick fish ask a vet.',
     ],
     see: ['acclimation', 'palytoxin', 'where corals come from'],
     sources: ['practice'],

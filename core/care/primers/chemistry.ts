@@ -93,7 +93,7 @@ export const chemistryCards: readonly Primer[] = [
       'Drip slowly, best at night. Stop at pH 8.5.',
     ],
     cautions: [
-      'Caustic: eye protection, gloves, no dust. In the eye: rinse at once for long and get medical help. Keep from children.',
+      'Caustic: eye protection, gloves, no dust; keep from children. In the eye: rinse long, get medical help.',
     ],
     see: ['alkalinity and calcium', 'top-off', 'pH'],
     sources: ['bates56', 'lange', 'ghs', 'practice'],

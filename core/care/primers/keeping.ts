@@ -43,9 +43,10 @@ export const keepingCards: readonly Primer[] = [
       ['Remedy', 'no antidote is known'],
     ],
     steps: [
-      'Gloves, goggles, open windows, work under water, children and pets out; bag waste wet.',
-      `${palytoxinCleaning.text}.`,
+      'Gloves, goggles, open windows, work under water.',
+      'Children and pets out; bag waste wet.',
       'Signs: leave, fresh air, call emergency or poison services, say palytoxin.',
+      `${palytoxinCleaning.text}.`,
     ],
     cautions: ['Do not wait: medical help first.'],
     see: ['dips and quarantine', 'first corals'],

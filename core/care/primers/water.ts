@@ -25,7 +25,8 @@ export const waterCards: readonly Primer[] = [
     ],
     steps: [
       'Rinse, calibrate, measure twice.',
-      `Lower the tank by ${paceWords('salinity').down}, raise it by ${paceWords('salinity').up} (common practice).`,
+      `Lower it by ${paceWords('salinity').down}.`,
+      `Raise it by ${paceWords('salinity').up}.`,
     ],
     see: ['mixing salt water', 'top-off', 'test kits'],
     sources: ['fm83', 'cs80', 'practice'],

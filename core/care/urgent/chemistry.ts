@@ -37,14 +37,13 @@ export const overdose: UrgentCard = {
     'Unplug the doser and the top-off with dry hands.',
     'Strong movement at the surface and an open window: air brings a high pH down.',
     'Read pH. Is the water milky? Then some of it is falling out: leave the flow on, change filter floss often.',
-    'If animals suffer: one change of a quarter with matched water, tested first. Otherwise leave it to be used up.',
+    'Animals suffer: change a quarter of the water, matched and tested, never a huge part. Else let it be used up.',
     'Test again in the evening and tomorrow. Start dosing again, lower, only when it is back where you keep it.',
     'Then the cause: a doser that ran on, a siphon, a unit or decimal read wrongly, somebody dosing twice.',
   ],
   never: [
     'No acid, vinegar or carbon dioxide into the tank to push it down.',
-    'Do not add calcium to match alkalinity, or alkalinity to match calcium: the water goes milky.',
-    'Not one huge change: a swing as large the other way.',
+    'No calcium to match alkalinity, nor the other way round: the water goes milky.',
   ],
   stop: 'A pH that stays above 8.5 with air, milky water with fish gasping, or corals losing flesh: ask experienced keepers now.',
   sources: ['practice', 'mixing'],
@@ -56,10 +55,10 @@ export const otherOverdose: UrgentCard = {
   first:
     'Stop whatever still adds it, take out what has not dissolved, and watch the animals: how they breathe, whether corals shut.',
   steps: [
-    'Read the label: what is in it, what it says of too much, and whom to call where a person touched or swallowed it.',
+    'Read the label: what is in it, what it says of too much, whom to call if a person touched or swallowed it.',
     'Strong movement at the surface and an air stone: whatever feeds bacteria uses up oxygen, most of all at night.',
-    'Skim wet, and put in fresh activated carbon: it takes out iodine and much that is organic, little of metals and salts.',
-    'Change a quarter of the water now, matched in salinity and temperature, and again tomorrow; more often where animals suffer.',
+    'Skim wet, fresh activated carbon: it takes out iodine and much that is organic, little of metals and salts.',
+    'Change a quarter of the water now, salinity and temperature matched, and tomorrow; more if animals suffer.',
     'Feed nothing today. After food, bacteria or amino acids test ammonia today and on the next two days.',
     'Start again with the dose of the label only when all has looked well for a week.',
   ],
@@ -74,11 +73,11 @@ export const otherOverdose: UrgentCard = {
 export const salinityCrash: UrgentCard = {
   label: 'Salinity far off',
   first:
-    'Switch the top-off off and measure again with an instrument checked in 35 ppt fluid: change nothing on one reading.',
+    'Top-off off, then measure again with an instrument checked in 35 ppt fluid: change nothing on one reading.',
   steps: [
-    'Water above its usual mark: fresh water ran in. Leave the top-off off and let it evaporate again, as long as it is only a little off.',
+    'Water above its mark: fresh water ran in. Only a little off: leave the top-off off and let it evaporate.',
     `Far too low: raise it with swaps of stronger salt water, ${paceWords('salinity').up}.`,
-    'Far too high: swap tank water for fresh (RO) water as warm as the tank, poured slowly where the flow is strong.',
+    'Far too high: swap tank water for fresh (RO) water as warm as the tank, poured slowly into strong flow.',
     'Keep temperature the same, the surface moving, and feed little.',
     'Leave calcium, magnesium and alkalinity alone until salinity is right: they move with it.',
     'Find out why: a top-off that ran on or ran dry, a leak refilled with fresh water, a wrong mix, the instrument.',

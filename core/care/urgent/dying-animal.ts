@@ -13,8 +13,8 @@ export const dyingAnimal: UrgentCard = {
     'Then the others: temperature, salinity, ammonia, and how they breathe.',
   ],
   never: [
-    'Not the freezer, boiling, flushing, drying out or leaving it in air: all of them are slow and hurt.',
-    'No clove oil, alcohol or soda water by guess: too little wakes up or burns. That is a vet’s work.',
+    'Not the freezer, boiling, flushing, drying out or leaving it in air: all are slow and hurt.',
+    'No clove oil, alcohol or soda water by guess: too little wakes up or burns.',
   ],
   stop: 'It gasps, twists or bleeds: a vet today. Several at once: the water first (/urgent what:oxygen loss).',
   sources: ['practice', 'memory'],

@@ -6,7 +6,7 @@ export const mainsFault: UrgentCard = {
   first:
     'Hands out of the water: switch off at the breaker, from a dry place, before you touch tank, plug or lead.',
   steps: [
-    'A trip switch (RCD, GFCI) that trips did its work. All plugs out with dry hands, reset, then one plug at a time.',
+    'A trip switch (RCD, GFCI) that trips did its work. All plugs out, dry hands; reset, then one plug at a time.',
     'What makes it trip is scrap. It trips with nothing plugged in, or stray voltage stays: an electrician.',
     'A wet plug, socket or power strip: breaker off, then out for good. Drying does not make it safe.',
     'Every cable gets a drip loop: it hangs below its socket before it rises to it. Sockets high and to the side.',

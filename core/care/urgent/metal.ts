@@ -8,13 +8,13 @@ export const metalInTheWater: UrgentCard = {
   steps: [
     'A resin that binds metals and fresh activated carbon, by their labels, where the water flows through.',
     'Change a third of the water today, matched in salinity and temperature, and again tomorrow.',
-    'Watch snails, shrimps and soft corals for days: they go first. Siphon rust and green crust out of sand and rock.',
+    'Watch snails, shrimps and soft corals for days: they go first. Siphon rust and green crust out.',
     'A battery or magnet that leaks: not with bare hands, into a closed bag, and to where batteries are taken back.',
     'A laboratory can measure metals: send a sample kept from before the change.',
   ],
   never: [
-    'Nothing else into the water against it, unless its label says so.',
     'A button cell or a magnet that a child may have swallowed: the emergency number at once.',
+    'Nothing else into the water against it, unless its label says so.',
   ],
   stop: 'Animals dying after the first change: ask experienced keepers today. How much went into the water is not known.',
   sources: ['practice', 'mixing'],

@@ -1,6 +1,5 @@
 /** Stands with every other emergency: people before animals. */
-export const PEOPLE_FIRST =
-  'People first: anyone shocked, burnt, numb, short of breath or unwell goes before any animal (/urgent what:person hurt).';
+export const PEOPLE_FIRST = 'People first: anyone shocked, burnt, numb, short of breath or unwell.';
 
 /** Said wherever somebody asks for a medicine. */
 export const NO_MEDICINE =

@@ -8,7 +8,7 @@ export const burstHeater: UrgentCard = {
     'Electricity first: pull every plug at the wall or switch off the breaker before anything of you touches the water.',
   steps: [
     'Take out all parts, glass and sand or powder that came out of it. Gloves: glass.',
-    'Keep the return pump off, so that the sump does not reach the display. An air stone in the display keeps oxygen up.',
+    'Keep the return pump off, so that the sump does not reach the display; an air stone there for oxygen.',
     'Change a large part of the water as soon as new water is mixed and matched, and again the next day.',
     'Fresh activated carbon and a resin that binds metals, by their labels.',
     'Keep the tank warm by other means: another heater after a check, a warm room, closed bottles of warm water.',
@@ -28,7 +28,7 @@ export const bleachOrSpray: UrgentCard = {
   label: 'Bleach, cleaner or spray',
   first: 'Stop the source, open the windows, and get people out if it smells sharp or anyone coughs.',
   steps: [
-    'Air pumps and skimmers suck in room air: draw them from outside, or switch them off while pumps move the surface.',
+    'Air pumps and skimmers suck in room air: draw it from outside, or switch them off; pumps move the surface.',
     'Fresh activated carbon at once, plenty of it, where the water flows through.',
     'Change a third of the water now, matched in salinity and temperature, and again tomorrow.',
     'Bleach or chlorine: a conditioner made for it, by its own label.',
@@ -45,15 +45,19 @@ export const shreddedAnemone: UrgentCard = {
   label: 'Anemone in a pump',
   first: 'Pull the plug of that pump, take out every piece, and run fresh carbon today.',
   steps: [
-    'Pump off at the plug before your hand goes in. Keep another pump or an air stone running, so that the fish have oxygen.',
-    'Take out every piece with a net or hose, in the pump and the sump too. Wear gloves: the bits still sting.',
+    'Pump off at the plug before your hand goes in; another pump or an air stone keeps oxygen up for the fish.',
+    'Take out every piece with a net or hose, in the pump and the sump too.',
     'Fresh activated carbon now, and skim as wet as it will go.',
     'Change 20 to 30 % of the water soon, matched in salinity and temperature.',
     'Test ammonia today and on the next two days. Watch how the fish breathe.',
     'A part that still has foot and mouth may heal: a guarded box, gentle flow, no food until it is firm.',
     'Guard every intake with foam or mesh before the pump runs again.',
   ],
-  never: ['Do not leave pieces to rot until morning.', 'Do not open a pump that is plugged in.'],
+  never: [
+    'Do not open a pump that is plugged in.',
+    'Wear gloves: the bits still sting.',
+    'Do not leave pieces to rot until morning.',
+  ],
   stop: 'Fish gasping, or ammonia that can be read: /urgent what:ammonia. A limp, smelling remainder comes out.',
   sources: ['practice', 'mixing'],
 };

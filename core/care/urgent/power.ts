@@ -4,14 +4,14 @@ import type { UrgentCard } from './card.ts';
 export const fireOrSparks: UrgentCard = {
   label: 'Fire, smoke or sparks',
   first:
-    'People first: if anything burns or smokes, get everybody out and call the fire service. Power off at the breaker only if the way there is safe.',
+    'People first: if anything burns or smokes, everybody out and call the fire service. Breaker off only if the way there is safe.',
   steps: [
-    'Sparks, a hot plug or a burning smell without flames: breaker off, from a dry place, before you touch a plug or the water.',
+    'Sparks, a hot plug, a burning smell, no flames: breaker off from a dry place before you touch plug or water.',
     'Breaker out of reach or the panel wet: keep everybody away and call an electrician or the fire service.',
     'Power off and no smoke: unplug with dry hands. What was wet, scorched or melted is never plugged in again.',
     'Smoke breathed in, a burn or a shock: medical help (/urgent what:person hurt).',
-    'A battery air pump, or scooping by hand, keeps the tank until an electrician has checked socket and cables (/urgent what:power cut).',
-    'Soot, melted plastic or extinguisher powder in the water: fresh carbon and a large matched change (/urgent what:bleach or spray).',
+    'A battery air pump or scooping by hand keeps the tank until an electrician has been (/urgent what:power cut).',
+    'Soot, plastic or powder in the water: fresh carbon, a large matched change (/urgent what:bleach or spray).',
   ],
   never: [
     'No water on anything electric that burns.',
@@ -27,18 +27,20 @@ export const powerCut: UrgentCard = {
     'Oxygen first: from the minute it is off keep the surface moving, with a battery air pump or by hand every 15 to 30 minutes.',
   steps: [
     'With dry hands unplug heater, lamps and pumps at the wall: power comes back without warning.',
-    'By hand: scoop a jug of tank water and pour it back from above, or stir the surface, for some minutes each time, at night too.',
+    'By hand: pour jugs of tank water back from above, or stir the surface, some minutes each time, at night too.',
     'No feeding. Two to three days without light do no harm.',
-    'Keep the warmth: blankets round the sides, the top open for air. Above about 21 °C in the room there are hours. If it gets cold, float closed bottles of warm water.',
-    'Take out anything dead at once. Heavily stocked tanks and those full of Acropora fail first, within hours where the water stands still.',
+    'Keep the warmth: blankets round the sides, the top open. Above about 21 °C in the room there are hours.',
+    'It gets cold: float closed bottles of warm water. Take out anything dead at once.',
+    'Heavily stocked tanks and those full of Acropora fail first, within hours where the water stands still.',
     'A closed canister filter goes foul: shut it off, and rinse it before it runs again.',
-    'When power is back: pumps first, then watch that skimmer and top-off do not overflow. Warm up slowly, test ammonia, lights at their usual hours.',
+    'When power is back: pumps first, then watch that skimmer and top-off do not overflow.',
+    'Warm up slowly, test ammonia, lights at their usual hours.',
   ],
   ahead:
-    'Not off yet: charge and test a battery air pump for an hour, feed lightly the day before, and show somebody who stays there what to switch.',
+    'Not off yet: run a charged battery air pump for an hour, feed lightly the day before, show a helper the plugs.',
   never: [
-    'Do not dose anything and do not change a lot of water while it is cold.',
     'Never run a generator, grill or stove indoors or near a window: the fumes kill people.',
+    'Do not dose anything and do not change a lot of water while it is cold.',
   ],
   stop: 'Fish that gasp although the surface moves, or water that leaves 21 to 29 °C: ask here at once, and ask neighbours with power to take animals in.',
   sources: ['practice'],
@@ -75,7 +77,8 @@ export const flood: UrgentCard = {
     'Tell anyone living below.',
     'Anything electric that got wet stays off until somebody qualified has checked it.',
     'Replace what ran out with salt water of the same salinity and temperature, since salt left with it.',
-    'Then find out why: drip loops in every cable, a ground-fault breaker, a drilled air hole in the return line, a second stop on the top-off.',
+    'Then find out why: a drilled air hole in the return line, a second stop on the top-off.',
+    'Drip loops in every cable, and a ground-fault breaker before the tank.',
   ],
   never: [
     'Do not step into water near live sockets, and do not pull wet plugs.',

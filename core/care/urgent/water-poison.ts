@@ -6,7 +6,7 @@ export const copperOrMedicine: UrgentCard = {
   first:
     'Never in the reef itself: copper and most medicines kill shrimps, snails, corals and the filter. Is it in? Stop it now.',
   steps: [
-    'It is in: fresh activated carbon and a resin that binds metals, by their labels, where the water flows through.',
+    'It is in: fresh activated carbon and a resin that binds metals, by their labels, where water flows through.',
     'A third of the water changed now and again tomorrow, matched in salinity and temperature.',
     'Shrimps, snails, starfish and corals into clean, matched water if you can. An air stone in.',
     'A sick fish is treated in a bare tank of its own, by a vet and the label. I give no amount of any medicine.',

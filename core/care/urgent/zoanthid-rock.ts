@@ -10,12 +10,13 @@ export const zoanthidRock: UrgentCard = {
   steps: [
     'Never boil, bake, microwave, steam or pressure-wash rock. Nobody sees from outside what has lived on it.',
     'Zoanthids you do not want: lift the rock out whole and wet, and give it away or bag it wet for the rubbish.',
-    'Gloves, goggles, open windows, no children or pets, not in the kitchen. Cut only under water.',
-    `${palytoxinCleaning.text}.`,
+    'Gloves, goggles, open windows, no children or pets, not in the kitchen.',
+    'Cut only under water.',
     'Pests on that rock: by hand, in a tub of tank water, by the label of a dip made for corals.',
+    `${palytoxinCleaning.text}.`,
   ],
   never: [
-    'No peroxide, acid, limewater or boiling water on zoanthids: they spray, and what they hold gets out.',
+    'No peroxide, acid, limewater or boiling water on zoanthids: they spray out what they hold.',
     'Do not sweep or vacuum what has dried. Bleach never hot, and never with acid, vinegar or ammonia.',
   ],
   stop: 'A metallic taste, numbness, fever, cough or sore eyes, even hours later: /urgent what:person hurt hurt:palytoxin breathed.',

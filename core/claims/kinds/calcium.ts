@@ -38,7 +38,7 @@ export const calciumWithAlk: Judge = (stated) => {
       const low = (needG * caMgL) / real;
       const drift = (caMgL / real - 1) * perDkh;
       return {
-        words: `for each dKH used in ${volume(waterL)} the rule adds ${mass(low)} of calcium chloride dihydrate where ${mass(needG)} is used${Math.abs(drift) < 0.1 ? '' : `: ${against(caMgL, real)}, so calcium drifts ${drift < 0 ? 'down' : 'up'} by ${significant(Math.abs(drift), 2)} mg/L each time`}`,
+        words: `each dKH used in ${volume(waterL)} gets ${mass(low)} of ${salt.formula} for ${mass(needG)}${Math.abs(drift) < 0.1 ? '' : `: calcium drifts ${drift < 0 ? 'down' : 'up'} by ${significant(Math.abs(drift), 2)} mg/L`}`,
         low,
         high: low,
         unit: 'g',

@@ -36,7 +36,7 @@ export const sumOfChanges: Judge = (stated) => {
     figure: `${count} changes of ${each} % replace ${fixed(real, 1)} % of the old water, because each one also takes out new water`,
     working: [`1 - (1 - ${fixed(each / 100, 3)})^${count} = ${fixed(real / 100, 4)}`],
     following: (waterL) => ({
-      words: `in ${volume(waterL)} it takes out ${volume((real / 100) * waterL)} of old water where ${volume((meant / 100) * waterL)} was meant; a nitrate of 40 mg/L becomes ${fixed(0.4 * left, 1)}, not ${fixed(0.4 * (100 - meant), 1)}`,
+      words: `it takes out ${volume((real / 100) * waterL)} of old water where ${volume((meant / 100) * waterL)} was meant; nitrate 40 mg/L becomes ${fixed(0.4 * left, 1)}, not ${fixed(0.4 * (100 - meant), 1)}`,
       low: (real / 100) * waterL,
       high: (real / 100) * waterL,
       unit: 'L',
@@ -68,7 +68,7 @@ export const continuousAsBatch: Judge = (stated) => {
       `-ln(1 - ${fixed(batch / 100, 3)}) = ${fixed(equal, 4)}`,
     ],
     following: (waterL) => ({
-      words: `in ${volume(waterL)} it takes out ${volume((real / 100) * waterL)} of old water against ${volume((batch / 100) * waterL)} in one change; pass ${volume(equal * waterL)} to equal it`,
+      words: `it takes out ${volume((real / 100) * waterL)} of old water against ${volume((batch / 100) * waterL)} in one change; pass ${volume(equal * waterL)} to equal it`,
       low: (real / 100) * waterL,
       high: (real / 100) * waterL,
       unit: 'L',
@@ -102,7 +102,8 @@ export const changeCuts: Judge = (stated) => {
     kind: 'what a change takes out',
     rule: `a ${changed} % water change lowers ${what} by ${claimed} %`,
     verdict: byPoints(claimed, changed),
-    figure: `it lowers what the new water does not hold by ${changed} %, for that day; whatever the tank makes goes on rising, and new water with some in it does less`,
+    figure: `it lowers what the new water does not hold by ${changed} %, for that day`,
+    besides: 'whatever the tank makes goes on rising, and new water with some in it does less',
     working: [`40 mg/L x (1 - ${fixed(changed / 100, 2)}) = ${fixed(after, 1)} mg/L`],
     following: (waterL) => ({
       words: `changing ${volume((changed / 100) * waterL)} of ${volume(waterL)} takes a nitrate of 40 mg/L to ${fixed(after, 1)}; by the rule it would be ${fixed(40 * (1 - claimed / 100), 1)}`,

@@ -56,7 +56,7 @@ export const doseRule: Judge = (stated) => {
         '',
       ),
     following: (waterL) => ({
-      words: `${scaled(amount, waterL / perL)} of ${salt.label} in ${volume(waterL)} raises ${parameter(id).label} by ${ownSpan(id, real)} where ${ownSpan(id, { low: meant, high: meant })} was meant: ${spanAgainst(real, meant)}`,
+      words: `${scaled(amount, waterL / perL)} of ${salt.label} in ${volume(waterL)}: ${ownSpan(id, real)}, ${spanAgainst(real, meant)}`,
       low: own(id, real.low),
       high: own(id, real.high),
       unit: parameter(id).unit,
@@ -92,7 +92,7 @@ function rate(salt: NamedSalt, { id, amount, base, grams, real }: Rate): Claim |
     verdict: 'depends',
     figure: `it raises ${label} by ${ownSpan(id, real)}; whether you need that only your own reading says${days !== undefined && days > 1 ? `, and at most ${pace?.up ?? ''} ${unit} a day is usual` : ''}`,
     following: (waterL) => ({
-      words: `${scaled(amount, waterL / perL)} of ${salt.label} in ${volume(waterL)} raises ${label} by ${ownSpan(id, real)}`,
+      words: `${scaled(amount, waterL / perL)} of ${salt.label} in ${volume(waterL)}: ${ownSpan(id, real)}`,
       low: own(id, real.low),
       high: own(id, real.high),
       unit,
@@ -110,7 +110,7 @@ function common(
   salt: NamedSalt,
   id: ParameterId,
   { grams, perL, real }: Sum,
-): Pick<Claim, 'working' | 'cautions' | 'steps' | 'sources'> {
+): Pick<Claim, 'working' | 'dangers' | 'steps' | 'sources'> {
   const [first] = salt.forms;
   const spooned = grams.high > grams.low * 1.000001;
   const shown = spooned ? `${significant(grams.low, 3)} to ${significant(grams.high, 3)} g` : mass(grams.low);
@@ -129,7 +129,7 @@ function common(
       ...tooFast(id, real),
       'Dissolve it in fresh (RO) water, add it slowly where the flow is strong, and test again.',
     ],
-    cautions: hazard(first.hazard).cautions,
+    dangers: hazard(first.hazard).dangers,
     sources: [
       'iupac21',
       ...(id === 'alkalinity' ? (['dkh'] as const) : []),

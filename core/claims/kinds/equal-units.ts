@@ -105,7 +105,7 @@ export const ppmAsMgL: Judge = (stated) => {
     kind: 'ppm and mg/L',
     rule: 'ppm is the same as mg/L',
     verdict: 'roughly right',
-    figure: `test kits mean mg/L when they say ppm, so yes; true parts per million (mg/kg) are ${significant(percent, 2)} % fewer in seawater: ${fixed(mgL, 1)} mg/L of calcium are ${fixed(mgKg, 1)} mg/kg`,
+    figure: `test kits mean mg/L by ppm; true ppm (mg/kg) are ${significant(percent, 2)} % fewer in seawater: ${fixed(mgL, 1)} mg/L of calcium are ${fixed(mgKg, 1)} mg/kg`,
     working: [`a litre of seawater (S 35, 25 °C) weighs ${significant(kgL, 5)} kg`],
     example: {
       words: `a laboratory value of ${fixed(mgKg, 0)} mg/kg of calcium taken as mg/L reads low: it is ${fixed(mgL, 0)} mg/L, ${significant(percent, 2)} % more`,

@@ -73,7 +73,8 @@ export const turnover: Judge = (stated) => {
     rule: `pumps move ${times} times the tank each hour`,
     verdict: 'depends',
     figure:
-      'soft corals do with about 10 to 20 times an hour and small-polyp stony corals get 40 or more (common practice); where the stream goes counts for more than the number',
+      'soft corals do with about 10 to 20 times an hour, small-polyp stony corals get 40 or more (common practice)',
+    besides: 'where the stream goes counts for more than the number',
     working: ['turnover = litres an hour on the pump / litres of water; pumps give less than the box says'],
     following: (waterL) => {
       const low = times * waterL;

@@ -35,13 +35,27 @@ export const luxFactor: Judge = (stated) => {
   );
   const verdict: Verdict = fitting.length === 0 ? 'wrong' : 'depends';
   const span = ppfdSpan(EXAMPLE_LUX, anyLampLuxPerPpfd);
-  const each = [lamps.daylight, lamps.white, lamps['blue-white'], lamps.blue];
+  const each = Object.entries({
+    daylight: lamps.daylight,
+    white: lamps.white,
+    bluish: lamps['blue-white'],
+    'blue LEDs': lamps.blue,
+  });
   return {
     kind: 'lux as PAR',
     rule: `PAR = lux / ${claimed}`,
     verdict,
-    figure: `no one divisor fits: it is ${each.map(({ name, luxPerPpfd: { low, high } }) => `${fixed(low, 0)} to ${fixed(high, 0)} for ${name}`).join(', ')}`,
-    working: each.map(({ name, basis }) => `${name}: ${basis}`),
+    figure: `no one divisor fits: ${each
+      .map(
+        ([
+          name,
+          {
+            luxPerPpfd: { low, high },
+          },
+        ]) => `${fixed(low, 0)} to ${fixed(high, 0)} for ${name}`,
+      )
+      .join(', ')}`,
+    working: each.map(([, { name, basis }]) => `${name}: ${basis}`),
     example: {
       words: `${EXAMPLE_LUX} lux would be called ${fixed(EXAMPLE_LUX / claimed, 0)} PAR, and can be anything from ${significant(span.low, 2)} to ${significant(span.high, 2)}`,
       low: EXAMPLE_LUX / claimed,
@@ -74,7 +88,7 @@ export const dailyTotal: Judge = (stated) => {
     working: [`${ppfd} x ${hours} h x 0.0036 = ${significant(real, 4)} mol`],
     example: {
       words:
-        `to give what the rule calls ${claimed} mol the lamp would run ${fixed((hours * claimed) / real, 1)} h at ${ppfd} PAR, not ${hours}: ${against(real, claimed)} light than thought`.replace(
+        `for ${claimed} mol the lamp would run ${fixed((hours * claimed) / real, 1)} h at ${ppfd} PAR, not ${hours}: ${against(real, claimed)} light than thought`.replace(
           'as meant light than thought',
           'as thought',
         ),
@@ -129,8 +143,8 @@ export const wattsPerVolume: Judge = (stated) => {
     kind: 'watts by volume',
     rule: `${power.value} W of light per ${printedBase(base)}`,
     verdict: 'depends',
-    figure:
-      'there is no right figure: watts say what the lamp takes from the wall, not what reaches a coral; depth, spread, colour and efficiency decide',
+    figure: 'there is no right figure: watts say what the lamp takes from the wall, not what reaches a coral',
+    besides: 'depth, spread, colour and efficiency decide',
     working: ['what counts is PAR at the coral and the hours: PAR x hours x 0.0036 = mol a day'],
     following: (waterL) => {
       const low = perL * waterL;

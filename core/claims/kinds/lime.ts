@@ -1,6 +1,6 @@
 import { hazards } from '../../care/hazards.ts';
 import { capacity, LIME_G_PER_MEQ, saturationGL } from '../../dosing/limewater.ts';
-import { fixed, fromUnit, significant, volume } from '../../quantity/format.ts';
+import { fixed, fromUnit, significant, span, volume } from '../../quantity/format.ts';
 import { dkhFromMeqL } from '../../water/alkalinity.ts';
 import type { Following, Judge, Verdict } from '../claim.ts';
 import type { NamedSalt } from '../named-salts.ts';
@@ -8,7 +8,7 @@ import { amountIn, baseIn, gramsOf, litresOf, printed, printedBase } from '../sa
 import { has, is, type Stated } from '../stated.ts';
 
 const US_GALLON_L = fromUnit('volume', 1, 'US gal');
-const cautions = hazards.lime.cautions;
+const { dangers } = hazards.lime;
 const steps = [
   'Let it settle, dose only the clear part, drip it slowly, and keep pH at or below 8.5.',
 ] as const;
@@ -45,15 +45,21 @@ export const limeByVolume: Judge = (stated) => {
   const verdict: Verdict =
     gL.low > most.high ? 'wrong' : gL.high < most.low * NEARLY ? 'depends' : 'roughly right';
   const says = {
-    wrong: `more than can dissolve: the rest settles and makes nothing stronger`,
-    depends: 'weaker than saturated, so all of it dissolves; whether that is enough your daily use says',
+    wrong: 'more than can dissolve',
+    depends: 'weaker than saturated',
     'roughly right': 'about as much as can dissolve',
+  } as const;
+  const besides = {
+    wrong: { besides: 'the rest settles and makes nothing stronger' },
+    depends: { besides: 'all of it dissolves; whether that is enough your daily use says' },
+    'roughly right': {},
   } as const;
   return {
     kind: 'lime by volume',
     rule: `${printed(amount)} of lime per ${printedBase(base)} for limewater`,
     verdict,
-    figure: `a litre of limewater holds ${significant(most.low, 3)} to ${significant(most.high, 3)} g at 25 °C, ${fixed(most.low * US_GALLON_L, 1)} to ${fixed(most.high * US_GALLON_L, 1)} g per US gallon; the rule puts in ${significant(gL.low, 3)}${gL.high > gL.low * 1.001 ? ` to ${significant(gL.high, 3)}` : ''} g per litre, ${says[verdict]}`,
+    figure: `${says[verdict]}, ${span(significant(gL.low, 3), significant(gL.high, 3))} g per litre where ${significant(most.low, 3)} to ${significant(most.high, 3)} dissolve at 25 °C (${fixed(most.low * US_GALLON_L, 1)} to ${fixed(most.high * US_GALLON_L, 1)} g per US gallon)`,
+    ...besides[verdict],
     working: [
       ...(grams.high > grams.low * 1.001
         ? ['a level teaspoon of lime taken as 2.5 to 3.5 g (common practice)']
@@ -62,7 +68,7 @@ export const limeByVolume: Judge = (stated) => {
     ],
     following: perLitre(dissolved),
     steps,
-    cautions,
+    dangers,
     sources: ['bates56', 'lange', 'memory', 'practice', 'ghs'],
   };
 };
@@ -90,7 +96,7 @@ export const limeSafety: Judge = (stated) => {
     working: [`0.0203 mol/L x 2 = ${fixed(meq, 1)} meq/L at 25 °C`],
     following: perLitre(most),
     steps,
-    cautions,
+    dangers,
     sources: ['bates56', 'memory', 'ghs', 'practice'],
   };
 };

@@ -34,7 +34,7 @@ export const naturalLevel: Judge = (stated) => {
     figure: `seawater of natural composition at 35 ppt has ${fixed(real, decimals)} ${unit} of ${label}; salt mixes are often richer`,
     working: ['reference composition of seawater, S 35, 25 °C, times its density'],
     following: (waterL) => ({
-      words: `${volume(waterL)} of natural water at 35 ppt (${fixed((drySaltGPerL(35).asPpt * waterL) / 1000, 2)} kg of salt) has ${fixed(real, decimals)} ${unit}; the rule says ${significant(claimed, 4)}: ${against(claimed, real)}`,
+      words: `${volume(waterL)} at 35 ppt (${fixed((drySaltGPerL(35).asPpt * waterL) / 1000, 2)} kg of salt) has ${fixed(real, decimals)} ${unit}; the rule says ${significant(claimed, 4)}: ${against(claimed, real)}`,
       low: real,
       high: real,
       unit,

@@ -5,7 +5,7 @@ import type { Judge } from '../claim.ts';
 import { ratioToOne } from '../ratio.ts';
 import { levelOf, litresOf, weighedG } from '../salts.ts';
 import { has, is, type Stated } from '../stated.ts';
-import { against, againstNumber } from '../verdict.ts';
+import { againstNumber } from '../verdict.ts';
 
 /** Nitrogen to phosphorus in plankton, by atoms (redfield). */
 const REDFIELD_ATOMS = 16;
@@ -22,15 +22,18 @@ export const nitrateToPhosphate: Judge = (stated) => {
     kind: 'nitrate to phosphate',
     rule: `nitrate to phosphate is ${claimed} : 1 as tests read them`,
     verdict: verdict === 'right' ? 'roughly right' : verdict,
-    figure: `plankton takes 16 N for each P by atoms, which is ${significant(NO3_PO4, 3)} : 1 in mg/L of NO3 and PO4; it is no target for a tank: keep each in its own range`,
+    figure: `plankton takes 16 N for each P by atoms, which is ${significant(NO3_PO4, 3)} : 1 in mg/L of NO3 and PO4; it is no target for a tank`,
     working: [`16 x 62.004 / 94.97 = ${fixed(NO3_PO4, 2)}`],
     example: {
-      words: `at nitrate 10 mg/L the rule wants phosphate ${significant(10 / claimed, 2)} mg/L; the ratio by atoms gives ${significant(10 / NO3_PO4, 2)}, and 0.03 to 0.1 is the usual range (common practice)`,
+      words: `at nitrate 10 mg/L the rule wants phosphate ${significant(10 / claimed, 2)} mg/L, the atoms ${significant(10 / NO3_PO4, 2)}; 0.03 to 0.1 is usual`,
       low: 10 / claimed,
       high: 10 / claimed,
       unit: 'mg/L',
     },
-    steps: ['Do not dose one to meet a ratio with the other. Zero of either is the usual trouble.'],
+    steps: [
+      'Keep each in its own range.',
+      'Do not dose one to meet a ratio with the other. Zero of either is the usual trouble.',
+    ],
     sources: ['redfield', 'iupac21', 'practice'],
   };
 };
@@ -75,7 +78,7 @@ export const foodAsNitrate: Judge = (stated) => {
       const [low, high] = [Math.min(...fed.map((f) => f.low)), Math.max(...fed.map((f) => f.high))];
       const byRule = (riseMgL * litres) / massG / waterL;
       return {
-        words: `each gram fed in ${volume(waterL)} can add at most ${significant(low, 2)} to ${significant(high, 2)} mg/L; the rule says ${significant(byRule, 2)}: ${against(byRule, high)} than the most`,
+        words: `each gram fed in ${volume(waterL)} can add at most ${significant(low, 2)} to ${significant(high, 2)} mg/L; the rule says ${significant(byRule, 2)}`,
         low,
         high,
         unit: 'mg/L',

@@ -22,10 +22,10 @@ export const peroxideByVolume: Judge = (stated) => {
     verdict: strong ? 'wrong' : 'depends',
     figure: strong
       ? 'I work nothing out for peroxide stronger than the first-aid kind: it burns skin and eyes, and a slip kills a tank'
-      : 'it is passed on without evidence: nothing I know of shows that it is safe or that it works, and bottles differ in strength, so that I work nothing out from it',
+      : 'it is passed on without evidence that it is safe or works, and bottles differ, so I work nothing out from it',
     working: [],
     steps: ['Safer: treat the rock by hand outside the tank, rinse it in tank water, put it back.'],
-    cautions: [
+    dangers: [
       'Peroxide harms some shrimps, macroalgae and sensitive corals. Never on zoanthids: they can hold palytoxin.',
       'Never a stronger solution. Eye cover and gloves; follow the product label.',
     ],

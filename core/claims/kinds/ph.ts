@@ -40,7 +40,8 @@ export const phOfSalt: Judge = (stated) => {
     kind: 'pH of a salt',
     rule: `${form.name} ${claimed === 0 ? 'leaves pH alone' : claimed > 0 ? 'raises pH' : 'lowers pH'}`,
     verdict,
-    figure: `1 dKH of ${form.name} moves pH ${did} at first, from ${fixed(START.ph, 2)} to ${fixed(after.phTotal, 2)}; over hours the air of the room takes it back part of the way`,
+    figure: `1 dKH of ${form.name} moves pH ${did} at first, from ${fixed(START.ph, 2)} to ${fixed(after.phTotal, 2)}`,
+    besides: 'over hours the air of the room takes it back part of the way',
     working: [
       `${form.formula} adds ${form.alkEqPerMol} alkalinity and ${form.dicPerMol} carbon per mol (${fixed(compoundMolarMass(form), 1)} g); S 35, 25 °C, ${START.dkh} dKH, total scale`,
     ],
@@ -51,7 +52,7 @@ export const phOfSalt: Judge = (stated) => {
       unit: 'pH',
     }),
     steps: ['Do not dose for pH. Fresh air in the room moves it more and harms nothing.'],
-    cautions: hazard(form.hazard).cautions,
+    dangers: hazard(form.hazard).dangers,
     sources: ['dsc07', 'lueker00', 'iupac21', hazard(form.hazard).basis],
   };
 };

@@ -27,21 +27,21 @@ export const elementShare: Judge = ({ salts, amounts, parameters }) => {
     kind: 'share of a metal',
     rule: `${salt.label} is ${share.value} % ${label} by weight`,
     verdict: exact ? againstNumber(share.value, span.low) : near === undefined ? 'wrong' : 'depends',
-    figure: real.map((r) => `${r.form.name} holds ${fixed(r.percent, 1)} % ${label}`).join(', '),
+    figure: `${real.map(({ form, percent }) => `${exact ? form.name : form.formula} holds ${fixed(percent, 1)} %`).join(', ')} ${label}`,
     working: real.map((r) => `${r.form.formula}: ${significant(r.percent * 10, 4)} mg of ${label} per gram`),
     following: (waterL) => {
       const [dosed] = exact ? real : [...real].sort((a, b) => a.percent - b.percent);
       const low = (10 * (dosed?.percent ?? span.low)) / share.value;
       const high = (10 * span.high) / share.value;
       return {
-        words: `for +10 ${unit} of ${label} in ${volume(waterL)} the rule weighs out ${mass(waterL / share.value)}, which raises it by ${low === high ? significant(low, 3) : `${significant(low, 3)} to ${significant(high, 3)}`} ${unit}: ${spanAgainst({ low, high }, 10)}`,
+        words: `for +10 ${unit} in ${volume(waterL)} the rule weighs out ${mass(waterL / share.value)}: ${low === high ? significant(low, 3) : `${significant(low, 3)} to ${significant(high, 3)}`} ${unit}, ${spanAgainst({ low, high }, 10)}`,
         low,
         high,
         unit,
       };
     },
     steps: ['Read on the bag which form it is; the crystal water in it counts as weight.'],
-    cautions: hazard(salt.forms[0].hazard).cautions,
+    dangers: hazard(salt.forms[0].hazard).dangers,
     sources: ['iupac21', hazard(salt.forms[0].hazard).basis],
   };
 };
@@ -69,14 +69,14 @@ export const spoonWeight: Judge = (stated) => {
     following: (waterL) => {
       const needG = amountG(form, id, canonical(id, 1), waterL);
       return {
-        words: `+1 ${parameter(id).unit} in ${volume(waterL)} takes ${mass(needG)}; spooned by the rule it comes to ${significant(factor.low, 2)} to ${significant(factor.high, 2)} ${parameter(id).unit}, ${spanAgainst(factor, 1)}`,
+        words: `+1 ${parameter(id).unit} in ${volume(waterL)} takes ${mass(needG)}; spooned by the rule: ${significant(factor.low, 2)} to ${significant(factor.high, 2)} ${parameter(id).unit}, ${spanAgainst(factor, 1)}`,
         low: factor.low,
         high: factor.high,
         unit: parameter(id).unit,
       };
     },
     steps: ['Weigh it: a kitchen scale that shows 0.1 g costs little.'],
-    cautions: hazard(form.hazard).cautions,
+    dangers: hazard(form.hazard).dangers,
     sources: ['practice', 'iupac21', hazard(form.hazard).basis],
   };
 };
@@ -101,14 +101,14 @@ export const bakedYield: Judge = ({ salts, amounts }) => {
       const low = afterG / beforeG / ratio;
       const need = amountG(to.forms[0], 'alkalinity', canonical('alkalinity', 1), waterL);
       return {
-        words: `a recipe for +1 dKH in ${volume(waterL)} needs ${mass(need)} of soda ash; by the rule it gets ${mass(need * low)}: ${significant(low, 3)} dKH, ${against(low, 1)}`,
+        words: `+1 dKH in ${volume(waterL)} takes ${mass(need)} of soda ash; by the rule it gets ${mass(need * low)}: ${significant(low, 3)} dKH, ${against(low, 1)}`,
         low,
         high: low,
         unit: 'dKH',
       };
     },
     steps: ['Weigh the powder before and after: when the weight no longer falls it is done.'],
-    cautions: hazard('carbonate').cautions,
+    dangers: hazard('carbonate').dangers,
     sources: ['iupac21', 'ghs'],
   };
 };

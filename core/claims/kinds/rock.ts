@@ -17,13 +17,13 @@ export const rockShare: Judge = (stated) => {
     kind: 'share of rock',
     rule: `net water is the tank less ${percent} % for rock and sand`,
     verdict: 'depends',
-    figure:
-      'rock and sand take 5 to 30 % of the glass and differ in every tank (common practice), and the water line and a sump change it again: count the litres when you fill it',
+    figure: 'rock and sand take 5 to 30 % of the glass and differ in every tank (common practice)',
+    besides: 'the water line and a sump change it again: count the litres when you fill it',
     working: ['a kilogram of reef rock pushes aside 0.37 to 0.45 L (common practice)'],
     following: (waterL) => {
       const low = (percent / (100 - percent)) * waterL;
       return {
-        words: `for your ${volume(waterL)} of net water the rule supposes ${volume(low)} of rock and sand, about ${fixed(low / rockL(1000).likely, 0)} kg of rock`,
+        words: `${volume(waterL)} of net water supposes ${volume(low)} of rock and sand, about ${fixed(low / rockL(1000).likely, 0)} kg of rock`,
         low,
         high: low,
         unit: 'L',
@@ -45,8 +45,8 @@ export const rockByVolume: Judge = (stated) => {
     kind: 'rock by volume',
     rule: `${printed(weight)} of rock per ${printedBase(base)}`,
     verdict: 'depends',
-    figure:
-      'no figure is published: how porous the rock is counts for more than its weight, and much rock leaves little room for water and flow',
+    figure: 'no figure is published: how porous the rock is counts for more than its weight',
+    besides: 'much rock leaves little room for water and flow',
     working: [
       `${significant(gPerL, 3)} g of rock for each litre; 1 kg pushes aside 0.37 to 0.45 L (common practice)`,
     ],

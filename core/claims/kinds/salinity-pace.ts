@@ -22,7 +22,8 @@ export const salinityPace: Judge = (stated) => {
     kind: 'pace of salinity',
     rule: `salinity is moved at most ${significant(claimed, 3)} ${scale} a day`,
     verdict: verdictOf(claimedPpt, has(stated, 'manner.rise', 'sums.riseBy') && !has(stated, 'parts.change')),
-    figure: `common practice is at most ${salinityPaceWords.down} a day downward and ${salinityPaceWords.up} upward; nothing published fixes it, and slower is never wrong`,
+    figure: `usual is at most ${salinityPaceWords.down} a day downward, ${salinityPaceWords.up} upward`,
+    besides: 'common practice: nothing published fixes it, and slower is never wrong',
     working: [
       `usual pace: ${salinityPacePpt.down} ppt a day downward, ${salinityPacePpt.up} upward; near 35 ppt, 1 ppt is ${gravityOf(1).toFixed(5)}`,
     ],

@@ -54,9 +54,7 @@ export const gravityAsPpt: Judge = ({ amounts }) => {
     figure: `${sg} is ${significant(real, 3)} ppt on the 25 °C scale, and ${significant(ppt, 3)} ppt is ${significant(specificGravity(ppt, '25/25'), 5)}; scales of 20 °C and 60 °F read a little lower`,
     working: pairs.map((pair) => `${gravityPairs[pair].name}: ${significant(by(pair), 3)} ppt`),
     following: setBy(real, ppt),
-    steps: [
-      'See which temperature your instrument is made for, and check it on a 35 ppt standard before you trust a third digit.',
-    ],
+    steps: ['See which temperature your instrument is made for, and check it on a 35 ppt standard.'],
     sources: ['fm83'],
   };
 };

@@ -23,12 +23,15 @@ export const saltPerLitre: Judge = ({ amounts, salts }) => {
     kind: 'salt per litre',
     rule: `${significant(perL, 3)} g of salt per litre makes ${ppt.text}`,
     verdict: againstSpan(each, span),
-    figure: `35 ppt takes ${fixed(dry * 35, 1)} g of dry sea salt in a litre of finished water, and ${fixed(bag.low, 0)} to ${fixed(bag.high, 0)} g from the bag with its moisture (common practice): ${fixed(span.low, 2)} to ${fixed(span.high, 2)} g for each ppt`,
-    working: [`35 g/kg x ${fixed(densityKgM3(35, 25) / 1000, 4)} kg/L = ${fixed(dry * 35, 1)} g/L`],
+    figure: `35 ppt takes ${fixed(dry * 35, 1)} g of dry sea salt per litre, and ${fixed(bag.low, 0)} to ${fixed(bag.high, 0)} g from the bag: ${fixed(span.low, 2)} to ${fixed(span.high, 2)} g for each ppt`,
+    working: [
+      `35 g/kg x ${fixed(densityKgM3(35, 25) / 1000, 4)} kg/L = ${fixed(dry * 35, 1)} g/L of finished water`,
+      'mix from the bag with its moisture: common practice',
+    ],
     following: (waterL) => {
       const [low, high] = [(35 * each) / span.high, (35 * each) / span.low];
       return {
-        words: `${volume(waterL)} mixed for 35 ppt by the rule gets ${mass(each * 35 * waterL)} and comes out at ${significant(low, 3)} to ${significant(high, 3)} ppt, ${spanAgainst({ low, high }, 35)}`,
+        words: `${volume(waterL)} for 35 ppt by the rule gets ${mass(each * 35 * waterL)}: ${significant(low, 3)} to ${significant(high, 3)} ppt, ${spanAgainst({ low, high }, 35)}`,
         low,
         high,
         unit: 'ppt',
@@ -58,8 +61,9 @@ export const cupsOfSalt: Judge = (stated) => {
     kind: 'cups of salt',
     rule: `${cups.text} of salt mix per ${base.text} makes 35 ppt`,
     verdict: s.low > 37 || s.high < 33 ? 'wrong' : 'depends',
-    figure: `it is right only if a cup of that mix weighs ${fixed(needCup.low, 0)} to ${fixed(needCup.high, 0)} g; cups of salt weigh about ${CUP_G.low} to ${CUP_G.high} g (common practice), so it can come out anywhere from ${fixed(s.low, 0)} to ${fixed(s.high, 0)} ppt`,
+    figure: `it is right only if a cup of that mix weighs ${fixed(needCup.low, 0)} to ${fixed(needCup.high, 0)} g; at ${CUP_G.low} to ${CUP_G.high} g it makes ${fixed(s.low, 0)} to ${fixed(s.high, 0)} ppt`,
     working: [
+      `cups of salt weigh about ${CUP_G.low} to ${CUP_G.high} g (common practice)`,
       `35 ppt takes ${fixed(bag.low, 0)} to ${fixed(bag.high, 0)} g per litre; ${base.text} is ${volume(litres)}`,
     ],
     following: (waterL) => ({
@@ -92,7 +96,7 @@ export const saltTopOff: Judge = (stated) => {
       'only water evaporates and the salt stays, so top off with fresh (RO) water; salt water goes in where salt water came out',
     working: [`7 % of the volume in a week at 35 ppt: 35 + 35 x 0.07 = ${fixed(after, 2)} ppt`],
     following: (waterL) => ({
-      words: `where 1 % evaporates a day, a week of it puts ${volume(0.07 * waterL)} of salt water into ${volume(waterL)}: 35 ppt becomes ${fixed(after, 1)}`,
+      words: `a week at 1 % a day puts ${volume(0.07 * waterL)} of salt water into ${volume(waterL)}: 35 ppt becomes ${fixed(after, 1)}`,
       low: after,
       high: after,
       unit: 'ppt',

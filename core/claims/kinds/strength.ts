@@ -28,7 +28,7 @@ export const strength: Judge = (stated) => {
 function judged(a: NamedSalt, b: NamedSalt, id: ParameterId, claimed: number): Claim {
   const [left, right] = [a.forms[0], b.forms[0]];
   const real = supplyPerG(left, id) / supplyPerG(right, id);
-  const { unit, label } = parameter(id);
+  const { unit } = parameter(id);
   const step = id === 'alkalinity' ? 1 : 10;
   return {
     kind: 'strength of two salts',
@@ -46,22 +46,20 @@ function judged(a: NamedSalt, b: NamedSalt, id: ParameterId, claimed: number): C
       const recipeG = amountG(right, id, canonical(id, step), waterL);
       const low = (step * real) / claimed;
       return {
-        words: `for +${step} ${unit} in ${volume(waterL)} the rule puts in ${mass(recipeG / claimed)} of ${left.name} for ${mass(recipeG)} of ${right.name}: ${label} rises by ${significant(low, 3)} ${unit}, ${against(low, step)}`,
+        words: `for +${step} ${unit} in ${volume(waterL)} it puts in ${mass(recipeG / claimed)} for ${mass(recipeG)} of ${right.formula}: ${significant(low, 3)} ${unit}, ${against(low, step)}`,
         low,
         high: low,
         unit,
       };
     },
     steps: [`Weigh ${mass(100 / real)} of ${left.name} where a recipe says 100 g of ${right.name}.`],
-    cautions: [
-      ...([left.hazard, right.hazard].includes('bicarbonate') &&
-      [left.hazard, right.hazard].includes('carbonate')
+    cautions:
+      [left.hazard, right.hazard].includes('bicarbonate') && [left.hazard, right.hazard].includes('carbonate')
         ? [
             'The pH is not the same: soda ash lifts it, baking soda lowers it slightly at first. Half-baked powder lies between.',
           ]
-        : []),
-      ...hazard(left.hazard).cautions,
-    ],
+        : [],
+    dangers: hazard(left.hazard).dangers,
     sources: ['iupac21', ...(id === 'alkalinity' ? (['dsc07'] as const) : []), hazard(left.hazard).basis],
   };
 }

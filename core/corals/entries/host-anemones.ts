@@ -285,7 +285,7 @@ export const hostAnemones: readonly CoralEntry[] = [
       palytoxin: false,
       notes: [
         said(
-          'Strong sting; severe reactions of the whole body have been reported after carpet-anemone stings',
+          'Strong sting; severe reactions of the whole body have been reported',
           recalled('general reports, check medical literature'),
         ),
         said('Wear gloves', practice),

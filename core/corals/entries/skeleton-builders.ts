@@ -68,7 +68,7 @@ export const skeletonBuilders: readonly CoralEntry[] = [
       palytoxin: false,
       notes: [
         said(
-          'Burning pain and hives; pain mostly gone in 30-90 minutes, skin marks 3-7 days',
+          'Burning pain and hives; pain mostly gone in 30-90 min, skin marks 3-7 days',
           published('VAPAGuide'),
         ),
         said('Wear gloves', practice),

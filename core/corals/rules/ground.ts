@@ -39,7 +39,7 @@ export function groundFindings(coral: Placed): readonly Finding[] {
         rule: 'ground',
         verdict: 'watch',
         corals: [coral.id],
-        reason: `${label}: for rock, and now on the sand, where it can be buried or knocked over.`,
+        reason: `${label}: for rock, and now on the sand. It can be buried or knocked over.`,
         basis: basisWords(entry.ground.basis, heightBasis),
         cure: 'Fix it to a rock, or to a stone that stands above the sand.',
         weight: 11,

@@ -53,16 +53,16 @@ function meetingFinding(pair: StandingPair): Finding | undefined {
   const about = gap.rough ? 'about ' : '';
   const what =
     goalCm > 0
-      ? `will have grown to within the ${cm(goalCm)} they should keep`
+      ? `closer than the ${cm(goalCm)} they should keep`
       : gap.cm === 0
         ? 'grow against each other'
-        : 'will have grown into each other';
+        : 'grown together';
   const when = gap.cm === 0 ? 'now' : `in ${monthRange(months.soonest, months.latest)}`;
   return {
     rule: 'growth',
     verdict: 'watch',
     corals: [one.id, other.id],
-    reason: `${one.label} and ${other.label}, ${about}${cm(gap.cm)} apart, ${what} ${when}.`,
+    reason: `${one.label} and ${other.label}: ${what} ${when}. They stand ${about}${cm(gap.cm)} apart.`,
     basis: basisWords(one.entry.growth.basis, other.entry.growth.basis, paceBasis),
     cure: 'Leave more room now, or plan to trim one of them.',
     weight: 10 + (goalCm > 0 ? 4 : 0) + (AHEAD_MONTHS - months.soonest) / 4,

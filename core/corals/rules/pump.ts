@@ -13,7 +13,7 @@ export function pumpFindings({ id, entry, label }: Placed): readonly Finding[] {
       rule: 'pump',
       verdict: 'watch',
       corals: [id],
-      reason: `${label}: ${walks ? 'walks' : 'may move'}, and a pump intake kills it; the pieces foul the whole tank.`,
+      reason: `${label}: ${walks ? 'walks' : 'may move'}, and a pump intake kills it. The pieces foul the whole tank.`,
       basis: basisWords(entry.moves.basis, guardBasis),
       cure: 'Guard every pump intake with foam or mesh, and clean the guards.',
       weight: walks ? 28 : 14,

@@ -29,8 +29,8 @@ export function shadeFinding({ one, other, gap }: StandingPair): Finding | undef
     verdict: move ? 'move' : 'watch',
     corals: [below.id, above.id],
     reason:
-      `${above.label} above ${below.label}: half as wide as ${cm(2 * nowCm)} now and up to ${cm(2 * laterCm)} in a year; ` +
-      `${below.label} stands ${about}${cm(asideCm)} aside, below it${now ? ', so it is in the shade already' : ''}.`,
+      `${now ? `${above.label} shades ${below.label} already` : `${above.label} will shade ${below.label} within a year`}. It is half as wide as ${cm(2 * nowCm)} now and up to ${cm(2 * laterCm)} in a year; ` +
+      `${below.label} stands ${about}${cm(asideCm)} aside, below it.`,
     basis: basisWords(above.entry.shade.basis, shadeBasis, above.entry.growth.basis),
     cure: now
       ? `${missingCm(laterCm - asideCm)} further to the side: at least to ${cm(laterCm)}, or trim ${above.label}.`

@@ -41,7 +41,7 @@ export function stingReason(pair: StandingPair, victim: Placed, attacker: Placed
 function distanceWords({ one, other, gap }: StandingPair): string {
   const names = `${one.label} and ${other.label}`;
   if (gap.rough) {
-    return `${names} stand about ${cm(gap.cm)} apart (${cmRange(gap.lowCm, gap.highCm)}, since a spot is in words)`;
+    return `${names} stand about ${cm(gap.cm)} apart (${cmRange(gap.lowCm, gap.highCm)}). A spot is in words`;
   }
   return gap.cm === 0 ? `${names} touch` : `${names} stand ${cm(gap.cm)} apart, edge to edge`;
 }

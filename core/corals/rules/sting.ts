@@ -63,5 +63,5 @@ function cureWords({ gap }: StandingPair, verdict: Verdict, goalCm: number, atta
   const further = `${missingCm(goalCm - gap.cm)} further apart: at least to ${cm(goalCm)}`;
   return verdict === 'move'
     ? `${further}.`
-    : `Look at them at night with a dim torch; if ${attacker.label} can touch, ${further}.`;
+    : `Look at night with a dim torch. If ${attacker.label} can touch: ${further}.`;
 }

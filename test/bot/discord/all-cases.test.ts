@@ -6,6 +6,7 @@ import { faults } from '../../cases/case.ts';
 import { forbidden, misread } from '../../cases/misread.ts';
 import { openClub } from './club.ts';
 import type { Club } from './club.ts';
+import { wholeText } from './whole-text.ts';
 
 let club: Club;
 let now = 0;
@@ -32,12 +33,12 @@ const inTime = Object.entries(cases)
 describe('every question, in a message that mentions the bot', () => {
   it.each(inTime)('$id', async ({ id, expected, atMs }) => {
     now = atMs;
-    const { reply } = club.standIn.mention(expected.asked);
-    const { text, pings } = await reply;
+    const reply = await club.standIn.mention(expected.asked).reply;
+    const text = await wholeText(club, reply);
     const wrong = faults(seen(text), expected);
     if (id in misread) expect(wrong, `${id} is answered outright: take it off the list`).not.toEqual([]);
     else expect(wrong, seen(text)).toEqual([]);
     expect(forbidden(seen(text), expected)).toEqual([]);
-    expect(pings).toEqual([]);
+    expect(reply.pings).toEqual([]);
   });
 });

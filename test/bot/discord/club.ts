@@ -33,7 +33,7 @@ export interface Club {
 }
 
 interface How extends Partial<
-  Pick<Desk, 'commands' | 'ask' | 'reader' | 'toPng' | 'turnOf' | 'talkOf' | 'nowMs'>
+  Pick<Desk, 'commands' | 'ask' | 'reader' | 'toPng' | 'turnOf' | 'talkOf' | 'nowMs' | 'newHeldId'>
 > {
   readonly token?: string;
   readonly start?: boolean;
@@ -83,10 +83,17 @@ export async function openClub(how: How = {}): Promise<Club> {
 
 const now = (): number => nowMs;
 
+/** The n-th is "h<n>", in one count for all desks of a test: none comes twice over one store. */
+export function countedIds(): () => string {
+  return () => `h${(heldCount += 1)}`;
+}
+
+let heldCount = 0;
+
 /** The desk of a bot over a store; its log is silent. */
 export function deskOf(store: Store, how: Pick<Desk, 'commands' | 'ask'> & Partial<Desk>): Desk {
   const { keepFor, settingsOf, changeSettings } = store;
-  const kept = { keepFor, settingsOf, changeSettings };
+  const kept = { keepFor, settingsOf, changeSettings, held: store.held, newHeldId: countedIds() };
   const alone = { turnOf: () => 'now' as const, ...openTalks(how.nowMs ?? now, store.lastingCases) };
   return {
     reader: lazyReader,

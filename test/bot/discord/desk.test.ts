@@ -9,6 +9,7 @@ import type { Issue } from '../../discord/standin/spot.ts';
 import { channelIds, guildId, stewardRole, userIds } from '../../discord/standin/world.ts';
 import { nowMs, openClub } from './club.ts';
 import type { Club } from './club.ts';
+import { wholeText } from './whole-text.ts';
 import { formCommands } from './asked/form-commands.ts';
 import { memberCommands, moveIn } from './members.ts';
 import { probeCommands } from './probe-commands.ts';
@@ -66,6 +67,7 @@ describe('/desk', () => {
     await club.restart();
     await desk('set', { temperature: 'celsius' });
     const shown = await desk('show');
+    const whole = await wholeText(club, shown, { userId: steward });
     for (const part of [
       'volume without a unit: US gal',
       'alkalinity without a unit: meq/L',
@@ -75,19 +77,21 @@ describe('/desk', () => {
       `this channel: I may do all I need (complete) <#${chat}>`,
       'answers are public in every channel',
     ]) {
-      expect(shown.text).toContain(part);
+      expect(whole).toContain(part);
     }
     expect(shown.pings).toEqual([]);
     await desk('clear', { what: 'everything' });
     expect(settings()).toEqual(quietSettings);
-    expect((await desk('show')).text).toContain('helpers: no role');
+    expect(await wholeText(club, await desk('show'), { userId: steward })).toContain('helpers: no role');
   });
 
   it('names public channels and what the bot lacks in each, with where to put it right', async () => {
     await desk('public', { add: { channel: numbers } });
     const reply = await desk('public', { add: { channel: notices } });
     expect(reply.text).toContain('I lack permissions in one channel.');
-    expect(reply.text).toContain(`public answers in: I lack Send Messages (incomplete) <#${notices}>`);
+    expect(await wholeText(club, reply, { userId: steward })).toContain(
+      `public answers in: I lack Send Messages (incomplete) <#${notices}>`,
+    );
     expect(reply.text).toContain('Edit Channel, then Permissions');
     expect((await club.standIn.component('run:desk show?', { userId: steward }).reply).text).toContain(
       'I lack permissions',

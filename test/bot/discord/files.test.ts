@@ -9,6 +9,7 @@ import type { GivenFile } from '../../discord/standin/slash-options.ts';
 import { channelIds, denying } from '../../discord/standin/world.ts';
 import { openClub } from './club.ts';
 import type { Club } from './club.ts';
+import { longReply } from './whole-text.ts';
 import { alt, drawing, fileCommands } from './demo-files.ts';
 
 let club: Club;
@@ -101,14 +102,18 @@ describe('a table', () => {
 
   it('cannot be left by a cell, and pings nobody', async () => {
     const cell = '``` @everyone ```\n# out';
-    const { text, pings } = await club.standIn.slash('sheet', { rows: 1, cell }).reply;
+    const reply = await club.standIn.slash('sheet', { rows: 1, cell }).reply;
+    expect(reply.pings).toEqual([]);
+    const { pings, text } = await longReply(club, reply);
     expect(text.match(/`+/g)).toEqual(['```', '```']);
     expect(text.split('\n').slice(-2)[0]).toContain('# out');
     expect(pings).toEqual([]);
   });
 
   it('counts the rows that have no room', async () => {
-    const { text } = await club.standIn.slash('sheet', { rows: 5000, cell: 'a wide note '.repeat(9) }).reply;
+    const reply = await club.standIn.slash('sheet', { rows: 5000, cell: 'a wide note '.repeat(9) }).reply;
+    expect(reply.text).toMatch(/```\nday  alkalinity\n1 [^]*\n8    8\.3 dKH\n```/);
+    const { text } = await longReply(club, reply);
     const shown = text.split('\n').filter((line) => /^\d+ +8\.3/.test(line)).length;
     expect(text.length).toBeLessThanOrEqual(4000);
     expect(shown).toBeGreaterThan(50);

@@ -25,7 +25,7 @@ describe('a notice', () => {
     expect(other.ephemeral).toBe(false);
     expect(other.text).not.toContain('sponge');
     const reply = await standIn.slash('pool', { volume: '1 L' }).reply;
-    expect(reply.text).toContain(`**What I read**\n- ${notice}`);
+    expect(reply.text.split('\n').slice(0, 2)).toEqual([expect.stringMatching(/^### /), notice]);
     expect(reply.ephemeral).toBe(true);
     const next = await standIn.slash('pool', { volume: '1 L' }).reply;
     expect(next.text).not.toContain('sponge');

@@ -8,6 +8,7 @@ import { optionsOf } from '../../../commands/options.ts';
 import { userIds } from '../../discord/standin/world.ts';
 import { deskOf, openClub } from './club.ts';
 import type { Club } from './club.ts';
+import { wholeText } from './whole-text.ts';
 import { memberCommands, moveIn } from './members.ts';
 
 const { keeper, second } = userIds;
@@ -149,13 +150,15 @@ describe('another member', () => {
     const dosed = await press(noVolume);
     expect(dosed.text).toContain('Tide pool');
     expect(dosed.ephemeral).toBe(true);
+    expect(kept(keeper)).toBe(before);
     const own = await standIn.component(noVolume).reply;
+    const after = kept(keeper);
     expect(own.ephemeral).toBe(false);
     expect(own.text).toContain('per 100 L');
     expect(own.text).not.toMatch(SECRETS);
     expect((await press('run:mydata erase?sure=yes')).text).toContain('Everything kept of you is removed.');
     expect(club.store.keepFor(second).tanks()).toEqual([]);
-    expect(kept(keeper)).toBe(before);
+    expect(kept(keeper)).toBe(after);
   });
 });
 
@@ -170,8 +173,9 @@ describe('a tank that is shown', () => {
       standIn.slash('tank', { by: { user: keeper } }, { subcommand: 'shown', userId }).reply;
     const seen = await look(second);
     expect(seen.ephemeral).toBe(true);
-    expect(seen.text).toMatch(/Pantry: 251\.7 L[^]*alkalinity +8\.3 dKH/);
-    expect(seen.text).not.toContain('sesame');
+    const whole = await wholeText(club, seen, { userId: second });
+    expect(whole).toMatch(/Pantry: 251\.7 L[^]*alkalinity +8\.3 dKH/);
+    expect(whole).not.toContain('sesame');
     expect((await look(userIds.steward)).text).toContain('They show you no tank now.');
     const held = `run:tank show-to?who=${second}&stop=yes&tank=Pantry`;
     expect((await standIn.component(held).reply).text).toContain('Taken back');
@@ -242,7 +246,7 @@ describe('an erased member', () => {
     await standIn.slash('offer', { with: 'run:tank show?tank=Pantry' }).reply;
     const asked = await standIn.slash('mydata', {}, { subcommand: 'erase' }).reply;
     expect(asked.text).toContain('Pantry: 1 reading, 0 additions');
-    expect(asked.text).toContain('seven days');
+    expect(await wholeText(club, asked)).toContain('seven days');
     const erase = 'run:mydata erase?sure=yes';
     expect((await standIn.component(erase).reply).text).toContain('Everything kept of you is removed.');
     const again = await standIn.component(erase).reply;

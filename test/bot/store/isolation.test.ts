@@ -74,15 +74,21 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   shownTank: (keep, tankId) => keep.shownTank(tankId),
   takeNotices: (keep) => keep.takeNotices(),
   told: (keep) => keep.told(),
+  held: (keep) => keep.held(),
   exportAll: (keep) => keep.exportAll(),
   eraseAll: (keep) => keep.eraseAll(),
 };
 
 /** Take no id, so there is nothing to tell. */
 const noIds =
-  /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|exportAll|eraseAll)$/;
+  /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|held|exportAll|eraseAll)$/;
 
 const MARK = 'Beas-own';
+
+function hold(store: Store, personId: string, mark: string): void {
+  store.lastingCases.put(personId, 'said in 1', { moments: [], last: mark });
+  store.held.hold({ id: mark, personId, isPrivate: true, kind: 'answer', body: JSON.stringify({ mark }) });
+}
 
 /** Bea has data whose ids lie between Ada's. */
 function club(): { store: Store; ada: Keep; bea: Keep } {
@@ -108,7 +114,7 @@ function club(): { store: Store; ada: Keep; bea: Keep } {
     [ADA, 'Adas-own'],
     [BEA, MARK],
   ] as const)
-    store.lastingCases.put(id, 'said in 1', { moments: [], last: mark });
+    hold(store, id, mark);
   store.keepFor(CYD).answerHandOver(2, true);
   return { store, ada, bea };
 }

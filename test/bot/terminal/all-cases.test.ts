@@ -12,9 +12,9 @@ function seen(text: string): string {
     .trim();
 }
 
-/** What the room shows of a case. */
+/** What the room shows of a case, and what it shows of it when asked why. */
 async function shownOf({ asked, nowMs }: Case): Promise<string> {
-  const shown = await room().typeWide([asked], 0, nowMs);
+  const shown = await room().typeWide([asked, 'why'], 0, nowMs);
   return seen(shown.slice(shown.indexOf(asked) + asked.length));
 }
 

@@ -27,15 +27,15 @@ describe('what is due in the room', () => {
   it('is shown once, with its local time and how to settle it', () => {
     const desk = dueDesk();
     const due = openDue(desk);
-    expect(due(style)).toBe('');
-    const { id } = desk.keep.addReminder(plan('rinse the sponge'), { nextMs: dueMs });
+    expect(due.show(style)).toBe('');
+    desk.keep.addReminder(plan('rinse the sponge'), { nextMs: dueMs });
     desk.keep.addReminder(plan('not yet'), { nextMs: dueMs + 1 });
     desk.keep.setZone('Europe/Berlin');
-    expect(due(style).replaceAll(/\s+/g, ' ')).toBe(
-      `Due: rinse the sponge, 2026-01-03 09:00. When it is done: /remind done reminder:${id} `,
+    expect(due.show(style).replaceAll(/\s+/g, ' ')).toBe(
+      `Due: rinse the sponge, 2026-01-03 09:00. When it is done, type done. `,
     );
-    expect(due(style)).toBe('');
-    expect(openDue(desk)(style)).not.toBe('');
+    expect(due.show(style)).toBe('');
+    expect(openDue(desk).show(style)).not.toBe('');
   });
 
   it('is shown again for the next occurrence', () => {
@@ -43,11 +43,11 @@ describe('what is due in the room', () => {
     const desk = dueDesk(() => now);
     const { id } = desk.keep.addReminder(plan('rinse the sponge'), { nextMs: dueMs });
     const due = openDue(desk);
-    expect(due(style)).toContain('08:00');
+    expect(due.show(style)).toContain('08:00');
     now += 86_400_000;
-    expect(due(style)).toBe('');
+    expect(due.show(style)).toBe('');
     desk.keep.changeReminder(id, plan('rinse the sponge'), { nextMs: now });
-    expect(due(style)).toContain('2026-01-04 08:00');
+    expect(due.show(style)).toContain('2026-01-04 08:00');
   });
 
   it('is three at most, and the number of the others', () => {
@@ -55,7 +55,7 @@ describe('what is due in the room', () => {
     for (const text of ['one', 'two', 'three', 'four', 'five']) {
       desk.keep.addReminder(plan(text), { nextMs: dueMs });
     }
-    const text = openDue(desk)(style);
+    const text = openDue(desk).show(style);
     expect(text.match(/^Due: /gm)).toHaveLength(4);
     expect(text).toContain('Due: three');
     expect(text).toContain('Due: 2 more: /remind list');
@@ -67,8 +67,8 @@ describe('what is due in the room', () => {
     desk.keep.addReminder(plan('stopped'), { nextMs: dueMs, trouble: 'closed' });
     desk.keep.addReminder(plan('over'), {});
     desk.keep.addReminder(plan('put off'), { nextMs: dueMs + 5000, againMs: dueMs });
-    expect(openDue(desk)(style)).toMatch(/^Due: put off[^]*$/);
-    expect(openDue(desk)(style)).not.toMatch(/paused|stopped|over,/);
+    expect(openDue(desk).show(style)).toMatch(/^Due: put off[^]*$/);
+    expect(openDue(desk).show(style)).not.toMatch(/paused|stopped|over,/);
   });
 
   it('comes before the answer to the next line, and steers no terminal', async () => {
@@ -88,7 +88,7 @@ describe('a notice in the room', () => {
     const desk = { ...sampleDesk(), keep: store.keepFor(LOCAL_PERSON) };
     leaveNotice(store, LOCAL_PERSON, dueMs, 'It was not delivered.');
     const reply = async () => (await replyTo('/tide', { offers: [] }, desk, style)).text;
-    expect(await reply()).toContain('What I read\n  - It was not delivered.\n');
+    expect(await reply()).toContain('It was not delivered.\n');
     expect(await reply()).not.toContain('delivered');
     store.close();
   });

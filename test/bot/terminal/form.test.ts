@@ -2,7 +2,8 @@ import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { LONGEST_LINE } from '../../../bot/terminal/read.ts';
 import { openRoom } from '../../../bot/terminal/room.ts';
-import { replyTo, type Desk, type Reply } from '../../../bot/terminal/reply.ts';
+import type { Desk, Reply } from '../../../bot/terminal/desk.ts';
+import { replyTo } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
 import { formCommands } from '../discord/asked/form-commands.ts';
 import { moveIn } from '../discord/members.ts';
@@ -65,7 +66,7 @@ describe('a form in the room', () => {
   it('is given up by an empty line, and left by a command', async () => {
     const desk = formDesk();
     expect((await after(desk, 'x', '1', '  ')).text).toBe('Given up. Nothing was changed.\n');
-    expect((await after(desk, 'x', '1', '', '2')).text).toContain('nothing to pick');
+    expect((await after(desk, 'x', '1', '', '2')).text).toContain('I offered 1 to 1.');
     expect((await after(desk, 'x', '1', '/note later until:noon')).text).toContain('Until noon.');
     expect((await after(desk, 'x', '1', '/quit')).leave).toBe(true);
     expect(entries(desk)).toBe(0);

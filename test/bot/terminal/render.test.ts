@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { renderAnswer, renderEcho, renderProblem } from '../../../bot/terminal/render.ts';
+import { renderLong } from '../../../bot/terminal/long-page.ts';
+import { renderEcho, renderProblem, renderShort } from '../../../bot/terminal/render.ts';
 import { columns } from '../../../bot/columns.ts';
 import { answer } from '../../../commands/answer.ts';
 import { Problem } from '../../../core/problem.ts';
@@ -24,7 +25,10 @@ const full = answer({
   ],
   steps: ['Dissolve it in fresh water.', 'Add it slowly where the flow is strong.'],
   working: ['1.2 dKH / 2.804 x 283.9 L = 121.5 meq'],
-  cautions: ['Keep it away from eyes.'],
+  echo: '/dose amount of:alkalinity',
+  unused: ['30 ml'],
+  dangers: ['Keep it away from eyes.'],
+  cautions: ['Somebody else’s amount is for their tank.'],
   sources: ['dkh'],
   next: [
     pretended({ label: 'Plan the days', command: 'dose pace', input: { days: '2' } }),
@@ -32,14 +36,10 @@ const full = answer({
   ],
 });
 
-describe('renderAnswer', () => {
-  it('prints the headline first and then every part under its words', () => {
-    expect(renderAnswer({ ...full, sources: [] }, style).split('\n')).toEqual([
+describe('the long form', () => {
+  it('prints the headline and the results first and then every other part under its words', () => {
+    expect(renderLong({ ...full, sources: [] }, style).split('\n')).toEqual([
       'Dissolve 6.4 g of soda ash a day for two days.',
-      '',
-      'What I read',
-      '  - 75 gal as US gallons (3.785 L)',
-      '  - alkalinity now 7.2 dKH',
       '',
       '  rise      1.2 dKH  over two days',
       '  each day  6.4 g',
@@ -48,11 +48,24 @@ describe('renderAnswer', () => {
       '  1. Dissolve it in fresh water.',
       '  2. Add it slowly where the flow is strong.',
       '',
-      'How it adds up',
-      '  - 1.2 dKH / 2.804 x 283.9 L = 121.5 meq',
-      '',
       'Take care',
       '  - Keep it away from eyes.',
+      '',
+      'Mind as well',
+      '  - Somebody else’s amount is for their tank.',
+      '',
+      'What I read',
+      '  - 75 gal as US gallons (3.785 L)',
+      '  - alkalinity now 7.2 dKH',
+      '',
+      'Not used',
+      '  - 30 ml',
+      '',
+      'The same as a command',
+      '  - /dose amount of:alkalinity',
+      '',
+      'How it adds up',
+      '  - 1.2 dKH / 2.804 x 283.9 L = 121.5 meq',
       '',
       'Next: type a number',
       '  [1] Plan the days',
@@ -62,19 +75,52 @@ describe('renderAnswer', () => {
   });
 
   it('prints sources by title', () => {
-    const text = renderAnswer(full, { width: 300, bold: false });
+    const text = renderLong(full, { width: 300, bold: false });
     expect(text).toContain(`Sources\n  - ${sources.dkh.title}\n`);
+  });
+});
+
+describe('the short form', () => {
+  it('prints what decides, what can hurt, and one line each of what was read and what it rests on', () => {
+    expect(renderShort(full, { ...style, width: 90 }).split('\n')).toEqual([
+      'Dissolve 6.4 g of soda ash a day for two days.',
+      '',
+      '  rise      1.2 dKH  over two days',
+      '  each day  6.4 g',
+      '',
+      'Do this',
+      '  1. Dissolve it in fresh water.',
+      '  2. Add it slowly where the flow is strong.',
+      '',
+      'Take care',
+      '  - Keep it away from eyes.',
+      '',
+      'Read: 75 gal as US gallons (3.785 L); alkalinity now 7.2 dKH; not used: 30 ml.',
+      'Rests on: rules of our own.',
+      'Type why for the working, remarks.',
+      '',
+      'Next: type a number',
+      '  [1] Plan the days',
+      '  [2] Convert 75 gal',
+      '',
+    ]);
+  });
+
+  it('says that it presses', () => {
+    expect(renderShort(answer({ headline: 'Air first.', tone: 'urgent' }), style)).toBe(
+      'Air first.\nUrgent\n',
+    );
   });
 
   it('leaves out what an answer does not have', () => {
-    expect(renderAnswer(answer({ headline: 'Nothing to do.' }), style)).toBe('Nothing to do.\n');
+    expect(renderShort(answer({ headline: 'Nothing to do.' }), style)).toBe('Nothing to do.\n');
   });
 
   it('is bold only where asked, and only in the headline and titles', () => {
-    const text = renderAnswer(full, { ...style, bold: true });
+    const text = renderShort(full, { ...style, bold: true });
     expect(text).toContain('\u001B[1mDo this\u001B[22m\n');
-    expect(text.replaceAll('\u001B[1m', '').replaceAll('\u001B[22m', '')).toBe(renderAnswer(full, style));
-    expect(renderAnswer(full, style)).not.toContain('\u001B');
+    expect(text.replaceAll('\u001B[1m', '').replaceAll('\u001B[22m', '')).toBe(renderShort(full, style));
+    expect(renderShort(full, style)).not.toContain('\u001B');
   });
 
   it('stays within the width and shows hostile text as signs', () => {
@@ -83,21 +129,21 @@ describe('renderAnswer', () => {
     const any = fc.oneof(text, spaced, fc.constant('\u001B[2J\u001B]0;owned\u0007\r\n\u009B1A'));
     fc.assert(
       fc.property(any, any, any, fc.integer({ min: 40, max: 100 }), (a, b, c, width) => {
-        const page = renderAnswer(
-          answer({
-            headline: a,
-            read: [b],
-            facts: [
-              { label: a, value: b, verdict: c },
-              { label: c, value: a },
-            ],
-            steps: [b, c],
-            working: [c],
-            cautions: [a],
-            next: [pretended({ label: b, command: 'x', input: {} })],
-          }),
-          { width, bold: false },
-        );
+        const both = answer({
+          headline: a,
+          read: [b],
+          facts: [
+            { label: a, value: b, verdict: c },
+            { label: c, value: a },
+          ],
+          steps: [b, c],
+          working: [c],
+          dangers: [a, c],
+          cautions: [a],
+          unused: [c],
+          next: [pretended({ label: b, command: 'x', input: {} })],
+        });
+        const page = renderShort(both, { width, bold: false }) + renderLong(both, { width, bold: false });
         expect(page.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}\u2028\u2029]/u);
         expect(page.split('\n').filter((line) => columns(line) > width && isBreakable(line))).toEqual([]);
       }),

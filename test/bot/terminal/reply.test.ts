@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { replyTo, type Reply, type Standing } from '../../../bot/terminal/reply.ts';
+import type { Reply, Standing } from '../../../bot/terminal/desk.ts';
+import { replyTo } from '../../../bot/terminal/reply.ts';
 import { answer } from '../../../commands/answer.ts';
 import { ask } from '../../ask.ts';
 import { commands } from '../../../commands/index.ts';
@@ -59,10 +60,15 @@ describe('a number', () => {
     expect((await after('/dose amount of:x now:7.2 dKH goal:8', '0')).text).toContain('I offered 1 to 1.');
   });
 
-  it('no longer picks from an older reply', async () => {
+  it('picks from the last reply that offered something', async () => {
     expect((await after('/dose amount of:x now:7.2 dKH goal:8', '/tide', '1')).text).toContain(
-      'nothing to pick',
+      'Running /dose pace days:3 form:flakes',
     );
+  });
+
+  it('of a question can be said in words, right after it', async () => {
+    expect((await after('guess 7.2', 'meq/L')).text).toBe('Heard: guess 7.2 meq/L\n');
+    expect((await after('guess 7.2', '/tide', 'meq/L')).text).toBe('Heard: meq/L\n');
   });
 });
 

@@ -10,7 +10,7 @@ import { readQuantity } from '../../../core/quantity/read.ts';
 import { openStore } from '../../../bot/store/open.ts';
 import { LOCAL_PERSON } from '../../../bot/store/people.ts';
 import type { Keep } from '../../../commands/keep.ts';
-import type { Desk } from '../../../bot/terminal/reply.ts';
+import type { Desk } from '../../../bot/terminal/desk.ts';
 import { pretended } from '../../action.ts';
 
 const amount = defineCommand({
@@ -92,6 +92,7 @@ export function sampleDesk(): Desk & { readonly reported: unknown[] } {
     reader: lazyReader,
     nowMs: () => 1234,
     talk: () => ({ before: undefined, remember: () => undefined }),
+    due: () => [],
     zone: 'UTC',
     keep: sampleKeep(),
     dataDir: join(tmpdir(), 'sumpside-sample-not-made'),

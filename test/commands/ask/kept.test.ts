@@ -145,13 +145,13 @@ describe('a reading in the log that cannot wait', () => {
     const line = 'Urgent in the log of Pantry: ammonia 0.5 mg/L on 2026-05-04.';
     const dose = amount('alk [7.2](now alkalinity) to [8.4](wanted alkalinity) with soda ash');
     const given = asks(dose);
-    expect(given.cautions).toContain(line);
+    expect(given.dangers).toContain(line);
     expect(commandsOf(given)).toContain('checkup');
     const elsewhere = [
       amount('[20 gal](system), alk [7.2](now alkalinity) to [8.4](wanted alkalinity) with soda ash'),
       amount("my friend's alk [7.2](now alkalinity) to [8.4](wanted alkalinity) with soda ash"),
     ];
-    for (const each of elsewhere) expect(asks(each).cautions.join()).not.toContain('Urgent in the log');
+    for (const each of elsewhere) expect(asks(each).dangers.join()).not.toContain('Urgent in the log');
   });
 });
 

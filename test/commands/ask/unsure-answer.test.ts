@@ -38,13 +38,18 @@ describe('the one question about a number', () => {
     expect(next[0]?.input).toEqual({ as: 'dose-amount', parts: '2:system:nothing' });
   });
 
+  it('has the way out last, wherever it stands among what it may be', () => {
+    const { next } = answerFor([{ part: 'none', of: 'nothing' }, WATER[0]]);
+    expect(next.map(({ label }) => label)).toEqual(['the water in the whole tank', 'something else']);
+  });
+
   it('keeps what an earlier button said', () =>
     expect(answerFor(WATER, '0:now:alkalinity').next[1]?.input).toEqual({
       as: 'dose-amount',
       parts: '0:now:alkalinity 2:changed:water',
     }));
 
-  it.each(partNames)('has a label for %s that fits a button', (part) => {
+  it.each(partNames.filter((part) => part !== 'none'))('has a label for %s that fits a button', (part) => {
     const { next } = answerFor([
       { part, of: 'alkalinity' },
       { part: 'none', of: 'nothing' },

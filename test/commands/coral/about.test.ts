@@ -27,7 +27,10 @@ describe.each(all)('$id', ({ entry }) => {
 
   it('calls nothing published that is not, and nothing else than it is', () => {
     for (const [number, bases, label] of numbersOf(entry)) {
-      const line = given.facts.find((fact) => fact.label === label)?.value ?? '';
+      const line = given.facts
+        .filter((fact) => fact.label === label || fact.label === `more on ${label}`)
+        .map(({ value }) => value)
+        .join('; ');
       const words = behind(line, number);
       const kinds = new Set(bases.map((basis) => basis.kind));
       const says = {
@@ -118,8 +121,9 @@ describe('what comes first', () => {
       'snake-polyps-isaurus',
     ]);
     for (const entry of holders) {
-      const [first] = about(tellingName(entry)).cautions;
-      expect(first).toMatch(/May hold palytoxin.*[Gg]loves.*doctor or a poison centre/);
+      const { dangers } = about(tellingName(entry));
+      expect(dangers[0]).toMatch(/May hold palytoxin/);
+      expect(dangers.join(' ')).toMatch(/May hold palytoxin.*[Gg]loves.*doctor or a poison centre/);
     }
     expect(textOf(about('torch'))).not.toMatch(/palytoxin/);
   });
@@ -159,7 +163,10 @@ describe('names', () => {
 });
 
 it('keeps law and people apart, and gives no legal advice', () => {
-  const law = about('sun coral').facts.find(({ label }) => label === 'law')?.value;
+  const law = about('sun coral')
+    .facts.filter(({ label }) => label.endsWith('law'))
+    .map(({ value }) => value)
+    .join('. ');
   expect(law).toMatch(/CITES Appendix II.*\(published: CITES Secretariat 2006\)/);
   expect(law).toMatch(/never release.*no legal advice/);
   expect(kind('sun-coral').law.cites).toBe('II');

@@ -101,7 +101,7 @@ it('fits a message for any three', () => {
 });
 
 it('tells palytoxin first, and of no coral twice', () => {
-  expect(compare('torch', 'zoas').cautions[0]).toMatch(/^Zoas: May hold palytoxin/);
+  expect(compare('torch', 'zoas').dangers[0]).toMatch(/^Zoas: May hold palytoxin/);
   expect(problemOf(() => compare('torch', 'Euphyllia glabrescens')).message).toMatch(/twice/);
   expect(problemOf(() => compare('torch', 'acan')).field).toBe('b');
 });

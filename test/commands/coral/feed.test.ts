@@ -64,7 +64,7 @@ describe('the most a feeding adds', () => {
 describe('what it says', () => {
   it('parts plenty of food from high nitrate, and is no reading', () => {
     const text = textOf(feed({ volume: '200 L' }));
-    expect(text).toMatch(/plenty of food is not high nitrate/);
+    expect(text).toMatch(/Plenty of food is not high nitrate/);
     expect(text).toMatch(/not a reading/);
     expect(text).toMatch(/go by the readings, not by this sum/);
     expect(text).not.toMatch(/dose nitrate|stop feeding/i);

@@ -28,7 +28,7 @@ describe('/coral map', () => {
     expect(given.picture?.svg).toContain('&lt;b&gt;&amp;&quot;');
     expect(given.file).toBeUndefined();
     expect(textOf(given)).toMatch(/your own corals come first/);
-    expect(given.cautions[0]).toMatch(/palytoxin/);
+    expect(given.dangers[0]).toMatch(/palytoxin/);
   });
 
   it('draws the empty glass, and what is not known of it', () => {

@@ -17,7 +17,9 @@ describe('without a tank', () => {
     expect(given.read.join()).toMatch(/no tank, so size and neighbours are not judged/);
     const fit = given.facts.filter(({ verdict }) => verdict?.startsWith('fits'));
     expect(fit.length).toBe(8);
-    for (const { value } of fit) expect(value).toMatch(/^easy; .* PAR.*common practice/);
+    for (const { value } of fit) expect(value).toMatch(/^easy; .* PAR/);
+    for (const { label } of fit)
+      expect(given.working.join('\n')).toMatch(new RegExp(`^${label}: begins near .*common practice`, 'm'));
   });
 
   it('is honest of what is wished for', () => {
@@ -80,7 +82,7 @@ describe('without a tank', () => {
     expect(problemOf(() => ask({ at: 'left, back, low' })).hint).toMatch(/tank new/));
 
   it('tells palytoxin of those it names', () =>
-    expect(ask({ kind: 'zoanthid' }).cautions[0]).toMatch(/May hold palytoxin/));
+    expect(ask({ kind: 'zoanthid' }).dangers[0]).toMatch(/May hold palytoxin/));
 });
 
 describe('in a tank', () => {

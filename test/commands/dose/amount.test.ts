@@ -138,7 +138,10 @@ describe('calcium chloride of unknown form', () => {
   });
 
   it('warns of the heat, the alkalinity part and salinity first', () => {
-    expect(answer.cautions.join()).toMatch(/Never mix.*gets hot.*never water to the powder/s);
+    expect(answer.cautions.join()).toMatch(/Never mix/);
+    expect(answer.dangers.join()).toMatch(
+      /gets hot.*never water to the powder.*Anhydrous.*burn skin and eyes/s,
+    );
     expect(answer.steps[0]).toMatch(/salinity first/);
   });
 
@@ -161,7 +164,7 @@ describe('a phosphate dose too small to weigh', () => {
   it('is 8.6 mg, given as millilitres of a stock and fed first', () => {
     expect(answer.headline).toMatch(/^8\.6 mg of monosodium phosphate.*stock solution/);
     expect(answer.steps.join('\n')).toMatch(
-      /feed a little more.*\n.*dissolve 1 g and fill up to 1 L.*add 4\.3 mL a day for 2 days/,
+      /feed a little more.*\n.*dissolve 1 g and fill up to 1 L.*\n.*add 4\.3 mL a day for 2 days/,
     );
     expect(answer.steps.join()).not.toMatch(/Dissolve 4\.3 mg/);
   });
@@ -181,7 +184,7 @@ describe('no dose', () => {
   it('nothing lowers a reading, least of all acid', () => {
     const answer = dose('amount', { of: 'alk', now: '14', goal: '9', with: 'baking soda', volume: '75 gal' });
     expect(answer.headline).toMatch(/^No dose/);
-    expect(answer.cautions.join()).toMatch(/Never pour acid/);
+    expect(answer.dangers.join()).toMatch(/Never pour acid/);
     expect(words(answer)).not.toMatch(/vinegar|muriatic/i);
   });
 
@@ -190,7 +193,8 @@ describe('no dose', () => {
     expect(answer.steps[0]).toMatch(
       /^Never as powder: bring 4\.5 g once as clear limewater, at least 2\.99 L/,
     );
-    expect(answer.cautions.join()).toMatch(/caustic.*H318/s);
+    expect(answer.dangers.join()).toMatch(/caustic.*Lime in the eye/s);
+    expect(answer.cautions.join()).toMatch(/H318/);
   });
 });
 

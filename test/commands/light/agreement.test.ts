@@ -9,6 +9,7 @@ import { origins } from '../../../core/corals/scene.ts';
 import { scan } from '../../../core/language/tokens.ts';
 import { run, twoPersons } from '../coral/person.ts';
 import { textOf } from '../text.ts';
+import { sentencesOf } from '../../../core/words/sentence.ts';
 
 const AT = '20 x 20 x 20 cm';
 const any = fc.record({
@@ -36,13 +37,19 @@ it('says the same of one light at one coral in every command that speaks of it',
         const found = checked.facts.find((fact) => fact.label === label);
         expect(found).toMatchObject({ verdict: said.verdict });
         expect(found?.value).toContain(said.headline);
-        expect(checked.steps.some((step) => step.includes(said.advice))).toBe(true);
+        for (const sentence of sentencesOf(said.advice))
+          expect(checked.steps.some((step) => step.includes(sentence))).toBe(true);
       }
       expect(textOf(changed)).toContain(said.headline);
     }),
     { numRuns: 150 },
   );
 });
+
+/** The range is left to the facts where the line is too long. */
+function bare(line: string): string {
+  return line.replace(/ \(range .*?\)/, '');
+}
 
 it('/light range says for a new piece what the one verdict says', () => {
   fc.assert(
@@ -53,8 +60,8 @@ it('/light range says for a new piece what the one verdict says', () => {
         origin,
         reading: `${ppfd} PAR`,
       });
-      expect(given.headline).toContain(said.headline.replace(':', ` (${said.verdict}):`));
-      expect(given.steps[0]).toBe(said.advice);
+      expect(bare(given.headline)).toContain(bare(said.headline.replace(':', ` (${said.verdict}):`)));
+      expect(given.steps.join(' ').startsWith(said.advice)).toBe(true);
       if (said.side === 'fits') expect(given.steps.join()).not.toMatch(/move|dimmer spot|raise it in steps/i);
     }),
     { numRuns: 200 },
@@ -79,7 +86,7 @@ it('plain words say for a new piece what the one verdict says', () => {
         { as: 'par-ok' },
       );
       expect(given.headline).toMatch(new RegExp(`^${said.headline.replaceAll(/[()]/g, '\\$&')}`));
-      expect(given.steps[0]).toBe(said.advice);
+      expect(given.steps.join(' ').startsWith(said.advice)).toBe(true);
     }),
     { numRuns: 200 },
   );

@@ -54,7 +54,7 @@ describe('/light hours', () => {
   it('gives the hours for a brighter peak, and asks to go there slowly', () => {
     const given = ask('hours', { reading: '200 PAR', hours: '8 h', peak: '240 PAR' });
     expect(given.headline).toContain('Run 6 h 40 min at 240 PAR');
-    expect(given.cautions.join(' ')).toContain('raises the peak by 20 %');
+    expect(given.dangers.join(' ')).toContain('raises the peak by 20 %');
     expect(given.next[0]).toMatchObject({
       command: 'light ramp',
       input: { now: '200 PAR', goal: '240 PAR' },
@@ -64,7 +64,7 @@ describe('/light hours', () => {
   it('compares two whole days', () => {
     const given = ask('hours', { reading: '200', hours: '8', goal: '10', peak: '240' });
     expect(given.headline).toContain('8.6 mol/m² a day, 50 % more than 8 h at 200 PAR');
-    expect(given.cautions.join(' ')).toContain('the daily total by 50 %');
+    expect(given.dangers.join(' ')).toContain('the daily total by 50 %');
   });
 
   it('says that 16 h now is too long, and that less needs no ramp', () => {

@@ -57,7 +57,7 @@ describe('/light ramp', () => {
   });
 
   it('says that a faster pace is faster than usual', () => {
-    expect(ask('ramp', { now: '100', goal: '150', pace: '15 %' }).cautions.join(' ')).toContain(
+    expect(ask('ramp', { now: '100', goal: '150', pace: '15 %' }).dangers.join(' ')).toContain(
       'faster than the usual 10 %',
     );
   });

@@ -27,8 +27,8 @@ describe('A16: alkalinity fell 9.3 to 7.5 in two days, 150 US gal', () => {
   it('tells what the friend’s 14 teaspoons would do only after they are weighed', () => {
     const { run } = member();
     expect(() => run(logDoseCommand, { with: 'soda ash', amount: '14 tsp' })).toThrow('in grams');
-    expect(run(logDoseCommand, { with: 'soda ash', amount: '75 g' }).steps[0]).toContain(
-      'more than the usual 1 dKH',
+    expect(run(logDoseCommand, { with: 'soda ash', amount: '75 g' }).dangers[0]).toContain(
+      'More than the usual 1 dKH',
     );
   });
 });
@@ -41,7 +41,7 @@ describe('B09: the top-off overfilled, 1.025 became 1.024', () => {
     const logged = run(addCommand, { readings: 'sg 1.024' });
     expect(factOf(logged, 'salinity')).toContain('31.9 ppt, −1.3 ppt in 24 hours');
     expect(textOf(run(checkupCommand))).toMatch(
-      /only has to evaporate again: keep the top-off off and add no salt/,
+      /only has to evaporate again\.\nKeep the top-off off and add no salt/,
     );
   });
 });
@@ -73,16 +73,14 @@ describe('G: lines as members type them', () => {
     const answer = member().run(checkupCommand, { readings: asked.G03 });
     expect(answer.headline).toMatch(/^Test calcium again first/);
     expect(factOf(answer, 'salinity')).toContain('31.9 ppt');
-    expect(answer.read).toContain(
-      'not used, because I could not read it as a reading: "month old nano", "first coral this weekend?"',
-    );
+    expect(answer.unused).toEqual(['"month old nano"', '"first coral this weekend?"']);
   });
 
   // 180 mg/L CaCO3 = 3.60 meq/L = 10.1 dKH (50.04 mg per meq).
   it('G05: takes one kit’s ppm as CaCO3 and does not take the mean with the other', () => {
     const answer = member().run(addCommand, { readings: 'alk 180 ppm alk 240 ppm' });
     expect(answer.headline).toContain('alkalinity 10.1 dKH');
-    expect(answer.read).toContain('not used, because I could not read it as a reading: "alk 240 ppm"');
+    expect(answer.unused).toEqual(['"alk 240 ppm"']);
   });
 
   // 5.67 g of NaHCO3 is 1 dKH in 50 US gal (189.3 L) and 1.32 in 38 (143.8 L).

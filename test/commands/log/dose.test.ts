@@ -18,7 +18,7 @@ describe('/log dose', () => {
     expect(Math.abs((dose?.rise ?? 0) / (((19.3 / 105.988) * 2000 * 2.80385) / 567.8118) - 1)).toBeLessThan(
       1e-4,
     );
-    expect(answer.steps[0]).toContain('more than the usual 1 dKH of alkalinity in a day');
+    expect(answer.dangers[0]).toContain('More than the usual 1 dKH of alkalinity in a day');
   });
 
   // Ca 40.078: 10 g of Ca(OH)2 bring 269.9 meq and 5.409 g of calcium.

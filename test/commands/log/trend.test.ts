@@ -113,8 +113,9 @@ describe('/log trend', () => {
       [4, 8.2],
       [3, 6.2],
     ]);
-    const cautions = trend(keep, { of: 'alk' }).cautions.join('\n');
-    expect(cautions).toMatch(/alkalinity fell by 2 dKH in 24 hours .*usual 1 dKH a day/);
+    const given = trend(keep, { of: 'alk' });
+    expect(given.dangers.join('\n')).toMatch(/alkalinity fell by 2 dKH in 24 hours .*usual 1 dKH a day/);
+    const cautions = given.cautions.join('\n');
     expect(cautions).toContain(
       'The use of alkalinity went up: 2 dKH a day in the last interval, where 0.1 dKH',
     );
@@ -146,7 +147,7 @@ describe('/log trend', () => {
       [2, 25],
       [1, 28.5],
     ]);
-    expect(trend(keep, { of: 'temp' }).cautions[0]).toMatch(/temperature rose by 3\.5 °C/);
+    expect(trend(keep, { of: 'temp' }).dangers[0]).toMatch(/temperature rose by 3\.5 °C/);
   });
 
   it('a reading nobody should believe is doubted, does not alarm, and hardly moves the robust line', () => {

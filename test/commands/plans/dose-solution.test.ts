@@ -51,13 +51,14 @@ describe('/dose solution, as printed', () => {
           volume: `${litres} L`,
           goal: `+${rise} ${unit}`,
         });
-        const gL = Number(/([\d.]+) g of [^:]* per litre: each mL/.exec(headline)?.[1]);
+        const told = [headline, ...facts.map(({ label, value }) => `${label}: ${value}`)].join(' ');
+        const gL = Number(/([\d.]+) g of [^:.]* per litre: each mL/.exec(told)?.[1]);
         expect(gL).toBeLessThanOrEqual(most[compound.name] ?? 0);
-        const weigh = /with ([\d.]+ (?:mg|kg|g)) in/.exec(headline)?.[1];
+        const weigh = /with ([\d.]+ (?:mg|kg|g)) in/.exec(told)?.[1];
         if (weigh === undefined) expect(gL / (grams / litres)).toBeCloseTo(1, 3);
         else expect(amountIn(weigh) / litres).toBeLessThanOrEqual(gL * (1 + 1e-6));
         // "each mL ... raises 100 L by x": the rise of one mL, to its three figures.
-        const aMl = Number(/raises 100 L by ([\d.]+)/.exec(headline)?.[1]);
+        const aMl = Number(/raises 100 L by ([\d.]+)/.exec(told)?.[1]);
         const value = facts.find(({ label }) => label.startsWith('Per 100 L'))?.value ?? '';
         if (/make it (?:weaker|stronger)/.test(value)) return;
         const plan = planIn(value.replace(/^.* in all, /, ''));

@@ -36,7 +36,9 @@ describe('/salinity adjust, as printed', () => {
           expect((error as Problem).message).toMatch(/it would take \d+ days/);
           return;
         }
-        const { headline, facts, read } = found;
+        const { facts, read } = found;
+        // What has no room behind an urgent salinity, or a goal that is unusual, is among the first facts.
+        const headline = [found.headline, ...facts.slice(0, 3).map(({ value }) => value)].join(' ');
         const days = facts.filter(({ label }) => /^day \d+$/.test(label));
         const printedPace = Number(/pace ([\d.]+) ppt/.exec(read.join('\n'))?.[1]);
         const pours = days.map(({ value }) => amountIn(value));

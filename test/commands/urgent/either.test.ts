@@ -31,7 +31,7 @@ describe('emergencies about as likely as each other', () => {
     const given = shown([id, 'oxygen loss']);
     expect(given.facts[0]).toEqual({ label: urgentCard(id).label, value: urgentCard(id).first });
     expect(given.next[0]?.input).toEqual({ what: id });
-    expect(given.headline.length).toBeLessThanOrEqual(160);
+    expect(given.headline.length).toBeLessThanOrEqual(140);
   });
 
   test('a person: the emergency number first, and a group that is not told apart', () => {

@@ -9,6 +9,7 @@ import { hurtCard, hurtIds } from '../../../core/care/hurt/cards.ts';
 import { FOR_EVERY_HURT, HURT_QUESTION } from '../../../core/care/hurt/question.ts';
 import { textsOf } from '../../sentences.ts';
 import { CUT, rendered } from '../coral/rendered.ts';
+import { beyondShort } from '../short-limits.ts';
 
 const urgent = (input: Record<string, string>) => urgentCommand.run(input, { nowMs: 0 });
 const told = (question: string) => ask(question, { nowMs: 0 });
@@ -32,7 +33,10 @@ describe.each(hurtIds)('/urgent what:person hurt hurt:%s', (hurt) => {
     expect(text).not.toMatch(CUT);
     expect(given.headline).toBe(hurtCard(hurt).first);
     expect(given.steps).toEqual(hurtCard(hurt).steps);
-    expect(given.cautions.at(-1)).toBe(NO_TREATMENT);
+    expect(given.dangers).toEqual(hurtCard(hurt).never);
+    expect(given.cautions).toEqual([NO_TREATMENT]);
+    expect(given.tone).toBe('urgent');
+    expect(beyondShort(given)).toEqual([]);
     expect(urgent({ hurt })).toEqual(given);
   });
 });

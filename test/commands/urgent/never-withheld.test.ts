@@ -110,7 +110,7 @@ describe.each(urgentIds)('/urgent what:%s', (what) => {
   it('names every text that cannot be read as anything', () => {
     for (const option of ['volume', 'temperature', 'salinity', 'now', 'goal', 'fresh', 'of'])
       for (const given of ['abc', 'lots', ''])
-        expect(run({ what, [option]: given }).read.join('\n')).toContain(`not used: ${option} "${given}"`);
+        expect(run({ what, [option]: given }).unused.join('\n')).toContain(`${option} "${given}"`);
   });
 });
 
@@ -146,14 +146,14 @@ describe('what was not used', () => {
     [{ what: 'power cut', now: '8 dKH' }, 'now "8 dKH" (no sum here needs it)', /Oxygen first/],
   ])('%o', (input, named, pattern) => {
     const shown = run(input);
-    expect(shown.read.join('\n')).toContain(`not used: ${named}`);
+    expect(shown.unused.join('\n')).toContain(named);
     expect(textOf(shown)).toMatch(pattern);
     expect(rendered(shown).issues).toEqual([]);
   });
 
   it('is shown as one short line whatever it holds', () => {
-    const [line = ''] = run({ what: 'flood', volume: `a\n\u202eb ${'x'.repeat(300)}` }).read;
-    expect(line).toMatch(/^not used: volume "a b x{36}\.\.\." \(/);
+    const [line = ''] = run({ what: 'flood', volume: `a\n\u202eb ${'x'.repeat(300)}` }).unused;
+    expect(line).toMatch(/^volume "a b x{36}\.\.\." \(/);
     expect(line).not.toMatch(/\p{C}/u);
   });
 });
@@ -207,9 +207,11 @@ const spoken = fc.oneof(
 function isFirstAid({ headline, facts, next }: Answer): boolean {
   const isCard = urgentIds.some(
     (id) =>
-      headline.startsWith(urgentCard(id).first) || facts.some(({ value }) => value === urgentCard(id).first),
+      headline.includes(urgentCard(id).first) || facts.some(({ value }) => value === urgentCard(id).first),
   );
-  const isLevel = /\(\/urgent what:/.test(headline);
+  const isLevel = [headline, ...facts.map(({ value }) => value)].some((line) =>
+    /\(\/urgent what:/.test(line),
+  );
   return isCard || isLevel || next.slice(0, 2).some(({ label }) => label === 'Something is going wrong now');
 }
 
@@ -287,9 +289,9 @@ describe('a number alone that tells of an emergency', () => {
     // A level beyond its scale comes first: test again; the symptom is one button away.
     const [shown, ...offered] = reached('my acro is bleaching, alk 8, ph 20', { nowMs: 0 });
     expect(shown?.headline).toBe(urgentCard('overdose').first);
-    expect(shown?.read.join('\n')).toMatch(/not used: ph:? "?20/i);
+    expect(shown?.unused.join('\n')).toMatch(/ph:? "?20/i);
     const symptom = offered.find(({ read }) => read.includes(`seen: ${symptomCard('pale all over').label}`));
-    expect(symptom?.read.join('\n')).toMatch(/not used: ph "20"/);
+    expect(symptom?.unused.join('\n')).toMatch(/ph "20"/);
     expect(symptom?.steps.length).toBeGreaterThan(2);
   });
 

@@ -10,9 +10,7 @@ const kits = (of: string, first: string, second: string) => ask('kits', { of, fi
 describe('/water kits', () => {
   it('180 and 240 ppm of alkalinity are 10.1 and 13.4 dKH, a third apart', () => {
     const given = kits('alkalinity', '180 ppm', '240 ppm');
-    expect(given.headline).toMatch(
-      /^The kits disagree: 180 ppm CaCO3 = 3\.6 meq\/L = 10\.1 dKH; 240 ppm .* = 13\.4 dKH, 33 % apart\. Dose nothing/,
-    );
+    expect(given.headline).toMatch(/^The kits disagree: 10\.1 dKH; 13\.4 dKH, 33 % apart\. Dose nothing/);
     const text = textOf(given);
     expect(text).toMatch(/8 dKH would read: 143 ppm/);
     expect(text).toMatch(/Test a standard/);
@@ -40,7 +38,7 @@ describe('/water kits', () => {
 
   it('doubts an instrument where animals could not look well, and sends to the card where they do not', () => {
     expect(kits('temperature', '25', '41').headline).toMatch(
-      /look at the animals now\. If they are well, 41 °C cannot be true.*if not, \/urgent what:overheating/,
+      /^Look at the animals now\. If they are well, 41 °C cannot be true; if not, \/urgent what:overheating/,
     );
     expect(kits('ph', '6.2', '8.2').headline).toMatch(/If they are well, 6\.2 cannot be true/);
     // 31 °C can be: believed up to 35 °C.

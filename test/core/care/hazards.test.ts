@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-  handlingCautions,
+  handling,
   hazard,
   hazardLine,
   type HazardId,
@@ -33,8 +33,19 @@ describe('hazards', () => {
   });
 
   it('always ends with the label, local rules, children and acids', () => {
-    for (const id of Object.keys(hazards)) expect(handlingCautions(id as HazardId).at(-1)).toBe(LABEL_FIRST);
+    for (const id of Object.keys(hazards)) expect(handling(id as HazardId).cautions.at(-1)).toBe(LABEL_FIRST);
     expect(LABEL_FIRST).toMatch(/label.*local rules.*children.*acids/s);
+  });
+
+  it('tells what can hurt apart from the remarks, a line each', () => {
+    for (const id of Object.keys(hazards) as HazardId[]) {
+      const { dangers, cautions } = handling(id);
+      for (const danger of dangers) {
+        expect(danger.length).toBeLessThanOrEqual(110);
+        expect(cautions).not.toContain(danger);
+      }
+      if (hazard(id).signal !== 'none') expect(dangers.length).toBeGreaterThan(0);
+    }
   });
 
   it('a signal word goes with statements, and every hazard with a compound', () => {

@@ -9,6 +9,9 @@ describe('rules', () => {
     expect(claim?.kind).toBe(kind);
     expect(claim?.verdict, claim?.figure).toBe(verdict);
     expect(claim?.figure).toMatch(figure);
+    // Behind "Roughly right: " the first line of a phone still holds it.
+    expect(claim?.figure.length).toBeLessThanOrEqual(124);
+    for (const danger of claim?.dangers ?? []) expect(danger.length).toBeLessThanOrEqual(110);
     expect(claim?.sources.length).toBeGreaterThan(0);
     expect([claim?.rule, claim?.figure, ...(claim?.working ?? [])].join(' ')).not.toMatch(
       /NaN|undefined|Infinity|\u2014/,

@@ -18,6 +18,8 @@ export interface Pressing extends Delivery {
   readonly messageId?: string;
   /** What was chosen in a menu. */
   readonly values?: readonly string[];
+  /** The custom id that is sent in place of the button's own. */
+  readonly forged?: string;
 }
 
 export interface InteractionDrivers {
@@ -58,7 +60,12 @@ export function interactionDrivers(state: State): InteractionDrivers {
     component: (customId, how = {}) => {
       const { stored, part } = findShown(state, customId, how);
       const chosen = selects.has(part['type']) ? { values: how.values ?? [] } : {};
-      const data = { custom_id: customId, component_type: part['type'], id: whole(part['id']), ...chosen };
+      const data = {
+        custom_id: how.forged ?? customId,
+        component_type: part['type'],
+        id: whole(part['id']),
+        ...chosen,
+      };
       return send({ type: 3, data, source: stored }, { channelId: stored.channelId, ...how });
     },
     contextMenu: (command, target, how = {}) => {

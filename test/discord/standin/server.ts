@@ -46,6 +46,8 @@ export interface StandIn extends Records, InteractionDrivers, MessageDrivers {
   ) => Fault;
   /** The next `times` requests that match are served, but their answers never arrive: the connection is cut. */
   readonly loseNext: (matcher: Matcher, times?: number) => Fault;
+  /** A message as it stands now. */
+  readonly messageNow: (id: unknown) => Json | undefined;
   readonly dropGateway: Gateway['drop'];
   /** Waits until `find` gives something, looking after everything the bot does. */
   readonly until: <T>(find: () => T | undefined, what: string) => Promise<T>;
@@ -128,6 +130,7 @@ export async function startStandIn(options: StandInOptions = {}): Promise<StandI
       state.faults.push(fault);
       return fault;
     },
+    messageNow: (id) => state.messages.get(String(id))?.wire,
     dropGateway: (how, what) => gateway.drop(how, what),
     until: (find, what) => until(state, find, what),
     close: async () => {

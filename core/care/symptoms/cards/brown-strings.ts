@@ -43,9 +43,11 @@ export const brownStrings: SymptomCard = {
   steps: [
     'Suck it out in the evening, with gloves, and run fresh carbon.',
     'Have it looked at under a microscope before you choose a method.',
-    'Keep people and pets away from spray and drying slime.',
   ],
-  never: ['No big water changes.', 'No bare hands and no splashing: some kinds are toxic.'],
+  never: [
+    'No bare hands, no splashing; people and pets away from spray and drying slime: some kinds are toxic.',
+    'No big water changes.',
+  ],
   stop: 'Snails or fish die, or any person feels ill (/urgent what:person hurt).',
   published: [`Ostreopsis carries toxins, in the air too (${readIn('Accoroni2016')})`],
   sources: ['practice'],

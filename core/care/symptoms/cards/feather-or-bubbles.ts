@@ -18,12 +18,15 @@ export const featherOrBubbles: SymptomCard = {
   ],
   first: 'Take the rock out and pick it off outside the tank.',
   steps: [
-    'Zoanthids on that rock? Gloves and eye protection, keep it wet, no scrubbing: some hold palytoxin.',
     'Lift bubbles off whole, with their foot.',
     'Rinse the rock in tank water before it goes back.',
     'Look every week for what grows again.',
   ],
-  never: ['Do not burst bubbles in the tank.', 'Do not guess a medicine against it.'],
+  never: [
+    'Zoanthids on that rock? Gloves and eye protection, keep it wet, no scrubbing: some hold palytoxin.',
+    'Do not burst bubbles in the tank.',
+    'Do not guess a medicine against it.',
+  ],
   stop: 'Before any medicine: ask a vet who knows fish, or experienced keepers.',
   sources: ['practice'],
 };

@@ -39,7 +39,7 @@ export const fishSwimsOddly: SymptomCard = {
     'Move the surface more now, and read temperature, salinity and ammonia; leave the fish in the tank for now.',
   steps: [
     'Several at once, or gasping: that is the water. Do not wait (/urgent what:oxygen loss).',
-    'Light down, pump intakes guarded; a mesh box in gentle flow where others pick at it or the flow throws it about.',
+    'Light down, pump intakes guarded; a mesh box in gentle flow if others pick at it or flow throws it about.',
     'Food within its reach, little at a time. Count its breaths and film it: vets see more than words say.',
   ],
   never: ['No medicine, no bath in fresh water, and no needle into a swollen belly.'],

@@ -29,9 +29,9 @@ export const flatBrownWorms: SymptomCard = {
   steps: [
     'Dip and look over new corals before they go in.',
     'Suck out again every few days: numbers fall.',
-    'A treatment only with a plan: dying acoels can release toxins.',
+    'A treatment only with a plan.',
   ],
-  never: ['Do not treat a heavy bloom without carbon and water ready.'],
+  never: ['Do not treat a heavy bloom without carbon and water ready: dying acoels can release toxins.'],
   stop: 'A heavy bloom: ask experienced keepers before you treat.',
   published: [
     `acoels eat coral slime, shade, and tissue loss is recorded (${readIn('HoeksemaFarenzena2012')})`,

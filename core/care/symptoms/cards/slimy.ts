@@ -11,7 +11,7 @@ export const slimy: SymptomCard = {
     },
     fed: {
       name: 'food or amino acids just given',
-      why: 'many slime and put out long threads, the gut outside the mouth, while they feed: over within hours',
+      why: 'many slime and put out threads (gut outside the mouth) to feed: over in hours',
       signs: ['fed'],
       first:
         'Give half as much or less often, and look the next morning: threads after food mostly go within hours.',
@@ -49,7 +49,7 @@ export const slimy: SymptomCard = {
   ],
   first: 'Leave it alone if it was just moved; give it gentle, steady flow.',
   steps: [
-    'Threads only after food or amino acids, gone by the next morning: give half as much, or less often, and see whether it stops.',
+    'Threads only after food or amino acids, gone next morning: give half or less often, and see if it stops.',
     'Many corals: fresh carbon and a modest, matched water change.',
     'Look at what was new in the room and on the tank.',
   ],

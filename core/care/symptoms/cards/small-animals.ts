@@ -7,7 +7,7 @@ export const smallAnimals: SymptomCard = {
   causes: {
     pods: {
       name: 'copepods, amphipods or small shrimps',
-      why: 'harmless and food for fish: tiny, quick, on glass and rock, mostly at night',
+      why: 'harmless, food for fish: tiny, quick, on glass and rock at night',
     },
     bristle: {
       name: 'bristle worms',
@@ -43,13 +43,13 @@ export const smallAnimals: SymptomCard = {
   ],
   first: 'Leave it for now: most small animals that nobody put in are harmless or useful.',
   steps: [
-    'Never touch bristles with bare fingers: gloves or tweezers. Bristles in the skin that swell or hurt more: a doctor.',
     'Very many of them means leftovers: feed less and clean the sand.',
-    'Take a clear photo by white light, and one at night, and show it to experienced keepers before anything is killed.',
+    'A clear photo by white light, and one at night: show experienced keepers before anything is killed.',
     'Worms or bugs on a coral that gets worse: then look for bites, eggs and pale spots there.',
   ],
   never: [
-    'Do not dose anything into the tank against it: it kills shrimps and snails too, and the dead foul the water.',
+    'Never touch bristles bare-handed: gloves or tweezers. In the skin, swelling or hurting more: a doctor.',
+    'Dose nothing against it: that kills shrimps and snails too, and the dead foul the water.',
     'Do not pull worms off rock by hand.',
   ],
   stop: 'It is not urgent. Ask with a photo if a coral is eaten.',

@@ -51,7 +51,7 @@ export const surfaceFilm: SymptomCard = {
   ],
   first: 'Turn a pump up at the surface until it ripples: a film keeps oxygen out.',
   steps: [
-    'Draw the film off: see that the overflow skims, or lay kitchen paper without print or scent on it for a moment and lift it off.',
+    'Draw the film off: the overflow must skim, or lay plain kitchen paper (no print, no scent) on it and lift it.',
     'Feed a little less, clean the skimmer cup, look for something dead, and test ammonia.',
     'Fresh carbon if anything may have got in. Rinse hands and arms without soap before they go in.',
   ],

@@ -7,7 +7,7 @@ export const whiteSpots: SymptomCard = {
   causes: {
     bites: {
       name: 'bites of a fish, crab or shrimp',
-      why: 'ragged marks; small shrimps such as peppermint shrimps feed at night and hide by day',
+      why: 'ragged marks; small shrimps, peppermint shrimps too, feed at night',
       signs: ['new animal', 'animal at it'],
       first:
         'Part the animal you suspect from the coral for a week, or cover the coral with a basket: do new marks come?',

@@ -1,5 +1,5 @@
 import { PALYTOXIN_BASIS } from '../../hurt/palytoxin.ts';
-import { palytoxinCaution } from '../../../corals/cautions.ts';
+import { palytoxinLines } from '../../../corals/cautions.ts';
 import type { SymptomCard } from '../card.ts';
 
 export const zoanthidsShut: SymptomCard = {
@@ -11,7 +11,7 @@ export const zoanthidsShut: SymptomCard = {
     pox: { name: 'pale bumps on the stalks', why: 'seen on new ones, cause not known', signs: ['new coral'] },
     picked: {
       name: 'an animal that picks at them',
-      why: 'a shrimp, crab or fish keeps them shut, often at night; hungry peppermint shrimps do',
+      why: 'a shrimp, crab or fish keeps them shut, often at night; peppermint shrimps do',
       signs: ['new animal', 'animal at it'],
       first:
         'Watch them after dark with a dim red light for the animal; cover them with a basket for three days and compare.',
@@ -45,9 +45,9 @@ export const zoanthidsShut: SymptomCard = {
     'Swish the rock gently in a tub of tank water, and a dip made for corals by its own label.',
     'Pick algae off by hand, under water.',
     'Test salinity and alkalinity.',
-    'Look after dark with a dim red light for a shrimp or crab on them; shade one colony for three days and compare.',
+    'Look after dark with a dim red light for a shrimp or crab on them; shade one colony three days and compare.',
   ],
-  never: [`${palytoxinCaution.text}.`],
+  never: palytoxinLines(),
   stop: 'Any odd feeling in a person (metallic taste, numbness, fever, cough): stop, /urgent what:person hurt.',
   published: [PALYTOXIN_BASIS],
   sources: ['practice'],

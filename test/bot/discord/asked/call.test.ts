@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { callId, callLine, readCallId, typedInput } from '../../../../bot/discord/asked/call.ts';
+import { callId, readCallId, typedInput } from '../../../../bot/discord/asked/call.ts';
 import { demoCommands } from '../demo.ts';
 
 const call = { command: 'dose amount', input: { of: 'calcium', share: '50 %' } };
@@ -24,19 +24,19 @@ describe('custom ids', () => {
     );
   });
 
-  it('are left out beyond 100 characters', () => {
-    expect(callId({ command: 'x', input: { a: 'y'.repeat(92) } })).toHaveLength(100);
-    expect(callId({ command: 'x', input: { a: 'y'.repeat(93) } })).toBeUndefined();
+  it('are held under a short id beyond 100 characters, and left out where nothing can be held', () => {
+    const held: unknown[] = [];
+    const hold = (each: unknown): string => `h${held.push(each)}`;
+    expect(callId({ command: 'x', input: { a: 'y'.repeat(92) } }, hold)).toHaveLength(100);
+    expect(held).toEqual([]);
+    const long = { command: 'x', input: { a: 'y'.repeat(93) } };
+    expect(callId(long, hold)).toBe('held:h1');
+    expect(held).toEqual([long]);
+    expect(callId(long)).toBeUndefined();
   });
 
   it.each(['', 'other', 'run:x', 'run:x?a', 'run:x?a=%', 'run:x?a=b=c'])('"%s" is none of ours', (id) => {
     expect(readCallId(id)).toBeUndefined();
-  });
-});
-
-describe('callLine', () => {
-  it('is what a member would type', () => {
-    expect(callLine(call)).toBe('/dose amount of:calcium share:50 %');
   });
 });
 

@@ -7,6 +7,7 @@ import { createBot } from '../../../../bot/discord/client.ts';
 import { reminderLoop } from '../../../../bot/discord/letters/reminders.ts';
 import { openLog } from '../../../../bot/log.ts';
 import { openStore, type Store } from '../../../../bot/store/open.ts';
+import type { Command } from '../../../../commands/command.ts';
 import type { Plan, Reminder } from '../../../../commands/reminder.ts';
 import { instantOf } from '../../../../core/schedule/zone.ts';
 import { startStandIn, type StandIn } from '../../../discord/standin/server.ts';
@@ -34,7 +35,7 @@ export interface LetterRoom {
   readonly close: () => Promise<void>;
 }
 
-export async function openLetterRoom(): Promise<LetterRoom> {
+export async function openLetterRoom(commands: readonly Command[] = demoCommands): Promise<LetterRoom> {
   const folder = mkdtempSync(join(tmpdir(), 'letters-'));
   const file = join(folder, 'sumpside.sqlite');
   const clock = new FakeClock(instantOf('2026-01-05 08:59', 'UTC'), untilIdle);
@@ -64,9 +65,9 @@ export async function openLetterRoom(): Promise<LetterRoom> {
       isOpen = true;
       const { apiBase, token } = standIn;
       const logger = openLog('debug', { write: (line) => void log.push(line) });
-      const { due, keepFor } = store;
-      const loop = reminderLoop({ token, apiBase, log: logger, due, keepFor }, clock);
-      const desk = deskOf(store, { commands: demoCommands, ask: demoAsk, log: logger });
+      const { due } = store;
+      const desk = deskOf(store, { commands, ask: demoAsk, log: logger, nowMs: clock.nowMs });
+      const loop = reminderLoop({ ...desk, token, apiBase, due }, clock);
       const bot = createBot({ ...desk, token, apiBase, loop, onRefused: () => undefined });
       bots.push(bot);
       await bot.start();

@@ -2,7 +2,6 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { createBot } from '../../../../bot/discord/client.ts';
 import { reminderLoop } from '../../../../bot/discord/letters/reminders.ts';
-import { openLog } from '../../../../bot/log.ts';
 import { openStore } from '../../../../bot/store/open.ts';
 import { mostInASecond } from '../../../discord/standin/rate.ts';
 import { startStandIn } from '../../../discord/standin/server.ts';
@@ -27,10 +26,9 @@ describe('a burst', () => {
       store.keepFor(idOf(index % people)).addReminder(whole, { nextMs: nowMs });
     }
     const { apiBase, token } = standIn;
-    const log = openLog('silent');
-    const { due, keepFor } = store;
-    const loop = reminderLoop({ token, apiBase, log, due, keepFor });
+    const { due } = store;
     const desk = deskOf(store, { commands: demoCommands, ask: demoAsk });
+    const loop = reminderLoop({ ...desk, token, apiBase, due });
     const bot = createBot({ ...desk, token, apiBase, loop, onRefused: () => undefined });
     await bot.start();
     const asked: Promise<{ elapsedMs: number }>[] = [];

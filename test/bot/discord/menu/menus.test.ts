@@ -60,9 +60,9 @@ describe('a menu on a message', () => {
     expect(dosed.text).toContain('per 100 L');
     const checked = await chosen(readings, written('alk 8.1 ca 420'));
     for (const { text } of [dosed, checked]) expect(text).not.toMatch(/Pantry|Tide|251|91\.3/);
+    expect([keeper, second].map((id) => JSON.stringify(club.store.keepFor(id).exportAll()))).toEqual(before);
     const mention = await club.standIn.mention('and with baking soda?', { userId: second }).reply;
     expect(mention.text).not.toMatch(/6\.9|8\.6/);
-    expect([keeper, second].map((id) => JSON.stringify(club.store.keepFor(id).exportAll()))).toEqual(before);
     expect(club.log.join('')).not.toMatch(/soda|alk/);
   });
 

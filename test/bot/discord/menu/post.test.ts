@@ -63,6 +63,7 @@ describe('the button that posts', () => {
   it('works once', async () => {
     const { reply } = await chosen();
     await press(reply);
+    clockMs += 3000;
     expect((await press(reply)).text).toContain('no longer here to be posted');
     expect(sentTo(chat)).toHaveLength(1);
   });
@@ -163,6 +164,7 @@ describe('no button, and one line that says why,', () => {
     expect((await press(reply)).text).toContain('Not posted: in this channel I answer for your eyes only');
     expect(sentTo(chat)).toEqual([]);
     openIn();
+    clockMs += 3000;
     expect((await press(reply)).text).toContain('Posted as a reply');
   });
 });

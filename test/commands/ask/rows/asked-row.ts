@@ -27,16 +27,7 @@ export function answered(rows: readonly Row[], kind: Kind, text: string, context
   return given;
 }
 
-/** All of an answer that is read, for what must be in it somewhere. */
-export function textOf({ headline, read, facts, steps, cautions }: Answer): string {
-  return [
-    headline,
-    ...read,
-    ...facts.map(({ label, value }) => `${label}: ${value}`),
-    ...steps,
-    ...cautions,
-  ].join('\n');
-}
+export { textOf } from '../../text.ts';
 
 /** The first number before a unit in a text. */
 export function number(text: string, unit: string): number {

@@ -62,7 +62,7 @@ describe('what the guide says', () => {
     ));
 
   it('keeps the palytoxin caution of zoanthids that are dipped', () =>
-    expect(rowAnswer(rows, 'acclimate-dip', 'should i dip my new zoas')?.cautions[0]).toMatch(/palytoxin/));
+    expect(rowAnswer(rows, 'acclimate-dip', 'should i dip my new zoas')?.dangers[0]).toMatch(/palytoxin/));
 
   it.each([
     ['coral-place', 'where do i put this one', /Which coral/],

@@ -20,7 +20,7 @@ describe('how much light a coral wants', () => {
     ],
     [
       'my wild torch, the lamp at 60% reads 180 par, how much light does it need',
-      /^Torch coral, a new piece: .*180 PAR/,
+      /^Torch coral: Too bright to begin with .*180 PAR/,
     ],
     ['no par meter, cheap led, how much light for zoas', /^Begin at 40 %\. A weak lamp/],
   ])('%s', (text, pattern) => expect(headline('coral-light', text)).toMatch(pattern));
@@ -34,7 +34,7 @@ describe('how much light a coral wants', () => {
     expect(askedBack(coralLightRows, 'coral-light', 'what par do sps like')).toBeUndefined());
 
   it('keeps the caution of palytoxin', () =>
-    expect(rowAnswer(coralLightRows, 'coral-light', 'what light for palys')?.cautions.join(' ')).toMatch(
+    expect(rowAnswer(coralLightRows, 'coral-light', 'what light for palys')?.dangers.join(' ')).toMatch(
       /palytoxin/,
     ));
 });

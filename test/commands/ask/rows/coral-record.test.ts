@@ -10,7 +10,8 @@ function withTorch(): Person {
 }
 
 function told({ keep }: Person, text: string): string | undefined {
-  return rowAnswer(coralRecordRows, 'coral-record', text, { nowMs: NOW_MS, keep })?.headline;
+  const given = rowAnswer(coralRecordRows, 'coral-record', text, { nowMs: NOW_MS, keep });
+  return given && [given.headline, ...given.facts.map(({ label, value }) => `${label}: ${value}`)].join(' ');
 }
 
 function kept({ keep }: Person): readonly string[] {
@@ -63,8 +64,8 @@ describe('what happens to my corals', () => {
     ['sold the duncan', 'coral remove', undefined],
   ] as const)('where others read it says how: %s', (text, command, ask) => {
     const given = rowAnswer(coralRecordRows, 'coral-record', text);
-    expect(given?.headline).toContain(`/${command}`);
-    expect(given?.headline).toContain('direct message');
+    expect(given?.steps[0]).toContain(`/${command}`);
+    expect(given?.steps[0]).toContain('direct message');
     expect(given?.next[0]).toMatchObject({ command, ...(ask === undefined ? {} : { ask }) });
   });
 

@@ -37,7 +37,7 @@ describe('how much to dose', () => {
   });
 
   it('answers what else was said of the dose', () => {
-    expect(amount('raise alk from 7 to 8 in 200 L with soda ash all at once').cautions[0]).toContain(
+    expect(amount('raise alk from 7 to 8 in 200 L with soda ash all at once').dangers.join()).toContain(
       'Not all at once',
     );
     expect(textOf(amount('alk 7.5 to 8.5 in 300 litres, baking soda, my buddy uses 2 tsp'))).toContain(

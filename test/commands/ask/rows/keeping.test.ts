@@ -17,7 +17,7 @@ describe('a tank that is cycling', () => {
       'Not stuck: on day 12',
     ],
     ['5 weeks of cycling, ammonia 1, nitrite 5', 'Slow: by day 35'],
-    ['new tank, ammonia 1, nitrite 5', 'One test cannot tell whether they fall'],
+    ['new tank, ammonia 1, nitrite 5', 'the middle of a cycle'],
     ['day 3 ammonia 2 nitrite 0, day 9 ammonia 3 nitrite 0', 'ammonia is not falling'],
     ['day 3 ammonia 4 nitrite 0, day 9 ammonia 1 nitrite 2, day 15 ammonia 0 nitrite 0.5', 'Nearly there'],
     ['what is the cycle', primer('cycle').headline],
@@ -25,13 +25,16 @@ describe('a tank that is cycling', () => {
     expect(keep('cycle', text)?.headline).toContain(words);
   });
 
+  test('one test is said to tell nothing of rise or fall', () =>
+    expect(keep('cycle', 'new tank, ammonia 1, nitrite 5')?.cautions[0]).toMatch(/^One test cannot tell/));
+
   test('every test is a line, and nitrate beside nitrite is not trusted', () => {
     const given = keep(
       'cycle',
       'new tank: ammonia 1 nitrite 5 nitrate 80, then ammonia 0 nitrite 2 nitrate 40',
     );
     expect(given?.table?.rows).toHaveLength(2);
-    expect(given?.facts[0]?.value).toContain('do not trust it while nitrite shows');
+    expect(given?.facts[0]?.value).toContain('do not trust it: nitrite makes nitrate kits read far too high');
   });
 
   test('ammonia with animals in is an emergency a tap away', () => {

@@ -15,8 +15,9 @@ describe('limewater in the top-off', () => {
   // 2.5 L of 1.504 g/L: 101.5 meq in 180 L = 0.564 meq/L = 1.58 dKH (Bates et al. 1956).
   it('takes a bare evaporation in the unit of the vessel', () => {
     const text = 'kalkwasser in my 12 l top-off barrel, tank drinks 2.5 a day out of 180. how many tsp';
-    const headline = rowAnswer(solutionRows, 'limewater', text)?.headline ?? '';
-    expect(headline).toMatch(/12 L of limewater.*5\.2 to 8 level teaspoons.*1\.58 dKH.*in 180 L/);
+    const given = rowAnswer(solutionRows, 'limewater', text);
+    expect(given?.headline).toMatch(/12 L of limewater.*5\.2 to 8 level teaspoons/);
+    expect(given?.facts[0]?.value).toMatch(/1\.58 dKH.*in 180 L/);
   });
 });
 

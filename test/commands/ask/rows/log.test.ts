@@ -65,7 +65,7 @@ describe('where others read', () => {
     ['show me my alk trend', { command: 'log trend', input: { of: 'alkalinity' } }],
   ] as const)('a button does it, and nothing is done: %s', (text, button) => {
     const given = rowAnswer(logRows, 'log', text);
-    expect(given?.headline).toContain('direct message');
+    expect(given?.steps[0]).toContain('direct message');
     expect(given?.next[0]).toMatchObject(button);
   });
 });

@@ -37,9 +37,9 @@ describe('a reading in range that came there fast', () => {
     'after [last month](moment), [30 degrees](was temperature), she is at [25.6](now temperature). should i be chasing something',
     'ph [7.9](now pH) morning [8.2](now pH) evening ok?',
   ])('is fine where it took long or swings as usual: %s', (marked) => {
-    const { headline, read } = answerTo('readings-ok', marked);
+    const { headline, unused } = answerTo('readings-ok', marked);
     expect(headline).toMatch(/^All of it is in the usual range/);
-    expect(read.join()).not.toMatch(/not used/);
+    expect(unused).toEqual([]);
   });
 });
 
@@ -97,7 +97,7 @@ describe('other classes of a judged number', () => {
   it('keeps a reading under the time told beside it', () => {
     const told =
       '[Seven months ago](moment) I lost a tank. Log [this morning](moment) alk [8.6](now alkalinity)';
-    expect(first('log', told)).toMatch(/at:this morning/);
+    expect(answerTo('log', told).steps[0]).toMatch(/at:this morning/);
   });
 
   it('offers to keep the tank that is told of', () => {

@@ -119,7 +119,7 @@ describe('where others read', () => {
   ] as const)('%s', (text, command, headline) => {
     const given = rowAnswer(remindRows, 'remind', text);
     expect(given?.headline).toMatch(headline);
-    expect(given?.headline).toContain('direct message');
+    expect(`${given?.headline} ${given?.steps.join()}`).toContain('direct message');
     expect(given?.next[0]?.command).toBe(command);
   });
 

@@ -33,7 +33,7 @@ describe('medicine', () => {
   test('peroxide: no amount, and the safer way', () => {
     const given = safe('medicine', 'how much peroxide for bryopsis in 40 gal');
     expect(given?.headline).toContain('I work out no amount of peroxide');
-    expect(given?.cautions.join(' ')).toContain('Never on zoanthids');
+    expect(given?.dangers.join(' ')).toContain('Never on zoanthids');
   });
 
   test('a disinfectant is for no tank', () => {
@@ -95,7 +95,7 @@ test.each([
 ])('the end of an animal is a vet’s work: %s', (text) => {
   const given = safe('euthanasia', text);
   expect(given?.headline).toBe(urgentCard('dying animal').first);
-  expect(given?.cautions.join(' ')).toContain('No clove oil');
+  expect(given?.dangers.join(' ')).toContain('No clove oil');
 });
 
 describe('whether it is safe to handle, beside chemicals and animals (common practice, no source)', () => {

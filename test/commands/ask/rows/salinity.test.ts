@@ -57,7 +57,7 @@ describe('salinity', () => {
     const text = 'raise 30.2 ppt to 35 in 240 L with a fresh batch at 34';
     const given = salinity('salinity-adjust', text);
     expect(given.headline).toContain('salt water mixed to 40 ppt');
-    expect(given.read).toContain('not used: 34, since water of it would not bring the tank there');
+    expect(given.unused).toContain('34 (water of it would not bring the tank there)');
   });
 
   // 35 x 266 / 252 = 36.94; the water that went weighs less than sea water, so 36.9.

@@ -35,7 +35,7 @@ describe('something looks wrong', () => {
 
   test('a coral that may hold a poison has its caution first', () => {
     const given = rowAnswer(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
-    expect(given?.cautions[0]).toContain('palytoxin');
+    expect(given?.dangers[0]).toContain('palytoxin');
   });
 
   test('readings said beside it are judged and count as signs', () => {
@@ -100,12 +100,12 @@ describe('something looks wrong', () => {
   test('an age that was told is not asked for', () => {
     const given = rowAnswer(symptomRows, 'algae-pest', 'brown dust over everything, tank is 5 weeks old');
     expect(given?.read).toContain('How old is the tank? under three months');
-    expect(given?.steps.at(-1)).toMatch(/How does it sit/);
+    expect(given?.facts[2]).toMatchObject({ value: expect.stringMatching(/How does it sit/) });
   });
 
   test('the caution of palytoxin stands there once', () => {
     const given = rowAnswer(symptomRows, 'coral-symptom', 'my zoas have been shut for 4 days');
-    expect(given?.cautions.filter((text) => text.includes('palytoxin'))).toHaveLength(1);
+    expect(given?.dangers.filter((text) => text.includes('May hold palytoxin'))).toHaveLength(1);
   });
 
   // Torch and flowerpot coral: 75 to 200 PAR (common practice, core/corals).

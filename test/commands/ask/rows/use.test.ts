@@ -84,8 +84,10 @@ describe('the dose of each day', () => {
   // 0.1 dKH in 50 L is 1.783 mmol/L... 0.945 g Na2CO3 per 10 L and dKH: 0.0945 g in 1 mL, 189 g in 2 L; of NaHCO3 150 g/L.
   it('of a bottle to be made: each powder that can be', () => {
     const text = 'i want a 2 l jug of stock where 1 ml raises 50 l by 0.1 dkh, how many g';
-    const { headline } = answered(solutionRows, 'solution', text);
-    expect(headline).toMatch(/sodium bicarbonate cannot be that strong.* 189 g of sodium carbonate/);
+    const { facts } = answered(solutionRows, 'solution', text);
+    expect(facts.map(({ value }) => value).join(' ')).toMatch(
+      /sodium bicarbonate cannot be that strong.* 189 g of sodium carbonate/,
+    );
   });
 
   it('takes a powder weighed into the stock for no dose', () => {

@@ -1,0 +1,23 @@
+/** What is typed into a club's chat in a week: a typical answer each. */
+export const typical = [
+  'raise alk 7.2 to 8.4 in 75 gal with soda ash',
+  'ca 360 want 430, 180 litres, calcium chloride',
+  'nitrate 80, 55g, 20% a week, how many to 10',
+  'refract says 1.030, 55 gal, want 1.026',
+  'salt for 25 l at 35, grams',
+  'swing arm says 1.023, refractometer 1.026, which is right',
+  'alk 8.1 ca 415 mag 1290 no3 12 po4 .09, anything look off',
+  'power is out since 6, 90 gallon, what do i do',
+  'my torch closed up and has brown slime on it',
+  'got squirted in the eye by my zoas',
+  'heater stuck on, tank at 31',
+  'can a torch and a hammer sit next to each other? got 4 inches between',
+  'where do i put an elegance coral',
+  'got a wild torch, meter says 200 par where it sits, too much?',
+  'which coral for a beginner, low flow',
+  'does 2 g of pellets a day raise my nitrate? 75 gal',
+  'how long till my tank is cycled, ammonia 0.5 nitrite 2',
+  'is it true that you have to change 20% every week',
+  '/convert amount:180 ppm of:alkalinity',
+  '/coral about coral:torch',
+] as const;
