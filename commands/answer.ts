@@ -54,6 +54,8 @@ export interface Answer {
   readonly isMenu?: boolean;
   /** Rows under a head, for lists of readings. */
   readonly table?: Table;
+  /** The table is what was asked for: it stands before facts. */
+  readonly isTableFirst?: boolean;
   readonly picture?: Picture;
   /** A text file for the asker alone. */
   readonly file?: TextFile;

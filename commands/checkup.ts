@@ -35,7 +35,9 @@ export const checkupCommand = defineCommand({
   run: (input, context): Answer => {
     const tank = tankFor(input.tank, input.readings, context);
     const checked = input.readings === undefined ? fromLog(tank, context) : fromLine(input.readings, tank);
-    return input.plan === true ? { ...checked, table: planTable(tank, context.nowMs) } : checked;
+    return input.plan === true
+      ? { ...checked, table: planTable(tank, context.nowMs), isTableFirst: true }
+      : checked;
   },
 });
 

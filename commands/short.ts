@@ -1,6 +1,6 @@
 import { sources } from '../core/sources.ts';
 import type { Answer, Fact, NextAction, Table } from './answer.ts';
-import { fitted } from './short/fitted.ts';
+import { fitted, pageSize } from './short/fitted.ts';
 import { shortLimits } from './short/limits.ts';
 import { narrowed } from './short/narrowed.ts';
 import { leftWords, readLine, restsOn } from './short/said.ts';
@@ -16,38 +16,39 @@ export interface Short {
   readonly read: string;
   readonly restsOn: string;
   readonly next: readonly NextAction[];
-  /** What only the long form has; empty where that is nothing. */
+  /** Steps and lines that only the long form has; empty where there are none. */
   readonly left: string;
   readonly pages: number;
 }
 
-/** The short form of an answer; of a list the page asked for, the first being 1. */
-export function shortForm(given: Answer, page = 1): Short {
-  const { headline, facts, steps, table, isList = false, isMenu = false } = given;
+/** The short form of an answer; of a list the page asked for, the first being 1. Tables have at most so many columns. */
+export function shortForm(given: Answer, page = 1, columns: number = shortLimits.tableColumns): Short {
+  const { headline, facts, steps, table, isTableFirst = false, isList = false, isMenu = false } = given;
   const must = {
     headline,
     dangers: merged(given.dangers),
     read: readLine(given),
     restsOn: restsOn(given.sources.map((code) => sources[code])),
   };
-  const isTable = table !== undefined && (facts.length <= 1 || page > 1);
-  const from = (page - 1) * shortLimits.page;
-  const to = from + shortLimits.page;
-  const fit = fitted(isList ? { ...given, facts: [] } : given, lengthOf(must));
+  const isTable = table !== undefined && (isTableFirst || facts.length <= 1 || page > 1);
+  const size = isList ? pageSize(facts) : shortLimits.page;
+  const [from, to] = [(page - 1) * size, page * size];
+  const hasNoFacts = isList || isTableFirst;
+  const fit = fitted(hasNoFacts ? { ...given, facts: [] } : given, lengthOf(must));
   const shown = isList ? facts.slice(from, to) : facts.slice(0, page > 1 ? 0 : fit.facts);
   const listed = Math.max(isList ? facts.length : 0, isTable ? table.rows.length : 0);
   return {
     ...must,
     facts: shown,
-    table: isTable ? narrowed({ ...table, rows: table.rows.slice(from, to) }) : undefined,
+    table: isTable ? narrowed({ ...table, rows: table.rows.slice(from, to) }, columns) : undefined,
     steps: page > 1 ? [] : steps.slice(0, fit.steps),
     next: given.next.slice(0, isMenu || given.tone === 'question' ? shortLimits.choices : shortLimits.next),
-    left: leftWords(given, {
+    left: leftWords({
       facts: isList ? 0 : facts.length - fit.facts,
       steps: steps.length - fit.steps,
-      isTable: table !== undefined && facts.length > 1,
+      isTable: table !== undefined && !isTable,
     }),
-    pages: Math.max(1, Math.ceil(listed / shortLimits.page)),
+    pages: Math.max(1, Math.ceil(listed / size)),
   };
 }
 

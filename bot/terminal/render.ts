@@ -31,7 +31,7 @@ export function renderShort(
     next,
     left,
     pages,
-  } = shortForm(answer, at);
+  } = shortForm(answer, at, Infinity);
   return page([
     ...noted(answer, style),
     ...strong(wrap(headline, style.width), style),
@@ -45,12 +45,18 @@ export function renderShort(
         ...(read === '' ? [] : [`Read: ${read}.`]),
         ...(restsOn === '' ? [] : [`Rests on: ${restsOn}.`]),
         ...(pages > 1 ? [`Page ${at} of ${pages}: type more.`] : []),
-        ...(left === '' ? [] : [`Type why for ${left}.`]),
+        ...(left === '' && !hasWorking(answer)
+          ? []
+          : [`Type why for ${left === '' ? 'the working' : left}.`]),
       ],
       style,
     ),
     ...nextSteps(next, style),
   ]);
+}
+
+function hasWorking({ working, cautions, sources }: Answer): boolean {
+  return working.length + cautions.length + sources.length > 0;
 }
 
 export function tabled(facts: readonly Fact[], rows: Table | undefined, style: Style): string[] {

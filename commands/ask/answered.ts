@@ -69,7 +69,10 @@ export function answered(frame: Frame, about: About): Given | undefined {
     return { ...given, answer: nearest(perhaps, unclearDangers([frame.kind])) };
   if (done === undefined)
     return need === undefined ? undefined : { ...waiting, answer: asking(need, whole, frame) };
-  const left = row.keepsAll === true ? [] : notUsed(frame, row.uses);
+  const left =
+    row.keepsAll === true
+      ? []
+      : notUsed(frame, row.uses).filter((text) => done.echo?.includes(`:${text}`) !== true);
   const all = { read: [...read, ...done.read], unused: [...done.unused, ...left] };
   const next = [...perhaps.slice(0, 2), ...done.next];
   return { ...given, answer: guarded(frame, { ...done, ...all, next }), isFilled };

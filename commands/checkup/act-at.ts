@@ -32,6 +32,7 @@ export function actAtAnswer(id: ParameterId, said: number | undefined, given: An
     `${name}: ${aim}; ${alone}`,
     `${name}: ${alone}`,
     `${alone.charAt(0).toUpperCase()}${alone.slice(1)}`,
+    then === '' ? `${name}: ${emergency}.` : then.trim(),
   );
   const cards = sides.flatMap((side) => levelCard(id, side) ?? []);
   return {

@@ -14,13 +14,19 @@ export function withFirst(page: Answer, entry: CoralEntry, lines: readonly Fact[
     return { first, more: more === '' ? [] : [{ label: `more on ${label}`, value: more }] };
   });
   const others = aboutLines(entry).filter(({ label }) => !lines.some((line) => line.label === label));
+  const heads = broken.map(({ first }) => first.replace(/[.]$/, ''));
+  const withHeads = (count: number): string =>
+    `${entry.names.common[0]}, ${heads.slice(0, count).join('. ')}.`;
+  const fits = heads.findLastIndex((_, at) => withHeads(at + 1).length <= shortLimits.headline) + 1;
+  const shown = Math.max(1, fits);
   return {
     ...page,
-    headline: `${entry.names.common[0]}, ${broken
-      .map(({ first }) => first)
-      .join('. ')
-      .replace(/[.]$/, '')}.`,
-    facts: [...broken.flatMap(({ more }) => more), ...shortFirst(others)],
+    headline: withHeads(shown),
+    facts: [
+      ...broken.slice(0, shown).flatMap(({ more }) => more),
+      ...lines.slice(shown),
+      ...shortFirst(others),
+    ],
   };
 }
 

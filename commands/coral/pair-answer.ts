@@ -32,7 +32,7 @@ export function pairAnswer(one: NamedCoral, other: NamedCoral, gap?: Gap): Answe
     ]),
     steps: [
       ...(spreads === undefined || !isSoft(spreads) ? [] : [matStep(spreads)]),
-      'Measure from the tips at full stretch, at night with a dim torch, not from skeleton to skeleton.',
+      'Measure from the tips at full stretch, at night by a dim torch, not from the skeletons: both inflate and grow.',
       'Leave half as much again on the side the water goes to: sweepers travel with the flow.',
       'One side draws back, loses tissue or has whitish strings on it: move them apart the same day.',
       ...(worst.a.group === 'anemone' || worst.b.group === 'anemone'

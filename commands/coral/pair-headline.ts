@@ -2,6 +2,7 @@ import type { PairEffect } from '../../core/corals/pair-rules.ts';
 import type { PairNeed } from '../../core/corals/reach.ts';
 import { cmAndInches } from '../../core/corals/say.ts';
 import { isSoft } from '../../core/corals/spreading.ts';
+import { fittingHeadline } from '../fitting.ts';
 import type { Gap } from './gap.ts';
 import type { Pair } from './pair-worst.ts';
 
@@ -29,9 +30,13 @@ export function pairHeadline(
       ? `Perhaps: give ${pair} ${room} or more, and watch them at night.`
       : `I know of nothing against ${pair} side by side; leave room to grow.`;
   }
+  const enough = `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}`;
   if (gap.cm < moveBelowCm)
     return `Too close: ${pair} want ${room} or more at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
   return gap.cm < watchBelowCm
     ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach or grow over.`
-    : `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}${watchBelowCm > 0 ? `, who want ${room}` : ''}. Watch the first nights.`;
+    : fittingHeadline(
+        `${enough}${watchBelowCm > 0 ? `, who want ${room}` : ''}. Watch the first nights.`,
+        `${enough}. Watch the first nights.`,
+      );
 }

@@ -64,7 +64,7 @@ function adviceOf(of: Judged): string {
   const starts = of.map(({ entry }) => lightFor(entry, 'unknown').startPpfd);
   const [least, most] = [Math.min(...starts), Math.max(...starts)];
   const near = least === most ? `${least}` : `${least} to ${most}`;
-  return `a new piece begins near ${near} PAR; one that has long opened here stays.`;
+  return `a new piece begins near ${near} PAR; one long open here stays.`;
 }
 
 function startCase(word: string): string {

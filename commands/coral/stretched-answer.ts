@@ -47,7 +47,7 @@ export function stretchedAnswer(named: NamedCoral, reading: SaidPar | undefined)
     ],
     steps: [
       ...(judged === undefined
-        ? ['First a PAR reading at its spot: shade from a rock and low flow look the same.']
+        ? ['First a PAR reading at its spot and a photo by white light: shade and low flow look the same.']
         : sentencesOf(judged.advice)),
       'Move it up one step (sand, low rock, middle) and leave it one to two weeks at each.',
       'Or leave it and brighten the lamp by about 10 % a week.',

@@ -55,6 +55,6 @@ export function alertFor(
   if (move === undefined) return undefined;
   const [way, usual] = move.change > 0 ? ['rose', pace.up] : ['fell', pace.down];
   const size = printedChange(id, move.from.value, value, units).replace(/^[+−]/, '');
-  const doubt = move.sure ? '' : ', though the test’s error may be part of it';
-  return `${label} ${way} by ${size} in ${spanWords(atMs - move.from.atMs)} (from ${printed(id, move.from.value, units)}): more than the usual ${usual} ${unit} a day${doubt}. Test again before you correct anything. I only see what is logged.`;
+  const doubt = move.sure ? '' : ' The test’s error may be part of it.';
+  return `${label} ${way} by ${size} in ${spanWords(atMs - move.from.atMs)} (from ${printed(id, move.from.value, units)}): more than the usual ${usual} ${unit} a day.${doubt} Test again before you correct anything. I only see what is logged.`;
 }

@@ -34,6 +34,13 @@ export function fitted(
   return shown;
 }
 
+/** Lines of a list at a time: fewer where they are long. */
+export function pageSize(facts: readonly Fact[]): number {
+  const all = facts.reduce((sum, fact) => sum + lengthOf(fact), 0);
+  const fitting = Math.floor((shortLimits.wholePage * facts.length) / Math.max(1, all));
+  return Math.min(shortLimits.page, Math.max(1, fitting));
+}
+
 function lengthOf(line: Fact | string): number {
   if (typeof line === 'string') return line.length;
   return line.label.length + line.value.length + (line.verdict?.length ?? 0) + 2;

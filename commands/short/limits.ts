@@ -6,8 +6,8 @@ export const shortLimits = {
   danger: 110,
   read: 110,
   /** Characters of all but the line that tells what is left, as long as what must stand there allows it. */
-  whole: 425,
-  wholeUrgent: 720,
+  whole: 420,
+  wholeUrgent: 690,
   /** Lines. */
   facts: 3,
   steps: 3,
@@ -15,6 +15,8 @@ export const shortLimits = {
   dangers: 2,
   /** Lines or rows of a list at a time. */
   page: 8,
+  /** Characters of a page of a list. */
+  wholePage: 560,
   tableColumns: 30,
   next: 4,
   /** Choices of what was just asked. */

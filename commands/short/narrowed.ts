@@ -1,11 +1,10 @@
 import type { Table } from '../answer.ts';
-import { shortLimits } from './limits.ts';
 
 const GAP = 2;
 
-/** Columns from the left, as many as a phone shows side by side; at least one. */
-export function narrowed({ head, rows }: Table): Table {
-  let room = shortLimits.tableColumns + GAP;
+/** Columns of a table from the left, as many as stand side by side in so many letters; at least one. */
+export function narrowed({ head, rows }: Table, letters: number): Table {
+  let room = letters + GAP;
   const kept = head.filter((title, at) => {
     const widest = Math.max(title.length, ...rows.map((row) => row[at]?.length ?? 0));
     room -= widest + GAP;

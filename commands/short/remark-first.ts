@@ -41,5 +41,6 @@ export function withSalinity(
 /** The answer with a remark on the tank's salinity in its first line, unless that says it already. */
 export function remarkFirst(remark: string | undefined, given: Answer): Answer {
   if (remark === undefined || SAID.test(given.headline)) return given;
+  if (given.facts.some(({ value }) => remark.endsWith(value))) return given;
   return opened(withSalinity(remark, [{ label: 'as asked', value: given.headline }]), given);
 }

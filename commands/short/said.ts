@@ -31,14 +31,12 @@ export interface Left {
   readonly isTable: boolean;
 }
 
-/** "2 more steps, the working": what only the long form has. */
-export function leftWords({ working, cautions }: Answer, { facts, steps, isTable }: Left): string {
+/** "2 more steps, the table": lines of the answer itself that only the long form has. */
+export function leftWords({ facts, steps, isTable }: Left): string {
   return [
     ...(steps > 0 ? [counted(steps, 'more step')] : []),
     ...(facts > 0 ? [counted(facts, 'more line')] : []),
     ...(isTable ? ['the table'] : []),
-    ...(working.length > 0 ? ['the working'] : []),
-    ...(cautions.length > 0 ? ['remarks'] : []),
   ].join(', ');
 }
 

@@ -11,7 +11,7 @@ export const corals: Readonly<Record<string, Case>> = {
     values: [
       { at: /(\d+) to \d+ PAR/, value: 50 },
       { at: /\d+ to (\d+) PAR/, value: 250 },
-      { at: /begins near (\d+) PAR/, value: 80, tolerance: 0.25 },
+      { at: /PAR\. A new piece begins near (\d+)\./, value: 80, tolerance: 0.25 },
     ],
     says: [
       /a range, not one number/,
@@ -159,7 +159,8 @@ export const corals: Readonly<Record<string, Case>> = {
       /acclimatised/,
       /dipped/,
       /indirect flow/,
-      /First step/,
+      /^Leave it alone first/,
+      /Change nothing and do not poke it: gentle, indirect flow, no more light than it begins at, and wait/,
       /do not poke/,
       /flatworms/,
       /brown jelly/,

@@ -15,16 +15,20 @@ export const misread: Readonly<Record<string, Kind | undefined>> = {
   A14: undefined,
   // Asks whether somebody is hurt; neither the wish (9.3 again) nor a dose is heard.
   A16: undefined,
+  // Unsure; "limewater in the top-off" is offered first and is right.
+  A18: 'limewater',
   // Read as a salinity to be raised: leads with the raise, leaves it only on condition and names no 4 %.
   B09: undefined,
-  // Asks what the cups are; the button for an amount leads to the answer.
-  B11: undefined,
   // Taken for a rule of specific gravity: judges the reading of the fluid, not the tank by it.
   B13: undefined,
   // Unsure; "hours of light" is offered, but takes it for a change from 5 h to 12 h.
   C05: undefined,
   // Taken for corals that spread by themselves: how to hold those in, not what the fluffy things may be.
   D03: undefined,
+  // Unsure; the hours of light and the reminder are offered, and either is right.
+  E03: 'remind',
+  // The readings are put to the wrong tests, so that nitrite seems not past its peak: half way, not nearly there.
+  F01: undefined,
   // Unsure; "two tests of one water" is offered, but takes the usual 8 for the second kit.
   G05: undefined,
   // Not understood; peroxide is not named, so the refusal of an amount is not reached. No amount is given either.

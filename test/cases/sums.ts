@@ -8,7 +8,7 @@ import type { Expected } from './case.ts';
  */
 export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
   A01: {
-    values: [{ at: /([\d.]+) g per 100 L/, value: 8.09 }],
+    values: [{ at: /([\d.]+) g of sodium bicarbonate per 100 L in all/, value: 8.09 }],
     says: [/per 100 L/, /sodium bicarbonate/, /dissolve/i, /without stopping/, /net/i],
     never: [/\bgal\b/i, /stop (?:your )?dosing/i, /as powder straight/i],
   },
@@ -94,7 +94,7 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
   B03: {
     values: [
       { at: /([\d.]+) mg\/L just before/, value: 26.7 },
-      { at: /it takes ([\d.]+) %/, value: 40 },
+      { at: /To peak at 10 mg\/L: ([\d.]+) % each time/, value: 40 },
     ],
     says: [/22\.7 mg\/L just after/, /export|input|feed/i],
     never: [/for ?ever/i, /goes to zero/i],
@@ -161,7 +161,14 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
   },
   G03: {
     values: [{ at: /\((\d+) mg\/L at salinity 35\)/, value: 615 }],
-    says: [/again first/, /specific gravity/, /31\.9/, /26\.7/, /soft coral/, /raise it slowly/],
+    says: [
+      /again first/,
+      /specific gravity/,
+      /31\.9/,
+      /26\.7/,
+      /soft coral/,
+      /Raise it slowly, at most [\d.]+ ppt/,
+    ],
     never: [/dose alk/i, /1\.0 ppt \(/],
   },
   G05: {

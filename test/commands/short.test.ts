@@ -16,7 +16,7 @@ describe('the short form', () => {
     );
     expect(short.facts.map(({ label }) => label)).toEqual(['fact 1', 'fact 2', 'fact 3']);
     expect(short.steps).toEqual(['step 1', 'step 2', 'step 3']);
-    expect(short.left).toBe('1 more step, 2 more lines, the working');
+    expect(short.left).toBe('1 more step, 2 more lines');
   });
 
   it('has five steps where it presses', () => {

@@ -48,7 +48,7 @@ export const mixRow: Row = {
     if (volume === undefined) return undefined;
     const reads = made ?? tank;
     if (reads !== undefined) return call(batchCommand, { volume, now: reads, goal }, context);
-    const salt = (slots.amounts ?? []).filter(isSalt);
+    const salt = [...(slots.amounts ?? []), ...cupsIn(frame)].filter(isSalt);
     const scoop = scoopIn(frame, salt);
     const one = salt.find((text) => text !== scoop);
     const { scanned, said } = frame.reading;
@@ -101,12 +101,25 @@ const [USUAL_LOW] = limitsOf('salinity').usual;
 function batchIn(frame: Frame): string | undefined {
   const { amounts = [] } = frame.slots;
   const { scanned, said } = frame.reading;
-  const vessel = frame.slots.container ?? frame.slots.volume;
+  const vessel = vesselIn(frame);
   return (
     (vessel === undefined ? undefined : inVessels(vessel, scanned, said)) ??
     vesselSaid(frame) ??
     amounts.find((text) => !isSalt(text) && readableAs('volume', text) !== undefined)
   );
+}
+
+/** A bin beside cups: the salt was counted in the cups. */
+function vesselIn({ slots: { container, volume }, reading: { said } }: Frame): string | undefined {
+  if (container === undefined || !isSalt(container)) return container ?? volume;
+  const vessel = said.find(({ part, text }) => (part === 'part' || part === 'system') && !isSalt(text));
+  return vessel?.text ?? volume ?? container;
+}
+
+/** Cups that were taken for the vessel, where another is the vessel. */
+function cupsIn(frame: Frame): readonly string[] {
+  const { container } = frame.slots;
+  return container === undefined || !isSalt(container) || vesselIn(frame) === container ? [] : [container];
 }
 
 /** Grams in a litre by the label of the mix. */

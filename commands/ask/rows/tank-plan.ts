@@ -115,14 +115,14 @@ function withSpots(frame: Frame, plan: Answer): Answer {
   const { standing } = wishOf(frame);
   const soft = standing.length > 0 && isSoftBesideStony(frame) ? softBesideStony() : undefined;
   const lit = lightsOfOne(frame);
-  const first = soft === undefined ? plan : led(`${soft.headline.split('. ')[0]}.`, plan);
+  const first = soft === undefined ? plan : led(soft.headline, plan);
   return {
     ...first,
     read: [...plan.read, ...lit.map(({ coral, par }) => `${par.text} as the light of ${coral.name} alone`)],
     facts: [
       ...lit.flatMap(({ coral, par }) => lightsAnswer([coral], [par]).facts),
-      ...(soft?.facts ?? []),
       ...first.facts,
+      ...(soft?.facts ?? []),
     ],
     steps: [...(soft?.steps.slice(0, 2) ?? []), ...plan.steps],
   };

@@ -105,8 +105,9 @@ describe('a file taken', () => {
 
 describe('a table', () => {
   it('is set in aligned columns under its head', async () => {
-    const { text } = await reply('/sheet rows:10 cell:clear');
-    expect(text).toContain('\n  day  alkalinity  note\n  1    8.3 dKH     clear\n');
+    const first = await reply('/sheet rows:10 cell:clear');
+    expect(first.text).toContain('\n  day  alkalinity  note\n  1    8.3 dKH     clear\n');
+    const { text } = await replyTo('more', first, desk, style);
     expect(text).toContain('\n  10   8.3 dKH     clear\n');
   });
 

@@ -97,7 +97,7 @@ describe('the short form', () => {
       '',
       'Read: 75 gal as US gallons (3.785 L); alkalinity now 7.2 dKH; not used: 30 ml.',
       'Rests on: rules of our own.',
-      'Type why for the working, remarks.',
+      'Type why for the working.',
       '',
       'Next: type a number',
       '  [1] Plan the days',

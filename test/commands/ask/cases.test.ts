@@ -68,17 +68,6 @@ describe('what is misread', () => {
     expect(faults(chosen, expected), chosen).toEqual([]);
   });
 
-  it('B11: the right answer is behind the amount it asks for', () => {
-    const { B11: expected = expect.unreachable() } = cases;
-    const taken = { as: 'salinity-mix', parts: '0:amount:substance' } as const;
-    expect(answered(expected).next).toContainEqual({
-      label: 'an amount of a substance',
-      command: 'ask',
-      input: taken,
-    });
-    expect(faults(whole(answered(expected, taken)), expected)).toEqual([]);
-  });
-
   it('is a case', () => expect(missed.map(([id]) => id).sort()).toEqual(Object.keys(misread).sort()));
 });
 

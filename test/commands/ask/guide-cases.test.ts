@@ -70,10 +70,16 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
     /gloves, goggles/,
     /faint, numb, short of breath: emergency number first/,
   ],
-  'coral about: sting': [/^Galaxy coral, sting: severe \(common practice\); reaches 10 to 30 cm/],
+  'coral about: sting': [
+    /^Galaxy coral, sting: severe \(common practice\)/,
+    /^more on sting: reaches 10 to 30 cm/m,
+  ],
   'coral about: flow': [/^Duncan coral, flow: medium \(common practice\)/],
   'coral about: where': [/^Elegance coral, spot: on sand/],
-  'coral about: law': [/CITES Appendix II.*no legal advice/],
+  'coral about: law': [
+    /^Sun coral, law: CITES Appendix II/,
+    /^more on law: .*Local rules come first; no legal advice/m,
+  ],
   'coral about: older name': [
     /^Pineapple brain coral \(Dipsastraea\): easy to keep/,
     /Favia \(Indo-Pacific species\), older name/,
@@ -102,12 +108,14 @@ const misread: readonly Question[] = [
   'coral compare: plain',
   // Food pellets are taken for those of a reactor.
   'coral feed: pellets',
-  // Not understood.
-  'coral suited: soft',
   // Asks which coral; the card of first corals is offered.
   'coral suited: easy',
   // The card of the easiest and the hardest corals, without this one.
   'coral about: hardy',
+  // Taken for a rule to be judged: begins with not knowing that rule, the card below.
+  'coral about: toxic',
+  // The card of how to describe an unknown coral.
+  'coral about: older name',
 ];
 const read = Object.keys(expected).filter((name): name is Question => !misread.some((each) => each === name));
 const questions = Object.entries(askedOfGuide);

@@ -34,7 +34,7 @@ const padded = (length: number): string => `${dose} ${'.'.repeat(length)}`.slice
 /** IUPAC 2021 weights: 1 dKH in 100 L = 1.890 g Na2CO3 = 2.996 g NaHCO3; 1 US gal = 3.785412 L (NIST Handbook 44). */
 describe('a question that goes on from the one before', () => {
   type Row = readonly [lines: readonly string[], compound: string, massG: number];
-  const read: readonly Row[] = [
+  it.each<Row>([
     [[dose], 'sodium carbonate', 1.2 * 2.839 * 1.89],
     [[dose, 'and with baking soda?'], 'sodium bicarbonate', 1.2 * 2.839 * 2.996],
     [[dose, 'make it 60 gallons'], 'sodium carbonate', 1.2 * 2.2712 * 1.89],
@@ -42,11 +42,8 @@ describe('a question that goes on from the one before', () => {
     [['raise alk 7.2 to 8.4 with soda ash', '60 gallons'], 'sodium carbonate', 1.2 * 2.2712 * 1.89],
     [[dose, "it's 60 gallons"], 'sodium carbonate', 1.2 * 2.2712 * 1.89],
     [[dose, "it's 60 gallons", 'and with baking soda?'], 'sodium bicarbonate', 1.2 * 2.2712 * 2.996],
-  ];
-  /** Known miss: asked back what 9 is. */
-  const misread: readonly Row[] = [[[dose, 'and to 9?'], 'sodium carbonate', 1.8 * 2.839 * 1.89]];
-  it.each(read)('%j: %s', comesTo);
-  it.fails.each(misread)('%j: %s', comesTo);
+    [[dose, 'and to 9?'], 'sodium carbonate', 1.8 * 2.839 * 1.89],
+  ])('%j: %s', comesTo);
 
   it('says what it was put together from', () => {
     expect(talk(dose, 'and with baking soda?')).toContain(

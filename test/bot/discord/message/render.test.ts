@@ -78,11 +78,7 @@ describe('render', () => {
       '- alkalinity: 7.2 dKH (low)',
       '1. Weigh it.\n2. Test again.',
       '**Take care**\n- Wear goggles.',
-      [
-        '-# Read: 75 US gal; not used: a red fish',
-        '-# Rests on: common practice',
-        '-# Under Working and sources: the working, remarks',
-      ].join('\n'),
+      ['-# Read: 75 US gal; not used: a red fish', '-# Rests on: common practice'].join('\n'),
     ]);
   });
 

@@ -56,7 +56,7 @@ describe('salinity', () => {
   it('raises with no water that is too weak for it', () => {
     const text = 'raise 30.2 ppt to 35 in 240 L with a fresh batch at 34';
     const given = salinity('salinity-adjust', text);
-    expect(given.headline).toContain('salt water mixed to 40 ppt');
+    expect(given.headline).toContain('for salt water of 40 ppt');
     expect(given.unused).toContain('34 (water of it would not bring the tank there)');
   });
 

@@ -5,10 +5,9 @@ describe('a solution made again', () => {
   // 80 g in a litre are 160 g in 2 L; Na2CO3 is 52.99 g/eq (IUPAC 2021), so 1.51 meq per mL.
   it('is weighed for the vessel by the strength that was written', () => {
     const text = 'his notes say ash [80](none substance)/1, how do i make up [2 litres](amount) of the same';
-    const { headline } = answerTo('solution', text);
-    expect(headline).toMatch(
-      /^160 g made up to 2 L: 80 g of sodium carbonate per litre: each mL holds 1\.51 meq/,
-    );
+    const { headline, facts } = answerTo('solution', text);
+    expect(headline).toMatch(/^160 g in 2 L is 80 g of sodium carbonate per litre/);
+    expect(facts).toContainEqual({ label: 'Each mL holds', value: '1.51 meq' });
   });
 
   it('is judged against what dissolves, where it is lime', () => {
