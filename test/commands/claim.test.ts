@@ -151,6 +151,7 @@ describe('plain words', () => {
 
   /** Where it may be a rule or a sum, the verdict is one of what is offered. */
   const unsure: readonly [string, RegExp][] = [
+    ['no3 to n is 4.4 right?', /^Right: NO3 = NO3-N x 4\.427/],
     ['is it right that you only need half as much soda ash as baking soda', /^Wrong: .*0\.631 g/],
   ];
   it.each(unsure)('is offered: %s', (text, pattern) => expect(verdicts(text)).toMatch(pattern));
@@ -158,7 +159,6 @@ describe('plain words', () => {
   /** Known misses: taken for units, for readings, for flow. */
   const misread: readonly [string, RegExp][] = [
     ['my friend said ppm is dkh x 17.9', /^Right: .*17\.85/],
-    ['no3 to n is 4.4 right?', /^Right: NO3 = NO3-N x 4\.427/],
     ['po4 to p is 3.06, is that right?', /^Right: /],
     ['20x turnover', /^It depends: /],
   ];

@@ -68,7 +68,6 @@ describe('plain words', () => {
     ["what's alk?", 'alkalinity and calcium'],
     ['explain PAR', 'PAR'],
     ['explain par please', 'PAR'],
-    ['how do I acclimate a new coral', 'acclimation'],
     ['how should i acclimate', 'acclimation'],
     ['what is limewater', 'limewater'],
     ['whats kalk', 'limewater'],
@@ -92,6 +91,11 @@ describe('plain words', () => {
   /** A particular question has the card of its own, by its title, with what of the subject it asks. */
   const particular: readonly [string, string, RegExp][] = [
     ['how long does cycling take', 'How long does it take?', /4 to 6 weeks[^]*none for two days/],
+    [
+      'how do I acclimate a new coral',
+      'New corals: what in which order',
+      /^Float the closed bag 15 to 20 minutes/,
+    ],
     [
       'what is a drip loop',
       'Mains: RCD, plugs, drip loops',

@@ -74,7 +74,7 @@ describe('a public run', () => {
       hidden: true,
     });
     const typed = withDefaults(command, { volume: '3 L' }, asking);
-    expect(typed).toEqual({ input: { volume: '3 L' }, read: [], hidden: false });
+    expect(typed).toEqual({ input: { volume: '3 L' }, read: [], units: [], hidden: false });
   });
 
   it('of a command with inputs of the asker’s own has one for those alone, and hides them', () => {
