@@ -85,8 +85,7 @@ export function benchAnswers(): void {
     },
     {
       what: 'all answers shown in the terminal, each',
-      value:
-        timed(() => answers.map((a) => renderShort(a, { width: 80, bold: false }))).p50 / answers.length,
+      value: timed(() => answers.map((a) => renderShort(a, { width: 80, bold: false }))).p50 / answers.length,
       unit: 'ms',
       goal: 1,
     },
