@@ -1,6 +1,6 @@
 import { sources } from '../core/sources.ts';
 import type { Answer, Fact, NextAction, Table } from './answer.ts';
-import { fitted, pageSize } from './short/fitted.ts';
+import { factsLength, fitted, pageSize } from './short/fitted.ts';
 import { shortLimits } from './short/limits.ts';
 import { narrowed } from './short/narrowed.ts';
 import { leftWords, readLine, restsOn } from './short/said.ts';
@@ -34,8 +34,10 @@ export function shortForm(given: Answer, page = 1, columns: number = shortLimits
   const size = isList ? pageSize(facts) : shortLimits.page;
   const [from, to] = [(page - 1) * size, page * size];
   const hasNoFacts = isList || isTableFirst;
-  const fit = fitted(hasNoFacts ? { ...given, facts: [] } : given, lengthOf(must));
-  const shown = isList ? facts.slice(from, to) : facts.slice(0, page > 1 ? 0 : fit.facts);
+  const listedFacts = isList ? facts.slice(from, to) : [];
+  const taken = lengthOf(must) + factsLength(listedFacts);
+  const fit = fitted(hasNoFacts ? { ...given, facts: [] } : given, taken);
+  const shown = isList ? listedFacts : facts.slice(0, page > 1 ? 0 : fit.facts);
   const listed = Math.max(isList ? facts.length : 0, isTable ? table.rows.length : 0);
   return {
     ...must,

@@ -9,9 +9,9 @@ export interface Fitted {
 
 /** One line after another in the order in which it is needed. */
 type Part = keyof Fitted;
-const CALM: readonly Part[] = ['facts', 'steps', 'steps', 'steps', 'facts', 'facts'];
+const CALM: readonly Part[] = ['steps', 'steps', 'facts', 'steps', 'facts', 'facts'];
 const URGENT: readonly Part[] = ['steps', 'steps', 'steps', 'facts', 'steps', 'steps', 'facts', 'facts'];
-/** So many lines stand there whatever room there is: the fact that decides and the first act, or the first three acts and the number that goes with them. */
+/** So many lines stand there whatever room there is: two acts, or three and the number that goes with them. */
 const AT_LEAST = { calm: 2, urgent: 4 } as const;
 
 /** Facts and steps, in turn, that fit beside `taken` characters of what must stand there. */
@@ -34,11 +34,24 @@ export function fitted(
   return shown;
 }
 
-/** Lines of a list at a time: fewer where they are long. */
+/** Characters of facts as they are read. */
+export function factsLength(facts: readonly Fact[]): number {
+  return sum(facts.map(lengthOf));
+}
+
+/** Lines of a list at a time: as many as fit on every page of it, at least one. */
 export function pageSize(facts: readonly Fact[]): number {
-  const all = facts.reduce((sum, fact) => sum + lengthOf(fact), 0);
-  const fitting = Math.floor((shortLimits.wholePage * facts.length) / Math.max(1, all));
-  return Math.min(shortLimits.page, Math.max(1, fitting));
+  const lengths = facts.map(lengthOf);
+  const fits = (size: number): boolean =>
+    lengths.every(
+      (_, from) => from % size > 0 || sum(lengths.slice(from, from + size)) <= shortLimits.wholePage,
+    );
+  const sizes = Array.from({ length: shortLimits.page }, (_, at) => shortLimits.page - at);
+  return sizes.find(fits) ?? 1;
+}
+
+function sum(lengths: readonly number[]): number {
+  return lengths.reduce((all, one) => all + one, 0);
 }
 
 function lengthOf(line: Fact | string): number {

@@ -4,9 +4,9 @@ export const shortLimits = {
   headline: 140,
   step: 110,
   danger: 110,
-  read: 110,
+  read: 90,
   /** Characters of all but the line that tells what is left, as long as what must stand there allows it. */
-  whole: 420,
+  whole: 450,
   wholeUrgent: 690,
   /** Lines. */
   facts: 3,
@@ -16,7 +16,7 @@ export const shortLimits = {
   /** Lines or rows of a list at a time. */
   page: 8,
   /** Characters of a page of a list. */
-  wholePage: 560,
+  wholePage: 460,
   tableColumns: 30,
   next: 4,
   /** Choices of what was just asked. */

@@ -11,11 +11,11 @@ export function readLine({ read, unused }: Answer): string {
 }
 
 const BASIS: Readonly<Record<Source['kind'], string>> = {
-  standard: 'standard values',
-  published: 'published work',
+  standard: 'standards',
+  published: 'papers',
   practice: 'common practice',
-  memory: 'values from memory',
-  project: 'rules of our own',
+  memory: 'memory',
+  project: 'own rules',
 };
 
 /** What kinds of source it rests on, the surest first. */

@@ -39,9 +39,9 @@ describe('the short form', () => {
 
   it('reads the first values that fit a line, and everything that was not used', () => {
     const { read } = shortForm(
-      answer({ headline: 'So.', read: ['x'.repeat(100), 'y'.repeat(60), 'short'], unused: ['30 ml'] }),
+      answer({ headline: 'So.', read: ['x'.repeat(80), 'y'.repeat(60), 'short'], unused: ['30 ml'] }),
     );
-    expect(read).toBe(`${'x'.repeat(100)}; not used: 30 ml`);
+    expect(read).toBe(`${'x'.repeat(80)}; not used: 30 ml`);
   });
 
   it('turns the pages of a list and of a table', () => {
@@ -63,7 +63,7 @@ describe('the short form', () => {
 
   it('says what it rests on, the surest first', () => {
     expect(shortForm(answer({ headline: 'So.', sources: ['memory', 'practice', 'iupac21'] })).restsOn).toBe(
-      'standard values, common practice, values from memory',
+      'standards, common practice, memory',
     );
     expect(shortForm(answer({ headline: 'So.' })).restsOn).toBe('');
   });

@@ -96,7 +96,7 @@ describe('the short form', () => {
       '  - Keep it away from eyes.',
       '',
       'Read: 75 gal as US gallons (3.785 L); alkalinity now 7.2 dKH; not used: 30 ml.',
-      'Rests on: rules of our own.',
+      'Rests on: own rules.',
       'Type why for the working.',
       '',
       'Next: type a number',
