@@ -1,3 +1,4 @@
+import { findParameter } from '../../water/parameter.ts';
 import { classesOfWord } from '../lexicon/classes.ts';
 import { runsOf, wordsOf } from './letters.ts';
 import { STEP, unpack, type Packed, type Runs } from './packed.ts';
@@ -59,9 +60,12 @@ function heardIn(runs: Runs, text: string): Heard {
   };
 }
 
-/** A word of the vocabulary here says nothing for another language, though some are words of both ("die", "was"). */
+/**
+ * A word of the vocabulary here, or what is measured ("kh", "mag"), says nothing for another language, though some are
+ * words of both ("die", "was").
+ */
 function isKnown(word: string): boolean {
-  return classesOfWord(word.replaceAll('’', "'")).length > 0;
+  return findParameter(word) !== undefined || classesOfWord(word.replaceAll('’', "'")).length > 0;
 }
 
 /** Nats by which a word is likelier in each language than in English. */

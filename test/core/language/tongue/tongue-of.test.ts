@@ -84,6 +84,8 @@ describe('English', () => {
     'kh 4,3 ca 420 mg 1300',
     'Acropora millepora placement',
     'Acanthurus leucosternon Zebrasoma veliferum Ctenochaetus strigosus Paracanthurus hepatus Naso lituratus',
+    'mag 1180 calcium 390 kh 7.1',
+    'mag 1180 kh 7.1',
     'translate please "Abschäumer" to english',
     'hola amigos, my tank crashed',
     "c'est la vie, lost the whole tank",
