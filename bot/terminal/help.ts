@@ -30,6 +30,7 @@ function firstScreen(commands: readonly Command[], style: Style): string {
     'Ask in plain words, or type a command: a slash, its name, then each option as name:value, in any order.',
     'A value runs to the next option name with a colon, so it may hold spaces. Write units with numbers: 75 gal, 8.3 dKH.',
     'Where a reply lists [1], [2], ..., type the number alone. Tab completes. /help and a word shows its commands, /help and a command its options.',
+    'why shows the working and sources of the last answer, more its next page, done settles what was just due.',
     '/quit or Ctrl-D leaves.',
   ];
   return page([
