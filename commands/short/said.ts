@@ -1,3 +1,4 @@
+import { counted } from '../../core/quantity/format.ts';
 import type { Source } from '../../core/source.ts';
 import type { Answer } from '../answer.ts';
 import { shortLimits } from './limits.ts';
@@ -38,8 +39,4 @@ export function leftWords({ facts, steps, isTable }: Left): string {
     ...(facts > 0 ? [counted(facts, 'more line')] : []),
     ...(isTable ? ['the table'] : []),
   ].join(', ');
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

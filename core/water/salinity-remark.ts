@@ -30,8 +30,3 @@ export function salinityOff(practicalSalinity: number, written?: string): string
   const named = written === undefined ? ppt : `${written} (${ppt})`;
   return `Salinity ${named} is ${isUrgent(shown) ? `far too ${side}` : side}; ${low} to ${high} ppt is usual.`;
 }
-
-/** A first line with the remark in front of it, once. */
-export function withRemark(remark: string | undefined, headline: string): string {
-  return remark === undefined || headline.includes(remark) ? headline : `${remark} ${headline}`;
-}

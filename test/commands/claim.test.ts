@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { render, type Drawn } from '../../bot/discord/message/render.ts';
+import type { Drawn } from '../../bot/discord/message/drawn.ts';
+import { render } from '../../bot/discord/message/render.ts';
 import { lazyReader } from '../../bot/reader/load.ts';
 import { openStore } from '../../bot/store/open.ts';
 import { ask, reached } from '../ask.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { toPng } from '../../bot/png.ts';
-import { render, type Drawn } from '../../bot/discord/message/render.ts';
+import type { Drawn } from '../../bot/discord/message/drawn.ts';
+import { render } from '../../bot/discord/message/render.ts';
 import { ask } from '../ask.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import { findCommand } from '../../commands/index.ts';

@@ -12,8 +12,6 @@ import { leftOf } from './left.ts';
 import { longSections } from './long.ts';
 import { shortSections } from './short.ts';
 
-export type { Drawn } from './drawn.ts';
-
 const mostButtons = 10;
 
 /**

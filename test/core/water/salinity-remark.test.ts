@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { salinityRemark, withRemark } from '../../../core/water/salinity-remark.ts';
+import { salinityRemark } from '../../../core/water/salinity-remark.ts';
 
 // Usual 33 to 36, an instrument's error 1: common practice, no source.
 it.each([
@@ -12,10 +12,3 @@ it.each([
   [35, undefined, undefined],
   [32.4, '1.0245', undefined],
 ])('%d ppt written %s', (s, written, remark) => expect(salinityRemark(s, written)).toBe(remark));
-
-it('is said once', () => {
-  const remark = salinityRemark(25);
-  const once = withRemark(remark, 'Raise it.');
-  expect(withRemark(remark, once)).toBe(once);
-  expect(withRemark(undefined, 'Raise it.')).toBe('Raise it.');
-});
