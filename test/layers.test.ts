@@ -18,6 +18,7 @@ const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly s
       'd3-shape',
       'temporal-polyfill',
       'ical-generator',
+      'intl-messageformat',
       'timezones-ical-library',
     ],
   },

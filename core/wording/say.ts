@@ -1,0 +1,62 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { languages, type Language, type SentenceKey } from './language.ts';
+
+/** What is put into a sentence, by name: text as it is to be read, or a count where the sentence has a plural. */
+export type SentenceValues = Readonly<Record<string, string | number>>;
+
+let [inForce] = languages;
+
+/**
+ * A sentence of the interface (a title, the words on a button, an error, a question back) in the language in force.
+ * Never at the top of a module, where no language is in force yet.
+ *
+ * @throws Error where a value is missing: a bug of ours.
+ */
+export function say(key: SentenceKey, values: SentenceValues = {}): string {
+  return String(messageOf(inForce, key).format(values));
+}
+
+/**
+ * Runs with a language in force, and puts the one before back. The choice is one variable rather than an argument of
+ * every function that can refuse something: all that says a sentence is synchronous, so no two runs can mix, and what
+ * awaits enters again behind it.
+ */
+export function inLanguage<Result>(language: Language, run: () => Result): Result {
+  const before = inForce;
+  inForce = language;
+  try {
+    return run();
+  } finally {
+    inForce = before;
+  }
+}
+
+const messages = new WeakMap<Language, Map<SentenceKey, IntlMessageFormat>>();
+
+function messageOf(language: Language, key: SentenceKey): IntlMessageFormat {
+  const made = messages.get(language) ?? new Map<SentenceKey, IntlMessageFormat>();
+  messages.set(language, made);
+  const known = made.get(key);
+  if (known !== undefined) return known;
+  const message = new IntlMessageFormat(sentenceOf(language, key), language.locale, undefined, {
+    ignoreTag: true,
+    formatters: { getNumberFormat, getDateTimeFormat, getPluralRules },
+  });
+  made.set(key, message);
+  return message;
+}
+
+function sentenceOf({ sentences }: Language, key: SentenceKey): string {
+  const [group = '', name = ''] = key.split('.');
+  const found = (sentences as Readonly<Record<string, Readonly<Record<string, string>>>>)[group]?.[name];
+  if (found === undefined) throw new Error(`no sentence ${key}`);
+  return found;
+}
+
+/** Counts without marks of thousands: a member may type back what is shown. */
+const getNumberFormat = (locale?: string | string[], options?: object): Intl.NumberFormat =>
+  new Intl.NumberFormat(locale, { ...options, useGrouping: false });
+const getDateTimeFormat = (locale?: string | string[], options?: object): Intl.DateTimeFormat =>
+  new Intl.DateTimeFormat(locale, options);
+const getPluralRules = (locale?: string | string[], options?: object): Intl.PluralRules =>
+  new Intl.PluralRules(locale, options);
