@@ -13,6 +13,7 @@ import type { Store } from './store/open.ts';
 import { LOCAL_PERSON } from './store/people.ts';
 import { lazyReader } from './reader/load.ts';
 import { openTalks } from './talks.ts';
+import { localeOfEnv } from './terminal/locale.ts';
 import { openTurns } from './turns.ts';
 import { keepUp } from './upkeep.ts';
 
@@ -55,6 +56,7 @@ async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
   const keep = store.keepFor(LOCAL_PERSON);
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const nowMs = Date.now;
+  const locale = localeOfEnv(process.env);
   await openRoom({
     input,
     output,
@@ -63,6 +65,7 @@ async function openTerminal({ dataDir }: Config, log: Logger): Promise<void> {
     reader: lazyReader,
     nowMs,
     zone,
+    locale,
     keep,
     dataDir,
     toPng,

@@ -1,5 +1,6 @@
 import { sourcesNamed } from '../core/named-sources.ts';
 import type { SourceCode } from '../core/sources.ts';
+import { say } from '../core/wording/say.ts';
 import type { Action, CommandName } from './calls.ts';
 
 /** One line of result: what it is, its value with unit, and (where there is one) the verdict as a word. */
@@ -78,24 +79,10 @@ export interface TextFile {
   readonly text: string;
 }
 
-/** The titles every platform prints above the parts of an answer. */
-export const titles = {
-  echo: 'The same as a command',
-  read: 'What I read',
-  unused: 'Not used',
-  steps: 'Do this',
-  working: 'How it adds up',
-  dangers: 'Take care',
-  cautions: 'Mind as well',
-  sources: 'Sources',
-} as const satisfies Partial<Record<keyof Answer, string>>;
-
 /** The word under a headline; none where nothing presses. */
-export const toneWords: Readonly<Record<Tone, string>> = {
-  urgent: 'Urgent',
-  question: 'One question',
-  plain: '',
-};
+export function toneWord(tone: Tone): string {
+  return tone === 'plain' ? '' : say(`answer.${tone}`);
+}
 
 /** Fills in the parts an answer leaves out. */
 export function answer(parts: Partial<Answer> & Pick<Answer, 'headline'>): Answer {

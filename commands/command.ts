@@ -11,6 +11,8 @@ export interface Context {
   readonly nowMs: number;
   /** IANA zone the asker's clock times are in; UTC where it is not known. */
   readonly zone?: string;
+  /** BCP 47 tag of the asker's language and country, as "pt-BR"; undefined where it is not known. */
+  readonly locale?: string;
   /** The server it was asked in. */
   readonly server?: Server;
   /** What the asker is going through here. */
@@ -142,10 +144,11 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
 }
 
 /** All a public run gets: nothing else of what came in can reach it. */
-export function withoutKeep({ nowMs, zone, server, talk, reader }: Context): Context {
+export function withoutKeep({ nowMs, zone, locale, server, talk, reader }: Context): Context {
   return {
     nowMs,
     ...(zone === undefined ? {} : { zone }),
+    ...(locale === undefined ? {} : { locale }),
     ...(server === undefined ? {} : { server }),
     ...(talk === undefined ? {} : { talk }),
     ...(reader === undefined ? {} : { reader }),

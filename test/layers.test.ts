@@ -19,6 +19,7 @@ const MAY_IMPORT: Record<Layer, { layers: readonly Layer[]; packages: readonly s
       'temporal-polyfill',
       'ical-generator',
       'intl-messageformat',
+      'node:async_hooks',
       'timezones-ical-library',
     ],
   },

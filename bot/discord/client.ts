@@ -3,11 +3,13 @@ import { Client, Events, GatewayIntentBits, Options, Partials, Status } from 'di
 import type { Interaction, Message } from 'discord.js';
 import type { Problem } from '../../core/problem.ts';
 import type { Loop } from '../clock/loop.ts';
+import { inLocale } from '../../core/wording/in-locale.ts';
 import { logFailure } from '../log.ts';
 import type { Servers } from '../store/servers.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerForm, answerMessage } from './answer.ts';
 import { newIds } from './asked/once.ts';
 import { newPresses } from './asked/presses.ts';
+import { openLocales } from './locales.ts';
 import { answerMenu } from './menu/answer-menu.ts';
 import { openDrafts } from './menu/drafts.ts';
 import type { Drafts } from './menu/drafts.ts';
@@ -59,12 +61,17 @@ export function createBot(parts: BotParts): Bot {
   const isNew = newIds();
   const isNewPress = newPresses(parts.nowMs);
   const drafts = openDrafts(parts.nowMs);
+  const locales = openLocales(parts.nowMs);
   client.on(Events.InteractionCreate, (interaction) => {
     if (!isNew(interaction.id)) return;
     const isAgain = interaction.isButton() && !isNewPress(interaction);
-    track(() => (isAgain ? acknowledge(log, interaction) : onInteraction(parts, drafts, interaction)));
+    const respond = (): Promise<void> | undefined =>
+      isAgain ? acknowledge(log, interaction) : onInteraction(parts, drafts, interaction);
+    track(() => inLocale(locales.ofInteraction(interaction), respond));
   });
-  client.on(Events.MessageCreate, (message) => track(() => onMessage(parts, message)));
+  client.on(Events.MessageCreate, (message) =>
+    track(() => inLocale(locales.ofMessage(message), () => onMessage(parts, message))),
+  );
   if (parts.servers !== undefined) followServers(client, parts.servers, parts.nowMs);
   client.on(Events.Error, (error) => log.error({ err: error }, 'client error'));
   client.on(Events.ShardError, (error, shard) => log.warn({ shard, err: error }, 'gateway error'));

@@ -9,6 +9,7 @@ import { firstPage } from '../../commands/help.ts';
 import { commandNamed } from '../../commands/named.ts';
 import { watchedKeep } from '../../commands/watched-keep.ts';
 import { Problem } from '../../core/problem.ts';
+import { localeInForce } from '../../core/wording/in-locale.ts';
 import { logFailure } from '../log.ts';
 import { withNotices } from '../notices.ts';
 import { erasingKeep } from '../erasing-keep.ts';
@@ -101,7 +102,13 @@ export function run(desk: Desk, asked: Asked): Outcome {
 }
 
 function now(desk: Desk, server: ServerHere | undefined): Context {
-  return { nowMs: desk.nowMs(), reader: desk.reader, ...(server === undefined ? {} : { server }) };
+  const locale = localeInForce();
+  return {
+    nowMs: desk.nowMs(),
+    reader: desk.reader,
+    ...(locale === undefined ? {} : { locale }),
+    ...(server === undefined ? {} : { server }),
+  };
 }
 
 /** What a member keeps; erasing it ends their talks too. */

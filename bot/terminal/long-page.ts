@@ -1,6 +1,7 @@
-import { titles, type Answer } from '../../commands/answer.ts';
+import type { Answer } from '../../commands/answer.ts';
 import { sourceText } from '../../core/source.ts';
 import { sources } from '../../core/sources.ts';
+import { say } from '../../core/wording/say.ts';
 import { nextSteps, numbered, page, tabled } from './render.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
 
@@ -13,14 +14,14 @@ export function renderLong(answer: Answer, style: Style): string {
   return page([
     ...strong(wrap(headline, style.width), style),
     ...tabled(facts, rows, style),
-    ...section(titles.steps, list(steps, style, numbered), style),
-    ...part(titles.dangers, dangers),
-    ...part(titles.cautions, cautions),
-    ...part(titles.read, read),
-    ...part(titles.unused, unused),
-    ...part(titles.echo, echo === undefined ? [] : [echo]),
-    ...part(titles.working, working),
-    ...part(titles.sources, cited),
+    ...section(say('answer.steps'), list(steps, style, numbered), style),
+    ...part(say('answer.dangers'), dangers),
+    ...part(say('answer.cautions'), cautions),
+    ...part(say('answer.readTitle'), read),
+    ...part(say('answer.unused'), unused),
+    ...part(say('answer.echo'), echo === undefined ? [] : [echo]),
+    ...part(say('answer.working'), working),
+    ...part(say('answer.sources'), cited),
     ...nextSteps(answer.next, style),
   ]);
 }

@@ -1,13 +1,7 @@
-import {
-  titles,
-  toneWords,
-  type Answer,
-  type Fact,
-  type NextAction,
-  type Table,
-} from '../../commands/answer.ts';
+import { toneWord, type Answer, type Fact, type NextAction, type Table } from '../../commands/answer.ts';
 import { shortForm } from '../../commands/short.ts';
 import type { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { shortened } from './plain.ts';
 import { headed, table } from './table.ts';
 import { list, section, strong, wrap, type Style } from './wrap.ts';
@@ -35,19 +29,19 @@ export function renderShort(
   return page([
     ...noted(answer, style),
     ...strong(wrap(headline, style.width), style),
-    ...(toneWords[answer.tone] === '' ? [] : [toneWords[answer.tone]]),
+    ...[toneWord(answer.tone)].filter((word) => word !== ''),
     ...tabled(facts, rows, style),
     ...filed(written, style),
-    ...section(titles.steps, list(steps, style, numbered), style),
-    ...section(titles.dangers, list(dangers, style), style),
+    ...section(say('answer.steps'), list(steps, style, numbered), style),
+    ...section(say('answer.dangers'), list(dangers, style), style),
     ...small(
       [
-        ...(read === '' ? [] : [`Read: ${read}.`]),
-        ...(restsOn === '' ? [] : [`Rests on: ${restsOn}.`]),
-        ...(pages > 1 ? [`Page ${at} of ${pages}: type more.`] : []),
+        ...(read === '' ? [] : [say('terminal.read', { words: read })]),
+        ...(restsOn === '' ? [] : [say('terminal.restsOn', { words: restsOn })]),
+        ...(pages > 1 ? [say('terminal.page', { page: at, pages })] : []),
         ...(left === '' && !hasWorking(answer)
           ? []
-          : [`Type why for ${left === '' ? 'the working' : left}.`]),
+          : [say('terminal.why', { words: left === '' ? say('terminal.theWorking') : left })]),
       ],
       style,
     ),
@@ -80,23 +74,23 @@ function small(lines: readonly string[], style: Style): string[] {
 
 export function nextSteps(next: readonly NextAction[], style: Style): string[] {
   const labels = next.map(({ label }) => label);
-  return offered('Next: type a number', labels, style);
+  return offered(say('terminal.next'), labels, style);
 }
 
 /** What the person can put right: the sentence, where, what was given, the limit, a hint and the choices. */
 export function renderProblem(problem: Problem, style: Style, numberedChoices: boolean): string {
   const { field, given, limit, hint, choices } = problem;
   const rows = [
-    ['Where', field],
-    ...(given === undefined ? [] : [['Given', shortened(given, LONGEST_ECHO)]]),
-    ...(limit === undefined ? [] : [['Accepted', limit]]),
-    ...(choices.length === 0 || numberedChoices ? [] : [['Choices', choices.join(', ')]]),
+    [say('terminal.where'), field],
+    ...(given === undefined ? [] : [[say('terminal.given'), shortened(given, LONGEST_ECHO)]]),
+    ...(limit === undefined ? [] : [[say('terminal.accepted'), limit]]),
+    ...(choices.length === 0 || numberedChoices ? [] : [[say('terminal.choices'), choices.join(', ')]]),
   ];
   return page([
     ...strong(wrap(problem.message, style.width), style),
     ...table(rows, style),
     ...(hint === undefined ? [] : wrap(hint, style.width, '  ')),
-    ...(numberedChoices ? offered('Which one? Type a number', choices, style) : []),
+    ...(numberedChoices ? offered(say('terminal.which'), choices, style) : []),
   ]);
 }
 

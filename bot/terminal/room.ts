@@ -1,4 +1,6 @@
 import { createInterface, type Interface } from 'node:readline/promises';
+import { inLocale } from '../../core/wording/in-locale.ts';
+import { say } from '../../core/wording/say.ts';
 import { erasingKeep } from '../erasing-keep.ts';
 import { openTalks } from '../talks.ts';
 import { complete, type Completions } from './complete.ts';
@@ -10,6 +12,8 @@ import type { Style } from './wrap.ts';
 import { openWriter } from './writer.ts';
 
 export interface RoomIo extends Omit<Desk, 'talk' | 'due'> {
+  /** BCP 47 tag of whoever sits here; undefined where it is not known. */
+  readonly locale?: string | undefined;
   readonly input: NodeJS.ReadableStream;
   readonly output: NodeJS.WritableStream;
 }
@@ -19,10 +23,13 @@ const HERE = 'here';
 const PROMPT = '> ';
 const NARROWEST = 40;
 const USUAL_WIDTH = 80;
-const GREETING = 'The Sumpside room. Ask in plain words, or type /help. /quit or Ctrl-D leaves.\n\n';
 
 /** Answers line by line until the input ends or the person leaves. Piped lines are echoed before their replies. */
-export async function openRoom(io: RoomIo): Promise<void> {
+export function openRoom(io: RoomIo): Promise<void> {
+  return inLocale(io.locale, () => answerLines(io));
+}
+
+async function answerLines(io: RoomIo): Promise<void> {
   const interactive = isTerminal(io.input) && isTerminal(io.output);
   const lines = interactive ? terminalLines(io) : createInterface({ input: io.input, crlfDelay: Infinity });
   const typedLines = lines[Symbol.asyncIterator]();
@@ -30,7 +37,7 @@ export async function openRoom(io: RoomIo): Promise<void> {
   writer.gone.addEventListener('abort', () => lines.close());
   let open = true;
   lines.once('close', () => (open = false));
-  if (interactive) await writer.write(GREETING);
+  if (interactive) await writer.write(`${say('terminal.greeting')}\n\n`);
   if (interactive && open) lines.prompt(true);
   let standing: Standing = { offers: [] };
   const due = openDue(io);

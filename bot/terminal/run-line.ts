@@ -3,6 +3,7 @@ import { runWithDefaults } from '../../commands/defaults.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
 import { shortForm } from '../../commands/short.ts';
 import { Problem } from '../../core/problem.ts';
+import { localeInForce } from '../../core/wording/in-locale.ts';
 import { withNotices } from '../notices.ts';
 import type { Desk, Reply } from './desk.ts';
 import { withFiles } from './given-file.ts';
@@ -17,7 +18,9 @@ import type { Style } from './wrap.ts';
 /** Runs what a line asks for. */
 export async function replyToLine(line: Line, desk: Desk, style: Style): Promise<Reply> {
   const { zone, keep } = desk;
-  const context = { nowMs: desk.nowMs(), reader: desk.reader, zone, keep, talk: desk.talk() };
+  const locale = localeInForce();
+  const known = { zone, ...(locale === undefined ? {} : { locale }) };
+  const context = { nowMs: desk.nowMs(), reader: desk.reader, ...known, keep, talk: desk.talk() };
   switch (line.kind) {
     case 'command': {
       const command = commandNamed(nameOf(line), desk.commands);

@@ -1,10 +1,9 @@
 import { IntlMessageFormat } from 'intl-messageformat';
-import { languages, type Language, type SentenceKey } from './language.ts';
+import { languageInForce } from './in-locale.ts';
+import type { Language, SentenceKey } from './language.ts';
 
 /** What is put into a sentence, by name: text as it is to be read, or a count where the sentence has a plural. */
 export type SentenceValues = Readonly<Record<string, string | number>>;
-
-let [inForce] = languages;
 
 /**
  * A sentence of the interface (a title, the words on a button, an error, a question back) in the language in force.
@@ -13,22 +12,7 @@ let [inForce] = languages;
  * @throws Error where a value is missing: a bug of ours.
  */
 export function say(key: SentenceKey, values: SentenceValues = {}): string {
-  return String(messageOf(inForce, key).format(values));
-}
-
-/**
- * Runs with a language in force, and puts the one before back. The choice is one variable rather than an argument of
- * every function that can refuse something: all that says a sentence is synchronous, so no two runs can mix, and what
- * awaits enters again behind it.
- */
-export function inLanguage<Result>(language: Language, run: () => Result): Result {
-  const before = inForce;
-  inForce = language;
-  try {
-    return run();
-  } finally {
-    inForce = before;
-  }
+  return String(messageOf(languageInForce(), key).format(values));
 }
 
 const messages = new WeakMap<Language, Map<SentenceKey, IntlMessageFormat>>();

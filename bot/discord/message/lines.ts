@@ -1,4 +1,4 @@
-import { toneWords, type Fact, type Table } from '../../../commands/answer.ts';
+import { toneWord, type Fact, type Table } from '../../../commands/answer.ts';
 import { blockLines } from './block.ts';
 import type { Drawn } from './drawn.ts';
 import type { Section } from './share.ts';
@@ -13,7 +13,7 @@ export const numbered = (line: string, index: number): string => `${index + 1}. 
 /** What stands above all else in both forms: the lower the rank, the longer a section is kept when room is short. */
 export function topSections(answer: Drawn): readonly Section[] {
   const { headline, tone, notices = [], notes = [] } = answer;
-  const word = toneWords[tone];
+  const word = toneWord(tone);
   const untold = answer.png === undefined ? answer.picture : undefined;
   return [
     { title: '', rank: 0, lines: [headline], put: (line) => `### ${line}` },

@@ -1,5 +1,6 @@
 import { shortForm } from '../../../commands/short.ts';
 import type { Short } from '../../../commands/short.ts';
+import { say } from '../../../core/wording/say.ts';
 import { lookId } from '../asked/held-id.ts';
 import { button, buttonsOf } from './buttons.ts';
 import type { Button } from './buttons.ts';
@@ -46,8 +47,8 @@ interface Page {
 
 function drawPage(answer: Drawn, short: Short, { id, page, left }: Page, hold: Holder): Rendered {
   const { pages } = short;
-  const why = left === undefined ? [] : [button(lookId({ kind: 'why', id }), 'Working and sources')];
-  const label = `More (${page + 1} of ${pages})`;
+  const why = left === undefined ? [] : [button(lookId({ kind: 'why', id }), say('answer.why'))];
+  const label = say('answer.more', { page: page + 1, pages });
   const more = page < pages ? [button(lookId({ kind: 'more', id, page: page + 1 }), label)] : [];
   return drawShort(answer, short, left ?? '', [...why, ...more], hold);
 }
@@ -64,5 +65,5 @@ function drawShort(
 }
 
 function postButton({ postId }: Drawn): readonly Button[] {
-  return postId === undefined ? [] : [button(postId, 'Post as a reply')];
+  return postId === undefined ? [] : [button(postId, say('answer.post'))];
 }

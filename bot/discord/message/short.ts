@@ -1,5 +1,5 @@
-import { titles } from '../../../commands/answer.ts';
 import type { Short } from '../../../commands/short.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Drawn } from './drawn.ts';
 import { bold, bullets, factSections, numbered, small, topSections } from './lines.ts';
 import type { Section } from './share.ts';
@@ -8,16 +8,16 @@ import type { Section } from './share.ts';
 export function shortSections(answer: Drawn, short: Short, left: string): readonly Section[] {
   const { facts, table, steps, dangers, read, restsOn } = short;
   const said = [
-    ['Read', read],
-    ['Rests on', restsOn],
-    ['Under Working and sources', left],
+    ['answer.read', read],
+    ['answer.restsOn', restsOn],
+    ['answer.left', left],
   ] as const;
-  const lines = said.flatMap(([what, words]) => (words === '' ? [] : [`${what}: ${words}`]));
+  const lines = said.flatMap(([key, words]) => (words === '' ? [] : [say(key, { words })]));
   return [
     ...topSections(answer),
     ...factSections(facts, table),
     { title: '', rank: 2, lines: steps, put: numbered },
-    { title: bold(titles.dangers), rank: 1, lines: dangers, put: bullets },
+    { title: bold(say('answer.dangers')), rank: 1, lines: dangers, put: bullets },
     { title: '', rank: 5, lines, put: small, isApart: true },
   ];
 }
