@@ -1,5 +1,6 @@
 import type { Answer } from '../../commands/answer.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
+import { localAnswer } from '../../commands/local-answer.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
 import { shortForm } from '../../commands/short.ts';
 import { Problem } from '../../core/problem.ts';
@@ -45,7 +46,7 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
 }
 
 async function answered(given: Answer, desk: Desk, style: Style): Promise<Reply> {
-  const answer = inWords(withNotices(given, desk.keep), desk);
+  const answer = localAnswer(inWords(withNotices(given, desk.keep), desk), localeInForce());
   const { next } = shortForm(answer);
   const offers = next.map((action) => actionOffer(action, desk.commands));
   const choices = answer.tone === 'question' ? next.map(({ label }) => label) : [];

@@ -11,9 +11,13 @@ const COMMA_IS_DECIMAL = /^(?:\d+,\d{1,2}|0+,\d{3}|\d{1,3}(?:\.\d{3})+,\d+)$/;
 const POINT_GROUPS = /^[1-9]\d{0,2}(?:\.\d{3})+$/;
 const COMMA_GROUPS = /^[1-9]\d{0,2}(?:,\d{3})+$/;
 
-/** A specific gravity is written with a point by nearly everybody, whatever else they write. */
-const GRAVITY = /^1\.0[0-4]\d$/;
+const GRAVITY = /^1\.0[0-4]\d{1,2}$/;
 const IS_MEASURE = /^\s*(?:m?l|lit\w+|gal\w*|us gal|imp\w* gal\w*|m[3³]|k?g|mg|ppm|mg\/l|ppb|lux|%)\b/i;
+
+/** Whether a number is a specific gravity: nearly everybody writes it with a point, whatever else they write. */
+export function isGravity(number: string, behind: string): boolean {
+  return GRAVITY.test(number) && !IS_MEASURE.test(behind);
+}
 
 /**
  * Brings texts of one person and one moment to one decimal mark. Where one of them shows that the comma is the decimal
@@ -33,8 +37,7 @@ export function oneMark(texts: readonly string[]): readonly string[] {
       if (isPoint) return COMMA_GROUPS.test(token) ? token.replaceAll(',', '') : token;
       if (COMMA_GROUPS.test(token)) return token.split(',').length === 2 ? token.replace(',', '.') : token;
       const tail = text.slice(offset + token.length);
-      const isGravity = GRAVITY.test(token) && !IS_MEASURE.test(tail);
-      return POINT_GROUPS.test(token) && !isGravity ? token.replaceAll('.', '') : token;
+      return POINT_GROUPS.test(token) && !isGravity(token, tail) ? token.replaceAll('.', '') : token;
     }),
   );
 }

@@ -44,9 +44,9 @@ export const schedule: Readonly<Record<string, Case>> = {
     values: [],
     says: [
       /change filter floss\W+every week on Saturday/,
-      /water change\W+every 2 weeks on Saturday .*?2026-01-03, .*?2026-01-17, .*?2026-01-31/,
-      /trace elements\W+every 2 weeks on Saturday .*?2026-01-10, .*?2026-01-24, .*?2026-02-07/,
-      /test\W+on the 31st of every month \(the last day of a shorter one\) .*?2026-01-31, .*?2026-02-28, .*?2026-03-31/,
+      /water change\W+every 2 weeks on Saturday .*?(?:2026-01-03|3 Jan 2026), .*?(?:2026-01-17|17 Jan 2026), .*?(?:2026-01-31|31 Jan 2026)/,
+      /trace elements\W+every 2 weeks on Saturday .*?(?:2026-01-10|10 Jan 2026), .*?(?:2026-01-24|24 Jan 2026), .*?(?:2026-02-07|7 Feb 2026)/,
+      /test\W+on the 31st of every month \(the last day of a shorter one\) .*?(?:2026-01-31|31 Jan 2026), .*?(?:2026-02-28|28 Feb 2026), .*?(?:2026-03-31|31 Mar 2026)/,
       /clean pumps\W+every 3 months on the 3rd/,
       /ro filters\W+every 6 months on the 3rd/,
     ],

@@ -1,5 +1,7 @@
+import { localAnswer } from '../../../commands/local-answer.ts';
 import { shortForm } from '../../../commands/short.ts';
 import type { Short } from '../../../commands/short.ts';
+import { localeInForce } from '../../../core/wording/in-locale.ts';
 import { say } from '../../../core/wording/say.ts';
 import { lookId } from '../asked/held-id.ts';
 import { button, buttonsOf } from './buttons.ts';
@@ -19,22 +21,25 @@ const mostButtons = 10;
  * An answer in its short form, with buttons for all it leaves out; where that cannot be held, in its long form. Nothing in
  * it is read as Markdown.
  */
-export function render(answer: Drawn, hold: Holder = holdsNothing): Rendered {
+export function render(given: Drawn, hold: Holder = holdsNothing): Rendered {
+  const answer = localAnswer(given, localeInForce());
   const short = shortForm(answer);
   const left = leftOf(answer, short);
   if (left === undefined && short.pages === 1) return drawShort(answer, short, '', [], hold);
-  const id = hold.answer(answer);
-  return id === undefined ? renderLong(answer, hold) : drawPage(answer, short, { id, page: 1, left }, hold);
+  const id = hold.answer(given);
+  return id === undefined ? renderLong(given, hold) : drawPage(answer, short, { id, page: 1, left }, hold);
 }
 
 /** A page of an answer that is held under `id`. */
-export function renderPage(answer: Drawn, id: string, page: number, hold: Holder): Rendered {
+export function renderPage(given: Drawn, id: string, page: number, hold: Holder): Rendered {
+  const answer = localAnswer(given, localeInForce());
   const short = shortForm(answer, page);
   return drawPage(answer, short, { id, page, left: leftOf(answer, shortForm(answer)) }, hold);
 }
 
 /** Everything. */
-export function renderLong(answer: Drawn, hold: Holder = holdsNothing): Rendered {
+export function renderLong(given: Drawn, hold: Holder = holdsNothing): Rendered {
+  const answer = localAnswer(given, localeInForce());
   const next = buttonsOf(answer.next, mostButtons, hold.call);
   return contained(answer, longSections(answer), [next, postButton(answer)]);
 }

@@ -16,6 +16,10 @@ const bracketed: Language = {
   },
 };
 
+function fails(): never {
+  throw new Error('no');
+}
+
 describe('the locale in force', () => {
   it('is none where nobody is known to be spoken to', () => {
     expect(localeInForce()).toBeUndefined();
@@ -36,9 +40,6 @@ describe('the locale in force', () => {
   });
 
   it('ends where the run throws', () => {
-    const fails = (): never => {
-      throw new Error('no');
-    };
     expect(() => inLocale('de', fails)).toThrow('no');
     expect(localeInForce()).toBeUndefined();
   });
@@ -62,6 +63,6 @@ describe('say', () => {
   });
 
   it('throws where a value is missing', () => {
-    expect(() => say('answer.more', { page: 1 })).toThrow();
+    expect(() => say('answer.more', { page: 1 })).toThrow('pages');
   });
 });
