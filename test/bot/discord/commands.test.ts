@@ -11,6 +11,7 @@ import { runWithDefaults, withDefaults } from '../../../commands/defaults.ts';
 import { commands } from '../../../commands/index.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
+import { localAnswer } from '../../../commands/local-answer.ts';
 import { Problem } from '../../../core/problem.ts';
 import { everyComponent } from '../../discord/standin/component.ts';
 import type { InteractionHandle } from '../../discord/standin/interaction-handle.ts';
@@ -65,7 +66,7 @@ function expected(command: Command, input: Record<string, unknown>): { answer: A
   const { hidden } = withDefaults(command, input, { ...managed().context, keep });
   try {
     const found = runWithDefaults(command, input, { nowMs, keep, reader: lazyReader });
-    return { answer: found, hidden: hidden || found.file !== undefined };
+    return { answer: localAnswer(found, 'en-GB'), hidden: hidden || found.file !== undefined };
   } catch (error) {
     if (error instanceof Problem) return { answer: answer({ headline: error.message }), hidden: true };
     throw error;
