@@ -9,6 +9,7 @@ import type { Servers } from '../store/servers.ts';
 import { answerAutocomplete, answerButton, answerCommand, answerForm, answerMessage } from './answer.ts';
 import { newIds } from './asked/once.ts';
 import { newPresses } from './asked/presses.ts';
+import { withBrief } from './held/brief.ts';
 import { openLocales } from './locales.ts';
 import { answerMenu } from './menu/answer-menu.ts';
 import { openDrafts } from './menu/drafts.ts';
@@ -62,11 +63,12 @@ export function createBot(parts: BotParts): Bot {
   const isNewPress = newPresses(parts.nowMs);
   const drafts = openDrafts(parts.nowMs);
   const locales = openLocales(parts.nowMs);
+  const desk = { ...parts, held: withBrief(parts.held, drafts.held) };
   client.on(Events.InteractionCreate, (interaction) => {
     if (!isNew(interaction.id)) return;
     const isAgain = interaction.isButton() && !isNewPress(interaction);
     const respond = (): Promise<void> | undefined =>
-      isAgain ? acknowledge(log, interaction) : onInteraction(parts, drafts, interaction);
+      isAgain ? acknowledge(log, interaction) : onInteraction(desk, drafts, interaction);
     track(() => inLocale(locales.ofInteraction(interaction), respond));
   });
   client.on(Events.MessageCreate, (message) =>

@@ -46,7 +46,7 @@ export interface Outcome {
   readonly hidden: boolean;
   /** Something that is kept of the asker, or of the server, was changed. */
   readonly isChanged?: boolean;
-  /** Nothing of it is held, so that all of it is shown at once: after an erasure, and of words that are somebody else's. */
+  /** Nothing of it is held, so that all of it is shown at once: after an erasure. */
   readonly leavesNoTrace?: boolean;
 }
 

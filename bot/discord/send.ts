@@ -36,9 +36,13 @@ export async function defer(log: Logger, interaction: Answerable, hidden: boolea
 }
 
 /** Answers an interaction: with one callback, or after a deferral where a picture or a file comes along. */
-export async function reply(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
+export async function reply(
+  desk: Desk,
+  interaction: Answerable,
+  outcome: Outcome,
+  hold = holderOf(desk, interaction, outcome),
+): Promise<void> {
   const { hidden, answer } = outcome;
-  const hold = holderOf(desk, interaction, outcome);
   const takesTime = answer.picture !== undefined || answer.file !== undefined;
   if (!takesTime) {
     const send = (what: Rendered, privately = hidden): Promise<void> =>
@@ -49,14 +53,18 @@ export async function reply(desk: Desk, interaction: Answerable, outcome: Outcom
       );
     await deliver(desk.log, await drawn(desk, answer, hold), send, idsOf(interaction));
   } else if (await defer(desk.log, interaction, hidden)) {
-    await replyDeferred(desk, interaction, outcome);
+    await replyDeferred(desk, interaction, outcome, hold);
   }
 }
 
 /** Puts an answer where a deferral announced one; who sees it was settled there. */
-export async function replyDeferred(desk: Desk, interaction: Answerable, outcome: Outcome): Promise<void> {
+export async function replyDeferred(
+  desk: Desk,
+  interaction: Answerable,
+  outcome: Outcome,
+  hold = holderOf(desk, interaction, outcome),
+): Promise<void> {
   const send = (what: Rendered): Promise<void> => editAnswer(interaction, what);
-  const hold = holderOf(desk, interaction, outcome);
   await deliver(desk.log, await drawn(desk, outcome.answer, hold), send, idsOf(interaction));
 }
 

@@ -32,7 +32,8 @@ function aMember(): Keep {
   return keep;
 }
 
-function answerTo(typed: string, asking: Asking): Answer {
+/** @throws Problem where the member can put something right. */
+export function answerTo(typed: string, asking: Asking): Answer {
   const line = readLine(typed, commands);
   if (line.kind !== 'command') return ask(typed, asking);
   const command = commandNamed(nameOf(line), commands);
@@ -41,7 +42,7 @@ function answerTo(typed: string, asking: Asking): Answer {
 }
 
 /** What is asked back as a Problem has no answer to measure. */
-function attempt(typed: string, asking: Asking): readonly Answered[] {
+function attempt({ typed, asking }: RealInput): readonly Answered[] {
   try {
     return [{ typed, answer: answerTo(typed, asking) }];
   } catch (error) {
@@ -50,17 +51,29 @@ function attempt(typed: string, asking: Asking): readonly Answered[] {
   }
 }
 
+/** Something a member may type, and who they are. */
+export interface RealInput {
+  readonly typed: string;
+  readonly asking: Asking;
+}
+
 /** Every command's example as a member with a tank and as one without, the cases, and five measuring batches. */
-export function realAnswers(): readonly Answered[] {
+export function realInputs(): readonly RealInput[] {
   const none: Asking = { nowMs: NOW_MS, reader: lazyReader };
   const messages = BATCHES.flatMap((name) =>
     readBatch(readFileSync(`core/language/sentences/${name}.jsonl`, 'utf8')).lines.map(({ text }) => text),
   );
   const examples = commands.map(({ example }) => example);
   return [
-    ...examples.flatMap((typed) => attempt(typed, { ...none, keep: aMember(), zone: 'Europe/Berlin' })),
-    ...[...examples, ...Object.values(asked), ...Object.values(askedOfGuide), ...messages].flatMap((typed) =>
-      attempt(typed, none),
-    ),
+    ...examples.map((typed) => ({ typed, asking: { ...none, keep: aMember(), zone: 'Europe/Berlin' } })),
+    ...[...examples, ...Object.values(asked), ...Object.values(askedOfGuide), ...messages].map((typed) => ({
+      typed,
+      asking: none,
+    })),
   ];
+}
+
+/** What they are answered, where they are. */
+export function realAnswers(): readonly Answered[] {
+  return realInputs().flatMap(attempt);
 }

@@ -7,6 +7,7 @@ import { serverOf } from '../asked/server.ts';
 import type { ServerHere } from '../asked/server.ts';
 import { runApart } from '../outcome.ts';
 import type { Desk, Outcome } from '../outcome.ts';
+import { holderFor } from '../held/holder.ts';
 import type { Drawn } from '../message/drawn.ts';
 import { reply } from '../send.ts';
 import type { Drafts } from './drafts.ts';
@@ -39,11 +40,9 @@ export async function answerMenu(
     });
   }
   const seen = outcome.hidden ? outcome.answer : privately(forItsWriter(outcome.answer), server, hindered);
-  await reply(desk, interaction, {
-    answer: { ...seen, ...(canPost ? { postId: postId(interaction.id) } : {}) },
-    hidden: true,
-    leavesNoTrace: true,
-  });
+  const shown = { ...seen, ...(canPost ? { postId: postId(interaction.id) } : {}) };
+  const hold = holderFor({ ...desk, held: drafts.held }, { personId: user.id, isPrivate: true });
+  await reply(desk, interaction, { answer: shown, hidden: true }, hold);
 }
 
 /** Why nothing is worked out from a message. */

@@ -1,10 +1,10 @@
 import type { Answer } from '../../../commands/answer.ts';
+import { BRIEF_MS, openBrief } from '../held/brief.ts';
+import type { HeldDesk } from '../held/holder.ts';
 import { openShortMemory } from '../../short-memory.ts';
 
 /** Answers held at once, the latest: in memory only. */
 const MOST_DRAFTS = 500;
-/** How long a draft waits. */
-const KEPT_MS = 15 * 60_000;
 
 /** An answer that only a helper has seen so far, and the message it is about. */
 export interface Draft {
@@ -19,11 +19,14 @@ export interface Drafts {
   readonly put: (id: string, draft: Draft) => void;
   /** The draft, which is gone then; undefined for everyone else, and where there is none (any more). */
   readonly take: (id: string, helperId: string) => Draft | undefined;
+  /** What the buttons of a helper's own view stand for. */
+  readonly held: HeldDesk['held'];
 }
 
 export function openDrafts(nowMs: () => number): Drafts {
-  const drafts = openShortMemory<Draft>(nowMs, MOST_DRAFTS, KEPT_MS);
+  const drafts = openShortMemory<Draft>(nowMs, MOST_DRAFTS, BRIEF_MS);
   return {
+    held: openBrief(nowMs),
     put: drafts.put,
     take: (id, helperId) => {
       const draft = drafts.get(id);

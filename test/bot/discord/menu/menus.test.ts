@@ -7,6 +7,7 @@ import { channelIds, guildId, userIds } from '../../../discord/standin/world.ts'
 import type { StandIn } from '../../../discord/standin/server.ts';
 import { nowMs, openClub } from '../club.ts';
 import type { Club } from '../club.ts';
+import { longReply, whyOf, wholeText } from '../whole-text.ts';
 import { memberCommands, moveIn } from '../members.ts';
 
 const { keeper, second } = userIds;
@@ -72,6 +73,17 @@ describe('a menu on a message', () => {
     expect(JSON.stringify(reply.components)).not.toContain('run:');
   });
 
+  it('shows the helper what everybody would see, and the rest at a press, held in memory alone', async () => {
+    const reply = await chosen(numbers, written(question));
+    expect(reply.text).not.toContain('How it adds up');
+    const long = await longReply(club, reply, { userId: second });
+    expect(long.text).toContain('How it adds up');
+    const strange = club.standIn.component(whyOf(reply) ?? '', { messageId: String(reply.message['id']) });
+    expect((await strange.reply).text).not.toContain('sodium');
+    for (const id of [keeper, second])
+      expect(JSON.stringify(club.store.keepFor(id).exportAll())).not.toContain('sodium');
+  });
+
   it('works in direct messages, without a way to post', async () => {
     const { id } = club.standIn.directMessage(question, { userId: second });
     const reply = await chosen(numbers, id, { dm: true });
@@ -128,5 +140,5 @@ it('reads a bare number in the unit of the server, and says so', async () => {
   const reply = await chosen(numbers, written('raise alk 3.2 to 3.6 in 75 gal with soda ash'), {
     channelId: channelIds.chat,
   });
-  expect(reply.text).toContain("this server's unit, meq/L");
+  expect(await wholeText(club, reply, { userId: second })).toContain("this server's unit, meq/L");
 });
