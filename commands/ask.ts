@@ -57,7 +57,7 @@ export const askCommand = defineCommand({
   options,
   run: (input, context): Answer => run(input, context),
   own: {
-    when: (_, { hasTank, isServer }) => hasTank || !isServer,
+    when: (_, { hasTank, isShared }) => hasTank || !isShared,
     run: (input, context): Answer => run(input, context),
   },
 });

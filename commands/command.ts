@@ -13,6 +13,8 @@ export interface Context {
   readonly zone?: string;
   /** BCP 47 tag of the asker's language and country, as "pt-BR"; undefined where it is not known. */
   readonly locale?: string;
+  /** Others read what is asked here. */
+  readonly isShared?: true;
   /** The server it was asked in. */
   readonly server?: Server;
   /** What the asker is going through here. */
@@ -100,10 +102,10 @@ interface SharingDefinition<P extends Path, S extends OptionsSchema> extends Def
   readonly run: (input: z.infer<S>, context: OwnContext) => Answer;
 }
 
-/** Where it is asked: whether the asker has a tank in use, and whether others are there. */
+/** Where it is asked: whether the asker has a tank in use, and whether others read it. */
 interface Here {
   readonly hasTank: boolean;
-  readonly isServer: boolean;
+  readonly isShared: boolean;
 }
 
 /**
@@ -114,10 +116,10 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
   definition: PublicDefinition<P, S> | PrivateDefinition<P, S> | SharingDefinition<P, S>,
 ): Command<P, S> {
   const { path, summary, example, options, managers = false, fills = () => true } = definition;
-  const isOwn: Command['isOwn'] = (input, { keep, server }) => {
+  const isOwn: Command['isOwn'] = (input, { keep, isShared = false }) => {
     if (definition.private === true) return true;
     if (definition.sharing === true || definition.own === undefined) return false;
-    const here = { hasTank: keep?.tankInUse() !== undefined, isServer: server !== undefined };
+    const here = { hasTank: keep?.tankInUse() !== undefined, isShared };
     return definition.own.when(input as Raw<S>, here);
   };
   return {
@@ -144,11 +146,12 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
 }
 
 /** All a public run gets: nothing else of what came in can reach it. */
-export function withoutKeep({ nowMs, zone, locale, server, talk, reader }: Context): Context {
+export function withoutKeep({ nowMs, zone, locale, isShared, server, talk, reader }: Context): Context {
   return {
     nowMs,
     ...(zone === undefined ? {} : { zone }),
     ...(locale === undefined ? {} : { locale }),
+    ...(isShared === undefined ? {} : { isShared }),
     ...(server === undefined ? {} : { server }),
     ...(talk === undefined ? {} : { talk }),
     ...(reader === undefined ? {} : { reader }),

@@ -25,7 +25,7 @@ import type { Asker, Desk, Outcome } from './outcome.ts';
 import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
 import { replyToPress } from './settled/settle.ts';
 import { pressedOn } from './asked/pressed.ts';
-import { serverOf, serverOfMessage } from './asked/server.ts';
+import { placeOf, placeOfMessage } from './asked/place.ts';
 import { talkOfMessage } from './talking.ts';
 
 const mostSuggestions = 25;
@@ -91,7 +91,7 @@ function noButton(): Problem {
 function askerOf(desk: Desk, interaction: Answerable): Asker {
   const pressed = pressedOn(interaction, desk.askerOf);
   const { id: askedId, user } = interaction;
-  return { personId: user.id, server: serverOf(desk, interaction), askedId, pressed };
+  return { personId: user.id, place: placeOf(desk, interaction), askedId, pressed };
 }
 
 /** Offers complete values for the option being typed; an error offers none. */
@@ -110,11 +110,11 @@ export async function answerMessage(desk: Desk, message: Message, text: string):
   const { author, reference } = message;
   const turn = desk.turnOf(author.id);
   if (turn === 'wait') return;
-  const server = serverOfMessage(desk, message);
-  const whose = { personId: author.id, isPrivate: server === undefined };
+  const place = placeOfMessage(desk, message);
+  const whose = { personId: author.id, isPrivate: place === undefined };
   if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast, whose));
-  const asker = server === undefined ? { personId: author.id } : { server };
-  const where = { personId: author.id, server, isOwn: false };
+  const asker = place === undefined ? { personId: author.id } : { place };
+  const where = { personId: author.id, place, isOwn: false };
   const talk = talkOfMessage(desk, where, reference?.messageId);
   const { answer, leavesNoTrace = false } = runWords(desk, text, { ...asker, talk });
   talk.askedAt(message.id);

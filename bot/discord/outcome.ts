@@ -21,8 +21,8 @@ import { seenOn, type Pressed } from './asked/pressed.ts';
 import type { HeldDesk } from './held/holder.ts';
 import type { Drawn } from './message/drawn.ts';
 import { failureAnswer, problemAnswer } from './message/problem.ts';
-import { watchedServer } from './asked/server.ts';
-import type { ServerHere, SettingsDesk } from './asked/server.ts';
+import { watchedServer } from './asked/place.ts';
+import type { PlaceHere, SettingsDesk } from './asked/place.ts';
 import { talkOfCall } from './talking.ts';
 
 /** What answering needs; everything comes from the composition root. */
@@ -50,10 +50,10 @@ export interface Outcome {
   readonly leavesNoTrace?: boolean;
 }
 
-/** Who asks, and the server they ask in. */
+/** Who asks, and where others read it; no place is a direct message. */
 export interface Asker {
   readonly personId: string;
-  readonly server: ServerHere | undefined;
+  readonly place: PlaceHere | undefined;
   /** Id of the interaction, under which its talk is found again. */
   readonly askedId?: string;
   /** The message a button of ours stood on. */
@@ -70,43 +70,45 @@ export interface Asked extends Asker {
 
 /** Runs a command. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
 export function run(desk: Desk, asked: Asked): Outcome {
-  const { personId, server, askedId, pressed, command: name, values, call } = asked;
+  const { personId, place, askedId, pressed, command: name, values, call } = asked;
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
     const { keep, isErased } = keepHere(desk, personId);
     const seen = seenOn(pressed, personId);
-    const isForAll = seen === 'by all' && server !== undefined && !command.private && !command.sharing;
+    const isForAll = seen === 'by all' && place !== undefined && !command.private && !command.sharing;
     let isChanged = false;
     const onWrite = (): void => void (isChanged = true);
     const watched = { keep: watchedKeep(keep, onWrite) };
     const asking: Asking = {
-      ...now(desk, server && watchedServer(server, onWrite)),
+      ...now(desk, place, onWrite),
       ...(isForAll ? {} : watched),
     };
     const filled = withDefaults(command, values, asking);
     const isAlone = filled.hidden || seen === 'alone';
-    const isOwn = isAlone || server?.isPublic() !== true;
-    const talk = talkOfCall(desk, { personId, server, isOwn }, call ?? { command: name, input: {} }, pressed);
+    const isOwn = isAlone || place?.isPublic() !== true;
+    const talk = talkOfCall(desk, { personId, place, isOwn }, call ?? { command: name, input: {} }, pressed);
     const given = runFilled(command, filled, { ...asking, talk });
     if (askedId !== undefined) talk.askedAt(askedId);
     const noted = isForAll ? given : withNotices(given, keep);
     const own = isAlone || noted.file !== undefined || noted !== given;
     return {
       answer: noted,
-      hidden: own || server?.isPublic() === false,
+      hidden: own || place?.isPublic() === false,
       isChanged,
       leavesNoTrace: isErased(),
     };
   });
 }
 
-function now(desk: Desk, server: ServerHere | undefined): Context {
+function now(desk: Desk, place: PlaceHere | undefined, onWrite = (): void => {}): Context {
+  const server = place?.server && watchedServer(place.server, onWrite);
   const locale = localeInForce();
   return {
     nowMs: desk.nowMs(),
     reader: desk.reader,
     ...(locale === undefined ? {} : { locale }),
+    ...(place === undefined ? {} : { isShared: true }),
     ...(server === undefined ? {} : { server }),
   };
 }
@@ -135,13 +137,13 @@ export function runText(desk: Desk, asker: Asker, call: Call): Outcome {
 export function runWords(
   desk: Desk,
   text: string,
-  { personId, server, talk }: Partial<Asker & { readonly talk: Talk }>,
+  { personId, place, talk }: Partial<Asker & { readonly talk: Talk }>,
 ): Outcome {
   return attempt(desk, undefined, () => {
-    if (server?.isPublic() === false) return { answer: elsewhere, hidden: false };
+    if (place?.isPublic() === false) return { answer: elsewhere, hidden: false };
     if (text === '')
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
-    const asking = { ...now(desk, server), ...(talk === undefined ? {} : { talk }) };
+    const asking = { ...now(desk, place), ...(talk === undefined ? {} : { talk }) };
     if (personId === undefined) return { answer: desk.ask(text, asking), hidden: false };
     const { keep, isErased } = keepHere(desk, personId);
     const answered = withNotices(desk.ask(text, { ...asking, keep }), keep);
@@ -153,11 +155,11 @@ export function runWords(
 export function runApart(
   desk: Desk,
   personId: string,
-  server: ServerHere | undefined,
+  place: PlaceHere | undefined,
   work: (context: Context) => Answer,
 ): Outcome {
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
-  return attempt(desk, undefined, () => ({ answer: work(now(desk, server)), hidden: false }));
+  return attempt(desk, undefined, () => ({ answer: work(now(desk, place)), hidden: false }));
 }
 
 /** A reply to a message cannot be private. */

@@ -2,6 +2,7 @@ import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCo
 import type { ButtonInteraction } from 'discord.js';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
+import { isAlone } from './asked/place.ts';
 import { holderFor } from './held/holder.ts';
 import type { Whose } from './held/holder.ts';
 import { callback, editAnswer, replyTo } from './callback.ts';
@@ -76,13 +77,9 @@ export async function replyAlone(desk: Desk, interaction: Answerable, what: Rend
 }
 
 /** Holds for who asked. */
-export function holderOf(
-  desk: Desk,
-  { user, guildId }: Answerable,
-  { hidden, leavesNoTrace }: Outcome,
-): Holder {
+export function holderOf(desk: Desk, interaction: Answerable, { hidden, leavesNoTrace }: Outcome): Holder {
   if (leavesNoTrace === true) return holdsNothing;
-  return holderFor(desk, { personId: user.id, isPrivate: hidden || guildId === null });
+  return holderFor(desk, { personId: interaction.user.id, isPrivate: hidden || isAlone(interaction) });
 }
 
 /** Opens a form; only a command or a button can be answered with one. */

@@ -2,12 +2,12 @@ import { takesAnew } from '../../commands/ask/offer.ts';
 import type { GoesOn, PlacedTalk, Talks } from '../talks.ts';
 import type { Call } from './asked/call.ts';
 import type { Pressed } from './asked/pressed.ts';
-import type { ServerHere } from './asked/server.ts';
+import type { PlaceHere } from './asked/place.ts';
 
 /** Where something is asked, and what of it others may read. */
 interface Where {
   readonly personId: string;
-  readonly server: ServerHere | undefined;
+  readonly place: PlaceHere | undefined;
   /** Only the asker sees the answer: what is told there is kept apart from what is said before others. */
   readonly isOwn: boolean;
 }
@@ -40,7 +40,7 @@ export function talkOfCall(
 }
 
 /** Threads and posts are about one thing: a talk lasts there. */
-function goesOnIn({ server, isOwn }: Where): GoesOn & { readonly at: string } {
-  if (server === undefined) return { at: 'own messages' };
-  return { at: `${isOwn ? 'own' : 'said in'} ${server.channelId}`, lasts: server.isThread() };
+function goesOnIn({ place, isOwn }: Where): GoesOn & { readonly at: string } {
+  if (place === undefined) return { at: 'own messages' };
+  return { at: `${isOwn ? 'own' : 'said in'} ${place.channelId}`, lasts: place.isThread() };
 }

@@ -30,9 +30,9 @@ export function askedPlace({ channel, where }: PlaceInput, { server }: Context):
     return where === undefined ? undefined : { kind: 'direct' };
   }
   if (server === undefined) {
-    throw new Problem('A channel can be chosen only on its server.', {
+    throw new Problem('A channel can be chosen only on a server that has me.', {
       field: channel === undefined ? 'where' : 'channel',
-      hint: 'Say this on the server, or leave it out for a direct message.',
+      hint: 'Say this there, or leave it out for a direct message.',
     });
   }
   const channelId = channel ?? server.settings().reminderChannelId;

@@ -1,5 +1,6 @@
 import { MessageFlags } from 'discord.js';
 import type { Answerable } from '../callback.ts';
+import { isAlone } from './place.ts';
 
 /** The message a button was pressed on, or a form opened from. */
 export interface Pressed {
@@ -24,7 +25,7 @@ export function pressedOn(
   return {
     askedId,
     isPrivate: flags.has(MessageFlags.Ephemeral),
-    answers: interaction.guildId === null ? interaction.user.id : known,
+    answers: isAlone(interaction) ? interaction.user.id : known,
   };
 }
 

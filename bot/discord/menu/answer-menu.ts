@@ -3,8 +3,8 @@ import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { takesAnew } from '../../../commands/ask/offer.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
-import { serverOf } from '../asked/server.ts';
-import type { ServerHere } from '../asked/server.ts';
+import { placeOf } from '../asked/place.ts';
+import type { PlaceHere } from '../asked/place.ts';
 import { runApart } from '../outcome.ts';
 import type { Desk, Outcome } from '../outcome.ts';
 import { holderFor } from '../held/holder.ts';
@@ -23,14 +23,14 @@ export async function answerMenu(
   interaction: MessageContextMenuCommandInteraction,
 ): Promise<void> {
   const { targetMessage: message, user, channelId } = interaction;
-  const server = serverOf(desk, interaction);
+  const place = placeOf(desk, interaction);
   const menu = menus.find(({ name }) => name === interaction.commandName);
   if (menu === undefined) return reply(desk, interaction, refusal('This menu is no longer here.'));
   const text = plainText(message.content);
   const unread = unreadable(text, message.author.bot === true);
-  const outcome = unread ?? runApart(desk, user.id, server, (context) => menu.run(desk, text, context));
-  const hindered = server === undefined ? undefined : hindrance(server);
-  const canPost = server !== undefined && hindered === undefined && !outcome.hidden;
+  const outcome = unread ?? runApart(desk, user.id, place, (context) => menu.run(desk, text, context));
+  const hindered = place === undefined ? undefined : hindrance(place);
+  const canPost = place !== undefined && hindered === undefined && !outcome.hidden;
   if (canPost) {
     drafts.put(interaction.id, {
       helperId: user.id,
@@ -39,7 +39,7 @@ export async function answerMenu(
       answer: forItsWriter(outcome.answer),
     });
   }
-  const seen = outcome.hidden ? outcome.answer : privately(forItsWriter(outcome.answer), server, hindered);
+  const seen = outcome.hidden ? outcome.answer : privately(forItsWriter(outcome.answer), place, hindered);
   const shown = { ...seen, ...(canPost ? { postId: postId(interaction.id) } : {}) };
   const hold = holderFor({ ...desk, held: drafts.held }, { personId: user.id, isPrivate: true });
   await reply(desk, interaction, { answer: shown, hidden: true }, hold);
@@ -71,11 +71,11 @@ function forItsWriter(given: Answer): Answer {
 }
 
 /** Buttons are for the writer, once it is posted: here they would work with the helper's own tank. */
-function privately(given: Answer, server: ServerHere | undefined, hindered: string | undefined): Drawn {
+function privately(given: Answer, place: PlaceHere | undefined, hindered: string | undefined): Drawn {
   const choices = given.next.map(({ label }) => label).join('; ');
   const asked = choices === '' ? [] : [{ label: 'buttons for its writer', value: choices }];
   const apart = { label: 'worked out', value: 'from that message alone, with no tank of anyone' };
   const why =
-    server === undefined || hindered === undefined ? [] : [{ label: 'can not be posted', value: hindered }];
+    place === undefined || hindered === undefined ? [] : [{ label: 'can not be posted', value: hindered }];
   return { ...given, notes: [...asked, apart, ...why], next: [] };
 }

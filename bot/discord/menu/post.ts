@@ -2,7 +2,7 @@ import { DiscordAPIError, RESTJSONErrorCodes, Routes } from 'discord.js';
 import type { ButtonInteraction, Client } from 'discord.js';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
-import { serverOf } from '../asked/server.ts';
+import { placeOf } from '../asked/place.ts';
 import type { Drawn } from '../message/drawn.ts';
 import type { Desk } from '../outcome.ts';
 import { defer, notDelivered, replyDeferred, replyToMessage } from '../send.ts';
@@ -29,8 +29,8 @@ export async function answerPost(desk: Desk, drafts: Drafts, interaction: Button
 
 async function posted(desk: Desk, drafts: Drafts, interaction: ButtonInteraction): Promise<Answer> {
   const { customId, user, channelId, client } = interaction;
-  const server = serverOf(desk, interaction);
-  const hindered = server === undefined ? 'I post in channels of a server only' : hindrance(server);
+  const place = placeOf(desk, interaction);
+  const hindered = place === undefined ? 'I post in channels of a server only' : hindrance(place);
   if (hindered !== undefined) return answer({ headline: `Not posted: ${hindered}.` });
   const draft = drafts.take(customId.slice(prefix.length), user.id);
   if (draft === undefined || draft.channelId !== channelId) return noDraft;

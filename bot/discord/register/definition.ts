@@ -24,9 +24,17 @@ export type MenuDefinition = RESTPostAPIContextMenuApplicationCommandsJSONBody;
 const mostChoices = 25;
 const longestDescription = 100;
 
-const everyone = { contexts: [InteractionContextType.Guild, InteractionContextType.BotDM] };
+const everyone = {
+  contexts: [
+    InteractionContextType.Guild,
+    InteractionContextType.BotDM,
+    InteractionContextType.PrivateChannel,
+  ],
+  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+};
 const managersOnly = {
   contexts: [InteractionContextType.Guild],
+  integration_types: [ApplicationIntegrationType.GuildInstall],
   default_member_permissions: String(PermissionFlagsBits.ManageGuild),
 };
 
@@ -45,7 +53,8 @@ const withMessages = [
 
 /**
  * The commands as Discord wants them registered: one definition for each first word of a path, second words as
- * subcommands, for use in servers and in direct messages with the bot.
+ * subcommands, for use in servers that have the bot, in direct messages with it, and as a member's own app anywhere else;
+ * what is for managers only in their server.
  *
  * @throws Error when two commands cannot live side by side or a description is too long: a defect of the commands.
  */
@@ -65,7 +74,6 @@ export function menuDefinitions(menus: readonly Pick<Menu, 'name'>[]): readonly 
     type: ApplicationCommandType.Message,
     name,
     ...everyone,
-    integration_types: [ApplicationIntegrationType.GuildInstall],
   }));
 }
 
@@ -89,7 +97,6 @@ function definition(name: string, members: readonly Command[]): Definition {
         }
       : { description: described(name, plain.summary), options: optionsOf(plain.options).map(basic) }),
     ...(managers === 0 ? everyone : managersOnly),
-    integration_types: [ApplicationIntegrationType.GuildInstall],
   };
 }
 

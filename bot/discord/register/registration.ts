@@ -29,9 +29,17 @@ export async function register(
   const registered = (await rest.get(route)) as readonly object[];
   const change = compare(registered, wanted, scope);
   const differs = change.added.length + change.changed.length + change.removed.length > 0;
-  if (differs && !dry) await rest.put(route, { body: wanted });
+  if (differs && !dry) await rest.put(route, { body: wanted.map((each) => within(each, scope)) });
   return change;
 }
+
+/** Where a command can be used is said of a global one only. */
+function within(wanted: Definition | MenuDefinition, scope: Scope): object {
+  if (scope === 'global') return wanted;
+  return Object.fromEntries(Object.entries(wanted).filter(([key]) => !globalOnly.has(key)));
+}
+
+const globalOnly: ReadonlySet<string> = new Set(['contexts', 'integration_types']);
 
 /** Compares two lists of definitions by name, blind to what Discord adds and to defaults left out. */
 export function compare(registered: readonly object[], wanted: readonly object[], scope: Scope): Change {
@@ -47,7 +55,6 @@ export function compare(registered: readonly object[], wanted: readonly object[]
 }
 
 const everywhere = ['type', 'name', 'description', 'options', 'default_member_permissions'] as const;
-const globalOnly = ['contexts', 'integration_types'] as const;
 
 function byName(list: readonly object[], scope: Scope): ReadonlyMap<string, unknown> {
   const keys = scope === 'global' ? [...everywhere, ...globalOnly] : everywhere;

@@ -1,5 +1,6 @@
 import { ComponentType, InteractionResponseType, MessageFlags, Routes } from 'discord.js';
 import type { ButtonInteraction, Message, ModalSubmitInteraction } from 'discord.js';
+import { isAlone, isGuest } from '../asked/place.ts';
 import { pressedOn } from '../asked/pressed.ts';
 import { callback } from '../callback.ts';
 import { escapeText } from '../message/escape.ts';
@@ -20,7 +21,7 @@ export async function replyToPress(desk: Desk, press: Press, outcome: Outcome): 
   const isOwn = pressed?.isPrivate === true || pressed?.answers === press.user.id;
   const takesTime = outcome.answer.picture !== undefined || outcome.answer.file !== undefined;
   if (message === null || outcome.isChanged !== true || !isOwn) return reply(desk, press, outcome);
-  const isSeenByOthers = press.guildId !== null && pressed?.isPrivate !== true;
+  const isSeenByOthers = !isAlone(press) && pressed?.isPrivate !== true;
   if (isSeenByOthers) {
     await reply(desk, press, outcome);
     return markPressed(desk, press, message);
@@ -45,6 +46,7 @@ function withOutcome(message: Message, { body }: Rendered, { leavesNoTrace }: Ou
 }
 
 async function markPressed({ log }: Desk, press: Press, message: Message): Promise<void> {
+  if (isGuest(press)) return;
   const kept = spent(message);
   const label = labelOf(message, press.customId);
   if (kept === undefined || label === undefined) return;

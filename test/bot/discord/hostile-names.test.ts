@@ -57,7 +57,7 @@ function mentionsIn(content: string): readonly string[] {
 function contentsOf(command: string, values: Readonly<Record<string, unknown>>): readonly string[] {
   const desk = deskOf(store, { commands, ask, nowMs: () => NOW_MS });
   const input = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, String(value)]));
-  const asker = { personId: member, server: undefined };
+  const asker = { personId: member, place: undefined };
   const { body } = render(run(desk, { ...asker, command, values, call: { command, input } }).answer);
   expect(body.allowed_mentions).toEqual({ parse: [], replied_user: false });
   return [...JSON.stringify(body).matchAll(/"content":("(?:[^"\\]|\\.)*")/g)].map(

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { ServerHere } from '../../../bot/discord/asked/server.ts';
+import type { PlaceHere } from '../../../bot/discord/asked/place.ts';
 import { run, runApart, runWords, type Desk, type Outcome } from '../../../bot/discord/outcome.ts';
 import { menus } from '../../../bot/discord/menu/menus.ts';
 import { openTalks } from '../../../bot/talks.ts';
@@ -46,8 +46,8 @@ afterEach(() => store.close());
 
 let channels = 0;
 
-function inPublic(channelId = `channel ${++channels}`): ServerHere {
-  return {
+function inPublic(channelId = `channel ${++channels}`): PlaceHere {
+  const server = {
     id: '100000000000000900',
     channelId,
     settings: () => quietSettings,
@@ -55,9 +55,8 @@ function inPublic(channelId = `channel ${++channels}`): ServerHere {
     change: () => {},
     mayWrite: () => true,
     lacks: () => [],
-    isPublic: () => true,
-    isThread: () => false,
   };
+  return { channelId, server, isPublic: () => true, isThread: () => false };
 }
 
 type Values = Readonly<Record<string, unknown>>;
@@ -69,7 +68,7 @@ function leaks({ answer, hidden }: Outcome, typed: string): readonly string[] {
 }
 
 function called(personId: string, { path }: Command, values: Values): Outcome {
-  return run(desk, { personId, server: inPublic(), command: path.join(' '), values, call: undefined });
+  return run(desk, { personId, place: inPublic(), command: path.join(' '), values, call: undefined });
 }
 
 /** The example; it with each option left out, alone or with all that is not required; and with what is the keeper's. */
@@ -125,7 +124,7 @@ describe('what everybody sees of what a member keeps is nothing', () => {
     expect(commands.filter(({ sharing }) => sharing).map(({ path }) => path)).toEqual([['tank', 'share']]);
     const shared = run(desk, {
       personId: keeper,
-      server: inPublic(),
+      place: inPublic(),
       command: 'tank share',
       values: {},
       call: undefined,
@@ -148,15 +147,13 @@ describe('what everybody sees of what a member keeps is nothing', () => {
   it('in plain words: by the command, in a mention, and of a message of someone else', () => {
     let open = 0;
     for (const question of questions) {
-      const server = inPublic();
-      const talk = desk.talkOf(keeper, [server.channelId]);
+      const place = inPublic();
+      const talk = desk.talkOf(keeper, [place.channelId]);
       const seen = [
         called(keeper, askCommand, { question }),
         called(moved, askCommand, { question }),
-        runWords(desk, question, { server, talk }),
-        ...menus.map((menu) =>
-          runApart(desk, keeper, server, (context) => menu.run(desk, question, context)),
-        ),
+        runWords(desk, question, { place, talk }),
+        ...menus.map((menu) => runApart(desk, keeper, place, (context) => menu.run(desk, question, context))),
       ];
       expect(seen[0]?.hidden).toBe(true);
       expect(seen.flatMap((outcome) => leaks(outcome, question))).toEqual([]);
@@ -166,13 +163,13 @@ describe('what everybody sees of what a member keeps is nothing', () => {
   });
 
   it('nor of what they asked for their eyes only, once a question is open to all', () => {
-    const server = inPublic('one channel');
+    const place = inPublic('one channel');
     const keep = store.keepFor('100000000000000023');
     const id = keepMarked(keep, NOW_MS);
     const say = (question: string): Outcome =>
       run(desk, {
         personId: '100000000000000023',
-        server,
+        place,
         command: 'ask',
         values: { question },
         call: undefined,

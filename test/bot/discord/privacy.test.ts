@@ -218,7 +218,7 @@ describe('any custom id', () => {
       const call = readCallId(id);
       if (call === undefined) return;
       if (own.tankInUse() === undefined) moveIn(own, 'Tide pool', 90, 'own');
-      const { answer, hidden } = runText(desk, { personId: second, server: undefined }, call);
+      const { answer, hidden } = runText(desk, { personId: second, place: undefined }, call);
       ran += 1;
       const told = JSON.stringify(answer);
       expect(told).not.toMatch(/251\.7|sesame|went wrong/);

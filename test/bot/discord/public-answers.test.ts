@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { ServerHere } from '../../../bot/discord/asked/server.ts';
+import type { PlaceHere } from '../../../bot/discord/asked/place.ts';
 import { run } from '../../../bot/discord/outcome.ts';
 import type { Desk, Outcome } from '../../../bot/discord/outcome.ts';
 import { openStore } from '../../../bot/store/open.ts';
@@ -76,18 +76,18 @@ let talks = 0;
 /** Outside of any talk: each in a channel of its own. */
 function asks(personId: string, command: string, values: Values): Outcome {
   talks += 1;
-  const server: ServerHere = {
+  const channelId = `talk ${talks}`;
+  const server = {
     id: '100000000000000900',
-    channelId: `talk ${talks}`,
+    channelId,
     settings: () => quietSettings,
     mayManage: false,
     change: () => {},
     mayWrite: () => true,
     lacks: () => [],
-    isPublic: () => true,
-    isThread: () => false,
   };
-  return run(desk, { personId, server, command, values, call: undefined });
+  const place: PlaceHere = { channelId, server, isPublic: () => true, isThread: () => false };
+  return run(desk, { personId, place, command, values, call: undefined });
 }
 
 /** Whether everyone saw it; then it was what is answered to nobody. */

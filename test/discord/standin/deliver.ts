@@ -1,4 +1,5 @@
 import { applicationId, channelIds, guildId, userIds } from './world.ts';
+import { channelElsewhere, originElsewhere } from './elsewhere.ts';
 import { directChannel } from './direct.ts';
 import type { Interaction } from './interaction.ts';
 import type { Json } from './json.ts';
@@ -18,6 +19,8 @@ export interface Place {
 /** How an interaction reaches the bot. */
 export interface Delivery extends Place {
   readonly locale?: string;
+  /** Whether the person may use apps of their own, in a server that does not have the bot; they may unless said. */
+  readonly mayUseApps?: boolean;
   /** Its time is already over: every callback is refused with 10062. */
   readonly late?: boolean;
   /** Delivered two times, as can happen when a connection is lost. */
@@ -29,9 +32,13 @@ export function channelOf(state: State, place: Place): Json {
   const userId = place.userId ?? userIds.keeper;
   const channel = place.dm
     ? directChannel(state, userId)
-    : state.world.channels.get(place.channelId ?? channelIds.chat);
+    : whereIs(state, place.channelId ?? channelIds.chat);
   if (!channel) throw new Error('There is no such channel in the invented world');
   return channel;
+}
+
+function whereIs(state: State, channelId: string): Json | undefined {
+  return state.world.channels.get(channelId) ?? channelElsewhere(channelId);
 }
 
 interface What {
@@ -57,7 +64,9 @@ export function deliver(state: State, what: What, how: Delivery): Interaction {
     channel_id: text(channel['id']),
     locale: how.locale ?? 'en-GB',
     entitlements: [],
-    ...origin(state, how.userId ?? userIds.keeper, channel),
+    ...(channelElsewhere(text(channel['id'])) === undefined
+      ? origin(state, how.userId ?? userIds.keeper, channel)
+      : originElsewhere(state.world, how.userId ?? userIds.keeper, channel, how.mayUseApps)),
     ...(what.source && { message: what.source.wire }),
     attachment_size_limit: ranges['file.bytes'].max,
   };

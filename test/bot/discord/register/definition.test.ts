@@ -36,8 +36,8 @@ describe('definitions', () => {
       name: 'echo',
       description: 'Says what was said',
       options: [{ type: 3, name: 'reading', description: 'What to say', required: true, max_length: 4000 }],
-      contexts: [0, 1],
-      integration_types: [0],
+      contexts: [0, 1, 2],
+      integration_types: [0, 1],
     });
     expect(tank?.options).toMatchObject([
       {
@@ -70,8 +70,8 @@ describe('definitions', () => {
   it('of the menus on a message have a name alone, and go with the commands', () => {
     const found = menuDefinitions(menus);
     expect(found).toEqual([
-      { type: 3, name: 'Work out the numbers', contexts: [0, 1], integration_types: [0] },
-      { type: 3, name: 'Check these readings', contexts: [0, 1], integration_types: [0] },
+      { type: 3, name: 'Work out the numbers', contexts: [0, 1, 2], integration_types: [0, 1] },
+      { type: 3, name: 'Check these readings', contexts: [0, 1, 2], integration_types: [0, 1] },
     ]);
     const issues: Issue[] = [];
     checkCommandList(spot(issues), [...definitions(commands), ...found]);

@@ -51,7 +51,7 @@ describe.each([['global'], [{ guild: guildId }]] as const)('register %j', (scope
 
 describe('compare', () => {
   it('is blind to what Discord adds and to defaults', () => {
-    const added = { id: '1', version: '2', nsfw: false, name_localizations: null, contexts: [1, 0] };
+    const added = { id: '1', version: '2', nsfw: false, name_localizations: null, contexts: [2, 1, 0] };
     expect(compare([{ ...first, ...added }], wanted, 'global').unchanged).toEqual(['echo']);
   });
 

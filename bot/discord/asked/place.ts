@@ -1,4 +1,9 @@
-import { GuildMember, PermissionFlagsBits } from 'discord.js';
+import {
+  ApplicationIntegrationType,
+  GuildMember,
+  InteractionContextType,
+  PermissionFlagsBits,
+} from 'discord.js';
 import type { Guild, GuildBasedChannel, Message, PermissionsBitField } from 'discord.js';
 import type { DeskSettings, Server } from '../../../commands/server.ts';
 import { notManaging } from '../../../commands/desk/managing.ts';
@@ -12,8 +17,11 @@ export interface SettingsDesk {
   readonly changeSettings: (serverId: string, settings: DeskSettings) => void;
 }
 
-/** The server something was asked in. Nothing is looked up before it is called. */
-export interface ServerHere extends Server {
+/** Where others read what is asked; undefined stands for direct messages with the bot. */
+export interface PlaceHere {
+  readonly channelId: string;
+  /** The server, where it has the bot: elsewhere the bot is its asker's own app and nothing is set or sent. */
+  readonly server: Server | undefined;
   /** Whether everyone may see answers in this channel. */
   readonly isPublic: () => boolean;
   /** Whether it is a thread or a post of a forum. */
@@ -32,22 +40,42 @@ interface Where {
   readonly botRights: Rights | null;
 }
 
-/** The server of an interaction; undefined in direct messages. */
-export function serverOf(desk: SettingsDesk, interaction: Answerable): ServerHere | undefined {
+/** The place of an interaction. Nothing is looked up before it is called. */
+export function placeOf(desk: SettingsDesk, interaction: Answerable): PlaceHere | undefined {
   const { guildId, channelId, member, memberPermissions, appPermissions } = interaction;
-  if (guildId === null || channelId === null) return undefined;
+  if (isAlone(interaction) || channelId === null) return undefined;
+  if (guildId === null || isGuest(interaction)) return asGuest(channelId, memberPermissions);
   const rights = { memberRights: memberPermissions, botRights: appPermissions };
-  return serverAt(desk, { serverId: guildId, channelId, guild: interaction.guild, member, ...rights });
+  return placeIn(desk, { serverId: guildId, channelId, guild: interaction.guild, member, ...rights });
 }
 
-/** The server of a message; undefined in direct messages. Its writer manages nothing by it. */
-export function serverOfMessage(desk: SettingsDesk, message: Message): ServerHere | undefined {
+/** The place of a message. Its writer manages nothing by it. */
+export function placeOfMessage(desk: SettingsDesk, message: Message): PlaceHere | undefined {
   const { guildId, channelId, guild, member } = message;
   if (guildId === null) return undefined;
-  return serverAt(desk, { serverId: guildId, channelId, guild, member, memberRights: null, botRights: null });
+  return placeIn(desk, { serverId: guildId, channelId, guild, member, memberRights: null, botRights: null });
 }
 
-function serverAt(desk: SettingsDesk, where: Where): ServerHere {
+/** Whether nobody but the asker and the bot is there. */
+export function isAlone({ guildId, context }: Pick<Answerable, 'guildId' | 'context'>): boolean {
+  return guildId === null && context !== InteractionContextType.PrivateChannel;
+}
+
+/** Whether the bot is there only as the app of the one who asks: it reaches nothing there but by its answers. */
+export function isGuest(interaction: Answerable): boolean {
+  const { guildId, authorizingIntegrationOwners: owners } = interaction;
+  return (
+    !isAlone(interaction) && (guildId === null || owners[ApplicationIntegrationType.GuildInstall] !== guildId)
+  );
+}
+
+/** Discord shows answers to the asker alone where they may not use apps of their own; then they are written so. */
+function asGuest(channelId: string, rights: Rights | null): PlaceHere {
+  const isPublic = (): boolean => rights?.has(PermissionFlagsBits.UseExternalApps) ?? true;
+  return { channelId, server: undefined, isPublic, isThread: () => false };
+}
+
+function placeIn(desk: SettingsDesk, where: Where): PlaceHere {
   const { serverId, channelId, guild, member, memberRights, botRights } = where;
   const settings = (): DeskSettings => desk.settingsOf(serverId);
   const mayManage = (): boolean => memberRights?.has(PermissionFlagsBits.ManageGuild) ?? false;
@@ -57,7 +85,7 @@ function serverAt(desk: SettingsDesk, where: Where): ServerHere {
     const channel = channelOf(id);
     return someone instanceof GuildMember && channel !== undefined ? channel.permissionsFor(someone) : null;
   };
-  return {
+  const server: Server = {
     id: serverId,
     channelId,
     settings,
@@ -70,6 +98,10 @@ function serverAt(desk: SettingsDesk, where: Where): ServerHere {
     },
     mayWrite: (id) => mayWriteIn(channelOf(id), rightsOf(id, memberRights, member), id === channelId),
     lacks: (id) => lackedIn(channelOf(id), rightsOf(id, botRights, guild?.members.me)),
+  };
+  return {
+    channelId,
+    server,
     isThread: () => channelOf(channelId)?.isThread() === true,
     isPublic: () => {
       const { publicChannelIds } = settings();
@@ -82,10 +114,10 @@ function serverAt(desk: SettingsDesk, where: Where): ServerHere {
 }
 
 /** The same server, which tells of each change before it is made; it looks nothing up by itself either. */
-export function watchedServer(server: ServerHere, onWrite: () => void): ServerHere {
+export function watchedServer(server: Server, onWrite: () => void): Server {
   const change: Server['change'] = (settings) => {
     onWrite();
     server.change(settings);
   };
-  return Object.create(server, { change: { value: change, enumerable: true } }) as ServerHere;
+  return Object.create(server, { change: { value: change, enumerable: true } }) as Server;
 }
