@@ -2,14 +2,15 @@ import { sourcesNamed } from '../core/named-sources.ts';
 import type { SourceCode } from '../core/sources.ts';
 import { say } from '../core/wording/say.ts';
 import type { Action, CommandName } from './calls.ts';
+import type { Instant } from './instants.ts';
 
 /** One line of result: what it is, its value with unit, and (where there is one) the verdict as a word. */
 export interface Fact {
   readonly label: string;
   readonly value: string;
   readonly verdict?: string;
-  /** An instant the value tells of: Discord adds it in the reader's own zone. */
-  readonly atMs?: number;
+  /** The moment the value tells of. */
+  readonly instant?: Instant;
   /** Discord id of someone the value tells of: Discord adds their name and pings nobody. */
   readonly personId?: string;
   /** Discord id of a channel or a role the value tells of, shown in the same way. */
@@ -36,6 +37,8 @@ export type Tone = 'urgent' | 'question' | 'plain';
 export interface Answer {
   readonly headline: string;
   readonly tone: Tone;
+  /** Moments its sentences tell of, besides those of its facts: shown as stamps where the platform has them. */
+  readonly instants?: readonly Instant[];
   /** What the member has not been told yet, whatever they ask: shown first. */
   readonly notices?: readonly string[];
   /** The question as the command that asks the same. */

@@ -1,5 +1,6 @@
 import { localText } from '../core/wording/local-text.ts';
 import type { Answer, Fact, Picture } from './answer.ts';
+import { withSentences } from './sentences.ts';
 
 /**
  * An answer with its numbers and days as this locale writes them. What is no sentence of ours stays as it is: the command
@@ -9,25 +10,15 @@ export function localAnswer<Given extends Answer>(given: Given, locale: string |
   if (locale === undefined) return given;
   const text = (line: string): string => localText(line, locale);
   const lines = (each: readonly string[]): readonly string[] => each.map(text);
-  const fact = (each: Fact): Fact => ({
-    ...each,
-    label: text(each.label),
-    value: text(each.value),
-    ...(each.verdict === undefined ? {} : { verdict: text(each.verdict) }),
+  const named = (fact: Fact): Fact => ({
+    ...fact,
+    label: text(fact.label),
+    ...(fact.verdict === undefined ? {} : { verdict: text(fact.verdict) }),
   });
-  const { notices, table, picture } = given;
+  const { facts, table, picture, next } = given;
   return {
-    ...given,
-    headline: text(given.headline),
-    ...(notices === undefined ? {} : { notices: lines(notices) }),
-    read: lines(given.read),
-    unused: lines(given.unused),
-    facts: given.facts.map(fact),
-    steps: lines(given.steps),
-    working: lines(given.working),
-    dangers: lines(given.dangers),
-    cautions: lines(given.cautions),
-    next: given.next.map((one) => ({ ...one, label: text(one.label) })),
+    ...withSentences({ ...given, facts: facts.map(named) }, text),
+    next: next.map((one) => ({ ...one, label: text(one.label) })),
     ...(table === undefined ? {} : { table: { head: lines(table.head), rows: table.rows.map(lines) } }),
     ...(picture === undefined ? {} : { picture: localPicture(picture, text) }),
   };

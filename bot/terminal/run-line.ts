@@ -46,7 +46,7 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
 }
 
 async function answered(given: Answer, desk: Desk, style: Style): Promise<Reply> {
-  const answer = localAnswer(inWords(withNotices(given, desk.keep), desk), localeInForce());
+  const answer = localAnswer(inWords(withNotices(given, desk.keep)), localeInForce());
   const { next } = shortForm(answer);
   const offers = next.map((action) => actionOffer(action, desk.commands));
   const choices = answer.tone === 'question' ? next.map(({ label }) => label) : [];

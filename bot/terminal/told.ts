@@ -1,6 +1,5 @@
 import type { Answer, Fact } from '../../commands/answer.ts';
 import type { Keep } from '../../commands/keep.ts';
-import { localTime } from '../../core/words/when.ts';
 
 interface Here {
   readonly keep: Keep;
@@ -13,17 +12,12 @@ export function zoneHere({ keep, zone }: Here): string {
   return keep.zone() ?? zone;
 }
 
-/** An answer whose instants are local times and whose people, channels and roles are ids, in words. */
-export function inWords(answer: Answer, here: Here): Answer {
-  const { facts } = answer;
-  return facts.every((fact) => tailOf(fact, here) === '')
-    ? answer
-    : { ...answer, facts: facts.map((fact) => ({ ...fact, value: fact.value + tailOf(fact, here) })) };
+/** An answer whose people, channels and roles are told as ids. */
+export function inWords(answer: Answer): Answer {
+  return { ...answer, facts: answer.facts.map((fact) => ({ ...fact, value: fact.value + tailOf(fact) })) };
 }
 
-function tailOf({ value, atMs, personId, channelId, roleId }: Fact, here: Here): string {
-  const at = atMs === undefined ? '' : localTime(atMs, zoneHere(here));
-  const time = at === '' || value.includes(at) ? '' : ` (${at})`;
+function tailOf({ personId, channelId, roleId }: Fact): string {
   const ids = [personId, channelId, roleId].filter((id) => id !== undefined);
-  return time + ids.map((id) => ` ${id}`).join('');
+  return ids.map((id) => ` ${id}`).join('');
 }

@@ -17,7 +17,7 @@ import { inZone } from '../zone.ts';
 import { changesOf, changeWords, type Changed } from './alerts.ts';
 import { aimWords, rangeNamesOf, rangesOf } from './ranges.ts';
 import { watchedWords } from './watched.ts';
-import { timeOf, unreadParts, unreadNumbers, zoneLine } from './words.ts';
+import { momentsOf, timeOf, unreadParts, unreadNumbers, zoneLine } from './words.ts';
 import { scan } from '../../core/language/tokens.ts';
 import { troubleTold } from '../../core/language/trouble.ts';
 import { fittingOf } from '../../core/corals/say.ts';
@@ -91,6 +91,7 @@ function logged({ tank, line, changes, when, note, salinity, watched }: Logged, 
       verdictWords(judged, { fast: alerts.length > 0, unread: line.unread, note }),
     ),
     tone: judged[0]?.verdict === 'urgent' ? 'urgent' : 'plain',
+    instants: momentsOf([atMs], context),
     read: [
       `${tank.name}, tested at ${timeOf(atMs, context)} (${zoneLine(context)})`,
       ...notes,

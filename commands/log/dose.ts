@@ -15,7 +15,7 @@ import type { Keep, NewAddition, Tank } from '../keep.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
-import { timeOf, zoneLine } from './words.ts';
+import { momentsOf, timeOf, zoneLine } from './words.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 
 export const logDoseCommand = defineCommand({
@@ -53,6 +53,7 @@ export const logDoseCommand = defineCommand({
     const words = dose.rises.map(riseWords);
     return answer({
       headline: `Logged for ${tank.name}: ${dose.what}, worth ${words.join(' and ')}.`,
+      instants: momentsOf([when.atMs], here),
       read: [
         `${tank.name}, added at ${timeOf(when.atMs, here)} (${zoneLine(here)})`,
         ...when.notes,

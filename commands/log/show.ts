@@ -10,7 +10,7 @@ import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { askedMeasured } from './asked-measured.ts';
-import { timeOf, zoneLine } from './words.ts';
+import { momentsOf, timeOf, zoneLine } from './words.ts';
 
 const USUALLY = 20;
 const MOST = 100;
@@ -62,6 +62,7 @@ function shown(
   const [what, value] = newest.cells;
   return answer({
     headline: `${tank.name}: the last ${lines.length === 1 ? 'entry' : `${lines.length} entries`}${subject}, the newest first: ${what} ${value} at ${timeOf(newest.atMs, context)}.`,
+    instants: momentsOf([newest.atMs], context),
     read: [zoneLine(context)],
     table: {
       head: ['Time', 'What', 'Value', 'Note'],

@@ -18,7 +18,7 @@ import { askedMeasured } from './asked-measured.ts';
 import { loggedSince, type Logged } from './logged-use.ts';
 import { oneTrend, type Method, type OneTrend } from './trend-one.ts';
 import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.ts';
-import { timeOf, zoneLine } from './words.ts';
+import { momentsOf, timeOf, zoneLine } from './words.ts';
 import { firstSentence, sentencesOf } from '../../core/words/sentence.ts';
 import { fittingHeadline } from '../fitting.ts';
 
@@ -56,8 +56,10 @@ export const trendCommand = defineCommand({
     ];
     const method = input.method ?? 'robust';
     const all = trendsOf(tank, logged, method);
-    if (all.every(({ trend }) => trend === undefined)) return tooFew(tank, input.of === undefined, ids, read);
-    return trendAnswer(tank, all, method, read, days, here);
+    const instants = momentsOf([fromMs], here);
+    if (all.every(({ trend }) => trend === undefined))
+      return { ...tooFew(tank, input.of === undefined, ids, read), instants };
+    return { ...trendAnswer(tank, all, method, read, days, here), instants };
   },
 });
 

@@ -9,7 +9,7 @@ import type { Addition, Keep, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
-import { timeOf, zoneLine } from './words.ts';
+import { momentsOf, timeOf, zoneLine } from './words.ts';
 
 export const undoCommand = defineCommand({
   path: ['log', 'undo'],
@@ -35,7 +35,7 @@ function undoReadings(keep: Keep, tank: Tank, context: OwnContext): Answer {
     ({ parameter: id, value }) => `${parameter(id).label} ${printed(id, value, tank.units)}`,
   );
   const note = last.note === undefined ? '' : `, with the note "${last.note}"`;
-  return taken(`${values.join(', ')} of ${timeOf(last.atMs, context)}${note}`, tank, context);
+  return taken(`${values.join(', ')} of ${timeOf(last.atMs, context)}${note}`, last.atMs, tank, context);
 }
 
 /** A compound that raises several parameters was logged as one addition for each of them. */
@@ -55,7 +55,7 @@ function undoDose(keep: Keep, tank: Tank, context: OwnContext): Answer {
     last.compound === undefined || last.massG === undefined
       ? 'a dose'
       : `${mass(last.massG)} of ${last.compound}`;
-  return taken(`${what} (${rises.join(', ')}) of ${timeOf(last.atMs, context)}`, tank, context);
+  return taken(`${what} (${rises.join(', ')}) of ${timeOf(last.atMs, context)}`, last.atMs, tank, context);
 }
 
 function isOfOneDose(one: Addition, last: Addition, index: number): boolean {
@@ -71,9 +71,10 @@ function isOfOneDose(one: Addition, last: Addition, index: number): boolean {
   );
 }
 
-function taken(what: string, tank: Tank, context: OwnContext): Answer {
+function taken(what: string, atMs: number, tank: Tank, context: OwnContext): Answer {
   return answer({
     headline: `Taken back from the log of ${tank.name}: ${what}.`,
+    instants: momentsOf([atMs], context),
     read: [zoneLine(context)],
     sources: ['practice'],
     next: [action('show the log', 'log show', { tank: tank.name })],

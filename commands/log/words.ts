@@ -1,5 +1,6 @@
 import { counted, fixed } from '../../core/quantity/format.ts';
 import { localTime } from '../../core/words/when.ts';
+import type { Instant } from '../instants.ts';
 import type { Context } from '../command.ts';
 
 const MINUTE_MS = 60_000;
@@ -18,6 +19,11 @@ export function spanWords(ms: number): string {
 /** "2026-01-03 18:00", by the asker's clock. */
 export function timeOf(atMs: number, { zone }: Context): string {
   return localTime(atMs, zone);
+}
+
+/** The moments that an answer tells in the words of `timeOf`. */
+export function momentsOf(moments: readonly number[], { zone = 'UTC' }: Context): readonly Instant[] {
+  return moments.map((atMs) => ({ atMs, zone }));
 }
 
 /** "times are those of UTC": which clock the times of an answer are by. */

@@ -26,12 +26,7 @@ export function addAll(plans: readonly Plan[], context: OwnContext, read: readon
     isList: true,
     facts: made.map((one) => {
       const [first] = firstTimes(one, nowMs);
-      const atMs = first?.atMs;
-      return {
-        label: named(one),
-        value: `${ruleWords(one)}, first ${first?.value ?? ''}`,
-        ...(atMs === undefined ? {} : { atMs }),
-      };
+      return { ...first, label: named(one), value: `${ruleWords(one)}, first ${first?.value ?? ''}` };
     }),
     steps: ['Change one with /remind change, leave one out with /remind remove.'],
     next: [action('My reminders', 'remind list', {})],

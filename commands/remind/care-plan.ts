@@ -5,7 +5,7 @@ import type { Reading, Tank } from '../keep.ts';
 import { spanWords } from '../log/words.ts';
 import type { Reminder } from '../reminder.ts';
 import { targetsOf, waterWords } from '../tank/print.ts';
-import { ruleWords } from './times.ts';
+import { ruleWords, timeFact } from './times.ts';
 import { wakeOf } from './wake.ts';
 
 /** What a sitter does first. Common practice, no source. */
@@ -47,9 +47,14 @@ export function reminderFacts(
     return {
       label: tank === '' ? reminder.text : `${tank}: ${reminder.text}`,
       value: ruleWords(reminder),
-      ...(nextMs === undefined || nextMs < nowMs ? {} : { atMs: nextMs }),
+      ...(nextMs === undefined || nextMs < nowMs ? {} : nextOf(reminder, nextMs)),
     };
   });
+}
+
+function nextOf(reminder: Reminder, nextMs: number): Pick<Fact, 'value' | 'instant'> {
+  const { value, instant } = timeFact('', nextMs, reminder.zone);
+  return { value: `${ruleWords(reminder)}; next ${value}`, ...(instant && { instant }) };
 }
 
 /** Whether it will be sent again, or waits only to be done. */

@@ -48,7 +48,7 @@ function knownFacts(
   const { atMs, minutes } = change;
   const way = minutes > 0 ? 'forward' : 'back';
   const value = `${zone}: ${Math.abs(minutes)} minutes ${way}, ${sayInstant(atMs, zone)}`;
-  const clock: Fact = { label: 'Your clock', value, atMs };
+  const clock: Fact = { label: 'Your clock', value, instant: { atMs, zone } };
   return time === undefined ? [clock] : [clock, ringing(zone, change, time)];
 }
 
@@ -63,7 +63,6 @@ function ringing(zone: string, { atMs, minutes }: ClockChange, time: string): Fa
   return {
     label: `Your reminder at ${time}, ${day}`,
     value: `once, at ${how}${isTwice ? ', the first of the two' : ''}`,
-    atMs: comesMs,
   };
 }
 

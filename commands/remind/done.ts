@@ -40,6 +40,7 @@ export const doneCommand = defineCommand({
         ...(mine ? [] : ['its owner sees that it is done, and when']),
       ],
       facts: nextFacts(after),
+      instants: [occasion.dueMs, when.atMs].map((atMs) => ({ atMs, zone })),
     });
   },
 });

@@ -49,7 +49,7 @@ export function dueAnswer(parts: DueParts): Answer {
 
 function lastFact({ parameter: id, value, atMs }: Reading, { units }: Tank, nowMs: number): Fact {
   const age = atMs > nowMs ? '' : `, ${spanWords(nowMs - atMs)} ago`;
-  return { label: `Last ${parameter(id).label}`, value: `${printed(id, value, units)}${age}`, atMs };
+  return { label: `Last ${parameter(id).label}`, value: `${printed(id, value, units)}${age}` };
 }
 
 function followFacts({ reminder, dueMs, nowMs, zone, to }: DueParts): readonly Fact[] {

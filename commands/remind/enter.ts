@@ -61,7 +61,7 @@ function settledBy(
   due: number | undefined,
   keep: Keep,
   nowMs: Context['nowMs'],
-): Pick<Answer, 'read' | 'facts'> {
+): Pick<Answer, 'read' | 'facts' | 'instants'> {
   const occasion = doneOccasion(reminder, due, nowMs);
   if (isDone(reminder, occasion.dueMs)) {
     const read = `reminder ${reminder.id} was done already; it is counted once`;
@@ -71,5 +71,6 @@ function settledBy(
   const after = moveTo(keep, reminder, anchor, progress);
   const read = `reminder ${reminder.id} is done, counted for ${sayInstant(occasion.dueMs, reminder.zone)}`;
   const facts = nextFacts(after).map((fact) => ({ ...fact, label: 'Next test' }));
-  return { read: [...logged.read, read], facts: [...logged.facts, ...facts] };
+  const instants = [...(logged.instants ?? []), { atMs: occasion.dueMs, zone: reminder.zone }];
+  return { read: [...logged.read, read], facts: [...logged.facts, ...facts], instants };
 }

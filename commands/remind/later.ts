@@ -12,7 +12,6 @@ import { askedReminder, reminderOption } from './asked-reminder.ts';
 import { later } from './moves.ts';
 import { doneBefore, dueOption, moveTo, nextFacts, occasionOf, type Occasion } from './occurrence.ts';
 import { following } from './progress.ts';
-import { timeFact } from './times.ts';
 
 /** "This evening", by the clock of the reminder; offered until an hour before. */
 const EVENING = '19:00';
@@ -45,7 +44,8 @@ export const laterCommand = defineCommand({
     const after = moveTo(keep, reminder, reminder.anchor, later(reminder, occasion.early, untilMs, nowMs));
     return answer({
       headline: `Later: ${reminder.text}, ${sayInstant(untilMs, reminder.zone)}.`,
-      facts: after.againMs === untilMs ? [timeFact('Again', untilMs, reminder.zone)] : nextFacts(after),
+      facts: after.againMs === untilMs ? [] : nextFacts(after),
+      instants: [{ atMs: untilMs, zone: reminder.zone }],
     });
   },
 });

@@ -33,6 +33,7 @@ export const listCommand = defineCommand({
         all.length === 0
           ? ['Set one: /remind test of:alkalinity when:every saturday 9am, or the usual tests: /remind plan.']
           : [],
+      instants: handOvers.flatMap(({ fromMs, untilMs }) => [fromMs, untilMs].map((atMs) => ({ atMs, zone }))),
       next: [
         ...(all.length === 0 ? [action('The usual tests', 'remind plan', {})] : []),
         ...(all.length > 0 ? [action('As a calendar file', 'remind calendar', {})] : []),
@@ -56,15 +57,20 @@ function headline(all: readonly Reminder[], nowMs: number): string {
 
 function reminderFact(reminder: Reminder, keep: Keep, nowMs: number): Fact {
   const tank = keep.tanks().find(({ id }) => id === reminder.tankId);
-  const wakeMs = wakeOf(reminder);
   const tankWords = tank === undefined || reminder.text.includes(tank.name) ? '' : ` (${tank.name})`;
   const place = reminder.place.kind === 'channel' ? { channelId: reminder.place.channelId } : {};
   return {
     label: `${named(reminder)}${tankWords}`,
     value: `${ruleWords(reminder)}; ${stateWords(reminder, nowMs)}`,
-    ...(wakeMs === undefined ? {} : { atMs: wakeMs }),
+    ...wakes(reminder),
     ...place,
   };
+}
+
+/** The moment that `stateWords` tells of. */
+export function wakes(reminder: Reminder): Pick<Fact, 'instant'> {
+  const atMs = wakeOf(reminder);
+  return atMs === undefined ? {} : { instant: { atMs, zone: reminder.zone } };
 }
 
 /** What is to come of it: "next Saturday 2026-01-10 09:00", "paused", "over". */

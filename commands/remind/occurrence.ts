@@ -57,6 +57,7 @@ export function doneBefore(reminder: Reminder, { dueMs }: Occasion): Answer | un
   return answer({
     headline: `That was done already: ${reminder.text}, ${sayInstant(lastDoneMs, zone)}. I count it once.`,
     facts: nextFacts(reminder),
+    instants: [{ atMs: lastDoneMs, zone }],
   });
 }
 

@@ -112,11 +112,7 @@ function keptTests(keep: Keep, tank: Tank | undefined): ReadonlySet<ParameterId>
 
 function planFact(plan: Plan, nowMs: number): Fact {
   const [first] = firstTimes(plan, nowMs);
-  return {
-    label: plan.text,
-    value: `${ruleWords(plan)}, first ${first?.value ?? ''}`,
-    ...(first?.atMs === undefined ? {} : { atMs: first.atMs }),
-  };
+  return { ...first, label: plan.text, value: `${ruleWords(plan)}, first ${first?.value ?? ''}` };
 }
 
 function reminderWords({ parameter: id, remind }: TestHabit, kept: ReadonlySet<ParameterId>): string {

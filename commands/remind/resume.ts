@@ -5,7 +5,7 @@ import { defineCommand } from '../command.ts';
 import type { Reminder } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
-import { stateWords } from './list.ts';
+import { stateWords, wakes } from './list.ts';
 import { resumed } from './moves.ts';
 import { named } from './times.ts';
 import { wakeOf } from './wake.ts';
@@ -42,14 +42,11 @@ export const resumeCommand = defineCommand({
     return answer({
       headline: `${what} on.`,
       read: atOnce.length === 0 ? [] : ['What was due once meanwhile comes at once.'],
-      facts: after.slice(0, MOST_TOLD).map((one) => {
-        const wakeMs = wakeOf(one);
-        return {
-          label: named(one),
-          value: stateWords(one, nowMs),
-          ...(wakeMs === undefined ? {} : { atMs: wakeMs }),
-        };
-      }),
+      facts: after.slice(0, MOST_TOLD).map((one) => ({
+        label: named(one),
+        value: stateWords(one, nowMs),
+        ...wakes(one),
+      })),
       next: [action('My reminders', 'remind list', {})],
     });
   },

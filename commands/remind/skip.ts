@@ -25,6 +25,7 @@ export const skipCommand = defineCommand({
     return answer({
       headline: `Left out: ${reminder.text}, ${sayInstant(occasion.dueMs, reminder.zone)}.`,
       facts: nextFacts(after),
+      instants: [{ atMs: occasion.dueMs, zone: reminder.zone }],
     });
   },
 });

@@ -2,9 +2,9 @@ import { sayInstant, sayRule } from '../../core/schedule/say.ts';
 import type { Fact } from '../answer.ts';
 import type { Plan, Reminder } from '../reminder.ts';
 
-/** An instant as a fact: the local time in words, and the instant itself for the reader's own zone. */
+/** A moment as a fact, by the clock of its zone. */
 export function timeFact(label: string, atMs: number, zone: string): Fact {
-  return { label, value: sayInstant(atMs, zone), atMs };
+  return { label, value: sayInstant(atMs, zone), instant: { atMs, zone } };
 }
 
 /** "every 2 weeks on Saturday at 09:00 (Europe/Berlin), 3 times in all". */

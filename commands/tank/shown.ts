@@ -78,13 +78,8 @@ function listed(all: readonly Showing[], zone: string): Answer {
     headline:
       all.length === 1 ? 'One tank is shown to you now.' : `${all.length} tanks are shown to you now.`,
     facts: all.map(({ tankName, ownerId, untilMs }) => {
-      const { value, atMs } = timeFact('until', untilMs, zone);
-      return {
-        label: tankName,
-        value: `until ${value}`,
-        personId: ownerId,
-        ...(atMs === undefined ? {} : { atMs }),
-      };
+      const { value, ...rest } = timeFact(tankName, untilMs, zone);
+      return { ...rest, value: `until ${value}`, personId: ownerId };
     }),
     next: all
       .slice(0, 5)

@@ -1,3 +1,5 @@
+import { stamped } from './stamp.ts';
+
 /** Characters that start some Markdown, wherever they stand. */
 const active = /[\\*_~|`<>[\]]/g;
 /** At the start of a line: headings, subtext, lists. A plain minus sign before a number stays. */
@@ -15,13 +17,14 @@ const harmless =
 
 /** One line of plain text, written so that Discord shows it exactly as it is. */
 export function escapeText(text: string): string {
-  if (harmless.test(text)) return text;
+  if (harmless.test(text)) return stamped(text);
   const line = text.replace(invisible, ' ').trim();
-  return line
+  const escaped = line
     .replace(active, String.raw`\$&`)
     .replace(atStart, (start) => (/^\d/.test(start) ? `${start}\\` : `\\${start}`))
     .replace(colons, String.raw`\:`)
     .replace(mentions, '@\u200b');
+  return stamped(escaped);
 }
 
 /** One line of plain text for a code block, which nothing in it can close. */

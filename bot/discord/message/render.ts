@@ -1,4 +1,6 @@
+import { withInstants } from '../../../commands/instants.ts';
 import { localAnswer } from '../../../commands/local-answer.ts';
+import { withSentences } from '../../../commands/sentences.ts';
 import { shortForm } from '../../../commands/short.ts';
 import type { Short } from '../../../commands/short.ts';
 import { localeInForce } from '../../../core/wording/in-locale.ts';
@@ -13,6 +15,7 @@ import { holdsNothing } from './holder.ts';
 import type { Holder } from './holder.ts';
 import { leftOf } from './left.ts';
 import { longSections } from './long.ts';
+import { stampMark, unmarked } from './stamp.ts';
 import { shortSections } from './short.ts';
 
 const mostButtons = 10;
@@ -22,7 +25,7 @@ const mostButtons = 10;
  * it is read as Markdown.
  */
 export function render(given: Drawn, hold: Holder = holdsNothing): Rendered {
-  const answer = localAnswer(given, localeInForce());
+  const answer = asShown(given);
   const short = shortForm(answer);
   const left = leftOf(answer, short);
   if (left === undefined && short.pages === 1) return drawShort(answer, short, '', [], hold);
@@ -32,16 +35,21 @@ export function render(given: Drawn, hold: Holder = holdsNothing): Rendered {
 
 /** A page of an answer that is held under `id`. */
 export function renderPage(given: Drawn, id: string, page: number, hold: Holder): Rendered {
-  const answer = localAnswer(given, localeInForce());
+  const answer = asShown(given);
   const short = shortForm(answer, page);
   return drawPage(answer, short, { id, page, left: leftOf(answer, shortForm(answer)) }, hold);
 }
 
 /** Everything. */
 export function renderLong(given: Drawn, hold: Holder = holdsNothing): Rendered {
-  const answer = localAnswer(given, localeInForce());
+  const answer = asShown(given);
   const next = buttonsOf(answer.next, mostButtons, hold.call);
   return contained(answer, longSections(answer), [next, postButton(answer)]);
+}
+
+/** Its moments as Discord's stamps, its numbers and days as the reader's locale writes them. */
+function asShown(given: Drawn): Drawn {
+  return localAnswer(withInstants(withSentences(given, unmarked), stampMark), localeInForce());
 }
 
 interface Page {

@@ -11,6 +11,7 @@ import { runWithDefaults, withDefaults } from '../../../commands/defaults.ts';
 import { commands } from '../../../commands/index.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
+import { withInstants } from '../../../commands/instants.ts';
 import { localAnswer } from '../../../commands/local-answer.ts';
 import { Problem } from '../../../core/problem.ts';
 import { everyComponent } from '../../discord/standin/component.ts';
@@ -61,12 +62,17 @@ function inputs(command: Command) {
   return { sent: each('sent') as GivenOptions, run: each('run'), hasFile };
 }
 
+const stampOf = (atMs: number): string => `<t:${Math.floor(atMs / 1000)}:f>`;
+
 function expected(command: Command, input: Record<string, unknown>): { answer: Answer; hidden: boolean } {
   const keep = beside.keepFor(userIds.keeper);
-  const { hidden } = withDefaults(command, input, { ...managed().context, keep });
+  const { hidden } = withDefaults(command, input, { ...managed().context, isShared: true, keep });
   try {
     const found = runWithDefaults(command, input, { nowMs, keep, reader: lazyReader });
-    return { answer: localAnswer(found, 'en-GB'), hidden: hidden || found.file !== undefined };
+    return {
+      answer: localAnswer(withInstants(found, stampOf), 'en-GB'),
+      hidden: hidden || found.file !== undefined,
+    };
   } catch (error) {
     if (error instanceof Problem) return { answer: answer({ headline: error.message }), hidden: true };
     throw error;

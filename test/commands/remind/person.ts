@@ -44,7 +44,13 @@ export function club(
   const store = openStore({ file: ':memory:', nowMs: () => nowMs });
   const person = (id: string): Person => {
     const keep = store.keepFor(id);
-    const context = (): Asking => ({ nowMs, keep, reader: lazyReader, ...extra });
+    const context = (): Asking => ({
+      nowMs,
+      keep,
+      reader: lazyReader,
+      ...(extra.server === undefined ? {} : { isShared: true }),
+      ...extra,
+    });
     return {
       keep,
       run: (line) => {

@@ -26,9 +26,11 @@ describe('/remind test and task', () => {
     expect(set.headline).toBe(
       'Set as reminder 1: test alkalinity, every 2 weeks on Saturday at 09:00 (Europe/Berlin).',
     );
-    const times = set.facts.filter(({ atMs }) => atMs !== undefined);
+    const times = set.facts.filter(({ instant }) => instant !== undefined);
     expect(times.map(({ label }) => label)).toEqual(['Next', 'Then', 'Then']);
-    expect(times.map(({ atMs }) => atMs)).toEqual([3, 17, 31].map((day) => Date.UTC(2026, 0, day, 8)));
+    expect(times.map(({ instant }) => instant?.atMs)).toEqual(
+      [3, 17, 31].map((day) => Date.UTC(2026, 0, day, 8)),
+    );
     expect(set.read).toContain('for your tank Pantry');
     expect(owner.keep.reminders()[0]).toMatchObject({ parameters: ['alkalinity'], zone: 'Europe/Berlin' });
   });
@@ -98,7 +100,7 @@ describe('the time zone', () => {
     expect(problem.choices).toHaveLength(8);
     const set = owner.run('/remind task text:floss when:saturdays 9am zone:America/Chicago');
     expect(set.read).toContain('your time zone is America/Chicago from now on');
-    expect(set.facts[0]?.atMs).toBe(Date.UTC(2026, 0, 3, 15));
+    expect(set.facts[0]?.instant?.atMs).toBe(Date.UTC(2026, 0, 3, 15));
     expect(owner.run('/remind task text:glass when:sundays 9am').headline).toMatch(/America\/Chicago/);
   });
 
@@ -108,7 +110,7 @@ describe('the time zone', () => {
     expect(textOf(owner.run('/tank show'))).toMatch(/time zone of the tank: Australia\/Sydney/);
     const set = owner.run('/remind task text:floss when:sundays 9am');
     expect(set.headline).toMatch(/Australia\/Sydney/);
-    expect(set.facts[0]?.atMs).toBe(Date.UTC(2026, 0, 3, 22));
+    expect(set.facts[0]?.instant?.atMs).toBe(Date.UTC(2026, 0, 3, 22));
     owner.run('/tank edit zone:mine');
     expect(owner.run('/remind task text:glass when:sundays 9am').headline).toMatch(/Europe\/Berlin/);
   });

@@ -47,7 +47,7 @@ describe('/tank show-to', () => {
     const given = as(ada)(grant);
     expect(given.headline).toBe('They may see Pantry for 24 hours, and then no more.');
     expect(given.facts).toMatchObject([
-      { label: 'may see it', personId: beaId, atMs: NOW_MS + 24 * HOUR_MS },
+      { label: 'may see it', personId: beaId, instant: { atMs: NOW_MS + 24 * HOUR_MS } },
     ]);
     expect(textOf(given)).toMatch(/do not see: notes, reminders, your other tanks/);
     expect(as(ada)('/tank show-to').headline).toBe('One helper sees Pantry now.');
