@@ -35,7 +35,7 @@ export function openDue(desk: Pick<Desk, 'keep' | 'nowMs' | 'zone'>): Due {
     last = fresh;
     const zone = zoneHere(desk);
     const lines = fresh.slice(0, MOST).map((reminder) => sentence(reminder, zone));
-    const more = fresh.length > MOST ? [say('terminal.moreDue', { count: fresh.length - MOST })] : [];
+    const more = fresh.length > MOST ? [say('terminal.moreDue', { count: String(fresh.length - MOST) })] : [];
     return page([...lines, ...more].flatMap((text) => wrap(text, style.width, `${say('terminal.due')} `)));
   };
   return { show, now: () => allDue().filter(({ id }) => last.some((one) => one.id === id)) };

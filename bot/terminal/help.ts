@@ -62,7 +62,7 @@ function commandPage(command: Command, style: Style): string {
   const options = optionsOf(command.options);
   const lines = options.flatMap((option) => [
     ...wrap(
-      option.required ? say('terminal.helpRequired', { option: `${option.name}:` }) : `${option.name}:`,
+      option.required ? say('help.required', { option: `${option.name}:` }) : `${option.name}:`,
       style.width,
       '  ',
     ),

@@ -94,7 +94,7 @@ export function readRows(text: string, field: string, nowMs: number): ReadRows {
 /** The row, or what is wrong with it. */
 function rowOf({ cells }: CsvRecord, nowMs: number): Row | string {
   if (cells.length !== COLUMNS.length)
-    return say('log.rowCells', { count: cells.length, wanted: COLUMNS.length });
+    return say('log.rowCells', { count: cells.length, wanted: String(COLUMNS.length) });
   const [time = '', name = '', value = '', unit = '', note = ''] = cells;
   const atMs = timeOf(time.trim());
   if (atMs === undefined) return say('log.rowNoTime');

@@ -32,9 +32,12 @@ export function readRepeats(text: string, context: RepeatContext): readonly Repe
   const body = (common === '' ? text : text.replace(common, ' ')).replace(LEAD, '');
   const pieces = piecesOf(body, context.field);
   if (pieces.length > MOST_REPEATS) {
-    throw new Problem(say('parse.tooManyRepeats', { count: pieces.length, most: MOST_REPEATS }), {
-      field: context.field,
-    });
+    throw new Problem(
+      say('parse.tooManyRepeats', { count: String(pieces.length), most: String(MOST_REPEATS) }),
+      {
+        field: context.field,
+      },
+    );
   }
   const ends = common === '' ? [] : [common.replace(/^[\s,]+/, '')];
   const found: Repeat[] = [];

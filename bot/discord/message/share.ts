@@ -90,5 +90,5 @@ function joined({ title, lines, block = false }: Section, shown: readonly string
 }
 
 function more(count: number): string {
-  return `-# ${say('discord.andMore', { count })}`;
+  return `-# ${say('discord.andMore', { count: String(count) })}`;
 }
