@@ -1,5 +1,6 @@
 import { MAX_FILE } from '../commands/options.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/wording/say.ts';
 
 /** A file someone gave: the value of an option of kind `file`. */
 export interface GivenFile {
@@ -13,11 +14,11 @@ const longestBase = 60;
 /** @throws Problem when a file of so many bytes is more than is read. */
 export function checkFileSize(field: string, name: string, bytes: number): void {
   if (bytes <= MAX_FILE) return;
-  throw new Problem('That file is too large for me to read.', {
+  throw new Problem(say('log.fileTooLarge'), {
     field,
     given: `${name.slice(0, longestGivenName)}, ${(bytes / 1e6).toFixed(1)} MB`,
-    limit: `at most ${MAX_FILE / 1e6} MB`,
-    hint: 'Split it into smaller files.',
+    limit: say('convert.atMost', { most: `${MAX_FILE / 1e6} MB` }),
+    hint: say('log.hintSplit'),
   });
 }
 
@@ -30,12 +31,11 @@ export function readText(field: string, name: string, bytes: Uint8Array): GivenF
   checkFileSize(field, name, bytes.byteLength);
   const text = decoded(bytes);
   if (text === undefined || text.includes('\0')) {
-    const hint = 'Save the table as CSV in UTF-8 and give me that file.';
-    throw new Problem('That file is not plain text.', {
+    throw new Problem(say('log.fileNoText'), {
       field,
       given: name.slice(0, longestGivenName),
-      limit: 'text in UTF-8',
-      hint,
+      limit: say('log.limitText'),
+      hint: say('log.hintSaveAsText'),
     });
   }
   return { name: name.slice(-longestGivenName), text };

@@ -1,4 +1,5 @@
 import { answer, type Answer } from '../commands/answer.ts';
+import { say } from '../core/wording/say.ts';
 
 /** Answers one member may have at once; this project's own choice. */
 const IN_HAND = 12;
@@ -28,10 +29,9 @@ export function openTurns(nowMs: () => number): (personId: string) => Turn {
 }
 
 /** The kind sentence for one who asks faster than that. */
-export const tooFast: Answer = answer({
-  headline: 'Slowly, please: others want to ask too.',
-  steps: [
-    `I answer each member ${IN_HAND} times at once, then once every ${EVERY_MS / 1000} seconds.`,
-    'Nothing is lost: ask the same again in half a minute.',
-  ],
-});
+export function tooFast(): Answer {
+  return answer({
+    headline: say('discord.tooFast'),
+    steps: [say('discord.howFast', { times: IN_HAND, seconds: EVERY_MS / 1000 }), say('discord.nothingLost')],
+  });
+}

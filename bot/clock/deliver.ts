@@ -3,6 +3,7 @@ import { isSingle, settled } from '../../commands/remind/progress.ts';
 import { dueOf, isPaused } from '../../commands/remind/wake.ts';
 import type { Reminder } from '../../commands/reminder.ts';
 import { localTime } from '../../core/words/when.ts';
+import { say } from '../../core/wording/say.ts';
 import { againMs } from './again.ts';
 import type { Clock } from './clock.ts';
 import { dueLetter, elsewhere } from './due-letter.ts';
@@ -34,8 +35,13 @@ export async function deliver(parts: DeliveryParts, claimed: DueReminder, hurry:
   const progress = settled(reminder, dueMs, nowMs);
   if (posted.kind === 'sent') return due.settle(reminder.id, dueMs, progress);
   const wasDue = localTime(dueMs, reminder.zone).slice(0, 16);
-  const trouble = `Due ${wasDue} and not delivered: ${posted.why}.`;
-  const notice = `Reminder ${reminder.id}, ${reminder.text}, due ${wasDue}, was not delivered: ${posted.why}. It is stopped until you resume or change it.`;
+  const trouble = say('schedule.notDelivered', { time: wasDue, why: posted.why });
+  const notice = say('schedule.notDeliveredStopped', {
+    id: String(reminder.id),
+    text: reminder.text,
+    time: wasDue,
+    why: posted.why,
+  });
   due.stop(reminder.id, dueMs, { ...progress, nextMs: undefined, againMs: undefined, trouble }, notice);
 }
 

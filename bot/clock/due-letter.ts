@@ -2,6 +2,7 @@ import type { Answer } from '../../commands/answer.ts';
 import type { Keep } from '../../commands/keep.ts';
 import type { Place } from '../../commands/reminder.ts';
 import { dueAnswer } from '../../commands/remind/due-answer.ts';
+import { say } from '../../core/wording/say.ts';
 import type { DueReminder } from './due.ts';
 import type { Letter } from './post.ts';
 
@@ -20,9 +21,8 @@ export function elsewhere(due: DueReminder, keep: Keep, nowMs: number, why: stri
   const { reminder, ownerId, handOver } = due;
   if (handOver === undefined && reminder.place.kind === 'direct') return undefined;
   const own = letter(due, keep, nowMs, ownerId, direct, 'owner');
-  const what =
-    handOver === undefined ? 'I could not post this in the channel' : 'I could not reach your sitter';
-  const facts = [{ label: 'Why you get this here', value: `${what}: ${why}` }, ...own.answer.facts];
+  const value = say(handOver === undefined ? 'schedule.notInChannel' : 'schedule.notToSitter', { why });
+  const facts = [{ label: say('schedule.whyHere'), value }, ...own.answer.facts];
   return { ...own, answer: { ...own.answer, facts } };
 }
 

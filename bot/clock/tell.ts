@@ -4,6 +4,7 @@ import {
   carePlanAnswer,
   handOverNewsAnswer,
 } from '../../commands/remind/hand-over-answers.ts';
+import { say } from '../../core/wording/say.ts';
 import { againMs } from './again.ts';
 import type { DeliveryParts } from './deliver.ts';
 import type { DueHandOver, HandOverNews } from './due.ts';
@@ -49,7 +50,7 @@ export async function tell(
 function noticeOf(news: HandOverNews, to: To, letter: Answer, why: string): string | undefined {
   if (to === 'owner') return news === 'accepted' ? undefined : letter.headline;
   if (news === 'ended') return undefined;
-  return `I could not reach the sitter you asked: ${why}. The hand-over is off, and your reminders stay with you.`;
+  return say('schedule.sitterNotReached', { why });
 }
 
 function newsLetter({ keepFor, clock }: DeliveryParts, claimed: DueHandOver, to: To): Letter {

@@ -20,6 +20,7 @@ import { filledCall, formOf } from './asked/form.ts';
 import { givenWith, nameOf } from './asked/given.ts';
 import type { Given } from './asked/given.ts';
 import { tooFast } from '../turns.ts';
+import { say } from '../../core/wording/say.ts';
 import { commandOf, failed, run, runText, runWords } from './outcome.ts';
 import type { Asker, Desk, Outcome } from './outcome.ts';
 import { defer, notDelivered, openForm, reply, replyDeferred, replyToMessage } from './send.ts';
@@ -82,9 +83,9 @@ function callOf(desk: Desk, { customId, user }: ButtonInteraction | ModalSubmitI
 }
 
 function noButton(): Problem {
-  return new Problem('This button no longer works.', {
+  return new Problem(say('discord.buttonGone'), {
     field: 'button',
-    hint: 'Type / and choose the command.',
+    hint: say('discord.hintChooseCommand'),
   });
 }
 
@@ -112,7 +113,7 @@ export async function answerMessage(desk: Desk, message: Message, text: string):
   if (turn === 'wait') return;
   const place = placeOfMessage(desk, message);
   const whose = { personId: author.id, isPrivate: place === undefined };
-  if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast, whose));
+  if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast(), whose));
   const asker = place === undefined ? { personId: author.id } : { place };
   const where = { personId: author.id, place, isOwn: false };
   const talk = talkOfMessage(desk, where, reference?.messageId);

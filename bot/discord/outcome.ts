@@ -15,6 +15,7 @@ import { withNotices } from '../notices.ts';
 import { erasingKeep } from '../erasing-keep.ts';
 import type { Talks } from '../talks.ts';
 import { tooFast, type Turn } from '../turns.ts';
+import { say } from '../../core/wording/say.ts';
 import { typedInput } from './asked/call.ts';
 import type { Call } from './asked/call.ts';
 import { seenOn, type Pressed } from './asked/pressed.ts';
@@ -71,7 +72,7 @@ export interface Asked extends Asker {
 /** Runs a command. It never throws: a problem and a failure of ours are outcomes too, and hidden ones. */
 export function run(desk: Desk, asked: Asked): Outcome {
   const { personId, place, askedId, pressed, command: name, values, call } = asked;
-  if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
+  if (desk.turnOf(personId) !== 'now') return { answer: tooFast(), hidden: true };
   return attempt(desk, call, () => {
     const command = commandOf(desk, name);
     const { keep, isErased } = keepHere(desk, personId);
@@ -140,7 +141,7 @@ export function runWords(
   { personId, place, talk }: Partial<Asker & { readonly talk: Talk }>,
 ): Outcome {
   return attempt(desk, undefined, () => {
-    if (place?.isPublic() === false) return { answer: elsewhere, hidden: false };
+    if (place?.isPublic() === false) return { answer: elsewhere(), hidden: false };
     if (text === '')
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
     const asking = { ...now(desk, place), ...(talk === undefined ? {} : { talk }) };
@@ -158,21 +159,21 @@ export function runApart(
   place: PlaceHere | undefined,
   work: (context: Context) => Answer,
 ): Outcome {
-  if (desk.turnOf(personId) !== 'now') return { answer: tooFast, hidden: true };
+  if (desk.turnOf(personId) !== 'now') return { answer: tooFast(), hidden: true };
   return attempt(desk, undefined, () => ({ answer: work(now(desk, place)), hidden: false }));
 }
 
 /** A reply to a message cannot be private. */
-const elsewhere = answer({
-  headline: 'In this channel I answer for your eyes only: type /ask and your question.',
-});
+function elsewhere(): Answer {
+  return answer({ headline: say('discord.forYourEyes') });
+}
 
 /** @throws Problem when there is none of this name, as in an old button. */
 export function commandOf(desk: Desk, name: string): Command {
   const command = commandNamed(name, desk.commands);
   if (command !== undefined) return command;
-  const hint = 'Type / to see the commands there are now.';
-  throw new Problem('This command is no longer here.', { field: 'command', given: name, hint });
+  const hint = say('discord.hintCommandsNow');
+  throw new Problem(say('discord.commandGone'), { field: 'command', given: name, hint });
 }
 
 /** What `work` answers; or its problem, or its failure. */

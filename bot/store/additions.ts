@@ -39,7 +39,7 @@ export function openAdditions(db: Database.Database): Additions {
     'DELETE FROM addition WHERE person = ? AND tank = ? AND id = ?',
   );
   const add = db.transaction((person: number, tank: number, addition: NewAddition): Addition => {
-    roomFor('addition', (count.get(person) ?? 0) + 1, MOST_ADDITIONS, 'additions');
+    roomFor('addition', (count.get(person) ?? 0) + 1, MOST_ADDITIONS, 'log.roomForAdditions');
     const row = rowOf(addition);
     return additionOf({ ...row, id: Number(insert.run({ ...row, person, tank }).lastInsertRowid) });
   });

@@ -4,6 +4,7 @@ import { MOST_CORALS, type NewPlacing, type Placing } from '../../commands/place
 import { coralById } from '../../core/corals/coral-list.ts';
 import type { Origin, Spot } from '../../core/corals/scene.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { isoDate, length, roomFor, shortEnough } from './limits.ts';
 import { spotColumns, spotRow } from './spot-row.ts';
 
@@ -42,7 +43,7 @@ export function openCorals(db: Database.Database): Corals {
     'DELETE FROM coral WHERE person = ? AND tank = ? AND id = ?',
   );
   const add = db.transaction((person: number, tank: number, placing: NewPlacing): Placing => {
-    roomFor('coral', select.all(person, tank).length + 1, MOST_CORALS, 'corals', 'tank');
+    roomFor('coral', select.all(person, tank).length + 1, MOST_CORALS, 'log.roomForCorals');
     const row = rowOf(placing);
     return placingOf({ ...row, id: Number(insert.run({ ...row, person, tank }).lastInsertRowid) });
   });
@@ -59,7 +60,7 @@ export function openCorals(db: Database.Database): Corals {
 
 function rowOf({ coralId, label, spot, rough, diameterCm, origin, since }: NewPlacing): Row {
   if (coralById(coralId) === undefined)
-    throw new Problem('I have no such coral.', { field: 'coral', given: coralId });
+    throw new Problem(say('coral.unknownId'), { field: 'coral', given: coralId });
   return {
     coralId,
     label: label === undefined ? null : shortEnough('label', label, MOST_NAME_LETTERS),

@@ -2,6 +2,7 @@ import type Database from 'better-sqlite3';
 import type { Entry, LoggedValue, NewEntry } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { instant, MOST_NOTE_LETTERS, MOST_READINGS, roomFor, sensible, shortEnough } from './limits.ts';
 import { allCodes, parameterCode, parameterOf } from './parameter-code.ts';
 
@@ -74,7 +75,7 @@ export function openEntries(db: Database.Database, nowMs: () => number): Entries
   const add = db.transaction((person: number, tank: number, entries: readonly NewEntry[]) => {
     const checked = entries.map(check);
     const added = checked.reduce((sum, entry) => sum + entry.values.length, 0);
-    roomFor('reading', (count.get(person) ?? 0) + added, MOST_READINGS, 'readings');
+    roomFor('reading', (count.get(person) ?? 0) + added, MOST_READINGS, 'log.roomForReadings');
     return checked.map((entry) => addOne(person, tank, entry));
   });
   const remove = db.transaction((person: number, tank: number, id: number): boolean => {
@@ -108,11 +109,14 @@ function entryOf({ note, ...row }: EntryRow, values: readonly ValueRow[]): Entry
 }
 
 function check({ atMs, note, values }: NewEntry): NewEntry {
-  if (values.length === 0) throw new Problem('There is no reading to keep.', { field: 'reading' });
+  if (values.length === 0) throw new Problem(say('log.nothingToKeep'), { field: 'reading' });
   const twice = values.find((one, i) => values.findIndex((other) => other.parameter === one.parameter) < i);
   if (twice !== undefined) {
     const { label } = parameter(twice.parameter);
-    throw new Problem(`There are two values for ${label}.`, { field: label, limit: 'one value an entry' });
+    throw new Problem(say('log.twoValues', { parameter: label }), {
+      field: label,
+      limit: say('log.limitOneValue'),
+    });
   }
   return {
     atMs: instant(atMs),

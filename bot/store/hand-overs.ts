@@ -2,6 +2,7 @@ import type Database from 'better-sqlite3';
 import { MOST_HAND_OVERS, type HandOver, type NewHandOver } from '../../commands/reminder.ts';
 import { Problem } from '../../core/problem.ts';
 import type { HandOverNews } from '../clock/due.ts';
+import { say } from '../../core/wording/say.ts';
 import { handOverOf, isOpen, selectHandOver, type FoundHandOver } from './hand-over-row.ts';
 import { instant, roomFor } from './limits.ts';
 import { checkPersonId, type People } from './people.ts';
@@ -63,13 +64,13 @@ export function openHandOvers(db: Database.Database, people: People, nowMs: () =
     const sitter = people.keyOrNew(checkPersonId(made.sitterId));
     const span = { fromMs: instant(made.fromMs), untilMs: instant(made.untilMs) };
     const tank = made.tankId ?? null;
-    if (sitter === owner) throw new Problem('You can not be your own sitter.', { field: 'sitter' });
+    if (sitter === owner) throw new Problem(say('schedule.ownSitter'), { field: 'sitter' });
     if (span.untilMs <= Math.max(span.fromMs, now))
-      throw new Problem('The end is not after the beginning, or is past.', { field: 'until' });
+      throw new Problem(say('schedule.endNotAfter'), { field: 'until' });
     if (tank !== null && owns.get(tank, owner) !== 1)
-      throw new Problem('You have no such tank.', { field: 'tank' });
+      throw new Problem(say('tank.notYours'), { field: 'tank' });
     const open = select.all(owner, owner).filter((found) => found.owner === owner && isOpen(found, now));
-    roomFor('hand-over', open.length + 1, MOST_HAND_OVERS, 'hand-overs');
+    roomFor('hand-over', open.length + 1, MOST_HAND_OVERS, 'log.roomForHandOvers');
     const { lastInsertRowid } = insert.run({ owner, sitter, tank, nowMs: now, ...span });
     return handOverOf(known(find.get(Number(lastInsertRowid))), now);
   });

@@ -1,5 +1,7 @@
 import { inRange, Problem } from '../../core/problem.ts';
+import type { SentenceKey } from '../../core/wording/language.ts';
 import { isZone } from '../../core/schedule/zone.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Readings one member may keep: ten parameters a day for 50 years. */
 export const MOST_READINGS = 200_000;
@@ -20,16 +22,22 @@ const LEAST_CM = 0.1;
 /** @throws Problem when `text` is longer than `most` letters. */
 export function shortEnough(field: string, text: string, most: number): string {
   if (text.length <= most) return text;
-  throw new Problem(`${field} is too long.`, { field, limit: `at most ${most} letters` });
+  throw new Problem(say('log.fieldTooLong', { field }), { field, limit: say('log.atMostLetters', { most }) });
 }
 
-/** @throws Problem when there would be more than `most` of `what`. */
-export function roomFor(field: string, count: number, most: number, what: string, whose = 'member'): void {
+/** @throws Problem, the sentence `full`, when there would be more than `most`. */
+export function roomFor(
+  field: string,
+  count: number,
+  most: number,
+  full: Extract<SentenceKey, `log.roomFor${string}`>,
+): void {
   if (count <= most) return;
-  throw new Problem(`There is room for ${most.toLocaleString('en-GB')} ${what} a ${whose}.`, {
+  const shown = most.toLocaleString('en-GB');
+  throw new Problem(say(full, { most: shown }), {
     field,
-    limit: `at most ${most.toLocaleString('en-GB')}`,
-    hint: 'Remove some that you no longer need.',
+    limit: say('convert.atMost', { most: shown }),
+    hint: say('log.hintRemoveSome'),
   });
 }
 
@@ -52,11 +60,15 @@ export function isoDate(field: string, text: string): string {
   const day = new Date(`${text}T00:00:00Z`);
   if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text))
     return text;
-  throw new Problem('That is not a date.', { field, given: text, limit: 'a date like 2026-03-14' });
+  throw new Problem(say('log.noDate'), { field, given: text, limit: say('log.limitDate') });
 }
 
 /** @throws Problem when it is no IANA zone that reminders can be kept in. */
 export function zoneName(zone: string): string {
   if (isZone(zone)) return zone;
-  throw new Problem('I do not know that time zone.', { field: 'zone', given: zone, limit: 'Continent/City' });
+  throw new Problem(say('schedule.unknownZone'), {
+    field: 'zone',
+    given: zone,
+    limit: say('schedule.limitZone'),
+  });
 }

@@ -1,4 +1,5 @@
 import type Database from 'better-sqlite3';
+import { say } from '../../core/wording/say.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -10,11 +11,6 @@ export interface Partings {
   /** Removes the person; owners get their reminders back, sitters and helpers of whom nothing else is kept go too. */
   readonly removePerson: (person: number, discordId: string) => void;
 }
-
-const sitterGone =
-  'Your sitter is no longer known to me, so that hand-over is over: your reminders come to you again.';
-const ownerGone =
-  'A hand-over in which you were the sitter is over: its owner removed the tank or everything. You get no more of its reminders.';
 
 interface Sat {
   readonly sitter: number;
@@ -43,7 +39,8 @@ export function openPartings(
   const erase = db.prepare<[number]>('DELETE FROM person WHERE id = ?');
   const part = (left: readonly Sat[]): void => {
     for (const sat of left)
-      if (!people.forgetEmpty(sat.sitter) && sat.isOpen === 1) notices.add(sat.sitter, ownerGone);
+      if (!people.forgetEmpty(sat.sitter) && sat.isOpen === 1)
+        notices.add(sat.sitter, say('schedule.ownerGone'));
   };
   return {
     removeTank: db.transaction((person: number, tank: number): boolean => {
@@ -56,7 +53,8 @@ export function openPartings(
     }),
     removePerson: db.transaction((person: number, discordId: string): void => {
       const left = sitters.all({ person, tank: null, nowMs: nowMs() });
-      for (const owner of owners.all({ person, nowMs: nowMs() })) notices.add(owner, sitterGone);
+      for (const owner of owners.all({ person, nowMs: nowMs() }))
+        notices.add(owner, say('schedule.sitterGone'));
       const shownTo = helpers.all({ person, tank: null });
       notices.take(discordId);
       held.erase(discordId);

@@ -1,6 +1,7 @@
 import { MOST_REMINDER_LETTERS, type Plan, type Progress, type Reminder } from '../../commands/reminder.ts';
 import { Problem } from '../../core/problem.ts';
 import type { Rule } from '../../core/schedule/rule.ts';
+import { say } from '../../core/wording/say.ts';
 import { instant, shortEnough, zoneName } from './limits.ts';
 import { parameterCode, parameterOf } from './parameter-code.ts';
 
@@ -37,7 +38,7 @@ export const reminderColumns = `reminder.id, reminder.person, tank, text, parame
 /** @throws Problem when a text is too long or a time makes no sense. */
 export function planRow(plan: Plan): PlanRow {
   const text = shortEnough('text', plan.text.trim(), MOST_REMINDER_LETTERS);
-  if (text === '') throw new Problem('A reminder needs a text.', { field: 'text', given: plan.text });
+  if (text === '') throw new Problem(say('schedule.needsText'), { field: 'text', given: plan.text });
   const { place } = plan;
   return {
     tank: plan.tankId ?? null,

@@ -15,6 +15,7 @@ import {
   type ProgressRow,
 } from './reminder-row.ts';
 import { dueOf, wakeOf } from '../../commands/remind/wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** The reminders of the person with the key `person`; every other one does not exist, but for `find` and `move`. */
 export interface Reminders {
@@ -51,7 +52,7 @@ export function openReminders(db: Database.Database, leases: Leases): Reminders 
 
   const rowOf = (person: number, plan: Plan): PlanRow => {
     if (plan.tankId === undefined || owns.get(plan.tankId, person) === 1) return planRow(plan);
-    throw new Problem('You have no such tank.', { field: 'tank' });
+    throw new Problem(say('tank.notYours'), { field: 'tank' });
   };
   /** An occurrence that is being sent stays with the loop that sends it, unless the change is about when it is due. */
   const write = db.transaction((found: FoundReminder, plan: PlanRow, progress: Progress): Reminder => {
@@ -61,7 +62,7 @@ export function openReminders(db: Database.Database, leases: Leases): Reminders 
     return reminderOf(row);
   });
   const add = db.transaction((person: number, made: readonly (readonly [Plan, Progress])[]) => {
-    roomFor('reminder', (count.get(person) ?? 0) + made.length, MOST_REMINDERS, 'reminders');
+    roomFor('reminder', (count.get(person) ?? 0) + made.length, MOST_REMINDERS, 'log.roomForReminders');
     return made.map(([plan, progress]) => {
       const wakeMs = wakeOf(progress) ?? null;
       const row = { ...rowOf(person, plan), ...progressRow(progress), person, wakeMs };

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import { MOST_HELPERS, SHOWN_MS, type Showing, type Viewer } from '../../commands/shown.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { roomFor } from './limits.ts';
 import { checkPersonId, type People } from './people.ts';
 
@@ -56,9 +57,9 @@ export function openShownTanks(db: Database.Database, people: People, nowMs: () 
   const show = db.transaction((owner: number, tank: number, helperId: string): Viewer => {
     forgetOver();
     const helper = people.keyOrNew(checkPersonId(helperId));
-    if (helper === owner) throw new Problem('You see your own tank anyway.', { field: 'who' });
+    if (helper === owner) throw new Problem(say('tank.seenAnyway'), { field: 'who' });
     const others = viewers.all(owner, tank, nowMs()).filter((one) => one.helperId !== helperId);
-    roomFor('who', others.length + 1, MOST_HELPERS, 'helpers at a time', 'tank');
+    roomFor('who', others.length + 1, MOST_HELPERS, 'log.roomForHelpers');
     const untilMs = nowMs() + SHOWN_MS;
     put.run({ owner, helper, tank, untilMs });
     return { helperId, untilMs };

@@ -7,6 +7,7 @@ import {
 import { inRange, Problem } from '../../core/problem.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { TankKind } from '../../core/water/targets.ts';
+import { say } from '../../core/wording/say.ts';
 import { isoDate, MOST_BASIS_LETTERS, shortEnough, zoneName } from './limits.ts';
 
 export interface TankRow {
@@ -28,7 +29,7 @@ const { min: leastL, max: mostL } = quantities.volume;
 /** @throws Problem when a text is too long or a number outside sense. */
 export function rowOf(profile: TankProfile): TankRow {
   const name = shortEnough('name', profile.name.trim(), MOST_NAME_LETTERS);
-  if (name === '') throw new Problem('A tank needs a name.', { field: 'name', given: profile.name });
+  if (name === '') throw new Problem(say('tank.needsName'), { field: 'name', given: profile.name });
   const { displayVolumeL, startedOn, lightHours, zone } = profile;
   return {
     name,

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import { MOST_TANKS, type Tank, type TankProfile } from '../../commands/keep.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { roomFor } from './limits.ts';
 import { rowOf, tankOf, type TankRow } from './tank-row.ts';
 
@@ -44,7 +45,7 @@ export function openTanks(db: Database.Database): Tanks {
   };
   const add = db.transaction((person: number, profile: TankProfile): Tank => {
     const count = select.all(person).length;
-    roomFor('tank', count + 1, MOST_TANKS, 'tanks');
+    roomFor('tank', count + 1, MOST_TANKS, 'log.roomForTanks');
     const row = rowOf(profile);
     const id = Number(named(row.name, () => insert.run({ ...row, person })).lastInsertRowid);
     if (count === 0) setUsed.run(id, person);
@@ -79,6 +80,6 @@ function named<T>(name: string, write: () => T): T {
   } catch (error) {
     if (!(error instanceof Error && 'code' in error && error.code === 'SQLITE_CONSTRAINT_UNIQUE'))
       throw error;
-    throw new Problem(`You already have a tank called ${name}.`, { field: 'name', given: name });
+    throw new Problem(say('tank.alreadyCalled', { name }), { field: 'name', given: name });
   }
 }

@@ -1,5 +1,6 @@
 import { shortForm } from '../../commands/short.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Desk, Reply, Standing } from './desk.ts';
 import { actionOffer } from './offer.ts';
 import { renderLong } from './long-page.ts';
@@ -21,6 +22,6 @@ export function nextPage({ shown, offers }: Standing, style: Style): Reply {
 }
 
 function nothingShown(given: 'why' | 'more'): Problem {
-  const message = given === 'why' ? 'There is no answer to show more of yet.' : 'That was all of it.';
-  return new Problem(message, { field: 'line', given, hint: 'Ask something, or type /help.' });
+  const message = say(given === 'why' ? 'terminal.nothingShown' : 'terminal.thatWasAll');
+  return new Problem(message, { field: 'line', given, hint: say('terminal.hintAskOrHelp') });
 }

@@ -1,6 +1,7 @@
 import type { Reminder } from '../../commands/reminder.ts';
 import { localTime } from '../../core/words/when.ts';
 import { dueOf, wakeOf } from '../../commands/remind/wake.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Desk } from './desk.ts';
 import { page } from './render.ts';
 import { zoneHere } from './told.ts';
@@ -34,13 +35,13 @@ export function openDue(desk: Pick<Desk, 'keep' | 'nowMs' | 'zone'>): Due {
     last = fresh;
     const zone = zoneHere(desk);
     const lines = fresh.slice(0, MOST).map((reminder) => sentence(reminder, zone));
-    const more = fresh.length > MOST ? [`${fresh.length - MOST} more: /remind list`] : [];
-    return page([...lines, ...more].flatMap((text) => wrap(text, style.width, 'Due: ')));
+    const more = fresh.length > MOST ? [say('terminal.moreDue', { count: String(fresh.length - MOST) })] : [];
+    return page([...lines, ...more].flatMap((text) => wrap(text, style.width, `${say('terminal.due')} `)));
   };
   return { show, now: () => allDue().filter(({ id }) => last.some((one) => one.id === id)) };
 }
 
 function sentence(reminder: Reminder, zone: string): string {
   const since = localTime(dueOf(reminder) ?? 0, zone);
-  return `${reminder.text}, ${since}. When it is done, type done.`;
+  return say('terminal.dueSince', { text: reminder.text, time: since });
 }

@@ -4,6 +4,7 @@ import type { Command } from '../../commands/command.ts';
 import { optionsOf } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { checkFileSize, readText, type GivenFile } from '../files.ts';
+import { say } from '../../core/wording/say.ts';
 
 type Input = Readonly<Record<string, unknown>>;
 
@@ -23,17 +24,17 @@ function readGiven(field: string, path: string): GivenFile {
   const name = basename(path);
   try {
     const found = statSync(path);
-    if (!found.isFile()) throw new Problem('That is not a file.', { field, given: path });
+    if (!found.isFile()) throw new Problem(say('terminal.noFile'), { field, given: path });
     checkFileSize(field, name, found.size);
     return readText(field, name, readFileSync(path));
   } catch (error) {
     if (error instanceof Problem) throw error;
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';
     const missing = ['ENOENT', 'ENOTDIR'].includes(code);
-    throw new Problem(missing ? 'There is no such file.' : `I cannot read that file (${code}).`, {
+    throw new Problem(missing ? say('terminal.noSuchFile') : say('terminal.fileUnread', { code }), {
       field,
       given: path,
-      hint: 'Give its path, from the folder the room was started in.',
+      hint: say('terminal.hintPath'),
     });
   }
 }

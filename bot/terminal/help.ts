@@ -4,6 +4,7 @@ import { optionWords } from '../../commands/help/option-words.ts';
 import { subjects } from '../../commands/help/subjects.ts';
 import { commandNamed, commandsUnder, nameOf } from '../../commands/named.ts';
 import { isIdKind, optionsOf, type Option } from '../../commands/options.ts';
+import { say } from '../../core/wording/say.ts';
 import { offeredHere, unknownCommand } from './name.ts';
 import { plain } from './plain.ts';
 import { page } from './render.ts';
@@ -27,17 +28,17 @@ export function helpPage(topic: string | undefined, commands: readonly Command[]
 
 function firstScreen(commands: readonly Command[], style: Style): string {
   const typing = [
-    'Ask in plain words, or type a command: a slash, its name, then each option as name:value, in any order.',
-    'A value runs to the next option name with a colon, so it may hold spaces. Write units with numbers: 75 gal, 8.3 dKH.',
-    'Where a reply lists [1], [2], ..., type the number alone. Tab completes. /help and a word shows its commands, /help and a command its options.',
-    'why shows the working and sources of the last answer, more its next page, done settles what was just due.',
-    '/quit or Ctrl-D leaves.',
+    say('terminal.typeWords'),
+    say('terminal.typeValues'),
+    say('terminal.typeNumbers'),
+    say('terminal.typeAgain'),
+    say('terminal.typeQuit'),
   ];
   return page([
-    ...strong(wrap('How to type', style.width), style),
+    ...strong(wrap(say('terminal.helpTyping'), style.width), style),
     ...list(typing, style),
-    ...section('Examples', beginnings.map(toCopy), style),
-    ...section('Commands', subjectLines(offeredHere(commands), style), style),
+    ...section(say('terminal.helpExamples'), beginnings.map(toCopy), style),
+    ...section(say('terminal.helpCommands'), subjectLines(offeredHere(commands), style), style),
   ]);
 }
 
@@ -60,22 +61,30 @@ function summaries(commands: readonly Command[], style: Style): string[] {
 function commandPage(command: Command, style: Style): string {
   const options = optionsOf(command.options);
   const lines = options.flatMap((option) => [
-    ...wrap(`${option.name}:${option.required ? ' (required)' : ''}`, style.width, '  '),
+    ...wrap(
+      option.required ? say('help.required', { option: `${option.name}:` }) : `${option.name}:`,
+      style.width,
+      '  ',
+    ),
     ...wrap(details(option).join(' '), style.width, '      '),
   ]);
   return page([
     ...strong(wrap(`/${nameOf(command)}`, style.width), style),
     ...wrap(command.summary, style.width),
-    ...section('Options', options.length === 0 ? ['  none'] : lines, style),
-    ...section('Example', [toCopy(command.example)], style),
+    ...section(
+      say('terminal.helpOptions'),
+      options.length === 0 ? [`  ${say('terminal.helpNone')}`] : lines,
+      style,
+    ),
+    ...section(say('terminal.helpExample'), [toCopy(command.example)], style),
   ]);
 }
 
 function details(option: Option): readonly string[] {
   return [
     ...optionWords(option),
-    ...(option.kind === 'file' ? ['The path of a file, from the folder the room was started in.'] : []),
-    ...(isIdKind(option.kind) ? [`Its id on Discord, 17 to 20 digits.`] : []),
+    ...(option.kind === 'file' ? [say('terminal.filePath')] : []),
+    ...(isIdKind(option.kind) ? [say('terminal.discordId')] : []),
   ];
 }
 

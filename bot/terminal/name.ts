@@ -2,6 +2,7 @@ import type { Command } from '../../commands/command.ts';
 import { Problem } from '../../core/problem.ts';
 import { commandNamed, commandsUnder, nameOf } from '../../commands/named.ts';
 import { nearest } from '../../commands/nearest.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What the room itself answers to, beside the commands. */
 export const roomWords = ['help', 'quit'] as const;
@@ -35,16 +36,19 @@ export function readName(line: string, commands: readonly Command[]): { command:
 /** "There is no such command", with the nearest one as the hint. */
 export function unknownCommand(given: string, word: string, commands: readonly Command[]): Problem {
   const near = nearest(word, [...new Set([...commands.map(({ path }) => path[0]), ...roomWords])]);
-  return new Problem('There is no such command.', {
+  return new Problem(say('help.noSuchCommand'), {
     field: 'command',
     given,
-    hint: near === undefined ? 'Type /help for the list.' : `Did you mean /${near}? Type /help for the list.`,
+    hint:
+      near === undefined
+        ? say('terminal.hintHelpList')
+        : say('terminal.didYouMeanOrHelp', { command: `/${near}` }),
     choices: near === undefined ? [] : [`/${near}`],
   });
 }
 
 function secondWordMissing(given: string, under: readonly Command[]): Problem {
-  return new Problem(`${given} needs a second word.`, {
+  return new Problem(say('terminal.needsSecondWord', { command: given }), {
     field: 'command',
     given,
     limit: secondWords(under).join(', '),
@@ -55,11 +59,11 @@ function secondWordMissing(given: string, under: readonly Command[]): Problem {
 function secondWordUnknown(given: string, word: string, under: readonly Command[]): Problem {
   const [group = ''] = under.map(({ path }) => path[0]);
   const near = nearest(word, secondWords(under));
-  return new Problem('There is no such command.', {
+  return new Problem(say('help.noSuchCommand'), {
     field: 'command',
     given,
-    limit: `/${group} with ${secondWords(under).join(', ')}`,
-    hint: near === undefined ? undefined : `Did you mean /${group} ${near}?`,
+    limit: say('terminal.limitSecondWords', { command: `/${group}`, words: secondWords(under).join(', ') }),
+    hint: near === undefined ? undefined : say('terminal.didYouMean', { name: `/${group} ${near}` }),
     choices: near === undefined ? [] : [`/${group} ${near}`],
   });
 }

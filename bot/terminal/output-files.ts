@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Answer } from '../../commands/answer.ts';
 import { extensionOf, safeName } from '../files.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Where the pictures and files of answers go, and what that takes. */
 export interface Outbox {
@@ -16,11 +17,11 @@ const mostOfAName = 10_000;
 
 /** Writes what an answer holds beside text; the lines that tell of it. A failure costs the file, not the answer. */
 export async function writeFiles({ picture, file }: Answer, outbox: Outbox): Promise<readonly string[]> {
-  const told = async (what: string, writing: () => Promise<string>): Promise<string> => {
+  const told = async (what: 'picture' | 'file', writing: () => Promise<string>): Promise<string> => {
     try {
-      return `${what}: ${await writing()}`;
+      return say(`terminal.${what}At`, { path: await writing() });
     } catch (error) {
-      return `${what}: it could not be written. That is logged as ${outbox.reportFailure(error)}.`;
+      return say(`terminal.${what}Lost`, { errorId: outbox.reportFailure(error) });
     }
   };
   const pictures = join(outbox.dataDir, 'pictures');
@@ -29,11 +30,11 @@ export async function writeFiles({ picture, file }: Answer, outbox: Outbox): Pro
   if (picture !== undefined) {
     const draw = async (): Promise<string> =>
       write(pictures, safeName(picture.name, 'png'), await outbox.toPng(picture.svg));
-    lines.push(await told('Picture', draw), picture.alt);
+    lines.push(await told('picture', draw), picture.alt);
   }
   if (file !== undefined) {
     const name = safeName(file.name, extensionOf(file.name));
-    lines.push(await told('File', () => write(files, name, file.text)));
+    lines.push(await told('file', () => write(files, name, file.text)));
   }
   return lines;
 }

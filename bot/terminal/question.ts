@@ -1,6 +1,7 @@
 import type { Command } from '../../commands/command.ts';
 import { optionsOf, type Option } from '../../commands/options.ts';
 import { nameOf } from '../../commands/named.ts';
+import { say } from '../../core/wording/say.ts';
 import type { CommandLine } from './read.ts';
 import { page } from './render.ts';
 import { valueOf } from './values.ts';
@@ -41,6 +42,6 @@ export function asking({ open: [option] }: Question, style: Style): string {
   const { name, description, choices, required } = option;
   const oneOf = choices === undefined ? '' : ` (${choices.join(', ')})`;
   const text = `${name}: ${description}${oneOf}`;
-  const hint = required ? 'An empty line gives up.' : `${NONE} leaves it out, an empty line gives up.`;
+  const hint = required ? say('terminal.hintGivesUp') : say('terminal.hintLeavesOut', { mark: NONE });
   return page([...wrap(text, style.width), ...wrap(hint, style.width, '  ')]);
 }

@@ -1,6 +1,7 @@
 import type { Command } from '../../commands/command.ts';
 import { MAX_MESSAGE_LENGTH } from '../../core/message-length.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { readName } from './name.ts';
 import { readValues } from './values.ts';
 
@@ -50,10 +51,10 @@ export function readLine(typed: string, commands: readonly Command[]): Line {
 /** @throws Problem for a line too long to read. */
 export function checkLength(typed: string): void {
   if (typed.length <= LONGEST_LINE) return;
-  throw new Problem('That line is too long for me to read.', {
+  throw new Problem(say('terminal.lineTooLong'), {
     field: 'line',
-    given: `${typed.length} characters`,
-    limit: `at most ${LONGEST_LINE} characters`,
-    hint: 'Say it shorter, or ask one thing at a time.',
+    given: say('terminal.characters', { count: typed.length }),
+    limit: say('convert.atMostCharacters', { most: LONGEST_LINE }),
+    hint: say('terminal.hintShorter'),
   });
 }

@@ -1,4 +1,5 @@
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { nextPage, whole } from './again.ts';
 import { chosenByWords } from './chosen-words.ts';
 import type { Desk, Reply, Standing } from './desk.ts';
@@ -20,7 +21,7 @@ export async function replyTo(typed: string, before: Standing, desk: Desk, style
         : await replyToValue(typed, question, desk, style);
     return lasting(reply, before);
   } catch (error) {
-    const text = `Something went wrong on my side. It is logged as ${desk.reportFailure(error)}. The room goes on.`;
+    const text = say('terminal.failed', { errorId: desk.reportFailure(error) });
     return { text: page(wrap(text, style.width)), offers: [], leave: false };
   }
 }
@@ -67,7 +68,7 @@ function replyToText(typed: string, before: Standing, desk: Desk, style: Style):
 /** Takes a line as the value of the option asked for; one it refuses is asked for again. */
 async function replyToValue(typed: string, question: Question, desk: Desk, style: Style): Promise<Reply> {
   const value = typed.trim();
-  if (value === '') return { text: page(['Given up. Nothing was changed.']), offers: [], leave: false };
+  if (value === '') return { text: page([say('terminal.givenUp')]), offers: [], leave: false };
   try {
     checkLength(typed);
     return await goOn(answeredWith(value, question), desk, style);
@@ -87,15 +88,18 @@ async function goOn(question: Question, desk: Desk, style: Style): Promise<Reply
 async function picked(number: number, offers: readonly Offer[], desk: Desk, style: Style): Promise<Reply> {
   const offer = offers[number - 1];
   if (offer === undefined) {
-    const range =
-      offers.length === 0 ? 'There is nothing to pick from now' : `I offered 1 to ${offers.length}`;
-    const hint = 'A number alone picks from a list. Otherwise say what it is: 75 gal, 8.3 dKH.';
-    const problem = new Problem(`${range}.`, { field: 'number', given: String(number), hint });
+    const message =
+      offers.length === 0
+        ? say('terminal.nothingToPick')
+        : say('terminal.offeredTo', { most: String(offers.length) });
+    const hint = say('terminal.hintPick');
+    const problem = new Problem(message, { field: 'number', given: String(number), hint });
     return { text: renderProblem(problem, style, false), offers, leave: false };
   }
   const reply = await taken(offer, desk, style);
-  const doing = typeof offer !== 'string' && offer.kind === 'question' ? 'Filling in ' : 'Running ';
-  return { ...reply, text: page(wrap(typedForm(offer), style.width, doing)) + reply.text };
+  const isForm = typeof offer !== 'string' && offer.kind === 'question';
+  const doing = say(isForm ? 'terminal.fillingIn' : 'terminal.running');
+  return { ...reply, text: page(wrap(typedForm(offer), style.width, `${doing} `)) + reply.text };
 }
 
 function taken(offer: Offer, desk: Desk, style: Style): Promise<Reply> {

@@ -1,4 +1,5 @@
 import type { Reminder } from '../../commands/reminder.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Desk, Reply } from './desk.ts';
 import type { CommandLine } from './read.ts';
 import { offered, page } from './render.ts';
@@ -17,7 +18,7 @@ export function settled(desk: Desk, style: Style): Promise<Reply> {
   const [only, more] = offers;
   if (only !== undefined && more === undefined) return replyToLine(only, desk, style);
   const choices = due.map(({ text }) => text);
-  const text = page(offered('Which one is done? Type a number', choices, style));
+  const text = page(offered(say('terminal.whichDone'), choices, style));
   return Promise.resolve({ text, offers, choices, leave: false });
 }
 

@@ -3,6 +3,7 @@ import { optionsOf, type Option } from '../../commands/options.ts';
 import { Problem } from '../../core/problem.ts';
 import { nameOf } from '../../commands/named.ts';
 import { nearest } from '../../commands/nearest.ts';
+import { say } from '../../core/wording/say.ts';
 import { literally, shortened } from './plain.ts';
 
 /** A known option's name with its colon, and where in the text its value starts. */
@@ -63,52 +64,57 @@ function asTyped(text: string, command: Command): Readonly<Record<string, string
 /** A typed value in the kind its option takes. @throws Problem with what is accepted. */
 export function valueOf(option: Option, text: string): string | number | boolean {
   const { name: field, kind, choices } = option;
-  if (text === '') throw new Problem(`${field} has no value.`, { field, hint: option.description });
+  if (text === '')
+    throw new Problem(say('terminal.noValue', { option: field }), { field, hint: option.description });
   if (kind === 'boolean') {
     if (/^(yes|true|on|y)$/i.test(text)) return true;
     if (/^(no|false|off|n)$/i.test(text)) return false;
-    throw new Problem(`${field} is yes or no.`, { field, given: text, choices: ['yes', 'no'] });
+    throw new Problem(say('terminal.yesOrNo', { option: field }), {
+      field,
+      given: text,
+      choices: ['yes', 'no'],
+    });
   }
   if (kind === 'integer' || kind === 'number') return numberOf(option, text);
   if (choices === undefined) return text;
   const chosen = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
   if (chosen !== undefined) return chosen;
-  throw new Problem(`${field} takes one of a few values.`, { field, given: text, choices });
+  throw new Problem(say('terminal.oneOfFew', { option: field }), { field, given: text, choices });
 }
 
 function numberOf({ name: field, kind }: Option, text: string): number {
   const pattern = kind === 'integer' ? /^[+-]?\d+$/ : /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
   const value = pattern.test(text) ? Number(text) : Number.NaN;
   if (Number.isFinite(value)) return value;
-  const limit = kind === 'integer' ? 'a whole number such as 12' : 'a number such as 12 or 0.5';
-  throw new Problem(`${field} is not a number I can use.`, { field, given: text, limit });
+  const limit = say(kind === 'integer' ? 'terminal.limitWhole' : 'terminal.limitNumber');
+  throw new Problem(say('terminal.noUsableNumber', { option: field }), { field, given: text, limit });
 }
 
 function stray(before: string, command: Command): Problem {
   const names = optionsOf(command.options).map(({ name }) => name);
   const name = `/${nameOf(command)}`;
   if (names.length === 0) {
-    return new Problem(`${name} takes no options.`, {
+    return new Problem(say('terminal.noOptions', { command: name }), {
       field: 'options',
       given: before,
-      hint: `Type ${name} alone.`,
+      hint: say('terminal.hintAlone', { command: name }),
     });
   }
   const [written, word = ''] = /^([\w-]+)\s*:/.exec(before) ?? [];
   if (written === undefined) {
-    return new Problem(`"${shortened(before, 60)}" stands before the first option.`, {
+    return new Problem(say('terminal.strayWords', { words: shortened(before, 60) }), {
       field: 'options',
       given: before,
       limit: names.join(', '),
-      hint: `Write each value after its option's name and a colon, such as ${command.example}`,
+      hint: say('terminal.hintOptions', { example: command.example }),
     });
   }
   const near = nearest(word, names);
-  return new Problem(`There is no option called ${shortened(word, 60)} in ${name}.`, {
+  return new Problem(say('terminal.noSuchOption', { option: shortened(word, 60), command: name }), {
     field: 'options',
     given: written,
     limit: names.join(', '),
-    hint: near === undefined ? undefined : `Did you mean ${near}:?`,
+    hint: near === undefined ? undefined : say('terminal.didYouMean', { name: `${near}:` }),
     choices: near === undefined ? [] : [`${near}:`],
   });
 }
@@ -117,10 +123,9 @@ function twice(option: Option, found: readonly Marker[], text: string): Problem 
   const both = found.flatMap((marker, index) =>
     marker.option === option ? [text.slice(marker.start, found[index + 1]?.start).trim()] : [],
   );
-  const hint = 'Write each option once.';
-  return new Problem(`${option.name} is given more than once.`, {
+  return new Problem(say('terminal.optionTwice', { option: option.name }), {
     field: option.name,
-    given: both.join(' and '),
-    hint,
+    given: both.reduce((one, other) => say('terminal.oneAndOther', { one, other })),
+    hint: say('terminal.hintOnce'),
   });
 }

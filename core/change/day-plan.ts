@@ -1,6 +1,7 @@
 import { inRange, Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
 import { decimalsOf, roundedDown } from '../quantity/portion.ts';
+import { say } from '../wording/say.ts';
 import { fractionForGoal } from './exchange.ts';
 
 /** One day of a plan: the salinity it ends at and the part of the water swapped for it. */
@@ -27,9 +28,9 @@ export function evenDays(from: number, to: number, mostADay: number, digit: numb
   const digits = Math.max(1, Math.ceil(Math.abs(to - from) / digit - 1e-6));
   const days = Math.ceil(digits / digitsADay);
   if (days > mostDays) {
-    throw new Problem(`At that pace it would take ${days} days.`, {
+    throw new Problem(say('change.paceTakes', { days }), {
       field: 'pace',
-      limit: `at most ${mostDays} days`,
+      limit: say('change.atMostDays', { days: mostDays }),
     });
   }
   // A hair towards where the goal is rounded to, so that all levels are rounded the same way.
@@ -64,10 +65,10 @@ export function swapDays(
     const goal = now + Math.sign(toS - now) * Math.min(Math.abs(toS - now), most);
     const fraction = fractionForGoal({ now, goal, fresh: sourceS });
     if (fraction === undefined || fraction > mostSwap) {
-      throw new Problem('Water of that salinity cannot bring the tank there.', {
+      throw new Problem(say('change.notThere'), {
         field: 'fresh',
         given: `${fixed(sourceS, 1)} ppt`,
-        hint: `The new water must be clearly ${toS > fromS ? 'saltier' : 'less salty'} than the goal.`,
+        hint: say('change.hintNewWater', { wanted: toS > fromS ? 'saltier' : 'fresher' }),
       });
     }
     const part = poured(fraction);

@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 
 /**
  * Two waters of different temperature poured together. `fraction` is the part of the whole that the second one makes,
@@ -36,9 +37,9 @@ export function mixedTempC({ nowC, freshC, fraction }: Mixing): number {
 export function freshTempC(nowC: number, goalC: number, fraction: number): number {
   const needed = liquid('now', nowC) + (liquid('goal', goalC) - nowC) / fraction;
   if (needed >= LIQUID_C.min && needed <= LIQUID_C.max) return needed;
-  throw new Problem('So little water cannot bring it there: it would have to be ice or steam.', {
+  throw new Problem(say('change.tooLittle'), {
     field: 'share',
-    hint: 'Take more of it, or let a heater do the rest.',
+    hint: say('change.hintMoreWater'),
   });
 }
 

@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { roomFindings, settledFinding } from './room.ts';
 import { chemistryFinding } from './rules/chemistry.ts';
 import { flowFindings } from './rules/flow.ts';
@@ -79,7 +80,7 @@ export function problemsOf(scene: Scene, coral: Placed): readonly Finding[] {
 export function coralIn(scene: Scene, id: number): Placed {
   const coral = scene.corals.find((one) => one.id === id);
   if (coral !== undefined) return coral;
-  throw new Problem('There is no such coral in this tank.', { field: 'coral', given: String(id) });
+  throw new Problem(say('coral.noSuchCoral'), { field: 'coral', given: String(id) });
 }
 
 const none: readonly Finding[] = [];

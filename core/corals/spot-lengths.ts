@@ -1,5 +1,6 @@
 import { Problem } from '../problem.ts';
 import { definitionOf } from '../quantity/unit.ts';
+import { say } from '../wording/say.ts';
 import type { Box } from './scene.ts';
 
 export type Axis = 'x' | 'y' | 'z';
@@ -32,7 +33,7 @@ export function measuredAxes(text: string, box: Box, field: string): MeasuredAxe
   const cm = (number: string | undefined, unit: string | undefined): number => {
     const name = unit ?? fallback;
     if (name === undefined) {
-      throw new Problem('Which unit are these lengths in?', {
+      throw new Problem(say('coral.whichUnit'), {
         field,
         given: text,
         choices: [inUnit(text, 'cm'), inUnit(text, 'in')],
@@ -48,7 +49,7 @@ export function measuredAxes(text: string, box: Box, field: string): MeasuredAxe
   const lengths: Partial<Record<Axis, number>> = {};
   const put = (axis: Axis, value: number): string => {
     if (lengths[axis] !== undefined)
-      throw new Problem('That names one side twice.', { field, given: text, hint: 'Name each side once.' });
+      throw new Problem(say('coral.sideTwice'), { field, given: text, hint: say('coral.hintSideOnce') });
     lengths[axis] = value;
     return ' ';
   };

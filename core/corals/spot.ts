@@ -1,5 +1,6 @@
 import { Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
+import { say } from '../wording/say.ts';
 import type { Box, Spot } from './scene.ts';
 import { measuredAxes, type Axis } from './spot-lengths.ts';
 
@@ -34,8 +35,6 @@ const FILLER = new Set(
     ' ',
   ),
 );
-const HINT =
-  'Say it as "left, back, low", as "12 x 30 x 20 cm" (from the left, from the front, up from the bottom), or "30 cm from the left, 10 cm from the front, on the sand".';
 
 /**
  * Reads where something stands: words ("left, back, middle rock"; "middle right sand"), three lengths ("12 x 30 x 20
@@ -46,7 +45,7 @@ const HINT =
  */
 export function readSpot(text: string, box: Box, field = 'spot'): ReadSpot {
   const problem = (message: string): Problem =>
-    new Problem(message, { field, given: text.trim(), hint: HINT });
+    new Problem(message, { field, given: text.trim(), hint: say('coral.hintSpot') });
   const { lengths, rest } = measuredAxes(clean(text), box, field);
   const words = wordAxes(rest, lengths, problem);
   const side = { x: box.lengthCm, y: box.widthCm, z: box.heightCm };
@@ -54,7 +53,7 @@ export function readSpot(text: string, box: Box, field = 'spot'): ReadSpot {
     const length = lengths[axis];
     if (length !== undefined) return inside(axis, length, side[axis], text, field);
     const part = words[axis];
-    if (part === undefined) throw problem(missing[axis]);
+    if (part === undefined) throw problem(say(missing[axis]));
     return part * side[axis];
   };
   return {
@@ -64,18 +63,23 @@ export function readSpot(text: string, box: Box, field = 'spot'): ReadSpot {
 }
 
 const missing = {
-  x: 'Left, centre or right?',
-  y: 'Front, middle or back?',
-  z: 'On the sand, low, middle or high?',
+  x: 'coral.whichAcross',
+  y: 'coral.whichDepth',
+  z: 'coral.whichHeight',
+} as const;
+
+const outside = {
+  x: 'coral.outsideAcross',
+  y: 'coral.outsideDepth',
+  z: 'coral.outsideHeight',
 } as const;
 
 function inside(axis: Axis, cm: number, sideCm: number, given: string, field: string): number {
   if (cm >= 0 && cm <= sideCm) return cm;
-  const name = { x: 'From the left', y: 'From the front', z: 'Up from the bottom' }[axis];
-  throw new Problem(`${name}, that is outside the tank.`, {
+  throw new Problem(say(outside[axis]), {
     field,
     given: given.trim(),
-    limit: `0 to ${Math.round(sideCm * 10) / 10} cm`,
+    limit: say('convert.fromTo', { low: '0', high: `${Math.round(sideCm * 10) / 10} cm` }),
   });
 }
 
@@ -88,7 +92,7 @@ function wordAxes(
   const found: Partial<Record<Axis, number>> = {};
   const put = (axis: Axis, part: number): void => {
     if (lengths[axis] !== undefined || (found[axis] !== undefined && found[axis] !== part))
-      throw problem('That names two places at once.');
+      throw problem(say('coral.twoPlaces'));
     found[axis] = part;
   };
   const tied = rest
@@ -103,14 +107,14 @@ function wordAxes(
     const axis = (['x', 'y', 'z'] as const).find((one) => places[one][word] !== undefined);
     if (axis !== undefined) put(axis, places[axis][word] ?? MIDDLE);
     else if (/^(?:middle|mid|cent(?:re|er))$/.test(word)) middles++;
-    else throw problem(`I cannot read "${word.slice(0, 30)}" as a place.`);
+    else throw problem(say('coral.noPlace', { word: word.slice(0, 30) }));
   }
   const open = (['x', 'y', 'z'] as const).filter(
     (axis) => found[axis] === undefined && lengths[axis] === undefined,
   );
   if (middles === 0) return found;
   const across = /\bcent(?:re|er)\b/.test(rest) && open.includes('x') && middles === 1;
-  if (!across && middles !== open.length) throw problem('The middle of what: across, front to back, or up?');
+  if (!across && middles !== open.length) throw problem(say('coral.middleOfWhat'));
   for (const axis of across ? (['x'] as const) : open) put(axis, MIDDLE);
   return found;
 }

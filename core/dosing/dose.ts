@@ -1,5 +1,6 @@
 import { inRange, Problem } from '../problem.ts';
 import { parameter, type ParameterId } from '../water/parameter.ts';
+import { say } from '../wording/say.ts';
 import { type Compound, compoundMolarMass } from './compound.ts';
 import { ionMolarMass, ionOf } from './ion.ts';
 
@@ -61,7 +62,7 @@ export function riseFrom(
 function supplied(compound: Compound, id: ParameterId): number {
   const perG = supplyPerG(compound, id);
   if (perG > 0) return perG;
-  throw new Problem(`${compound.name} does not raise ${parameter(id).label}.`, {
+  throw new Problem(say('dose.doesNotRaise', { salt: compound.name, parameter: parameter(id).label }), {
     field: 'with',
     given: compound.name,
   });

@@ -1,6 +1,7 @@
 import { inRange, Problem } from '../problem.ts';
 import { significant } from '../quantity/format.ts';
 import { calciumWithAlkalinity } from '../water/alkalinity.ts';
+import { say } from '../wording/say.ts';
 import { compounds, compoundMolarMass } from './compound.ts';
 
 /**
@@ -88,12 +89,12 @@ export function checkedTopOff(topOffL: number, tankL: number): number {
   const percent = (topOffL / inRange('volume', tankL, 0.01, 1e6, 'L')) * 100;
   if (percent <= TOP_OFF_PERCENT) return topOffL;
   throw new Problem(
-    `That is no day's top-off: it is ${percent > 100 ? 'more than the whole tank' : `${significant(percent)} % of the tank`}.`,
+    percent > 100 ? say('dose.noTopOffWhole') : say('dose.noTopOffShare', { percent: significant(percent) }),
     {
       field: 'amount',
       given: `${significant(topOffL)} L`,
-      limit: `at most ${TOP_OFF_PERCENT} % of the tank a day`,
-      hint: 'Give what evaporates in a day, usually 1 to 3 % of the tank (common practice).',
+      limit: say('dose.topOffLimit', { percent: String(TOP_OFF_PERCENT) }),
+      hint: say('dose.hintTopOff'),
     },
   );
 }

@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { inPpfdRange, MAX_PPFD } from './band.ts';
 
 /**
@@ -55,10 +56,10 @@ export function fullLightEquivalentHours(period: Photoperiod): number {
   inRange('ramp', period.rampHours, 0, 12, 'h');
   inRange('hours', period.fullHours, 0, 24, 'h');
   if (litHours(period) > 24) {
-    throw new Problem('Full light and both ramps together are longer than a day.', {
+    throw new Problem(say('light.longerThanDay'), {
       field: 'hours',
-      given: `${period.fullHours} h and twice ${period.rampHours} h`,
-      limit: 'at most 24 h together',
+      given: say('light.fullAndRamps', { full: String(period.fullHours), ramp: String(period.rampHours) }),
+      limit: say('light.atMostDay'),
     });
   }
   return inRange('hours', period.fullHours + period.rampHours, 0.25, 24, 'h');
@@ -87,11 +88,11 @@ const ROUNDING = 1e-6;
 export function peakFor(totalMol: number, period: Photoperiod): number {
   const ppfd = totalMol / (fullLightEquivalentHours(period) * MOL_PER_PPFD_HOUR);
   if (ppfd >= 1 - ROUNDING && ppfd <= MAX_PPFD + ROUNDING) return ppfd;
-  throw new Problem(`The same daily light would need a peak of ${Math.round(ppfd)} PAR.`, {
+  throw new Problem(say('light.peakNeeded', { peak: String(Math.round(ppfd)) }), {
     field: 'goal',
     given: `${period.fullHours} h`,
-    limit: `a peak of 1 to ${MAX_PPFD} PAR`,
-    hint: 'Choose hours nearer to those you run now.',
+    limit: say('light.limitPeak', { most: String(MAX_PPFD) }),
+    hint: say('light.hintHours'),
   });
 }
 
@@ -104,10 +105,10 @@ export function peakFor(totalMol: number, period: Photoperiod): number {
 export function fullHoursFor(totalMol: number, ppfd: number, rampHours: number): number {
   const fullHours = totalMol / (inPpfdRange('peak', ppfd) * MOL_PER_PPFD_HOUR) - rampHours;
   if (fullHours >= 0 && litHours({ fullHours, rampHours }) <= 24) return fullHours;
-  throw new Problem('No length of day gives the same daily light at that peak.', {
+  throw new Problem(say('light.noHours'), {
     field: 'peak',
     given: `${Math.round(ppfd)} PAR`,
-    limit: '0 to 24 h with both ramps',
-    hint: 'Choose a peak nearer to the one you run now, or change the ramp.',
+    limit: say('light.limitDay'),
+    hint: say('light.hintPeak'),
   });
 }

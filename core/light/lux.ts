@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { luminousEfficiency, TABLE_END_NM, TABLE_START_NM } from './luminous.ts';
 
 /** Spectral power at a wavelength in nm, in any unit: only its shape counts. */
@@ -25,9 +26,9 @@ export function luxPerPpfd(spectrum: Spectrum): number {
   const power = trapezoid(TABLE_START_NM, TABLE_END_NM, (nm) => spectrum(nm) * luminousEfficiency(nm));
   const photons = trapezoid(PAR_START_NM, PAR_END_NM, (nm) => spectrum(nm) * nm * UMOL_PER_JOULE_NM);
   if (photons > 0 && Number.isFinite(power)) return (LUMEN_PER_WATT * power) / photons;
-  throw new Problem('That spectrum has no light from 400 to 700 nm.', {
+  throw new Problem(say('light.noLight'), {
     field: 'lamp',
-    limit: '400 to 700 nm',
+    limit: say('convert.fromTo', { low: '400', high: '700 nm' }),
   });
 }
 
@@ -78,7 +79,7 @@ export interface MixPart {
 export function mixLuxPerPpfd(parts: readonly MixPart[]): number {
   const total = parts.reduce((sum, part) => sum + part.photonShare, 0);
   if (!(total > 0) || parts.some((part) => part.photonShare < 0)) {
-    throw new Problem('A mix needs at least one share above 0 and none below.', { field: 'share' });
+    throw new Problem(say('light.mixShares'), { field: 'share' });
   }
   return parts.reduce((sum, part) => sum + part.photonShare * part.luxPerPpfd, 0) / total;
 }

@@ -3,6 +3,7 @@ import { Problem } from '../problem.ts';
 import { fromUnit } from '../quantity/format.ts';
 import { definitionOf } from '../quantity/unit.ts';
 import { findParameter, parameter, type ParameterId } from '../water/parameter.ts';
+import { say } from '../wording/say.ts';
 import { readCsv, writeCsv, type CsvRecord } from './csv.ts';
 import { readLogged } from './value.ts';
 
@@ -64,13 +65,16 @@ export function readRows(text: string, field: string, nowMs: number): ReadRows {
   const [head, ...body] = records;
   const names = (head?.cells ?? []).map((name) => name.trim().toLowerCase());
   if (COLUMNS.some((name, index) => names[index] !== name) || names.length !== COLUMNS.length) {
-    throw new Problem('The first line of the file must name its columns.', {
+    throw new Problem(say('log.noHead'), {
       field,
       limit: COLUMNS.join(','),
     });
   }
   if (body.length > MOST_ROWS)
-    throw new Problem(`The file has ${body.length} readings.`, { field, limit: `at most ${MOST_ROWS}` });
+    throw new Problem(say('log.tooManyRows', { count: body.length }), {
+      field,
+      limit: say('convert.atMost', { most: String(MOST_ROWS) }),
+    });
   const rows: ReadRow[] = [];
   const bad: BadLine[] = [];
   for (const record of body) {
@@ -78,26 +82,29 @@ export function readRows(text: string, field: string, nowMs: number): ReadRows {
     if (typeof read === 'string') bad.push({ line: record.line, why: read });
     else rows.push({ ...read, line: record.line });
   }
-  if (brokenLine !== undefined)
-    bad.push({ line: brokenLine, why: 'a quote is not closed, or stands inside a field without quotes' });
+  if (brokenLine !== undefined) bad.push({ line: brokenLine, why: say('log.rowQuote') });
   if (rows.length + bad.length === 0)
-    throw new Problem('The file has no readings.', { field, limit: `1 to ${MOST_ROWS}` });
+    throw new Problem(say('log.noRows'), {
+      field,
+      limit: say('convert.fromTo', { low: '1', high: String(MOST_ROWS) }),
+    });
   return { rows, bad };
 }
 
 /** The row, or what is wrong with it. */
 function rowOf({ cells }: CsvRecord, nowMs: number): Row | string {
-  if (cells.length !== COLUMNS.length) return `${cells.length} cells instead of ${COLUMNS.length}`;
+  if (cells.length !== COLUMNS.length)
+    return say('log.rowCells', { count: cells.length, wanted: String(COLUMNS.length) });
   const [time = '', name = '', value = '', unit = '', note = ''] = cells;
   const atMs = timeOf(time.trim());
-  if (atMs === undefined) return 'the time is not ISO 8601 with Z or an offset, as 2026-01-03T18:00:00Z';
-  if (atMs > nowMs) return 'the time is in the future';
-  if (atMs < EARLIEST_MS) return 'the time is before 2000';
+  if (atMs === undefined) return say('log.rowNoTime');
+  if (atMs > nowMs) return say('log.rowFuture');
+  if (atMs < EARLIEST_MS) return say('log.rowTooOld');
   const id = findParameter(name);
-  if (id === undefined) return `"${name.slice(0, 40)}" is no parameter I know`;
+  if (id === undefined) return say('log.rowNoParameter', { name: name.slice(0, 40) });
   const read = valueOf(id, value.trim(), unit.trim());
   if (typeof read === 'string') return read;
-  if (note.length > MOST_NOTE) return `the note is longer than ${MOST_NOTE} letters`;
+  if (note.length > MOST_NOTE) return say('log.rowLongNote', { most: MOST_NOTE });
   return { atMs, parameter: id, value: read, note: note === '' ? undefined : note };
 }
 
@@ -114,10 +121,11 @@ function timeOf(text: string): number | undefined {
 /** A value in its own unit is taken as it stands, so that it comes back to the last digit. */
 function valueOf(id: ParameterId, text: string, unit: string): number | string {
   const value = Number(text);
-  if (!NUMBER.test(text) || !Number.isFinite(value)) return 'the value is not a number; write 8.3';
+  if (!NUMBER.test(text) || !Number.isFinite(value)) return say('log.rowNoNumber');
   const own = parameter(id).unit;
-  if (unit === own) return isPossible(id, value) ? value : `${`${text} ${unit}`.trim()} is out of range`;
-  if (unit === '') return `the unit is missing; ${parameter(id).label} is in ${own}`;
+  if (unit === own)
+    return isPossible(id, value) ? value : say('log.rowOutside', { value: `${text} ${unit}`.trim() });
+  if (unit === '') return say('log.rowNoUnit', { parameter: parameter(id).label, unit: own });
   try {
     return readLogged(id, `${text} ${unit}`, 'value').value;
   } catch (error) {

@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
 import type { FactoryFunctionMap, MathNode } from 'mathjs/number';
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 
 type Parse = (text: string) => MathNode;
 
@@ -49,9 +50,9 @@ const PLACEHOLDER = /^u(\d+)$/;
  */
 export function arithmetic(text: string, field: string, convert: (unit: number) => number): Term {
   if (text.length > MAX_LENGTH) {
-    throw new Problem('That is too long to be a number.', {
+    throw new Problem(say('convert.tooLongForNumber'), {
       field,
-      limit: `at most ${MAX_LENGTH} characters`,
+      limit: say('convert.atMostCharacters', { most: MAX_LENGTH }),
     });
   }
   const plain = PLAIN.exec(text);
@@ -154,15 +155,15 @@ function must<T>(value: T | undefined, field: string): T {
 }
 
 function unreadable(field: string): Problem {
-  return new Problem('I could not read that as a number with a unit.', {
+  return new Problem(say('convert.noNumberWithUnit'), {
     field,
-    hint: 'Sums are fine: 3 * 20 L - 10 %.',
+    hint: say('convert.hintSums'),
   });
 }
 
 function mixed(field: string): Problem {
-  return new Problem('That sum mixes units, or numbers with and without one.', {
+  return new Problem(say('convert.mixedUnits'), {
     field,
-    hint: 'Give each part its unit: 40 L + 10 L, or 3 * 20 L.',
+    hint: say('convert.hintUnitEach'),
   });
 }

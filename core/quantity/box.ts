@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { definitionOf } from './unit.ts';
 
 const NUMBER = String.raw`(\d+(?:\.\d+)?)`;
@@ -39,7 +40,7 @@ export function boxVolume(
 }
 
 function sidesIn(text: string, field: string): Problem {
-  return new Problem(`${text} in which unit?`, {
+  return new Problem(say('convert.whichUnit', { text }), {
     field,
     given: text,
     choices: ['cm', 'in'].map((unit) => `${text} ${unit}`),

@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { clean } from './clean.ts';
 
 /** A text with the local date taken off its end: "9.3 dKH on 3 Jan 18:00" is "9.3 dKH" at a time. */
@@ -79,10 +80,10 @@ export function splitDate(text: string, field: string, thisYear: number): Dated 
 }
 
 export function noSuchDate(field: string, text: string): Problem {
-  return new Problem('There is no such date or time.', {
+  return new Problem(say('parse.noSuchDate'), {
     field,
     given: text.trim(),
-    limit: '2026-01-03 or 3 Jan 18:00',
+    limit: say('parse.dateForms'),
   });
 }
 

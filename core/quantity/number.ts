@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 
 /** How a lone comma before exactly three digits is meant: 1,350 is 1350 or 1.35. */
 export type CommaStyle = 'decimal' | 'thousands';
@@ -43,9 +44,9 @@ function normaliseNumber(token: string, field: string, style: CommaStyle): strin
   } else if (GROUPED.test(token)) {
     return token.replaceAll(/[.,]/g, '');
   }
-  throw new Problem(`I cannot read "${token}" as a number.`, {
+  throw new Problem(say('convert.noNumber', { token }), {
     field,
     given: token,
-    hint: 'Write 1350, 8.3 or 8,3.',
+    hint: say('convert.hintNumber'),
   });
 }

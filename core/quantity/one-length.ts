@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { clean } from './clean.ts';
 
 /** A product, written or implied, in the text that is worked out: sides of something. */
@@ -17,7 +18,7 @@ export function oneLength(sum: string, text: string, field: string): void {
   if (!PRODUCT.test(sum) && !BY.test(text)) return;
   const sides = clean(text).split(/\s*(?:[x*]|\bby\b)\s*/);
   const unit = /[a-z"']+$/.exec(sides.at(-1) ?? '')?.[0] ?? '';
-  throw new Problem('That is more than one length, and I need one.', {
+  throw new Problem(say('convert.oneLength'), {
     field,
     given: text.trim(),
     choices:

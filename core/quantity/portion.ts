@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { fixed } from './format.ts';
 
 /**
@@ -75,7 +76,7 @@ export function portions(
   mostADay: number,
   stepFor: (portion: number) => number,
 ): Portions | undefined {
-  if (!(mostADay > 0)) throw new Problem('A pace is above 0.', { field: 'pace' });
+  if (!(mostADay > 0)) throw new Problem(say('dose.paceAboveNone'), { field: 'pace' });
   const share = inRange('time', Number((total / mostADay).toFixed(6)), 0, MOST_DAYS, 'days at that pace');
   const days = Math.ceil(share - SLACK);
   const step = stepFor(Math.min(total, mostADay));

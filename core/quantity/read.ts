@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { arithmetic } from './arithmetic.ts';
 import { askUnits, bareBands } from './bare.ts';
 import { boxVolume } from './box.ts';
@@ -136,7 +137,7 @@ function settleMark(
   const written = (fits.length === 0 ? both : fits).flatMap((found) =>
     found instanceof Problem ? [] : [shown(found)],
   );
-  throw new Problem(`Is "${text.trim()}" ${written.join(' or ')}?`, {
+  throw new Problem(say('convert.whichReading', { text: text.trim(), readings: either(written) }), {
     field: options.field,
     given: text.trim(),
     choices: written,
@@ -231,19 +232,24 @@ function bareNumber(kind: QuantityKind, value: number, text: string, options: Re
   }
   const offered =
     fitting.length > 0 ? fitting.map((found) => found.unit) : (askUnits[kind] ?? bands.map((b) => b.unit));
-  throw new Problem(`${text.trim()} in which unit?`, {
+  throw new Problem(say('convert.whichUnit', { text: text.trim() }), {
     field: options.field,
     given: text.trim(),
     choices: offered.map((symbol) => `${text.trim()} ${symbol}`.trim()),
-    hint: `Write ${offered.join(' or ')} after the number.`,
+    hint: say('convert.hintUnitAfter', { units: either(offered) }),
   });
+}
+
+/** "mg/L NO3 or mg/L NO3-N" */
+function either(all: readonly string[]): string {
+  return all.reduce((one, other) => say('convert.oneOrOther', { one, other }));
 }
 
 function inLimits(found: Quantity, text: string, field: string): Quantity {
   const { min, max, canonical, label } = definitionOf(found.kind);
   if (Number.isFinite(found.value) && found.value >= min && found.value <= max) return found;
-  const limit = `${min} to ${max} ${canonical}`.trim();
-  throw new Problem(`That is outside what I accept as ${label}: ${limit}.`, {
+  const limit = say('convert.fromTo', { low: String(min), high: `${max} ${canonical}`.trim() });
+  throw new Problem(say('convert.outsideKind', { kind: label, limit }), {
     field,
     given: text.trim(),
     limit,
@@ -253,5 +259,9 @@ function inLimits(found: Quantity, text: string, field: string): Quantity {
 function unreadable(kind: QuantityKind, text: string, field: string): Problem {
   const { label, units } = definitionOf(kind);
   const symbols = [...new Set(units.map((unit) => unit.symbol))].slice(0, 5).join(', ');
-  return new Problem(`I could not read that as ${label}.`, { field, given: text.trim(), limit: symbols });
+  return new Problem(say('convert.unreadableKind', { kind: label }), {
+    field,
+    given: text.trim(),
+    limit: symbols,
+  });
 }

@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { inRange, Problem } from '../problem.ts';
 import type { MonthDay, Nth, Rule } from './rule.ts';
 import { WEEKDAY, WEEKDAYS, weekdayOf, weekdaysOf } from '../weekday.ts';
+import { say } from '../wording/say.ts';
 
 /** What a phrase says: the rule once the day it starts on is known. */
 export type Plan = (start: Temporal.PlainDate) => Rule;
@@ -138,10 +139,10 @@ function stepped(field: string, many: string, unitText: string, on: string): Pla
   const { count, unit } = step(field, many, unitText);
   const named = new RegExp(`^${WEEKDAYS}$`, 'i').test(on);
   if (on !== '' && (unit === 'hour' || unit === 'day' || (unit === 'week') !== named)) {
-    throw new Problem('Those two do not go together.', {
+    throw new Problem(say('schedule.notTogether'), {
       field,
       given: `${unitText} ${on}`,
-      hint: 'Weeks go with weekdays, months with a day of the month.',
+      hint: say('schedule.hintTogether'),
     });
   }
   if (unit === 'hour') return () => ({ every: 'hours', count });
@@ -194,9 +195,9 @@ function perUnit(field: string, often: string, unitText: string, on: string): Pl
       return { every: 'weeks', count: 1, on: weekdaysOf(days.join(' and ')) };
     };
   }
-  throw new Problem('I can not share that out evenly.', {
+  throw new Problem(say('schedule.noEvenShare'), {
     field,
     given: `${often} a ${unitText} ${on}`.trim(),
-    hint: 'Name the days or the step: every mon, wed and fri, every 15 days, every 2 weeks.',
+    hint: say('schedule.hintEvenShare'),
   });
 }

@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import type { Likely } from './displaced.ts';
 
 /** A known amount put into the water and what a kit showed; all in one unit (meq, or mg). */
@@ -25,9 +26,9 @@ export function dilutionL({ supplied, before, after, resolution }: Dilution): Li
   inRange('amount supplied', supplied, 1e-6, 1e9, '');
   const rise = after - before;
   if (rise <= resolution * (1 + 1e-9)) {
-    throw new Problem('The rise is too small to measure the water by: the kit could not tell it from none.', {
+    throw new Problem(say('tank.riseTooSmall'), {
       field: 'dilution',
-      hint: 'Use a finer kit, or a larger known dose within the daily pace, and read it again within hours.',
+      hint: say('tank.hintFinerKit'),
     });
   }
   return {

@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { radiusCm, type Size } from './shape.ts';
 
 /**
@@ -18,10 +19,10 @@ export function insideOf(size: Size, glassCm: number): Size {
   );
   const roomy = inner.shape !== 'quarter round' || inner.sideCm > inner.insetCm;
   if (roomy && lengths.every((length) => length > 0)) return inner;
-  throw new Problem('Glass that thick leaves no room inside.', {
+  throw new Problem(say('tank.glassTooThick'), {
     field: 'glass',
     given: `${glassCm} cm`,
-    hint: 'Give the thickness of one pane: 12 mm.',
+    hint: say('tank.hintGlass'),
   });
 }
 

@@ -2,6 +2,7 @@ import { inRange, Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
 import { hasAmbiguousComma, normaliseNumbers } from '../quantity/number.ts';
 import { definitionOf } from '../quantity/unit.ts';
+import { say } from '../wording/say.ts';
 import type { Shape, Size } from './shape.ts';
 
 /** The lengths each shape is described by, in the order they are written. */
@@ -27,10 +28,10 @@ export function readSize(text: string, shape: Shape, field: string): Size {
   const sides = readSides(text, field);
   const wanted = forms[shape];
   if (sides.length !== wanted.length) {
-    throw new Problem(`The size of a ${shape} tank has ${wanted.length} lengths.`, {
+    throw new Problem(say('tank.sizeLengths', { shape, count: wanted.length }), {
       field,
       given: text.trim(),
-      limit: `${wanted.join(' x ')}, such as ${shape === 'box' ? '120 x 50 x 50 cm' : 'in cm'}`,
+      limit: say('tank.sizeForm', { sides: wanted.join(' x '), shape }),
     });
   }
   const [a = 0, b = 0, c = 0, d = 0] = sides.map((side) =>
@@ -46,30 +47,25 @@ export function readSize(text: string, shape: Shape, field: string): Size {
     case 'quarter round':
       return { shape, sideCm: a, insetCm: 0, heightCm: b };
     case 'bow front':
-      ordered(
-        b < c && c - b <= a / 2,
-        text,
-        field,
-        'the middle deeper than the ends, by at most half the length',
-      );
+      ordered(b < c && c - b <= a / 2, text, field, say('tank.limitBowFront'));
       return { shape, lengthCm: a, endDepthCm: b, middleDepthCm: c, heightCm: d };
     case 'corner pentagon':
-      ordered(b < a, text, field, 'the short side shorter than the wall side');
+      ordered(b < a, text, field, say('tank.limitPentagon'));
       return { shape, wallCm: a, shortCm: b, heightCm: c };
   }
 }
 
 function ordered(right: boolean, text: string, field: string, limit: string): void {
-  if (!right) throw new Problem('These lengths do not fit together.', { field, given: text.trim(), limit });
+  if (!right) throw new Problem(say('tank.noFit'), { field, given: text.trim(), limit });
 }
 
 function readSides(text: string, field: string): number[] {
   const cleaned = clean(text);
   if (hasAmbiguousComma(cleaned)) {
-    throw new Problem('I cannot tell how the comma is meant.', {
+    throw new Problem(say('tank.whichComma'), {
       field,
       given: text.trim(),
-      hint: 'Write 1200 or 1.2, without a comma.',
+      hint: say('tank.hintComma'),
     });
   }
   const parts = normaliseNumbers(cleaned, field, 'decimal')
@@ -79,15 +75,15 @@ function readSides(text: string, field: string): number[] {
   const factors = parts.map((part) => units.find(({ names }) => names.includes(part?.[2] ?? ''))?.factor);
   const unreadable = parts.some((part, i) => part === null || (part[2] !== '' && factors[i] === undefined));
   if (unreadable) {
-    throw new Problem('I could not read that as a size.', {
+    throw new Problem(say('tank.noSize'), {
       field,
       given: text.trim(),
-      limit: '120 x 50 x 50 cm, or 36 x 18 x 18 in',
+      limit: say('tank.sizeExamples'),
     });
   }
   const shared = factors.findLast((factor) => factor !== undefined);
   if (shared === undefined) {
-    throw new Problem(`${text.trim()} in which unit?`, {
+    throw new Problem(say('convert.whichUnit', { text: text.trim() }), {
       field,
       given: text.trim(),
       choices: [`${text.trim()} cm`, `${text.trim()} in`],

@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { nothing, rockL, rockShareL, sandL, type Likely } from './displaced.ts';
 import { capacityL, floorCm2, type Size } from './shape.ts';
 
@@ -49,14 +50,14 @@ export function waterIn({ size, waterCm, rock, sandCm = 0, sump }: Contents): Ta
   const rocks =
     rock === undefined ? nothing : 'massG' in rock ? rockL(rock.massG) : rockShareL(rock.percent, displayL);
   if (sandCm >= depth.low)
-    throw new Problem('The sand would reach above the water.', { field: 'sand', given: `${sandCm} cm` });
+    throw new Problem(say('tank.sandAboveWater'), { field: 'sand', given: `${sandCm} cm` });
   const sand = sandL(sandCm, floor);
   const sumpL =
     sump === undefined ? 0 : 'volumeL' in sump ? sump.volumeL : sumpShareL(sump.percent, displayL);
   if (waterL.low - rocks.high - sand.high <= waterL.low * LEAST_WATER_SHARE) {
-    throw new Problem('Rock and sand would leave hardly any water in the tank.', {
+    throw new Problem(say('tank.hardlyWater'), {
       field: rock === undefined ? 'sand' : 'rock',
-      hint: 'Give the mass of dry rock, or its share of the tank: 15 %.',
+      hint: say('tank.hintRock'),
     });
   }
   const netL = {
@@ -79,10 +80,10 @@ export function waterDepth(heightCm: number, waterCm: number | undefined): Likel
   if (waterCm !== undefined) {
     const given = inRange('height', waterCm, 1, 3000, 'cm');
     if (given <= heightCm) return { low: given, likely: given, high: given };
-    throw new Problem('The water line would be above the rim.', {
+    throw new Problem(say('tank.waterAboveRim'), {
       field: 'height',
       given: `${given} cm`,
-      limit: `at most ${Number(heightCm.toFixed(1))} cm inside`,
+      limit: say('tank.atMostInside', { most: `${Number(heightCm.toFixed(1))} cm` }),
     });
   }
   const below = (cm: number): number => heightCm - Math.min(cm, BELOW_RIM_SHARE * heightCm);

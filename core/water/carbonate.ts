@@ -1,4 +1,5 @@
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { borateIon, type Chemistry, chemistryOf, otherAlkalinity, perCo2 } from './alkalinity-terms.ts';
 import type { Water } from './carbonate-constants.ts';
 import { fugacityFactor } from './co2-gas.ts';
@@ -49,7 +50,7 @@ export function fromAlkalinityAndPh(alkUmolKg: number, reading: Ph, water: Water
   const chemistry = chemistryOf(water);
   const h = hydrogenIon(reading, water);
   const carbonateAlk = checkedAlk(alkUmolKg) - otherAlkalinity(chemistry, h);
-  if (carbonateAlk <= 0) throw doNotFit('alkalinity', `${alkUmolKg} µmol/kg`, 'that pH');
+  if (carbonateAlk <= 0) throw doNotFit('alkalinity', `${alkUmolKg} µmol/kg`, say('water.phNoFit'));
   return stateAt(chemistry, water, h, carbonateAlk / perCo2(chemistry, h).alk);
 }
 
@@ -76,7 +77,12 @@ export function fromAlkalinityAndPco2(alkUmolKg: number, pco2Uatm: number, water
   const pco2 = inRange('pCO2', pco2Uatm, 1, 200_000, 'µatm');
   const co2 = pco2 * 1e-6 * fugacityFactor(water.tempC) * chemistry.k0;
   const h = hydrogenIonFor(chemistry, checkedAlk(alkUmolKg), (at) => co2 * perCo2(chemistry, at).alk);
-  if (h === undefined) throw doNotFit('pCO2', `${pco2Uatm} µatm`, `an alkalinity of ${alkUmolKg} µmol/kg`);
+  if (h === undefined)
+    throw doNotFit(
+      'pCO2',
+      `${pco2Uatm} µatm`,
+      say('water.alkalinityNoFit', { field: 'pCO2', alkalinity: `${alkUmolKg} µmol/kg` }),
+    );
   return stateAt(chemistry, water, h, co2);
 }
 
@@ -92,7 +98,12 @@ export function fromAlkalinityAndDic(alkUmolKg: number, dicUmolKg: number, water
   const dic = checkedDic(dicUmolKg);
   const co2 = (at: number) => dic / perCo2(chemistry, at).dic;
   const h = hydrogenIonFor(chemistry, checkedAlk(alkUmolKg), (at) => co2(at) * perCo2(chemistry, at).alk);
-  if (h === undefined) throw doNotFit('DIC', `${dicUmolKg} µmol/kg`, `an alkalinity of ${alkUmolKg} µmol/kg`);
+  if (h === undefined)
+    throw doNotFit(
+      'DIC',
+      `${dicUmolKg} µmol/kg`,
+      say('water.alkalinityNoFit', { field: 'DIC', alkalinity: `${alkUmolKg} µmol/kg` }),
+    );
   return stateAt(chemistry, water, h, co2(h));
 }
 
@@ -137,13 +148,13 @@ function hydrogenIonFor(
   return phTotal === undefined ? undefined : 10 ** -phTotal;
 }
 
-function doNotFit(field: string, given: string, other: string): Problem {
-  const limit = `values that meet at a pH from ${phRange.min} to ${phRange.max}`;
-  return new Problem(`${field} and ${other} cannot belong to the same seawater.`, {
+function doNotFit(field: string, given: string, message: string): Problem {
+  const limit = say('water.meetAtPh', { low: String(phRange.min), high: String(phRange.max) });
+  return new Problem(message, {
     field,
     given,
     limit,
-    hint: 'Check both readings and their units.',
+    hint: say('water.hintBothReadings'),
   });
 }
 

@@ -1,5 +1,6 @@
 import { Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
+import { say } from '../wording/say.ts';
 import { parameter, type ParameterId } from './parameter.ts';
 import { limitsOf } from './limits.ts';
 
@@ -24,9 +25,9 @@ export function possible(id: ParameterId, field: string, value: number): number 
   const most = mostPossible(id);
   if (Number.isFinite(value) && Math.abs(value) <= most) return value;
   const { label, unit, decimals } = parameter(id);
-  throw new Problem(`No tank holds that much ${label}: look at the number and its unit.`, {
+  throw new Problem(say('water.noTankHolds', { parameter: label }), {
     field,
     given: `${fixed(value, decimals)} ${unit}`.trim(),
-    limit: `at most ${fixed(most, decimals)} ${unit}`.trim(),
+    limit: say('convert.atMost', { most: `${fixed(most, decimals)} ${unit}`.trim() }),
   });
 }

@@ -1,5 +1,6 @@
 import { Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
+import { say } from '../wording/say.ts';
 
 /** A kind of reading, for the sentence shown when it is out of range: `field`, digits after the point, `unit`. */
 export interface ReadingKind {
@@ -19,7 +20,11 @@ export function readingInRange(kind: ReadingKind, reading: number, min: number, 
   const scale = 10 ** kind.digits;
   const shownMin = (Math.ceil(min * scale) / scale).toFixed(kind.digits);
   const shownMax = (Math.floor(max * scale) / scale).toFixed(kind.digits);
-  const limit = `${shownMin} to ${shownMax} ${kind.unit}`.trim();
+  const limit = say('convert.fromTo', { low: shownMin, high: `${shownMax} ${kind.unit}`.trim() });
   const given = `${fixed(reading, kind.digits + 1)} ${kind.unit}`.trim();
-  throw new Problem(`${kind.field} is outside ${limit}.`, { field: kind.field, given, limit });
+  throw new Problem(say('convert.outside', { field: kind.field, limit }), {
+    field: kind.field,
+    given,
+    limit,
+  });
 }

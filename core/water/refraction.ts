@@ -1,5 +1,6 @@
 import { fixed } from '../quantity/format.ts';
 import { inRange, Problem } from '../problem.ts';
+import { say } from '../wording/say.ts';
 import { readingInRange } from './reading-range.ts';
 
 /**
@@ -59,11 +60,11 @@ export function correctRefractometer(reading: number, check: RefractometerCheck)
   const shown = check.standardReading - zero;
   const slope = (check.standardTrue - zero) / shown;
   if (!(shown > 0 && slope >= 0.7 && slope <= 1.3)) {
-    throw new Problem('The refractometer is too far from its standard to correct a reading by sums.', {
+    throw new Problem(say('salinity.standardTooFar'), {
       field: 'standard reading',
       given: shownIn(check.standardReading),
-      limit: `within 30 % of the true ${shownIn(check.standardTrue)}`,
-      hint: 'Set it on the standard and read the tank again.',
+      limit: say('salinity.limitStandard', { standard: shownIn(check.standardTrue) }),
+      hint: say('salinity.hintSetStandard'),
     });
   }
   const kind = { field: 'reading', digits, unit };

@@ -3,6 +3,7 @@ import { clean } from '../quantity/clean.ts';
 import { hasAmbiguousComma, normaliseNumbers } from '../quantity/number.ts';
 import { fixed } from '../quantity/format.ts';
 import { readQuantity } from '../quantity/read.ts';
+import { say } from '../wording/say.ts';
 import { conductivityMScm, salinityFromConductivity } from './conductivity.ts';
 import { practicalFromReferenceGKg, referenceSalinityGKg } from './reference-seawater.ts';
 import { densityKgM3 } from './seawater.ts';
@@ -74,7 +75,7 @@ export function readSalinity(text: string, options: SalinityReadOptions): Salini
 function pairOf(a: string | undefined, b: string | undefined, given: string, field: string): GravityPair {
   const wanted = a === '60' ? '60F/60F' : `${a}/${b}`;
   if (a === b && wanted in gravityPairs) return wanted as GravityPair;
-  throw new Problem('I know three pairs of reference temperatures for specific gravity.', {
+  throw new Problem(say('salinity.threePairs'), {
     field,
     given,
     limit: Object.keys(gravityPairs).join(', '),

@@ -2,6 +2,7 @@ import { significant } from '../quantity/format.ts';
 import { Problem } from '../problem.ts';
 import { fixed } from '../quantity/format.ts';
 import { readQuantity } from '../quantity/read.ts';
+import { say } from '../wording/say.ts';
 
 /** Scales a salinity is written on: specific gravity, practical salinity (called ppt), g salt per kg, conductivity. */
 export type SalinityScale = 'SG' | 'ppt' | 'g/kg' | 'mS/cm';
@@ -58,11 +59,11 @@ function specific(value: number, { field, given }: Given): OnScale {
   if (isGravity(value)) return { scale: 'SG', value, notes: [] };
   if (isThousandfold(value))
     return { scale: 'SG', value: value / 1000, notes: [`read ${value} as ${significant(value / 1000, 6)}`] };
-  throw new Problem('A specific gravity of a marine tank lies between 1.000 and 1.032.', {
+  throw new Problem(say('salinity.gravityBetween'), {
     field,
     given,
     choices: value >= barePpt.min && value <= barePpt.max ? [`${value} ppt`] : [],
-    hint: 'Seawater is about 1.026; 35 is in ppt.',
+    hint: say('salinity.hintGravity'),
   });
 }
 
@@ -91,11 +92,11 @@ function bare(value: number, { field, given }: Given): OnScale {
   if (value >= bareMicrosiemens.min && value <= bareMicrosiemens.max) {
     return { scale: 'mS/cm', value: value / 1000, notes: [`read ${value} as µS/cm`] };
   }
-  throw new Problem(`${given} on which scale?`, {
+  throw new Problem(say('salinity.whichScale', { given }), {
     field,
     given,
     choices: candidates(value),
-    hint: 'Write 1.025, 35 ppt or 53 mS/cm.',
+    hint: say('salinity.hintScale'),
   });
 }
 
@@ -108,10 +109,10 @@ function candidates(value: number): string[] {
 }
 
 export function unreadableSalinity(field: string, given: string): Problem {
-  return new Problem('I could not read that as a salinity.', {
+  return new Problem(say('salinity.noSalinity'), {
     field,
     given,
-    limit: '1.025 (specific gravity), 35 ppt, 35 g/kg, 53 mS/cm or 53000 µS/cm',
+    limit: say('salinity.salinityForms'),
   });
 }
 

@@ -37,10 +37,22 @@ function sentenceOf({ sentences }: Language, key: SentenceKey): string {
   return found;
 }
 
+/** Making one takes some 20 µs, and a file may have 20,000 lines to tell of. */
+function madeOnce<Format>(
+  make: (locale?: string | string[], options?: object) => Format,
+): (locale?: string | string[], options?: object) => Format {
+  const known = new Map<string, Format>();
+  return (locale, options) => {
+    const key = JSON.stringify([locale, options]);
+    const format = known.get(key) ?? make(locale, options);
+    known.set(key, format);
+    return format;
+  };
+}
+
 /** Counts without marks of thousands: a member may type back what is shown. */
-const getNumberFormat = (locale?: string | string[], options?: object): Intl.NumberFormat =>
-  new Intl.NumberFormat(locale, { ...options, useGrouping: false });
-const getDateTimeFormat = (locale?: string | string[], options?: object): Intl.DateTimeFormat =>
-  new Intl.DateTimeFormat(locale, options);
-const getPluralRules = (locale?: string | string[], options?: object): Intl.PluralRules =>
-  new Intl.PluralRules(locale, options);
+const getNumberFormat = madeOnce(
+  (locale, options) => new Intl.NumberFormat(locale, { ...options, useGrouping: false }),
+);
+const getDateTimeFormat = madeOnce((locale, options) => new Intl.DateTimeFormat(locale, options));
+const getPluralRules = madeOnce((locale, options) => new Intl.PluralRules(locale, options));

@@ -1,6 +1,7 @@
 import { Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
 import { instantOf } from '../schedule/zone.ts';
+import { say } from '../wording/say.ts';
 import type { RepeatContext } from './repeat-said.ts';
 import { readRepeat } from './repeat.ts';
 
@@ -24,9 +25,9 @@ export function readMoment(text: string, context: RepeatContext): Moment {
   if (NOW.test(said)) return { atMs: context.nowMs, notes: [] };
   const { rule, anchor, rest, notes } = readRepeat(SPAN.test(said) ? `in ${said}` : said, context);
   if (rule.every === 'once' && rest === '') return { atMs: instantOf(anchor, context.zone), notes };
-  throw new Problem('I need one moment for that.', {
+  throw new Problem(say('parse.oneMoment'), {
     field: context.field,
     given: text,
-    hint: 'Say in 3 days, tomorrow 19:00, sunday 9am, 10 jan or 2026-01-10 18:00.',
+    hint: say('parse.hintMoments'),
   });
 }

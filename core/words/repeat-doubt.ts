@@ -1,5 +1,6 @@
 import { Problem } from '../problem.ts';
 import { WEEKDAY } from '../weekday.ts';
+import { say } from '../wording/say.ts';
 
 /** Words that mean two things, and what to ask back in their place. */
 const DOUBTFUL: readonly (readonly [RegExp, readonly string[]])[] = [
@@ -21,12 +22,12 @@ export function askBack(given: string, field: string): void {
   for (const [pattern, instead] of DOUBTFUL) {
     if (!pattern.test(given)) continue;
     const choices = instead.map((words) => given.replace(pattern, words));
-    throw new Problem('That can mean two things. Which one?', { field, given, choices });
+    throw new Problem(say('parse.twoMeanings'), { field, given, choices });
   }
   if (!/\bbetween\b/i.test(given)) return;
-  throw new Problem('I can not count "between".', {
+  throw new Problem(say('parse.noBetween'), {
     field,
     given,
-    hint: 'Name the first day: every other saturday, start 10 jan 2026.',
+    hint: say('parse.hintFirstDay'),
   });
 }

@@ -3,6 +3,7 @@ import { Problem } from '../problem.ts';
 import { NUMBER, numberOf } from '../schedule/phrase.ts';
 import { WEEKDAY } from '../weekday.ts';
 import { instantOf } from '../schedule/zone.ts';
+import { say } from '../wording/say.ts';
 import { dayNamed, ON_DAY } from './repeat-day.ts';
 import { take, unreadable, usual, without, type Scope } from './repeat-said.ts';
 import { localTime } from './when.ts';
@@ -54,10 +55,10 @@ export function once(scope: Scope, started: string | undefined): string {
   const waits = named === undefined && instantOf(`${day.toString()} ${at}`, zone) <= nowMs;
   const anchor = `${(waits ? day.add({ days: 1 }) : day).toString()} ${at}`;
   if (instantOf(anchor, zone) > nowMs) return anchor;
-  throw new Problem('That is already past.', {
+  throw new Problem(say('parse.alreadyPast'), {
     field,
     given,
-    limit: `later than ${localTime(nowMs, zone)} (${zone})`,
+    limit: say('parse.laterThan', { time: localTime(nowMs, zone), zone }),
   });
 }
 

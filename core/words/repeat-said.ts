@@ -1,6 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { CLOCK, noSuchDate, readClock } from '../quantity/dated.ts';
+import { say } from '../wording/say.ts';
 
 /** Where and when it was said. */
 export interface RepeatContext {
@@ -28,8 +29,6 @@ export interface Scope extends RepeatContext {
 
 /** The hour where none is said; common practice, no source. */
 const USUAL_TIME = '09:00';
-const EXAMPLES =
-  'Say for example: every other saturday 9am, every 31st, first monday of the month 8:00, every 12 hours, in 3 days, 3 days after I last did it.';
 /** An hour of the day, with the words that lead to it. */
 export const TIME = new RegExp(
   String.raw`,? ?(?:\b(?:at|by) |@ ?)?(?<![\d:.])\b(${CLOCK}|noon|midnight)\b(?!:)`,
@@ -63,5 +62,5 @@ export function usual({ time, left, usualTime = USUAL_TIME }: Scope): string {
 }
 
 export function unreadable(field: string, given: string): Problem {
-  return new Problem('I could not read when that should be.', { field, given, hint: EXAMPLES });
+  return new Problem(say('parse.noRepeat'), { field, given, hint: say('parse.hintRepeats') });
 }

@@ -5,6 +5,7 @@ import { findPhrase } from '../schedule/phrase.ts';
 import { nextAfter } from '../schedule/repeat.ts';
 import type { Rule } from '../schedule/rule.ts';
 import { WEEKDAY } from '../weekday.ts';
+import { say } from '../wording/say.ts';
 import { ON_DAY, START, startDay } from './repeat-day.ts';
 import { hourIn, partHours, parted, type Parted } from './day-part.ts';
 import { askBack } from './repeat-doubt.ts';
@@ -134,10 +135,10 @@ function hourly(scope: Scope, hours: number, start?: Temporal.PlainDate): string
 /** The repeat with the words left over. @throws Problem where they hold a second time. */
 function done({ left, field, given }: Scope, rule: Rule, anchor: string): Repeat {
   if (findPhrase(left.text, field) !== undefined || SECOND.test(left.text)) {
-    throw new Problem('That says more than one time.', {
+    throw new Problem(say('parse.moreThanOneTime'), {
       field,
       given,
-      hint: 'One reminder keeps one time; set another for the rest.',
+      hint: say('parse.hintOneTime'),
     });
   }
   const rest = left.text

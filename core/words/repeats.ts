@@ -1,6 +1,7 @@
 import { Problem } from '../problem.ts';
 import { findPhrase } from '../schedule/phrase.ts';
 import { WEEKDAY } from '../weekday.ts';
+import { say } from '../wording/say.ts';
 import { START } from './repeat-day.ts';
 import type { RepeatContext } from './repeat-said.ts';
 import { readRepeat, type Repeat } from './repeat.ts';
@@ -31,9 +32,12 @@ export function readRepeats(text: string, context: RepeatContext): readonly Repe
   const body = (common === '' ? text : text.replace(common, ' ')).replace(LEAD, '');
   const pieces = piecesOf(body, context.field);
   if (pieces.length > MOST_REPEATS) {
-    throw new Problem(`That are ${pieces.length}; I take ${MOST_REPEATS} at a time.`, {
-      field: context.field,
-    });
+    throw new Problem(
+      say('parse.tooManyRepeats', { count: String(pieces.length), most: String(MOST_REPEATS) }),
+      {
+        field: context.field,
+      },
+    );
   }
   const ends = common === '' ? [] : [common.replace(/^[\s,]+/, '')];
   const found: Repeat[] = [];
@@ -44,10 +48,10 @@ export function readRepeats(text: string, context: RepeatContext): readonly Repe
       ? between(piece, found.at(-1), context)
       : inWhole(whole, ends, () => readRepeat([piece, ...ends].join(', '), context));
     if (!/[\p{L}\p{N}]/u.test(one.rest) || LOOSE_DAY.test(one.rest)) {
-      throw new Problem('What is to be done when, in that part?', {
+      throw new Problem(say('parse.whatWhen'), {
         field: context.field,
         given: piece,
-        hint: 'Say the task and then its time, between commas: feed corals every mon, wed and fri, change floss every sat.',
+        hint: say('parse.hintWhatWhen'),
       });
     }
     found.push(one);
@@ -108,10 +112,10 @@ function inWhole(whole: (instead: string) => string, ends: readonly string[], re
 function between(piece: string, before: Repeat | undefined, context: RepeatContext): Repeat {
   const rule = before?.rule;
   if (before === undefined || rule?.every !== 'weeks' || rule.count !== 2) {
-    throw new Problem('I can not count "between" there.', {
+    throw new Problem(say('parse.noBetweenThere'), {
       field: context.field,
       given: piece,
-      hint: 'It needs a part before it that comes every other week; or name the first day: every other saturday, start 10 jan 2026.',
+      hint: say('parse.hintBetween'),
     });
   }
   const [day = '', time = ''] = before.anchor.split(' ');

@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { Problem } from '../problem.ts';
 import { clean } from '../quantity/clean.ts';
 import { CLOCK, DAY, noSuchDate, readClock, readDay, type CalendarDay } from '../quantity/dated.ts';
+import { say } from '../wording/say.ts';
 import { parted, type DayPart } from './day-part.ts';
 import { hourSaid } from './hour-said.ts';
 import { bareHour, withDigits } from './time-words.ts';
@@ -181,10 +182,10 @@ function isAfter(a: Temporal.ZonedDateTime, b: Temporal.ZonedDateTime): boolean 
 function past(at: Temporal.ZonedDateTime, notes: readonly string[], scope: Scope): When {
   if (isAfter(at, scope.now)) throw inFuture(scope);
   if (at.epochMilliseconds >= EARLIEST_MS) return { atMs: at.epochMilliseconds, notes };
-  throw new Problem('That is longer ago than anything here.', {
+  throw new Problem(say('parse.tooLongAgo'), {
     field: scope.field,
     given: scope.given,
-    limit: '2000-01-01 to now',
+    limit: say('parse.limitTooLongAgo'),
   });
 }
 
@@ -192,19 +193,20 @@ function inFuture(
   { field, given, now }: Pick<Scope, 'field' | 'given' | 'now'>,
   choices: readonly string[] = [],
 ): Problem {
-  return new Problem('That is in the future.', {
+  return new Problem(say('parse.inFuture'), {
     field,
     given,
-    limit: `up to now, ${localTime(now.epochMilliseconds, now.timeZoneId)} (${now.timeZoneId})`,
+    limit: say('parse.upToNow', {
+      time: localTime(now.epochMilliseconds, now.timeZoneId),
+      zone: now.timeZoneId,
+    }),
     choices,
   });
 }
 
 function unreadable({ field, given }: Scope): Problem {
-  const hint = FIGURES.test(given)
-    ? 'A date in figures is year-month-day, since 4/5 is April in one country and May in another: 2026-05-04, or 4 May.'
-    : 'Say now, 2 hours ago, today 7pm, yesterday, monday 9am, 2026-01-03 18:00 or 3 Jan 18:00.';
-  return new Problem('I could not read that as a time.', { field, given, hint });
+  const hint = FIGURES.test(given) ? say('parse.hintFigures') : say('parse.hintTimes');
+  return new Problem(say('parse.noTime'), { field, given, hint });
 }
 
 /** "2026-01-03 18:00" by the clock of an IANA zone. */

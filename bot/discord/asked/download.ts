@@ -1,6 +1,7 @@
 import type { Attachment } from 'discord.js';
 import { Problem } from '../../../core/problem.ts';
 import { checkFileSize, readText, type GivenFile } from '../../files.ts';
+import { say } from '../../../core/wording/say.ts';
 
 const longestMs = 2000;
 
@@ -32,9 +33,7 @@ async function fetched(field: string, name: string, url: string, signal: AbortSi
     return Buffer.concat(chunks);
   } catch (error) {
     if (error instanceof Problem) throw error;
-    const sentence = signal.aborted
-      ? 'That file took too long to arrive from Discord.'
-      : 'I could not fetch that file from Discord.';
-    throw new Problem(sentence, { field, given: name, hint: 'Nothing was changed. Try again in a moment.' });
+    const sentence = signal.aborted ? say('discord.fileTooSlow') : say('discord.fileNotFetched');
+    throw new Problem(sentence, { field, given: name, hint: say('discord.hintNothingChanged') });
   }
 }

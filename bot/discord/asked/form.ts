@@ -11,6 +11,7 @@ import { Problem } from '../../../core/problem.ts';
 import { mostAsked } from './call.ts';
 import type { Call } from './call.ts';
 import { shortened } from '../message/shortened.ts';
+import { say } from '../../../core/wording/say.ts';
 
 export type Form = APIModalInteractionResponseCallbackData;
 
@@ -49,9 +50,9 @@ export function filledCall({ command, input, ask = [] }: Call, { fields }: Modal
 }
 
 export function noForm(): Problem {
-  return new Problem('This form no longer works.', {
+  return new Problem(say('discord.formGone'), {
     field: 'form',
-    hint: 'Type / and choose the command.',
+    hint: say('discord.hintChooseCommand'),
   });
 }
 

@@ -1,6 +1,7 @@
 import type { Answer } from '../../../commands/answer.ts';
 import { Problem } from '../../../core/problem.ts';
 import type { Call } from '../asked/call.ts';
+import { say } from '../../../core/wording/say.ts';
 import { readAnswer, readCall } from './body.ts';
 import type { HeldDesk } from './holder.ts';
 
@@ -19,5 +20,5 @@ export function heldCall({ held }: Store, id: string, personId: string): Call {
 }
 
 function gone(): never {
-  throw new Problem('This answer is no longer kept (30 days). Ask again.', { field: 'button' });
+  throw new Problem(say('discord.answerGone'), { field: 'button' });
 }

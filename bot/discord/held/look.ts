@@ -15,7 +15,7 @@ import { holderFor } from './holder.ts';
 /** Shows what a held answer says besides, to the one who pressed alone. Nothing is run again. */
 export async function answerLook(desk: Desk, interaction: ButtonInteraction, look: Look): Promise<void> {
   const { id: personId } = interaction.user;
-  if (desk.turnOf(personId) !== 'now') return reply(desk, interaction, { answer: tooFast, hidden: true });
+  if (desk.turnOf(personId) !== 'now') return reply(desk, interaction, { answer: tooFast(), hidden: true });
   let rendered: Rendered;
   try {
     rendered = drawn(desk, look, personId);

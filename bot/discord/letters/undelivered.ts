@@ -1,31 +1,32 @@
 import { DiscordAPIError, RateLimitError, RESTJSONErrorCodes } from 'discord.js';
 import type { Posted } from '../../clock/post.ts';
+import type { SentenceKey } from '../../../core/wording/language.ts';
 import { logFailure } from '../../log.ts';
 import type { Logger } from '../../log.ts';
+import { say } from '../../../core/wording/say.ts';
 
 type Ids = Readonly<Record<string, string>>;
 
 /** Codes of Discord's documented list of JSON error codes that say why a letter cannot be delivered. */
-const reasons: Readonly<Partial<Record<number | string, string>>> = {
-  [RESTJSONErrorCodes.CannotSendMessagesToThisUser]:
-    'direct messages from me are not taken there; they are switched off, or we no longer share a server',
-  [RESTJSONErrorCodes.CannotSendMessagesToThisUserDueToHavingNoMutualGuilds]: 'we no longer share a server',
-  [RESTJSONErrorCodes.UnknownUser]: 'that account is no longer there',
-  [RESTJSONErrorCodes.InvalidRecipients]: 'that account cannot be written to',
-  [RESTJSONErrorCodes.UnknownChannel]: 'the channel is no longer there',
-  [RESTJSONErrorCodes.UnknownGuild]: 'I am no longer in that server',
-  [RESTJSONErrorCodes.UnknownMember]: 'you are no longer in that server',
-  [RESTJSONErrorCodes.MissingAccess]: 'I may not see the channel',
-  [RESTJSONErrorCodes.MissingPermissions]: 'I may not write in the channel',
-  [RESTJSONErrorCodes.CannotSendMessagesInNonTextChannel]: 'that channel takes no messages',
-  [RESTJSONErrorCodes.InvalidActionOnArchivedThread]: 'the thread is closed',
-  [RESTJSONErrorCodes.ThreadLocked]: 'the thread is closed',
-  [RESTJSONErrorCodes.MessageWasBlockedByAutomaticModeration]: 'the rules of the server hold it back',
+const reasons: Readonly<Partial<Record<number | string, SentenceKey>>> = {
+  [RESTJSONErrorCodes.CannotSendMessagesToThisUser]: 'discord.messagesClosed',
+  [RESTJSONErrorCodes.CannotSendMessagesToThisUserDueToHavingNoMutualGuilds]: 'discord.noSharedServer',
+  [RESTJSONErrorCodes.UnknownUser]: 'discord.accountGone',
+  [RESTJSONErrorCodes.InvalidRecipients]: 'discord.accountClosed',
+  [RESTJSONErrorCodes.UnknownChannel]: 'discord.channelGone',
+  [RESTJSONErrorCodes.UnknownGuild]: 'discord.serverLeft',
+  [RESTJSONErrorCodes.UnknownMember]: 'discord.memberLeft',
+  [RESTJSONErrorCodes.MissingAccess]: 'discord.channelHidden',
+  [RESTJSONErrorCodes.MissingPermissions]: 'discord.channelReadOnly',
+  [RESTJSONErrorCodes.CannotSendMessagesInNonTextChannel]: 'discord.channelNoText',
+  [RESTJSONErrorCodes.InvalidActionOnArchivedThread]: 'discord.threadClosed',
+  [RESTJSONErrorCodes.ThreadLocked]: 'discord.threadClosed',
+  [RESTJSONErrorCodes.MessageWasBlockedByAutomaticModeration]: 'discord.heldByRules',
 };
 
-const general: Readonly<Partial<Record<number, string>>> = {
-  403: 'Discord does not let me write there',
-  404: 'the place is no longer there',
+const general: Readonly<Partial<Record<number, SentenceKey>>> = {
+  403: 'discord.writingRefused',
+  404: 'discord.placeGone',
 };
 
 /** Refusals that pass: asked for too much too fast, or Discord has too much to do. */
@@ -52,11 +53,11 @@ export function undelivered(log: Logger, error: unknown, ids: Ids): Posted {
   const why = reasons[code] ?? general[status];
   if (why === undefined) return ours(log, error, ids);
   log.info({ ...ids, code, status }, 'a letter cannot be delivered');
-  return { kind: 'gone', why };
+  return { kind: 'gone', why: say(why) };
 }
 
 /** A letter that we made wrong; trying again would not help. */
 export function ours(log: Logger, error: unknown, ids: Ids): Posted {
   const errorId = logFailure(log, error, 'a letter was not delivered', ids);
-  return { kind: 'gone', why: `something went wrong on our side (error ${errorId})` };
+  return { kind: 'gone', why: say('discord.letterFailed', { errorId }) };
 }

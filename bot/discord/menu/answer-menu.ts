@@ -10,6 +10,7 @@ import type { Desk, Outcome } from '../outcome.ts';
 import { holderFor } from '../held/holder.ts';
 import type { Drawn } from '../message/drawn.ts';
 import { reply } from '../send.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Drafts } from './drafts.ts';
 import { hindrance } from './hindrance.ts';
 import { menus } from './menus.ts';
@@ -25,7 +26,7 @@ export async function answerMenu(
   const { targetMessage: message, user, channelId } = interaction;
   const place = placeOf(desk, interaction);
   const menu = menus.find(({ name }) => name === interaction.commandName);
-  if (menu === undefined) return reply(desk, interaction, refusal('This menu is no longer here.'));
+  if (menu === undefined) return reply(desk, interaction, refusal(say('discord.menuGone')));
   const text = plainText(message.content);
   const unread = unreadable(text, message.author.bot === true);
   const outcome = unread ?? runApart(desk, user.id, place, (context) => menu.run(desk, text, context));
@@ -47,17 +48,14 @@ export async function answerMenu(
 
 /** Why nothing is worked out from a message. */
 function unreadable(text: string, isBots: boolean): Outcome | undefined {
-  if (isBots) return refusal('A bot wrote that: I only work out what people write.');
+  if (isBots) return refusal(say('discord.botWroteThat'));
   if (text === '') {
-    return refusal(
-      'I found no words in that message: pictures I can not read.',
-      'Ask its writer for the numbers as text, or type what you see: /ask or /checkup.',
-    );
+    return refusal(say('discord.noWords'), say('discord.askForText'));
   }
   if (text.length <= MAX_MESSAGE_LENGTH) return undefined;
   return refusal(
-    `That message is longer than I can read here: ${text.length} letters, and I read at most ${MAX_MESSAGE_LENGTH}.`,
-    'Copy the part with the numbers, and give it to /ask or /checkup.',
+    say('discord.messageTooLong', { count: text.length, most: String(MAX_MESSAGE_LENGTH) }),
+    say('discord.copyThePart'),
   );
 }
 
@@ -73,9 +71,11 @@ function forItsWriter(given: Answer): Answer {
 /** Buttons are for the writer, once it is posted: here they would work with the helper's own tank. */
 function privately(given: Answer, place: PlaceHere | undefined, hindered: string | undefined): Drawn {
   const choices = given.next.map(({ label }) => label).join('; ');
-  const asked = choices === '' ? [] : [{ label: 'buttons for its writer', value: choices }];
-  const apart = { label: 'worked out', value: 'from that message alone, with no tank of anyone' };
+  const asked = choices === '' ? [] : [{ label: say('discord.buttonsForWriter'), value: choices }];
+  const apart = { label: say('discord.workedOut'), value: say('discord.fromMessageAlone') };
   const why =
-    place === undefined || hindered === undefined ? [] : [{ label: 'can not be posted', value: hindered }];
+    place === undefined || hindered === undefined
+      ? []
+      : [{ label: say('discord.canNotBePosted'), value: hindered }];
   return { ...given, notes: [...asked, apart, ...why], next: [] };
 }

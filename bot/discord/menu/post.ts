@@ -6,6 +6,7 @@ import { placeOf } from '../asked/place.ts';
 import type { Drawn } from '../message/drawn.ts';
 import type { Desk } from '../outcome.ts';
 import { defer, notDelivered, replyDeferred, replyToMessage } from '../send.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Draft, Drafts } from './drafts.ts';
 import { hindrance } from './hindrance.ts';
 
@@ -30,35 +31,34 @@ export async function answerPost(desk: Desk, drafts: Drafts, interaction: Button
 async function posted(desk: Desk, drafts: Drafts, interaction: ButtonInteraction): Promise<Answer> {
   const { customId, user, channelId, client } = interaction;
   const place = placeOf(desk, interaction);
-  const hindered = place === undefined ? 'I post in channels of a server only' : hindrance(place);
-  if (hindered !== undefined) return answer({ headline: `Not posted: ${hindered}.` });
+  const hindered = place === undefined ? say('discord.onlyInServers') : hindrance(place);
+  if (hindered !== undefined) return answer({ headline: say('discord.notPosted', { why: hindered }) });
   const draft = drafts.take(customId.slice(prefix.length), user.id);
-  if (draft === undefined || draft.channelId !== channelId) return noDraft;
+  if (draft === undefined || draft.channelId !== channelId) return noDraft();
   const { messageId: id, helperId: personId } = draft;
   const found = await isThere(desk, client, draft);
-  if (found === false) return answer({ headline: 'Not posted: that message is no longer there.' });
+  if (found === false) return answer({ headline: say('discord.messageGone') });
   const target = { client, channelId, id };
   const sentId =
     found &&
     (await replyToMessage(desk, target, signed(draft), { personId, isPrivate: false, pingsAuthor: true }));
-  return sentId === undefined
-    ? notPosted
-    : answer({ headline: 'Posted as a reply, where everybody sees it.' });
+  return sentId === undefined ? notPosted() : answer({ headline: say('discord.posted') });
 }
 
-const noDraft = answer({
-  headline: 'That answer is no longer here to be posted.',
-  steps: ['I keep one for 15 minutes, and post it once. Choose the same on the message again.'],
-});
+function noDraft(): Answer {
+  return answer({ headline: say('discord.noDraft'), steps: [say('discord.draftKept')] });
+}
 
-const notPosted = answer({
-  headline: 'Not posted: Discord did not take it.',
-  steps: ['Choose the same on the message again, or copy the answer.'],
-});
+function notPosted(): Answer {
+  return answer({ headline: say('discord.notTaken'), steps: [say('discord.chooseAgain')] });
+}
 
 /** Everybody sees at whose wish it was posted; it pings nobody but the writer of the message. */
 function signed({ answer: given, helperId }: Draft): Drawn {
-  return { ...given, notes: [{ label: 'posted by', value: 'a helper', personId: helperId }] };
+  return {
+    ...given,
+    notes: [{ label: say('discord.postedBy'), value: say('discord.aHelper'), personId: helperId }],
+  };
 }
 
 /** Whether the message is still there; undefined where Discord does not say. */

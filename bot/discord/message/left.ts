@@ -1,6 +1,6 @@
 import type { Answer } from '../../../commands/answer.ts';
 import type { Short } from '../../../commands/short.ts';
-import { counted } from '../../../core/quantity/format.ts';
+import { say } from '../../../core/wording/say.ts';
 
 /** What the long form has and the short one has not, in words where words help; undefined where that is nothing. */
 export function leftOf(answer: Answer, short: Short): string | undefined {
@@ -8,7 +8,7 @@ export function leftOf(answer: Answer, short: Short): string | undefined {
   const buttons = next.length - short.next.length;
   const words = [
     ...(short.left === '' ? [] : [short.left]),
-    ...(buttons > 0 ? [counted(buttons, 'more button')] : []),
+    ...(buttons > 0 ? [say('discord.moreButtons', { count: buttons })] : []),
   ];
   const notUsed = unused.length === 0 ? [] : [`not used: ${unused.join(', ')}`];
   const isReadCut = [...read, ...notUsed].join('; ') !== short.read;

@@ -4,6 +4,7 @@ import type { Answer } from '../../../commands/answer.ts';
 import type { Command } from '../../../commands/command.ts';
 import type { Problem } from '../../../core/problem.ts';
 import type { Call } from '../asked/call.ts';
+import { say } from '../../../core/wording/say.ts';
 
 /**
  * A problem as an answer: the option, what was given, what is accepted, and each choice as a next action, where the
@@ -16,13 +17,16 @@ export function problemAnswer(problem: Problem, call?: Call, command?: Command):
     .map((choice) => ({ label: choice, input: { ...call?.input, [field]: choice } }))
     .map((one) => command && actionOf(command, one))
     .filter((one) => one !== undefined);
-  const again = command && call?.ask && actionOf(command, { label: 'Fill in again', ...call });
+  const again = command && call?.ask && actionOf(command, { label: say('discord.fillInAgain'), ...call });
   const facts = [
-    { label: 'option', value: field },
-    ...(given === undefined ? [] : [{ label: 'given', value: given }]),
-    ...(limit === undefined ? [] : [{ label: 'accepted', value: limit }]),
+    { label: say('discord.option'), value: field },
+    ...(given === undefined ? [] : [{ label: say('discord.given'), value: given }]),
+    ...(limit === undefined ? [] : [{ label: say('discord.accepted'), value: limit }]),
   ];
-  const asked = next.length > 0 || choices.length === 0 ? [] : [`Write one of these: ${choices.join('; ')}.`];
+  const asked =
+    next.length > 0 || choices.length === 0
+      ? []
+      : [say('discord.writeOneOf', { choices: choices.join('; ') })];
   return answer({
     headline: problem.message,
     facts,
@@ -33,5 +37,5 @@ export function problemAnswer(problem: Problem, call?: Call, command?: Command):
 
 /** What a member sees of a failure that is ours: nothing but the id that is in the log. */
 export function failureAnswer(errorId: string): Answer {
-  return answer({ headline: `That went wrong on our side. Nothing was worked out. Error ${errorId}.` });
+  return answer({ headline: say('discord.failed', { errorId }) });
 }

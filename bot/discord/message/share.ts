@@ -1,3 +1,4 @@
+import { say } from '../../../core/wording/say.ts';
 import { escapeWithin } from './escape.ts';
 
 /** A titled list of plain lines; `put` adds the Markdown of its place in the list. */
@@ -89,5 +90,5 @@ function joined({ title, lines, block = false }: Section, shown: readonly string
 }
 
 function more(count: number): string {
-  return `-# and ${count} more`;
+  return `-# ${say('discord.andMore', { count: String(count) })}`;
 }

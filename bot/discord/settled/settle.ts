@@ -7,6 +7,7 @@ import { escapeText } from '../message/escape.ts';
 import type { Rendered } from '../message/container.ts';
 import type { Desk, Outcome } from '../outcome.ts';
 import { deliver, drawn, holderOf, idsOf, notDelivered, reply } from '../send.ts';
+import { say } from '../../../core/wording/say.ts';
 import { fits, labelOf, spent } from './spent.ts';
 
 type Press = ButtonInteraction | ModalSubmitInteraction;
@@ -50,7 +51,10 @@ async function markPressed({ log }: Desk, press: Press, message: Message): Promi
   const kept = spent(message);
   const label = labelOf(message, press.customId);
   if (kept === undefined || label === undefined) return;
-  const note = { type: ComponentType.TextDisplay, content: `-# Pressed: ${escapeText(label)}` } as const;
+  const note = {
+    type: ComponentType.TextDisplay,
+    content: `-# ${say('discord.pressed', { button: escapeText(label) })}`,
+  } as const;
   const components = fits([...kept, note]) ? [...kept, note] : kept;
   const body = { components, flags: MessageFlags.IsComponentsV2, allowed_mentions: { parse: [] } };
   const route = Routes.channelMessage(message.channelId, message.id);
