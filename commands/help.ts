@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/wording/say.ts';
 import { answer, type Answer, type Fact } from './answer.ts';
 import { action } from './calls.ts';
 import { defineCommand, type Command } from './command.ts';
@@ -57,7 +58,9 @@ export function firstPage(commands: readonly Command[]): Answer {
       return { label: `/${word}`, value };
     }),
     dangers: ['Somebody hurt, or a tank in trouble: /urgent first.'],
-    next: beginnings.map((question, index) => action(`Try example ${index + 1}`, 'ask', { question })),
+    next: beginnings.map((question, index) =>
+      action(say('help.tryExample', { number: index + 1 }), 'ask', { question }),
+    ),
   });
 }
 
@@ -90,17 +93,17 @@ function commandPage(command: Command): Answer {
     next:
       command.path.length === 1
         ? []
-        : [action(`All of /${command.path[0]}`, 'help', { about: command.path[0] })],
+        : [action(say('help.allOf', { subject: command.path[0] }), 'help', { about: command.path[0] })],
   });
 }
 
 function unknown(given: string, name: string, commands: readonly Command[]): Problem {
   const words = [...new Set(commands.flatMap((command) => [command.path[0], nameOf(command)]))];
   const near = nearest(name, words) ?? nearest(name.split(' ')[0] ?? '', words);
-  return new Problem('There is no such command.', {
+  return new Problem(say('help.noSuchCommand'), {
     field: 'about',
     given,
-    hint: 'Without about: it lists them all.',
+    hint: say('help.hintListsAll'),
     choices: near === undefined ? [] : [near],
   });
 }

@@ -1,4 +1,5 @@
 import { counted } from '../core/quantity/format.ts';
+import { say } from '../core/wording/say.ts';
 import { z } from 'zod';
 import { answer, type Answer, type Fact } from './answer.ts';
 import { action } from './calls.ts';
@@ -60,7 +61,7 @@ function asked(facts: readonly Fact[]): Answer {
     facts,
     steps: ['Keep a copy first: /mydata export.', 'Then erase: /mydata erase sure:yes.'],
     cautions: [BACKUPS],
-    next: [action('Erase everything', 'mydata erase', { sure: 'yes' })],
+    next: [action(say('mydata.eraseEverything'), 'mydata erase', { sure: 'yes' })],
   });
 }
 

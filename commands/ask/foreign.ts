@@ -2,6 +2,7 @@ import { compoundsFor } from '../../core/dosing/compound.ts';
 import { numbersReadIn, type ForeignReading } from '../../core/language/tongue/readings.ts';
 import type { Unread } from '../../core/language/tongue/tongues.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { personAction } from '../urgent/hurt.ts';
@@ -27,7 +28,7 @@ export function foreignAnswer(text: string, tongue: Unread): Answer {
     steps: [words.emergency],
     next: [
       { ...personAction, label: both(words.hurt, personAction.label) },
-      action(both(words.urgent, 'Something is going wrong now'), 'urgent', {}),
+      action(both(words.urgent, say('urgent.goingWrong')), 'urgent', {}),
       ...sums.slice(0, MOST_SUMS),
     ],
   });

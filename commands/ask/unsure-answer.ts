@@ -2,6 +2,7 @@ import type { Frame } from '../../core/language/frame.ts';
 import { isLevelPart, type PartName } from '../../core/language/parts.ts';
 import { choiceText, type Choice, type Unsure } from '../../core/language/unsure.ts';
 import { parameterIds, parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { heardOf } from './heard.ts';
@@ -38,7 +39,7 @@ export function unsureAnswer({ kind, slots, reading }: Frame, { at, text, choice
   const heard = heardOf(slots);
   return answer({
     tone: 'question',
-    headline: `One thing first: what is \u201c${text}\u201d?`,
+    headline: say('ask.whatIsThisNumber', { text }),
     read: heard === '' ? [] : [heard],
     dangers: unclearDangers([kind]),
     next: [...choices.filter(({ part }) => part !== 'none'), NEITHER].map(button),

@@ -1,5 +1,6 @@
 import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
@@ -24,7 +25,7 @@ export function howOften(context: OwnContext): Answer {
     ],
     cautions: ['All of it is habit, common practice without a source; keepers differ.'],
     sources: ['practice'],
-    next: [action('Reminders for these', 'remind plan', {})],
+    next: [action(say('checkup.remindersForThese'), 'remind plan', {})],
   });
 }
 

@@ -2,6 +2,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { findCorals, type Found } from '../../core/corals/find.ts';
 import { fittingOf } from '../../core/corals/say.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A coral of the guide, and what is to be said of the name it was asked by. */
 export interface AskedKind {
@@ -26,7 +27,7 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
     };
   }
   if (found.kind === 'several') {
-    throw new Problem(`Which ${found.readAs ?? given}? I do not guess a coral.`, {
+    throw new Problem(say('coral.whichOfThisName', { name: found.readAs ?? given }), {
       field,
       given,
       choices: found.entries.map(tellingName),
@@ -36,14 +37,14 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
     throw new Problem(noPageWords(found), {
       field,
       given,
-      hint: 'Do you mean one of its nearest relatives here? They may need something else.',
+      hint: say('coral.nearestRelative'),
       choices: found.near.map(tellingName),
     });
   }
-  throw new Problem('I do not know that coral.', {
+  throw new Problem(say('coral.unknownCoral'), {
     field,
     given,
-    hint: 'Any name will do: common, scientific, older or what the hobby calls it.',
+    hint: say('coral.hintAnyName'),
     choices: found.near.map(tellingName),
   });
 }

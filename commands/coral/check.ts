@@ -3,6 +3,7 @@ import { check } from '../../core/corals/check.ts';
 import { fewestMoves, type Mover } from '../../core/corals/fewest-moves.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { fittingOf } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -92,10 +93,13 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
       ...movers
         .slice(0, MOST_MOVERS)
         .map(({ id }): NextAction =>
-          action(`Better spots for ${label(id)}`, 'coral check', { coral: String(id), ...again }),
+          action(say('coral.betterSpots', { coral: label(id) }), 'coral check', {
+            coral: String(id),
+            ...again,
+          }),
         ),
-      action('Map of the tank', 'coral map', again),
-      action('My corals', 'coral list', again),
+      action(say('coral.mapOfTank'), 'coral map', again),
+      action(say('coral.myCorals'), 'coral list', again),
     ],
   });
 }

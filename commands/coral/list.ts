@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { check } from '../../core/corals/check.ts';
 import { roughWords } from '../../core/corals/spot-words.ts';
 import { cm } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -49,8 +50,8 @@ export const listCoralsCommand = defineCommand({
       cautions: guessedCautions(scene),
       sources: ['practice', 'memory'],
       next: [
-        action('Check them all', 'coral check', tankInput(keep, tank)),
-        action('Map of the tank', 'coral map', tankInput(keep, tank)),
+        action(say('coral.checkThemAll'), 'coral check', tankInput(keep, tank)),
+        action(say('coral.mapOfTank'), 'coral map', tankInput(keep, tank)),
       ],
     });
   },

@@ -4,6 +4,7 @@ import { check } from '../../core/corals/check.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
 import { tankMap } from '../../core/picture/tank-map.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -57,8 +58,8 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
     picture: { name: 'map', ...tankMap(scene, findings, name) },
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [
-      ...(problems.length === 0 ? [] : [action('Check them all', 'coral check', again)]),
-      ...(corals.length === 0 ? [] : [action('My corals', 'coral list', again)]),
+      ...(problems.length === 0 ? [] : [action(say('coral.checkThemAll'), 'coral check', again)]),
+      ...(corals.length === 0 ? [] : [action(say('coral.myCorals'), 'coral list', again)]),
     ],
   });
 }

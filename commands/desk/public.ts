@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption } from '../options.ts';
@@ -32,7 +33,7 @@ export const publicCommand = defineCommand({
     if (add !== undefined && add !== remove) after.push(add);
     if (after.length > MOST_PUBLIC) {
       const limit = `at most ${MOST_PUBLIC} channels`;
-      throw new Problem('The list is full.', { field: 'add', limit, hint: 'Take one off first.' });
+      throw new Problem(say('desk.listFull'), { field: 'add', limit, hint: say('desk.hintTakeOneOff') });
     }
     server.change({ ...settings, publicChannelIds: after });
     const opened =
@@ -42,18 +43,18 @@ export const publicCommand = defineCommand({
 });
 
 function nothing(): Problem {
-  return new Problem('Which channel?', {
+  return new Problem(say('desk.whichChannel'), {
     field: 'add',
-    limit: 'add or remove',
-    hint: '/desk show lists those named, /desk clear what:public takes all of them off.',
+    limit: say('desk.limitAddOrRemove'),
+    hint: say('desk.hintShowOrClear'),
   });
 }
 
 function notListed(given: string, isEmpty: boolean): Problem {
-  return new Problem('That channel is not on the list.', {
+  return new Problem(say('desk.notListed'), {
     field: 'remove',
     given,
-    limit: isEmpty ? 'the list is empty: answers are public everywhere' : undefined,
-    hint: '/desk show lists those named.',
+    limit: isEmpty ? say('desk.limitListEmpty') : undefined,
+    hint: say('desk.hintShow'),
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { DeskSettings, Server } from '../server.ts';
@@ -16,7 +17,7 @@ export function settingsAnswer(server: Server, done: string): Answer {
     facts: [...unitFacts(settings), ...roleFact(settings), ...checked.map(({ fact }) => fact)],
     read: wordsOf(settings),
     steps: short === 0 ? [] : cure,
-    next: short === 0 ? [] : [action('Look again', 'desk show', {})],
+    next: short === 0 ? [] : [action(say('desk.lookAgain'), 'desk show', {})],
   });
 }
 

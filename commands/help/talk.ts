@@ -1,3 +1,4 @@
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { checkupCommand } from '../checkup.ts';
@@ -7,10 +8,10 @@ import { openCard } from '../primer/card-answer.ts';
 import { personAction } from '../urgent/hurt.ts';
 
 const TROUBLE: readonly NextAction[] = [
-  action('Something looks wrong', 'triage', {}),
-  action('It is urgent', 'urgent', {}),
+  action(say('triage.looksWrong'), 'triage', {}),
+  action(say('urgent.itIsUrgent'), 'urgent', {}),
 ];
-const READINGS: NextAction = action('Check my readings', 'checkup', {}, ['readings']);
+const READINGS: NextAction = action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']);
 
 /** Thanks. */
 export const welcome = answer({
@@ -39,7 +40,7 @@ export function hello(): Answer {
       'What you wonder: "what is limewater", "what should my salinity be", "can a torch sit next to a hammer".',
       '/help shows all I can do.',
     ],
-    next: [action('I am starting a tank', 'primer', { card: 'cycle' }), READINGS, ...TROUBLE],
+    next: [action(say('help.startingATank'), 'primer', { card: 'cycle' }), READINGS, ...TROUBLE],
   });
 }
 

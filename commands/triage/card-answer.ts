@@ -1,6 +1,7 @@
 import { type Choice, type Question, MOST_QUESTIONS } from '../../core/care/symptoms/card.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { rank, type Ranked } from '../../core/care/symptoms/rank.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from '../urgent/action.ts';
@@ -142,8 +143,8 @@ function along({ id, kept, evidence }: Triage): readonly NextAction[] {
   return [
     ...(hurt === undefined ? [] : [hurtAction(hurt)]),
     ...(urgent === undefined ? [] : [urgentAction(urgent)]),
-    ...(evidence.hasTank ? [action('How my water stands', 'checkup', {})] : []),
-    ...(evidence.hasCorals ? [action('How my corals stand', 'coral check', {})] : []),
-    action('It is something else', 'triage', kept),
+    ...(evidence.hasTank ? [action(say('triage.waterStands'), 'checkup', {})] : []),
+    ...(evidence.hasCorals ? [action(say('triage.coralsStand'), 'coral check', {})] : []),
+    action(say('urgent.somethingElse'), 'triage', kept),
   ];
 }

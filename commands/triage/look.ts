@@ -1,6 +1,7 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { Found } from '../../core/care/symptoms/rank.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { typed } from '../called.ts';
@@ -67,7 +68,7 @@ function withPalytoxin(named: readonly string[], own: readonly string[]): readon
 }
 
 function orRather(id: SymptomId): NextAction {
-  return { ...symptomAction(id, {}), label: `Or rather: ${symptomCard(id).label}` };
+  return { ...symptomAction(id, {}), label: say('triage.orRather', { sign: symptomCard(id).label }) };
 }
 
 function volumeInUse({ keep }: OwnContext): string | undefined {

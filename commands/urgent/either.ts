@@ -4,6 +4,7 @@ import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import type { Meant } from '../../core/care/meant-cards.ts';
 import type { Reading } from '../../core/language/reading.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { fact } from './facts.ts';
@@ -30,7 +31,7 @@ export function isEither({ near, share }: Meant<string>, of: keyof typeof SHOWN)
 }
 
 export function eitherHurt(near: readonly (HurtId | HurtGroupId)[]): Answer {
-  const more = { ...personAction, label: 'It is something else' };
+  const more = { ...personAction, label: say('urgent.somethingElse') };
   return either(
     'Faint, numb, short of breath or bleeding hard: the emergency number now.',
     near.map(possibleHurt),

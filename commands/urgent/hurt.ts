@@ -9,6 +9,7 @@ import {
 } from '../../core/care/hurt/cards.ts';
 import { NO_TREATMENT } from '../../core/care/hurt/card.ts';
 import { FOR_EVERY_HURT, HURT_QUESTION, PERSON_HURT } from '../../core/care/hurt/question.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 
 /** What the option takes: every hurt, and the groups behind one button each. */
@@ -16,7 +17,7 @@ export const hurtChoices = [...hurtIds, ...hurtGroupIds] as const;
 
 /** What opens the question who is hurt and how. */
 export const personAction: NextAction = {
-  label: 'A person is hurt or ill',
+  label: say('urgent.personHurt'),
   command: 'urgent',
   input: { what: PERSON_HURT },
 };
@@ -49,7 +50,7 @@ function cardOf(id: HurtId): Answer {
     dangers: never,
     cautions: [NO_TREATMENT],
     sources,
-    next: [{ ...personAction, label: 'It is something else' }],
+    next: [{ ...personAction, label: say('urgent.somethingElse') }],
   });
 }
 

@@ -79,13 +79,13 @@ function hasNoWater({ slots }: Frame): boolean {
 export const changeRows: readonly Row[] = [
   {
     kind: 'change-once',
-    label: 'One water change: how big, what it does',
+    label: 'ask.kindChangeOnce',
     needs: [
-      { oneOf: ['of'], ask: 'Which reading is it about: nitrate, phosphate, alkalinity?', when: needsLevels },
-      { oneOf: ['now', 'was'], ask: 'What does it read now?', when: needsLevels },
+      { oneOf: ['of'], ask: 'ask.whichReadingOfChange', when: needsLevels },
+      { oneOf: ['now', 'was'], ask: 'ask.readsNow', when: needsLevels },
       {
         oneOf: ['wanted', 'limit', 'change', 'share', 'changed', 'waterRate'],
-        ask: 'Where should it be, or how much water do you change?',
+        ask: 'ask.goalOrShare',
         when: needsLevels,
       },
     ],
@@ -97,12 +97,12 @@ export const changeRows: readonly Row[] = [
   },
   {
     kind: 'change-goal',
-    label: 'How many changes to get there',
+    label: 'ask.kindChangeGoal',
     needs: [
       { oneOf: ['now', 'was'], ask: ASK_LEVELS, when: needsLevels },
       {
         oneOf: ['wanted', 'limit', 'change'],
-        ask: 'Where should it be?',
+        ask: 'ask.whereShouldItBe',
         when: (frame) => needsLevels(frame) && hasNoWater(frame),
       },
     ],

@@ -1,5 +1,6 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { sizeSaid, spotSaid } from './spot-in.ts';
@@ -49,9 +50,9 @@ export function recordedElsewhere(
       headline:
         'Your corals are between you and me: press a button, which only you see the answer of, or ask me in a direct message.',
       next: [
-        action('My corals', 'coral list', {}),
-        action('Check my corals', 'coral check', {}),
-        action('Map of my corals', 'coral map', {}),
+        action(say('coral.myCorals'), 'coral list', {}),
+        action(say('ask.checkMyCorals'), 'coral check', {}),
+        action(say('ask.mapOfMyCorals'), 'coral map', {}),
       ],
     });
   const isSome = deed === 'gone' && isPart(frame);
@@ -81,12 +82,12 @@ export function oneAtATime(others: readonly string[]): readonly string[] {
 
 /** With what was said; the rest is asked for. */
 function doing(deed: Deed, coral: string, frame: Frame): NextAction {
-  if (deed === 'gone') return action(`Take ${coral} off my list`, 'coral remove', { coral });
+  if (deed === 'gone') return action(say('ask.takeOffList', { coral }), 'coral remove', { coral });
   const spot = spotSaid(frame);
   const at = spot.missing.length === 0 ? spot.text : undefined;
   if (deed === 'moved')
     return action(
-      `Say where ${coral} stands now`,
+      say('ask.sayWhereItStands', { coral }),
       'coral move',
       { coral, at },
       at === undefined ? ['at'] : [],
@@ -96,7 +97,7 @@ function doing(deed: Deed, coral: string, frame: Frame): NextAction {
     ...(at === undefined ? (['at'] as const) : []),
     ...(size === undefined ? (['size'] as const) : []),
   ];
-  return action(`Keep ${coral} in my tank`, 'coral add', { coral, at, size }, open);
+  return action(say('ask.keepCoral', { coral }), 'coral add', { coral, at, size }, open);
 }
 
 /** Some heads or a frag of it are gone, or one was kept: the rest stays. */
@@ -105,9 +106,9 @@ export function isPart({ slots, reading: { scanned } }: Frame): boolean {
 }
 
 function placeNow(coral: string): NextAction {
-  return action('Say where the rest stands', 'coral move', { coral }, ['at']);
+  return action(say('ask.sayWhereTheRestStands'), 'coral move', { coral }, ['at']);
 }
 
 function sizeNow(coral: string): NextAction {
-  return action('A part of it is left', 'coral move', { coral }, ['size']);
+  return action(say('ask.aPartIsLeft'), 'coral move', { coral }, ['size']);
 }

@@ -16,7 +16,7 @@ import { watchSaid } from './watch.ts';
 export const logRows: readonly Row[] = [
   {
     kind: 'log',
-    label: 'Keep or show readings',
+    label: 'ask.kindLog',
     uses: ['of', 'levels', 'now', 'was', 'salinity', 'temperature', 'moments', 'salt', 'amount', 'limit'],
     answer: (frame, context) => watchSaid(frame, context) ?? ofLog(frame, context),
   },

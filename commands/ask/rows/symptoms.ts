@@ -6,6 +6,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { troubleTold } from '../../../core/language/trouble.ts';
 import type { Scanned } from '../../../core/language/tokens.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
@@ -73,8 +74,8 @@ function lightSeen(frame: Frame, context: OwnContext): Answer | undefined {
       ...given,
       next: [
         ...given.next,
-        action('What I see', 'triage', {}),
-        action('Check my readings', 'checkup', {}, ['readings']),
+        action(say('ask.whatISee'), 'triage', {}),
+        action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']),
       ],
     }
   );

@@ -19,14 +19,14 @@ import type { Row } from '../row.ts';
 export const talkRows: readonly Row[] = [
   {
     kind: 'greeting',
-    label: 'What I can do',
+    label: 'help.whatICanDo',
     uses: [],
     answer: ({ reading }, context) =>
       unread(reading.given, reading.scanned) ?? said(reading.scanned, context),
   },
   {
     kind: 'off-topic',
-    label: 'Something else',
+    label: 'ask.kindOffTopic',
     uses: [],
     answer: ({ reading }) => unread(reading.given, reading.scanned) ?? notMine(),
   },
