@@ -34,19 +34,15 @@ export function helpCommand(commands: readonly Command[]) {
   });
 }
 
-/** For helpers: the numbers of someone else. */
-const OTHERS_WORDS =
-  'On Discord open the menu of their message, then Apps: Work out the numbers, or Check these readings.';
-
 /** The first screen for a newcomer: three questions that work as typed, then what there is. */
 export function firstPage(commands: readonly Command[]): Answer {
   const words = [...new Set(commands.map(({ path }) => path[0]))];
   return answer({
-    headline: 'Ask about your tank in your own words, or type / and choose a command.',
+    headline: say('help.askOrChoose'),
     steps: [
-      ...beginnings.map((question) => `Ask, for example: ${question}`),
-      'To help someone, ask with what they wrote.',
-      OTHERS_WORDS,
+      ...beginnings.map((question) => say('help.askForExample', { question })),
+      say('help.toHelpSomeone'),
+      say('help.someonesNumbers'),
     ],
     isList: true,
     facts: words.map((word): Fact => {
@@ -57,7 +53,7 @@ export function firstPage(commands: readonly Command[]): Answer {
         seconds.length === 0 ? (only?.summary ?? '') : `${subjects[word] ?? ''}: ${seconds.join(', ')}`;
       return { label: `/${word}`, value };
     }),
-    dangers: ['Somebody hurt, or a tank in trouble: /urgent first.'],
+    dangers: [say('help.urgentFirst')],
     next: beginnings.map((question, index) =>
       action(say('help.tryExample', { number: index + 1 }), 'ask', { question }),
     ),
@@ -76,20 +72,20 @@ function subjectPage(word: string, under: readonly Command[]): Answer {
 function commandPage(command: Command): Answer {
   const name = nameOf(command);
   const options = optionsOf(command.options);
-  const seen = command.private ? ['Only you see the answer.'] : [];
+  const seen = command.private ? [say('help.onlyYouSee')] : [];
   return answer({
     headline: `/${name}: ${command.summary}.`,
     read: seen,
     isList: true,
     facts: options.map((option) => ({
-      label: option.required ? `${option.name} (required)` : option.name,
+      label: option.required ? say('help.required', { option: option.name }) : option.name,
       value: optionWords(option)[0] ?? '',
     })),
     working: options.flatMap((option) => {
       const more = optionWords(option).slice(1);
       return more.length === 0 ? [] : [`${option.name}: ${more.join(' ')}`];
     }),
-    steps: [`For example: ${command.example}`],
+    steps: [say('help.forExample', { example: command.example })],
     next:
       command.path.length === 1
         ? []

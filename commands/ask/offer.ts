@@ -40,10 +40,6 @@ export function offered(frames: readonly Frame[]): readonly Kind[] {
     .slice(0, MOST_OFFERED);
 }
 
-/** Where a person or the tank may be in danger, that is asked first. */
-const DANGER =
-  'Is somebody hurt, or is something going wrong right now? Then press the first button; else choose what you mean.';
-
 /** What is right at once, whichever danger it is. */
 const AT_ONCE = [
   `A person: ${GRAVE}: the emergency number now.`,
@@ -51,14 +47,14 @@ const AT_ONCE = [
   'Fish gasp or lie down: move the surface hard now, air stone in, and add nothing.',
 ] as const;
 
-/** What a message may want, the likeliest first; one line of what was heard. */
+/** What a message may want, the likeliest first; where a person or the tank may be in danger, that is asked first. */
 export function offers(frames: readonly Frame[]): Answer {
   const [first] = frames;
   const heard = heardOf(first?.slots ?? {});
   const isDanger = isDangerKind(first?.kind);
   return answer({
     tone: 'question',
-    headline: isDanger ? DANGER : say('ask.whichDoYouMean'),
+    headline: isDanger ? say('ask.isItDanger') : say('ask.whichDoYouMean'),
     read: heard === '' ? [] : [heard],
     steps: isDanger ? AT_ONCE : [],
     dangers: unclearDangers(offered(frames)),
@@ -74,7 +70,7 @@ export function farFromAll(frames: readonly Frame[]): Answer {
     tone: 'question',
     read: heard === '' ? [] : [heard],
     next: [
-      personAction,
+      personAction(),
       action(say('urgent.goingWrong'), 'urgent', {}),
       action(say('triage.looksWrong'), 'triage', {}),
       action(say('help.whatICanDo'), 'help', {}),

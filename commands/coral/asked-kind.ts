@@ -80,10 +80,8 @@ export function tellingName(entry: CoralEntry): string {
 export function noPageWords({ genera, misspelt }: Extract<Found, { kind: 'no page' }>): string {
   const names = genera
     .slice(0, MOST_GENERA)
-    .map(({ name, now }) => (now === undefined ? name : `${name} (now ${now}, from memory)`));
-  const said = names.join(' or ');
-  const it = names.length > 1 ? 'them' : 'it';
-  return misspelt
-    ? `That may be ${said}: real, but I have no page on ${it}.`
-    : `${said} is a real genus, but I have no page on ${it}.`;
+    .map(({ name, now }) => (now === undefined ? name : say('coral.nowNamed', { name, now })))
+    .reduce((one, other) => say('coral.oneOrOther', { one, other }));
+  const count = Math.min(genera.length, MOST_GENERA);
+  return misspelt ? say('coral.misspeltNoPage', { names, count }) : say('coral.realNoPage', { names, count });
 }

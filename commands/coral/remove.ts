@@ -26,7 +26,7 @@ export const removeCoralCommand = defineCommand({
     const list = action(say('coral.myCorals'), 'coral list', tankInput(keep, tank));
     if (input.sure === undefined) {
       return answer({
-        headline: `Remove ${numbered(placing)} from ${tank.name}? Nothing is removed yet.`,
+        headline: say('coral.removeIt', { coral: numbered(placing), tank: tank.name }),
         read: [spotSaid(placing, boxOf(keep, tank))],
         next: [
           action(say('coral.yesRemove'), 'coral remove', {
@@ -39,6 +39,9 @@ export const removeCoralCommand = defineCommand({
       });
     }
     keep.removeCoral(tank.id, placing.id);
-    return answer({ headline: `${numbered(placing)} is removed from ${tank.name}.`, next: [list] });
+    return answer({
+      headline: say('coral.removed', { coral: numbered(placing), tank: tank.name }),
+      next: [list],
+    });
   },
 });

@@ -32,12 +32,11 @@ export const publicCommand = defineCommand({
     const after = before.filter((id) => id !== remove && id !== add);
     if (add !== undefined && add !== remove) after.push(add);
     if (after.length > MOST_PUBLIC) {
-      const limit = `at most ${MOST_PUBLIC} channels`;
+      const limit = say('desk.limitChannels', { most: MOST_PUBLIC });
       throw new Problem(say('desk.listFull'), { field: 'add', limit, hint: say('desk.hintTakeOneOff') });
     }
     server.change({ ...settings, publicChannelIds: after });
-    const opened =
-      after.length === 0 ? 'No channel is listed, so answers are public in all of them.' : 'Set.';
+    const opened = after.length === 0 ? 'desk.noneListed' : 'desk.set';
     return settingsAnswer(server, opened);
   },
 });

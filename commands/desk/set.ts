@@ -38,7 +38,7 @@ export const setCommand = defineCommand({
       });
     }
     server.change(changed(server, input));
-    return settingsAnswer(server, 'Set.');
+    return settingsAnswer(server, 'desk.set');
   },
 });
 

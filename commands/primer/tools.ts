@@ -4,7 +4,7 @@ import type { NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 
 /** The sums a card leads to, with numbers that show how they are asked. */
-const tools: Partial<Record<PrimerId, readonly NextAction[]>> = {
+const tools = (): Partial<Record<PrimerId, readonly NextAction[]>> => ({
   PAR: [
     action(say('primer.sumDaysLight'), 'light hours', { reading: '200 PAR' }),
     action(say('primer.sumLux'), 'light lux', { reading: '9000 lux', lamp: 'led' }),
@@ -54,8 +54,8 @@ const tools: Partial<Record<PrimerId, readonly NextAction[]>> = {
   ],
   units: [action(say('primer.sumDkh'), 'convert', { amount: '8 dKH' })],
   'test kits': [action(say('primer.sumPpm'), 'convert', { amount: '180 ppm', of: 'alkalinity' })],
-};
+});
 
 export function toolsOf(id: PrimerId): readonly NextAction[] {
-  return tools[id] ?? [];
+  return tools()[id] ?? [];
 }

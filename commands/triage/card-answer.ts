@@ -39,7 +39,7 @@ export function questionAnswer(triage: Triage, { ask }: Question): Answer {
     tone: 'question',
     read: [`seen: ${symptomCard(id).label}`, ...evidence.read],
     unused: evidence.unused,
-    facts: [{ label: 'Then tell me', value: ask }, ...ranked(triage).slice(0, 2).map(causeFact)],
+    facts: [{ label: say('triage.thenTellMe'), value: ask }, ...ranked(triage).slice(0, 2).map(causeFact)],
     dangers: evidence.hazards,
     sources: ['practice'],
     next: questionActions(triage),
@@ -58,8 +58,8 @@ export function questionActions(triage: Triage): readonly NextAction[] {
   const skipped = Object.fromEntries(open.map((each) => [each, NOT_SURE]));
   return [
     ...Object.entries(question.choices).map(([key, { label }]) => said(label, { [name]: key })),
-    said('Not sure', { [name]: NOT_SURE }),
-    ...(open.length > 1 ? [said('Skip the questions', skipped)] : []),
+    said(say('triage.notSure'), { [name]: NOT_SURE }),
+    ...(open.length > 1 ? [said(say('triage.skipQuestions'), skipped)] : []),
   ];
 }
 

@@ -38,8 +38,7 @@ export function lookAnswer(look: Look, context: OwnContext): Answer {
   };
   const card = wholeAnswer(triage);
   const asked = nextQuestion(triage);
-  const narrowing =
-    asked === undefined ? [] : [{ label: 'To narrow it down, choose below', value: asked.ask }];
+  const narrowing = asked === undefined ? [] : [{ label: say('triage.narrowDown'), value: asked.ask }];
   return {
     ...card,
     echo: typed(triageCommand, { seen: id }),

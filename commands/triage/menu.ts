@@ -9,7 +9,6 @@ import { symptomsOf } from './seen.ts';
 /** Options that a button hands on as they are. */
 export type Kept = TextCall<'triage'>['input'];
 
-const EMERGENCY: NextAction = action(say('urgent.goingWrong'), 'urgent', {});
 /** Most buttons of a message, less the one for people. */
 const MOST_OFFERED = 9;
 
@@ -22,8 +21,8 @@ export function groupMenu(kept: Kept, notKnown?: string): Answer {
     steps: notKnown === undefined ? [] : [say('triage.postAPhoto')],
     sources: ['practice'],
     next: [
-      personAction,
-      EMERGENCY,
+      personAction(),
+      action(say('urgent.goingWrong'), 'urgent', {}),
       symptomAction('many at once', kept),
       ...groupIds.map((group) => action(groups[group], 'triage', { seen: group, ...kept })),
     ],
@@ -36,7 +35,7 @@ function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
     headline: say('triage.whichIsNearest'),
     tone: 'question',
     sources: ['practice'],
-    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), personAction],
+    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), personAction()],
   });
 }
 

@@ -30,7 +30,7 @@ export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
     dangers: [PEOPLE_FIRST, ...caustic(input), ...never],
     cautions: [`Stop and ask: ${stop}`],
     sources: [...sources, ...more],
-    next: [personAction, ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
+    next: [personAction(), ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
   });
 }
 

@@ -16,11 +16,9 @@ import { answer, type Answer, type NextAction } from '../answer.ts';
 export const hurtChoices = [...hurtIds, ...hurtGroupIds] as const;
 
 /** What opens the question who is hurt and how. */
-export const personAction: NextAction = {
-  label: say('urgent.personHurt'),
-  command: 'urgent',
-  input: { what: PERSON_HURT },
-};
+export function personAction(): NextAction {
+  return { label: say('urgent.personHurt'), command: 'urgent', input: { what: PERSON_HURT } };
+}
 
 /** A button that opens one hurt. */
 export function hurtAction(id: HurtId): NextAction {
@@ -37,7 +35,7 @@ export function hurtAnswer(choice: HurtId | HurtGroupId | undefined): Answer {
   if (choice === undefined) return question(HURT_QUESTION, menu);
   if (isHurt(choice)) return cardOf(choice);
   const { label, ids } = hurtGroups[choice];
-  return question(`${label}: which is it?`, ids.map(hurtAction));
+  return question(say('urgent.whichOfGroup', { group: label }), ids.map(hurtAction));
 }
 
 function cardOf(id: HurtId): Answer {
@@ -50,7 +48,7 @@ function cardOf(id: HurtId): Answer {
     dangers: never,
     cautions: [NO_TREATMENT],
     sources,
-    next: [{ ...personAction, label: say('urgent.somethingElse') }],
+    next: [{ ...personAction(), label: say('urgent.somethingElse') }],
   });
 }
 

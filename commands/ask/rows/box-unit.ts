@@ -22,6 +22,6 @@ export function whichUnit(box: string, goOn: (size: string, label: string) => Ne
     headline: say('ask.cmOrInches'),
     tone: 'question',
     read: [`a box of ${box}`],
-    next: [goOn(`${box} cm`, 'In cm'), goOn(`${box} in`, 'In inches')],
+    next: [goOn(`${box} cm`, say('ask.inCm')), goOn(`${box} in`, say('ask.inInches'))],
   });
 }

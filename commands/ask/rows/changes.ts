@@ -17,8 +17,6 @@ import { pouredSaid, shareSaid } from './water-said.ts';
 import { isWarmth, mixedWarmth } from './warmth.ts';
 import { tokensWithin } from './words-beside.ts';
 
-const ASK_LEVELS = 'What does it read now, and where should it be?';
-
 /** Salinity has sums of its own: towards a goal, else what one change does. */
 function saltier({ slots }: Frame, context: OwnContext): Answer | undefined {
   const { now, was, wanted, other: fresh, volume } = slots;
@@ -99,7 +97,7 @@ export const changeRows: readonly Row[] = [
     kind: 'change-goal',
     label: 'ask.kindChangeGoal',
     needs: [
-      { oneOf: ['now', 'was'], ask: ASK_LEVELS, when: needsLevels },
+      { oneOf: ['now', 'was'], ask: 'ask.readsNowAndGoal', when: needsLevels },
       {
         oneOf: ['wanted', 'limit', 'change'],
         ask: 'ask.whereShouldItBe',

@@ -1,5 +1,6 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import type { SentenceKey } from '../../../core/wording/language.ts';
 import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../../answer.ts';
 import { action } from '../../calls.ts';
@@ -26,12 +27,11 @@ export function deedOf({ reading: { scanned } }: Frame): Deed {
   return met(scanned, 'records.moved', 'deeds.moves') ? 'moved' : 'came';
 }
 
-const DONE: Readonly<Record<Deed, (coral: string) => string>> = {
-  came: (coral) => `I keep your ${coral}, its place and size`,
-  moved: (coral) => `I keep where your ${coral} stands now, and check it there`,
-  gone: (coral) => `I take your ${coral} off your list`,
-};
-const IN_PRIVATE = 'Choose below, or tell me in a direct message.';
+const DONE = {
+  came: 'ask.pressToKeep',
+  moved: 'ask.pressToMove',
+  gone: 'ask.pressToTakeOff',
+} as const satisfies Readonly<Record<Deed, SentenceKey>>;
 const COMMAND = {
   came: 'coral add',
   moved: 'coral move',
@@ -47,8 +47,7 @@ export function recordedElsewhere(
 ): Answer {
   if (coral === undefined)
     return answer({
-      headline:
-        'Your corals are between you and me: press a button, which only you see the answer of, or ask me in a direct message.',
+      headline: say('ask.coralsInPrivate'),
       next: [
         action(say('coral.myCorals'), 'coral list', {}),
         action(say('ask.checkMyCorals'), 'coral check', {}),
@@ -58,14 +57,12 @@ export function recordedElsewhere(
   const isSome = deed === 'gone' && isPart(frame);
   const isAll = deed === 'gone' && !isSome;
   return answer({
-    headline: isSome
-      ? `Is all of your ${coral} gone, or a part? Here, where others read, nothing is changed yet.`
-      : `${DONE[deed](coral)} when you press the button. Here, where others read, nothing is kept yet.`,
+    headline: say(isSome ? 'ask.allOrAPart' : DONE[deed], { coral }),
     tone: isSome ? 'question' : 'plain',
     read: oneAtATime(others),
     steps: [
-      isSome ? IN_PRIVATE : `Or use /${COMMAND[deed]}, or tell me in a direct message.`,
-      ...(isAll ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : []),
+      isSome ? say('ask.chooseOrPrivate') : say('ask.orUse', { command: `/${COMMAND[deed]}` }),
+      ...(isAll ? [say('ask.onlyAPartGone')] : []),
     ],
     next: [
       ...(isSome ? [sizeNow(coral), placeNow(coral)] : []),
@@ -77,7 +74,7 @@ export function recordedElsewhere(
 
 /** One coral at a time: the others are named, so that none is thought to be done. */
 export function oneAtATime(others: readonly string[]): readonly string[] {
-  return others.length === 0 ? [] : [`one coral at a time: ${others.join(', ')} not done yet`];
+  return others.length === 0 ? [] : [say('ask.oneCoralAtATime', { others: others.join(', ') })];
 }
 
 /** With what was said; the rest is asked for. */

@@ -81,7 +81,7 @@ function whereNow(coral: string, missing: readonly string[]): Answer {
 
 function whereNew(coral: string, at: ReturnType<typeof spotSaid>, size: string | undefined): Answer {
   const isPlaced = at.missing.length === 0;
-  const open = [...at.missing, ...(size === undefined ? ['how wide it is, or how many heads'] : [])];
+  const open = [...at.missing, ...(size === undefined ? [say('ask.widthOrHeads')] : [])];
   return answer({
     headline: say('ask.placeAndSize', { coral }),
     tone: 'question',

@@ -23,7 +23,7 @@ export const thinRows: readonly Row[] = [
         headline: say('ask.tellWhatItIsAbout'),
         tone: 'question',
         next: [
-          personAction,
+          personAction(),
           action(say('urgent.goingWrong'), 'urgent', {}),
           action(say('triage.looksWrong'), 'triage', {}),
           action(say('help.whatICanDo'), 'help', {}),
