@@ -81,8 +81,8 @@ function fromLog(tank: Tank | undefined, context: OwnContext): Answer {
   if (values.length > 0) return judged;
   return {
     ...judged,
-    headline: `There is no reading of the last days to judge for ${tank.name}.`,
-    steps: [...steps, 'Log a line of readings: /log add readings:alk 8.1 ca 420 mg 1350 sg 1.025 78f.'],
+    headline: say('checkup.nothingToJudge', { tank: tank.name }),
+    steps: [...steps, say('checkup.logALine')],
     cautions: [],
   };
 }

@@ -21,7 +21,7 @@ export function howOften(context: OwnContext): Answer {
     steps: [
       'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',
       'Test alkalinity at the same hour each time: what the tank uses in a day shows only so.',
-      'Reminders for these: /remind plan shows them first and sets them after your yes.',
+      say('checkup.remindPlan'),
     ],
     cautions: ['All of it is habit, common practice without a source; keepers differ.'],
     sources: ['practice'],

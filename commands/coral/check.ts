@@ -61,8 +61,8 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
   const { corals } = scene;
   if (corals.length === 0) {
     return answer({
-      headline: `${name} has no corals here yet, so there is nothing to check.`,
-      steps: ['Place one: /coral add coral:torch at:left, back, low size:3 heads'],
+      headline: say('coral.noneToCheck', { tank: name }),
+      steps: [say('coral.placeOne')],
     });
   }
   const findings = check(scene);
@@ -90,14 +90,12 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
     ],
     sources: ['practice', 'memory'],
     next: [
-      ...movers
-        .slice(0, MOST_MOVERS)
-        .map(({ id }): NextAction =>
-          action(say('coral.betterSpots', { coral: label(id) }), 'coral check', {
-            coral: String(id),
-            ...again,
-          }),
-        ),
+      ...movers.slice(0, MOST_MOVERS).map(({ id }): NextAction =>
+        action(say('coral.betterSpots', { coral: label(id) }), 'coral check', {
+          coral: String(id),
+          ...again,
+        }),
+      ),
       action(say('coral.mapOfTank'), 'coral map', again),
       action(say('coral.myCorals'), 'coral list', again),
     ],

@@ -26,14 +26,14 @@ export const listCoralsCommand = defineCommand({
     const corals = keep.corals(tank.id);
     if (corals.length === 0) {
       return answer({
-        headline: `${tank.name} has no corals here yet.`,
-        steps: ['Place one: /coral add coral:torch at:left, back, low size:3 heads'],
+        headline: say('coral.noneYet', { tank: tank.name }),
+        steps: [say('coral.placeOne')],
       });
     }
     const scene = sceneOf(keep, tank, context.nowMs);
     const findings = check(scene);
     return answer({
-      headline: `${tank.name} has ${corals.length === 1 ? 'one coral' : `${corals.length} corals`}.`,
+      headline: say('coral.hasSoMany', { tank: tank.name, count: corals.length }),
       read: [`at most ${MOST_CORALS} a tank`],
       table: {
         head: ['no.', 'coral', 'where', 'wide', 'grew', 'since', 'verdict'],
