@@ -55,7 +55,7 @@ export function firstPage(commands: readonly Command[]): Answer {
     }),
     dangers: [say('help.urgentFirst')],
     next: beginnings.map((question, index) =>
-      action(say('help.tryExample', { number: index + 1 }), 'ask', { question }),
+      action(say('help.tryExample', { number: String(index + 1) }), 'ask', { question }),
     ),
   });
 }

@@ -33,7 +33,7 @@ export const moveCoralCommand = defineCommand({
     if (entry === undefined || (input.at === undefined && input.size === undefined)) {
       throw new Problem(say('coral.whereOrHowWide'), {
         field: 'at',
-        hint: say('coral.hintMove', { id }),
+        hint: say('coral.hintMove', { id: String(id) }),
       });
     }
     const box = boxOf(keep, tank);

@@ -62,7 +62,7 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
     ],
     next: [
       ...(better?.spots ?? []).map(({ spot }, index): NextAction =>
-        action(say('coral.moveToBetter', { number: index + 1 }), 'coral move', {
+        action(say('coral.moveToBetter', { number: String(index + 1) }), 'coral move', {
           coral: String(id),
           at: spotShort(spot),
           ...done.tankInput,

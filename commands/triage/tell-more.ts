@@ -67,7 +67,7 @@ export function tellMore(
     cautions: ['A sick fish belongs to a vet who knows fish. I name no medicine and no dose of one.'],
     sources: ['practice'],
     next: [
-      action(say('ask.whatISee'), 'triage', {}),
+      action(say('triage.whatISee'), 'triage', {}),
       action(say('urgent.itIsUrgent'), 'urgent', {}),
       action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']),
     ],

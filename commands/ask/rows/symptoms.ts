@@ -75,7 +75,7 @@ function lightSeen(frame: Frame, context: OwnContext): Answer | undefined {
       ...given,
       next: [
         ...given.next,
-        action(say('ask.whatISee'), 'triage', {}),
+        action(say('triage.whatISee'), 'triage', {}),
         action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']),
       ],
     }
