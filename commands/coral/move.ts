@@ -45,7 +45,11 @@ export const moveCoralCommand = defineCommand({
     });
     if (kept === undefined) throw new Problem(say('coral.noLongerKept'), { field: 'coral' });
     return placementAnswer(sceneOf(keep, tank, context.nowMs), id, {
-      headline: `${nameOf(kept)} (coral ${id} of ${tank.name}) is ${input.at === undefined ? 'changed' : 'moved'}`,
+      headline: say(input.at === undefined ? 'coral.isChanged' : 'coral.isMoved', {
+        name: nameOf(kept),
+        id: String(id),
+        tank: tank.name,
+      }),
       read: [`before: ${spotSaid(before, box)}`, ...(width === undefined ? [] : [width.read])],
       tankInput: tankInput(keep, tank),
     });
