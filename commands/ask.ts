@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { kinds, type Kind } from '../core/language/kinds.ts';
 import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/wording/say.ts';
 import { withNamedSources, type Answer } from './answer.ts';
 import { answerMessage, type Taken } from './ask/answer-message.ts';
 import { defineCommand, readerIn, type Asking } from './command.ts';
@@ -18,9 +19,9 @@ export function ask(text: string, asking: Asking, taken: Taken = {}): Answer {
   const isAnew = text.trim() === '';
   const said = isAnew ? (asking.talk?.before?.last ?? '') : text;
   if (said === '') {
-    throw new Problem('I no longer have your message.', {
+    throw new Problem(say('ask.messageGone'), {
       field: 'question',
-      hint: 'Please send it once more.',
+      hint: say('ask.sendOnceMore'),
     });
   }
   const given = withNamedSources(answerMessage(said, { ...taken, isAnew }, readerIn(asking), context));

@@ -19,6 +19,7 @@ import { scan } from '../core/language/tokens.ts';
 import { troubleTold } from '../core/language/trouble.ts';
 import { unreadParts, unreadNumbers } from './log/words.ts';
 import { saidBeside } from '../core/words/neutral.ts';
+import { say } from '../core/wording/say.ts';
 
 export const checkupCommand = defineCommand({
   path: ['checkup'],
@@ -48,9 +49,9 @@ function tankFor(
   context: OwnContext,
 ): Tank | undefined {
   if (readings === undefined && context.keep === undefined) {
-    throw new Problem('Which readings?', {
+    throw new Problem(say('checkup.whichReadings'), {
       field: 'readings',
-      hint: 'Paste them: alk 8.1 ca 420 mg 1350 sg 1.025 78f.',
+      hint: say('checkup.hintReadings'),
     });
   }
   if (readings !== undefined && name === undefined) return context.keep?.tankInUse();
@@ -69,7 +70,7 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
   });
   const told = { ...judged, unused: unreadParts(line.unread) };
   if (tank === undefined) return told;
-  const log = action('log these', 'log add', { readings: text, tank: tank.name });
+  const log = action(say('checkup.logThese'), 'log add', { readings: text, tank: tank.name });
   return { ...told, next: [log] };
 }
 
@@ -80,8 +81,8 @@ function fromLog(tank: Tank | undefined, context: OwnContext): Answer {
   if (values.length > 0) return judged;
   return {
     ...judged,
-    headline: `There is no reading of the last days to judge for ${tank.name}.`,
-    steps: [...steps, 'Log a line of readings: /log add readings:alk 8.1 ca 420 mg 1350 sg 1.025 78f.'],
+    headline: say('checkup.nothingToJudge', { tank: tank.name }),
+    steps: [...steps, say('checkup.logALine')],
     cautions: [],
   };
 }

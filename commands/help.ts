@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/wording/say.ts';
 import { answer, type Answer, type Fact } from './answer.ts';
 import { action } from './calls.ts';
 import { defineCommand, type Command } from './command.ts';
@@ -33,19 +34,15 @@ export function helpCommand(commands: readonly Command[]) {
   });
 }
 
-/** For helpers: the numbers of someone else. */
-const OTHERS_WORDS =
-  'On Discord open the menu of their message, then Apps: Work out the numbers, or Check these readings.';
-
 /** The first screen for a newcomer: three questions that work as typed, then what there is. */
 export function firstPage(commands: readonly Command[]): Answer {
   const words = [...new Set(commands.map(({ path }) => path[0]))];
   return answer({
-    headline: 'Ask about your tank in your own words, or type / and choose a command.',
+    headline: say('help.askOrChoose'),
     steps: [
-      ...beginnings.map((question) => `Ask, for example: ${question}`),
-      'To help someone, ask with what they wrote.',
-      OTHERS_WORDS,
+      ...beginnings.map((question) => say('help.askForExample', { question })),
+      say('help.toHelpSomeone'),
+      say('help.someonesNumbers'),
     ],
     isList: true,
     facts: words.map((word): Fact => {
@@ -56,8 +53,10 @@ export function firstPage(commands: readonly Command[]): Answer {
         seconds.length === 0 ? (only?.summary ?? '') : `${subjects[word] ?? ''}: ${seconds.join(', ')}`;
       return { label: `/${word}`, value };
     }),
-    dangers: ['Somebody hurt, or a tank in trouble: /urgent first.'],
-    next: beginnings.map((question, index) => action(`Try example ${index + 1}`, 'ask', { question })),
+    dangers: [say('help.urgentFirst')],
+    next: beginnings.map((question, index) =>
+      action(say('help.tryExample', { number: String(index + 1) }), 'ask', { question }),
+    ),
   });
 }
 
@@ -73,34 +72,34 @@ function subjectPage(word: string, under: readonly Command[]): Answer {
 function commandPage(command: Command): Answer {
   const name = nameOf(command);
   const options = optionsOf(command.options);
-  const seen = command.private ? ['Only you see the answer.'] : [];
+  const seen = command.private ? [say('help.onlyYouSee')] : [];
   return answer({
     headline: `/${name}: ${command.summary}.`,
     read: seen,
     isList: true,
     facts: options.map((option) => ({
-      label: option.required ? `${option.name} (required)` : option.name,
+      label: option.required ? say('help.required', { option: option.name }) : option.name,
       value: optionWords(option)[0] ?? '',
     })),
     working: options.flatMap((option) => {
       const more = optionWords(option).slice(1);
       return more.length === 0 ? [] : [`${option.name}: ${more.join(' ')}`];
     }),
-    steps: [`For example: ${command.example}`],
+    steps: [say('help.forExample', { example: command.example })],
     next:
       command.path.length === 1
         ? []
-        : [action(`All of /${command.path[0]}`, 'help', { about: command.path[0] })],
+        : [action(say('help.allOf', { subject: command.path[0] }), 'help', { about: command.path[0] })],
   });
 }
 
 function unknown(given: string, name: string, commands: readonly Command[]): Problem {
   const words = [...new Set(commands.flatMap((command) => [command.path[0], nameOf(command)]))];
   const near = nearest(name, words) ?? nearest(name.split(' ')[0] ?? '', words);
-  return new Problem('There is no such command.', {
+  return new Problem(say('help.noSuchCommand'), {
     field: 'about',
     given,
-    hint: 'Without about: it lists them all.',
+    hint: say('help.hintListsAll'),
     choices: near === undefined ? [] : [near],
   });
 }

@@ -1,4 +1,4 @@
-import { counted } from '../core/quantity/format.ts';
+import { say } from '../core/wording/say.ts';
 import { z } from 'zod';
 import { answer, type Answer, type Fact } from './answer.ts';
 import { action } from './calls.ts';
@@ -10,11 +10,6 @@ import { TOLD_DAYS } from './told.ts';
 
 /** A file above this is written without line breaks, so that it still fits where it is sent. */
 const WIDE_FILE = 4_000_000;
-
-const BACKUPS =
-  'Daily backups still hold it until they are replaced: seven are kept, so it leaves them after seven days.';
-
-const NOTHING = 'Nothing is kept of you here: no tank, no reading, no note, no id.';
 
 const exportCommand = defineCommand({
   path: ['mydata', 'export'],
@@ -28,9 +23,8 @@ const exportCommand = defineCommand({
     const wide = JSON.stringify(all, null, 2);
     const text = wide.length > WIDE_FILE ? JSON.stringify(all) : wide;
     const facts = keptOf(keep);
-    const none = keep.tanks().length === 0 ? ' You have no tank here.' : '';
     return answer({
-      headline: `Everything kept of you is in the file.${none}`,
+      headline: say(keep.tanks().length === 0 ? 'mydata.inTheFileNoTank' : 'mydata.inTheFile'),
       facts,
       file: { name: 'sumpside-my-data.json', text },
     });
@@ -50,22 +44,22 @@ const eraseCommand = defineCommand({
     const facts = keptOf(keep);
     if (sure === undefined && facts.length > 0) return asked(facts);
     keep.eraseAll();
-    return facts.length > 0 ? erased(facts) : answer({ headline: NOTHING });
+    return facts.length > 0 ? erased(facts) : answer({ headline: say('mydata.nothingKept') });
   },
 });
 
 function asked(facts: readonly Fact[]): Answer {
   return answer({
-    headline: 'Nothing is removed yet. Erasing removes everything kept of you, and it cannot be undone.',
+    headline: say('mydata.nothingRemovedYet'),
     facts,
-    steps: ['Keep a copy first: /mydata export.', 'Then erase: /mydata erase sure:yes.'],
-    cautions: [BACKUPS],
-    next: [action('Erase everything', 'mydata erase', { sure: 'yes' })],
+    steps: [say('mydata.copyFirst'), say('mydata.thenErase')],
+    cautions: [say('mydata.backups')],
+    next: [action(say('mydata.eraseEverything'), 'mydata erase', { sure: 'yes' })],
   });
 }
 
 function erased(facts: readonly Fact[]): Answer {
-  return answer({ headline: 'Everything kept of you is removed.', facts, cautions: [BACKUPS] });
+  return answer({ headline: say('mydata.removed'), facts, cautions: [say('mydata.backups')] });
 }
 
 /** What is kept: one line a tank with what hangs on it, then the rest. */
@@ -73,12 +67,12 @@ function keptOf(keep: Keep): readonly Fact[] {
   const zone = keep.zone();
   return [
     ...keep.tanks().map(({ id, name }) => ({ label: name, value: hangingOn(keep, id) })),
-    ...countFact('reminders', keep.reminders()),
-    ...countFact('hand-overs', keep.handOvers()),
-    ...countFact('tanks shown to you', keep.shownToMe()),
-    ...countFact(`threads and posts remembered for ${TOLD_DAYS} days`, keep.told()),
-    ...countFact(`answers and buttons held for ${HELD_DAYS} days`, keep.held()),
-    ...(zone === undefined ? [] : [{ label: 'time zone', value: zone }]),
+    ...countFact(say('mydata.reminders'), keep.reminders()),
+    ...countFact(say('mydata.handOvers'), keep.handOvers()),
+    ...countFact(say('mydata.tanksShown'), keep.shownToMe()),
+    ...countFact(say('mydata.threads', { days: TOLD_DAYS }), keep.told()),
+    ...countFact(say('mydata.held', { days: HELD_DAYS }), keep.held()),
+    ...(zone === undefined ? [] : [{ label: say('mydata.zone'), value: zone }]),
   ];
 }
 
@@ -87,11 +81,11 @@ function hangingOn(keep: Keep, tankId: number): string {
   const points = keep.lightPoints(tankId).length;
   const watches = keep.watches(tankId).length;
   return [
-    counted(keep.readings(tankId, {}).length, 'reading'),
-    counted(keep.additions(tankId, {}).length, 'addition'),
-    ...(corals === 0 ? [] : [counted(corals, 'coral')]),
-    ...(watches === 0 ? [] : [counted(watches, 'watched border')]),
-    ...(points === 0 ? [] : [counted(points, 'light reading')]),
+    say('mydata.readings', { count: keep.readings(tankId, {}).length }),
+    say('mydata.additions', { count: keep.additions(tankId, {}).length }),
+    ...(corals === 0 ? [] : [say('mydata.corals', { count: corals })]),
+    ...(watches === 0 ? [] : [say('mydata.watches', { count: watches })]),
+    ...(points === 0 ? [] : [say('mydata.lightReadings', { count: points })]),
   ].join(', ');
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { primer, primers } from '../core/care/primers/cards.ts';
 import { primerIds } from '../core/care/primers/primer.ts';
 import { MAX_MESSAGE_LENGTH } from '../core/message-length.ts';
+import { say } from '../core/wording/say.ts';
 import { answer, type Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 import { cardAnswer, openCard } from './primer/card-answer.ts';
@@ -32,9 +33,9 @@ export const primerCommand = defineCommand({
 
 function list(): Answer {
   return answer({
-    headline: `There are ${primers.length} cards.`,
-    table: { head: ['card'], rows: primerIds.map((id) => [id]) },
-    steps: ['Open one with /primer and its name, or ask in plain words: "what is limewater", "explain PAR".'],
+    headline: say('primer.soManyCards', { count: primers.length }),
+    table: { head: [say('primer.cardHead')], rows: primerIds.map((id) => [id]) },
+    steps: [say('primer.openOne')],
     sources: ['practice'],
     next: FIRST.map(openCard),
   });

@@ -149,7 +149,7 @@ function fromDecision(decision: Decision, frames: readonly Frame[], about: About
     // A card of another kind may be what is asked; it comes before the kinds.
     const cards = others.slice(0, 1).flatMap((frame) => perhapsOf(frame).slice(0, 2));
     const next = [...cards, ...offers(others).next];
-    return { answer: { ...noPage, next }, frame: decision.frame, taken: [decision.frame.kind] };
+    return { answer: { ...noPage(), next }, frame: decision.frame, taken: [decision.frame.kind] };
   }
   const more = decision.others.flatMap(({ kind }) => asKind(kind) ?? []);
   return { ...done, answer: { ...done.answer, next: [...done.answer.next, ...more] } };

@@ -5,6 +5,7 @@ import { unsureIn } from '../../core/language/unsure.ts';
 import { filledFrom } from '../../core/language/goes-on.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { SlotName, Slots } from '../../core/language/slots.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import type { About } from './about.ts';
 import { heardOf, notUsed } from './heard.ts';
@@ -82,7 +83,7 @@ export function answered(frame: Frame, about: About): Given | undefined {
 function asking({ ask, next }: Need, whole: Frame, { slots }: Frame): Answer {
   const heard = heardOf(slots);
   return answer({
-    headline: ask,
+    headline: say(ask),
     tone: 'question',
     read: heard === '' ? [] : [heard],
     dangers: unclearDangers([whole.kind]),

@@ -2,6 +2,7 @@ import { compoundsFor } from '../../core/dosing/compound.ts';
 import { numbersReadIn, type ForeignReading } from '../../core/language/tongue/readings.ts';
 import type { Unread } from '../../core/language/tongue/tongues.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { personAction } from '../urgent/hurt.ts';
@@ -26,8 +27,8 @@ export function foreignAnswer(text: string, tongue: Unread): Answer {
     unused: unused.slice(0, MOST_UNUSED).map((number) => `"${number}"`),
     steps: [words.emergency],
     next: [
-      { ...personAction, label: both(words.hurt, personAction.label) },
-      action(both(words.urgent, 'Something is going wrong now'), 'urgent', {}),
+      { ...personAction(), label: both(words.hurt, personAction().label) },
+      action(both(words.urgent, say('urgent.goingWrong')), 'urgent', {}),
       ...sums.slice(0, MOST_SUMS),
     ],
   });
@@ -39,15 +40,21 @@ function sumOf(reading: ForeignReading, volume: string | undefined, tongue: Unre
   const words = foreignWords[tongue];
   const input = { of: parameter(id).label, now: text, volume };
   const askVolume = volume === undefined ? (['volume'] as const) : [];
-  const now = `${parameter(id).label} now ${[text, volume].filter((each) => each !== undefined).join(', ')}`;
+  const now = [text, volume].filter((each) => each !== undefined).join(', ');
+  const label = (sum: string): string => say('ask.foreignSum', { sum, parameter: parameter(id).label, now });
   if (id === 'salinity')
-    return action(`${both(words.salinity, 'Every scale')}: ${text}`, 'salinity convert', { reading: text });
+    return action(
+      say('ask.foreignReading', { sum: both(words.salinity, say('ask.everyScale')), reading: text }),
+      'salinity convert',
+      { reading: text },
+    );
   if (id === 'nitrate' || id === 'phosphate') {
-    const label = `${both(words.changes, 'Water changes')}: ${now}`;
-    return action(label, 'waterchange goal', input, ['goal', 'share', ...askVolume]);
+    const changes = label(both(words.changes, say('ask.waterChanges')));
+    return action(changes, 'waterchange goal', input, ['goal', 'share', ...askVolume]);
   }
   if (compoundsFor(id).length === 0) return undefined;
-  return action(`${both(words.dose, 'Dose')}: ${now}`, 'dose amount', input, ['goal', 'with', ...askVolume]);
+  const dose = label(both(words.dose, say('ask.dose')));
+  return action(dose, 'dose amount', input, ['goal', 'with', ...askVolume]);
 }
 
 function shown({ id, text }: ForeignReading): string {

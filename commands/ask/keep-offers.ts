@@ -1,6 +1,7 @@
 import { classesMet, clauseOf } from '../../core/language/beside.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { NameSpan } from '../../core/language/names.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { tankInput } from '../coral/tank-input.ts';
@@ -30,13 +31,16 @@ function coralOffer({ id: coral }: NameSpan, found: ReadonlySet<string>, kept: K
   const own = keptCoral(coral, kept);
   const tank = tankInput(kept.keep, kept.tank);
   if (found.has('records.gone'))
-    return own && action(`Take ${coral} off my list`, 'coral remove', { coral: String(own.id), ...tank });
+    return (
+      own && action(say('ask.takeOffList', { coral }), 'coral remove', { coral: String(own.id), ...tank })
+    );
   if (found.has('records.moved'))
     return (
-      own && action(`Say where ${coral} stands now`, 'coral move', { coral: String(own.id), ...tank }, ['at'])
+      own &&
+      action(say('ask.sayWhereItStands', { coral }), 'coral move', { coral: String(own.id), ...tank }, ['at'])
     );
   if (found.has('records.came'))
-    return action(`Keep ${coral} in ${kept.tank.name}`, 'coral add', { coral, ...tank }, [
+    return action(say('ask.keepCoralIn', { coral, tank: kept.tank.name }), 'coral add', { coral, ...tank }, [
       'at',
       'size',
       'since',
@@ -48,5 +52,5 @@ function coralOffer({ id: coral }: NameSpan, found: ReadonlySet<string>, kept: K
 /** What went in by accident counts in the use of the tank. */
 function doseOffers({ kind, slots: { salt, amount } }: Frame, { tank }: Kept): readonly NextAction[] {
   if (kind !== 'overdose' || salt === undefined || amount === undefined) return [];
-  return [action('Log what went in', 'log dose', { with: salt, amount, tank: tank.name })];
+  return [action(say('ask.logWhatWentIn'), 'log dose', { with: salt, amount, tank: tank.name })];
 }

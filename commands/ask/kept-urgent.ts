@@ -1,6 +1,7 @@
 import type { Slots } from '../../core/language/slots.ts';
 import { urgentSide } from '../../core/water/limits.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { loggedWords } from '../fill.ts';
@@ -19,6 +20,6 @@ export function withUrgent(given: Answer, slots: Slots, kept: Kept): Answer {
   return {
     ...given,
     dangers: [...given.dangers, `Urgent in the log of ${tank.name}: ${words.join(', ')}.`],
-    next: [...given.next, action('What to do about it', 'checkup', { tank: tank.name })],
+    next: [...given.next, action(say('ask.whatToDoAboutIt'), 'checkup', { tank: tank.name })],
   };
 }

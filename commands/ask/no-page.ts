@@ -1,6 +1,7 @@
-import { answer } from '../answer.ts';
+import { say } from '../../core/wording/say.ts';
+import { answer, type Answer } from '../answer.ts';
 
 /** A question that was understood, and on which nothing here was checked: said, not guessed. */
-export const noPage = answer({
-  headline: 'I have nothing checked on exactly that, and I do not guess: please ask the keepers here.',
-});
+export function noPage(): Answer {
+  return answer({ headline: say('ask.nothingChecked') });
+}

@@ -2,6 +2,7 @@ import { GRAVE } from '../../core/care/hurt/question.ts';
 import { isDangerKind } from '../../core/language/kind-groups.ts';
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { personAction } from '../urgent/hurt.ts';
@@ -13,12 +14,12 @@ import { unclearDangers } from './unclear-danger.ts';
 /** A button that takes the last message as one kind of question. */
 export function asKind(kind: Kind): NextAction | undefined {
   const row = rowOf(kind);
-  return row === undefined ? undefined : action(row.label, 'ask', { as: kind });
+  return row === undefined ? undefined : action(say(row.label), 'ask', { as: kind });
 }
 
 /** The button on every answer to plain words that shows the next likeliest; what was refused before, the case holds. */
 export function notThat(kinds: readonly Kind[]): NextAction {
-  return action('Not that', 'ask', { not: kinds.join(' ') });
+  return action(say('ask.notThat'), 'ask', { not: kinds.join(' ') });
 }
 
 interface AnyCall {
@@ -39,10 +40,6 @@ export function offered(frames: readonly Frame[]): readonly Kind[] {
     .slice(0, MOST_OFFERED);
 }
 
-/** Where a person or the tank may be in danger, that is asked first. */
-const DANGER =
-  'Is somebody hurt, or is something going wrong right now? Then press the first button; else choose what you mean.';
-
 /** What is right at once, whichever danger it is. */
 const AT_ONCE = [
   `A person: ${GRAVE}: the emergency number now.`,
@@ -50,14 +47,14 @@ const AT_ONCE = [
   'Fish gasp or lie down: move the surface hard now, air stone in, and add nothing.',
 ] as const;
 
-/** What a message may want, the likeliest first; one line of what was heard. */
+/** What a message may want, the likeliest first; where a person or the tank may be in danger, that is asked first. */
 export function offers(frames: readonly Frame[]): Answer {
   const [first] = frames;
   const heard = heardOf(first?.slots ?? {});
   const isDanger = isDangerKind(first?.kind);
   return answer({
     tone: 'question',
-    headline: isDanger ? DANGER : 'Which of these do you mean? Choose below, or say it in other words.',
+    headline: isDanger ? say('ask.isItDanger') : say('ask.whichDoYouMean'),
     read: heard === '' ? [] : [heard],
     steps: isDanger ? AT_ONCE : [],
     dangers: unclearDangers(offered(frames)),
@@ -69,14 +66,14 @@ export function offers(frames: readonly Frame[]): Answer {
 export function farFromAll(frames: readonly Frame[]): Answer {
   const heard = heardOf(frames[0]?.slots ?? {});
   return answer({
-    headline: 'I did not understand that. Choose what it is about, or say it in other words.',
+    headline: say('ask.notUnderstood'),
     tone: 'question',
     read: heard === '' ? [] : [heard],
     next: [
-      personAction,
-      action('Something is going wrong now', 'urgent', {}),
-      action('Something looks wrong', 'triage', {}),
-      action('What I can do', 'help', {}),
+      personAction(),
+      action(say('urgent.goingWrong'), 'urgent', {}),
+      action(say('triage.looksWrong'), 'triage', {}),
+      action(say('help.whatICanDo'), 'help', {}),
     ],
   });
 }

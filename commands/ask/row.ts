@@ -1,13 +1,14 @@
 import type { Frame } from '../../core/language/frame.ts';
 import type { Kind } from '../../core/language/kinds.ts';
 import type { SlotName } from '../../core/language/slots.ts';
+import type { SentenceKey } from '../../core/wording/language.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import type { OwnContext } from '../command.ts';
 
 /** Something a kind of question cannot do without: any one of these slots, or the one question that is asked back. */
 export interface Need {
   readonly oneOf: readonly SlotName[];
-  readonly ask: string;
+  readonly ask: SentenceKey;
   /** Whether this message cannot do without; always where left out ("sps" is enough where a coral is asked for). */
   readonly when?: (frame: Frame) => boolean;
   /** What can be answered with one press; none where left out. */
@@ -18,7 +19,7 @@ export interface Need {
 export interface Row<K extends Kind = Kind> {
   readonly kind: K;
   /** On the button that offers it: what it does, at most 40 letters. */
-  readonly label: string;
+  readonly label: SentenceKey;
   /** In the order they are asked for; the question is kept until its need is met. */
   readonly needs?: readonly Need[];
   /** Slots that its answer uses: what else was said is named as not used. */

@@ -1,5 +1,6 @@
 import { testPlan, type TestHabit } from '../../core/care/test-plan.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
@@ -20,11 +21,11 @@ export function howOften(context: OwnContext): Answer {
     steps: [
       'Test more often for a while after a change of dosing, after new corals, and when you move to a new kit.',
       'Test alkalinity at the same hour each time: what the tank uses in a day shows only so.',
-      'Reminders for these: /remind plan shows them first and sets them after your yes.',
+      say('checkup.remindPlan'),
     ],
     cautions: ['All of it is habit, common practice without a source; keepers differ.'],
     sources: ['practice'],
-    next: [action('Reminders for these', 'remind plan', {})],
+    next: [action(say('checkup.remindersForThese'), 'remind plan', {})],
   });
 }
 

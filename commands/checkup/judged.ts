@@ -9,6 +9,7 @@ import {
   type Judged,
 } from '../../core/water/assess.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { aimWords } from '../log/ranges.ts';
 import { headline, type Judging } from './headline.ts';
@@ -49,7 +50,7 @@ export function judgedAnswer(judging: Judging): Answer {
       'Ranges are common practice, not law. Numbers that hold still matter more than numbers that are perfect.',
     ],
     sources: ['practice'],
-    next: trouble === undefined ? [] : [{ label: 'What I see in the tank', command: 'triage', input: {} }],
+    next: trouble === undefined ? [] : [{ label: say('checkup.whatISee'), command: 'triage', input: {} }],
   });
 }
 

@@ -1,5 +1,6 @@
 import { NEW_TANK_DAYS, testPlan, type TestPlanKind } from '../../core/care/test-plan.ts';
 import { parameter } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Table } from '../answer.ts';
 import type { Tank } from '../keep.ts';
 
@@ -9,7 +10,7 @@ const DAY_MS = 86_400_000;
 export function planTable(tank: Tank | undefined, nowMs: number): Table {
   const kind = planKind(tank, nowMs);
   return {
-    head: ['Test', kind === 'new' ? 'How often in a new tank' : 'How often'],
+    head: [say('checkup.headTest'), say(kind === 'new' ? 'checkup.headOftenNew' : 'checkup.headOften')],
     rows: testPlan(kind).map(({ parameter: id, often }) => [parameter(id).label, often]),
   };
 }

@@ -1,5 +1,6 @@
 import { followsSalinity, usualRange } from '../../core/water/assess.ts';
 import { firstLabel, parameter, type ParameterId } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { Keep } from '../keep.ts';
@@ -58,6 +59,6 @@ export function usualAnswer(named: readonly ParameterId[], keep: Keep | undefine
     dangers: ids.some((id) => id === 'ammonia' || id === 'nitrite') ? [POISON] : [],
     cautions: ['Ranges are common practice, not law: keepers differ.'],
     sources: ids.includes('salinity') ? ['practice', 'fm83', 'cs80'] : ['practice'],
-    next: [action('Check my readings', 'checkup', {}, ['readings'])],
+    next: [action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings'])],
   });
 }

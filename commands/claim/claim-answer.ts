@@ -1,4 +1,5 @@
 import type { Claim, Verdict } from '../../core/claims/claim.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { AskedWater } from '../dose/asked.ts';
@@ -29,6 +30,6 @@ export function claimAnswer(claim: Claim, water: AskedWater): Answer {
     dangers,
     cautions,
     sources,
-    next: card === undefined ? [] : [action(`Card: ${card}`, 'primer', { card })],
+    next: card === undefined ? [] : [action(say('primer.card', { card }), 'primer', { card })],
   });
 }

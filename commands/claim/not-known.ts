@@ -1,3 +1,4 @@
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 
@@ -16,7 +17,7 @@ const examples = [
 /** Said where no rule was recognised: no verdict is made up. */
 export function notKnown(): Answer {
   return answer({
-    headline: 'I do not know that rule, so I cannot say whether it is right.',
+    headline: say('claim.notKnown'),
     facts: [
       {
         label: 'Doses',
@@ -34,9 +35,7 @@ export function notKnown(): Answer {
         value: 'lux and PAR, light and hours, turnover, rock, food, what the sea holds, the pace of a change',
       },
     ],
-    steps: [
-      'Write it with its numbers and units, one rule at a time. What cannot be worked out, ask the people here.',
-    ],
+    steps: [say('claim.writeIt')],
     next: examples.map((rule) => action(rule, 'claim', { rule })),
     sources: ['practice'],
   });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -52,9 +53,9 @@ const CARE_VALUES =
 function nextOf(entry: CoralEntry): readonly NextAction[] {
   const coral = tellingName(entry);
   return [
-    action('Light for it', 'light range', { coral }),
-    action('Beside another coral', 'coral compare', { a: coral }, ['b']),
-    action('How it grows', 'coral growth', { coral }, ['size']),
-    action('Place it in my tank', 'coral add', { coral }, ['at', 'size']),
+    action(say('coral.lightForIt'), 'light range', { coral }),
+    action(say('coral.besideAnother'), 'coral compare', { a: coral }, ['b']),
+    action(say('coral.howItGrows'), 'coral growth', { coral }, ['size']),
+    action(say('coral.placeInMyTank'), 'coral add', { coral }, ['at', 'size']),
   ];
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { origins } from '../../core/corals/scene.ts';
 import { readSpot } from '../../core/corals/spot.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { MOST_NAME_LETTERS } from '../keep.ts';
@@ -49,7 +50,7 @@ export const addCoralCommand = defineCommand({
     });
     if (kept === undefined) throw new Error('the tank went while a coral was added');
     return placementAnswer(sceneOf(keep, tank, nowMs), kept.id, {
-      headline: `${nameOf(kept)} is coral ${kept.id} of ${tank.name}`,
+      headline: say('coral.isCoral', { name: nameOf(kept), id: String(kept.id), tank: tank.name }),
       read: [
         ...read,
         width.read,

@@ -2,6 +2,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { findCorals, type Found } from '../../core/corals/find.ts';
 import { fittingOf } from '../../core/corals/say.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A coral of the guide, and what is to be said of the name it was asked by. */
 export interface AskedKind {
@@ -26,7 +27,7 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
     };
   }
   if (found.kind === 'several') {
-    throw new Problem(`Which ${found.readAs ?? given}? I do not guess a coral.`, {
+    throw new Problem(say('coral.whichOfThisName', { name: found.readAs ?? given }), {
       field,
       given,
       choices: found.entries.map(tellingName),
@@ -36,14 +37,14 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
     throw new Problem(noPageWords(found), {
       field,
       given,
-      hint: 'Do you mean one of its nearest relatives here? They may need something else.',
+      hint: say('coral.nearestRelative'),
       choices: found.near.map(tellingName),
     });
   }
-  throw new Problem('I do not know that coral.', {
+  throw new Problem(say('coral.unknownCoral'), {
     field,
     given,
-    hint: 'Any name will do: common, scientific, older or what the hobby calls it.',
+    hint: say('coral.hintAnyName'),
     choices: found.near.map(tellingName),
   });
 }
@@ -79,10 +80,8 @@ export function tellingName(entry: CoralEntry): string {
 export function noPageWords({ genera, misspelt }: Extract<Found, { kind: 'no page' }>): string {
   const names = genera
     .slice(0, MOST_GENERA)
-    .map(({ name, now }) => (now === undefined ? name : `${name} (now ${now}, from memory)`));
-  const said = names.join(' or ');
-  const it = names.length > 1 ? 'them' : 'it';
-  return misspelt
-    ? `That may be ${said}: real, but I have no page on ${it}.`
-    : `${said} is a real genus, but I have no page on ${it}.`;
+    .map(({ name, now }) => (now === undefined ? name : say('coral.nowNamed', { name, now })))
+    .reduce((one, other) => say('coral.oneOrOther', { one, other }));
+  const count = Math.min(genera.length, MOST_GENERA);
+  return misspelt ? say('coral.misspeltNoPage', { names, count }) : say('coral.realNoPage', { names, count });
 }

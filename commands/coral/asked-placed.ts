@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { coralById } from '../../core/corals/coral-list.ts';
 import { findCorals } from '../../core/corals/find.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { textOption } from '../options.ts';
 import type { Placing } from '../placed.ts';
@@ -37,11 +38,11 @@ export function askedPlaced(keep: Keep, tank: Tank, given: string): Placing {
   if (only !== undefined && fitting.length === 1) return only;
   const offered = fitting.length > 0 ? fitting : all;
   throw new Problem(
-    fitting.length > 0 ? 'Which of them?' : `That is not one of the corals in ${tank.name}.`,
+    fitting.length > 0 ? say('coral.whichOfThem') : say('coral.notInTank', { tank: tank.name }),
     {
       field: 'coral',
       given,
-      hint: all.length === 0 ? 'Place one first with /coral add.' : 'See them all with /coral list.',
+      hint: all.length === 0 ? say('coral.hintPlaceFirst') : say('coral.hintList'),
       choices: offered.slice(0, MOST_CHOICES).map(numbered),
     },
   );

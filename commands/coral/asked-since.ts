@@ -1,5 +1,6 @@
 import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
+import { say } from '../../core/wording/say.ts';
 import { askedStarted } from '../tank/asked-started.ts';
 
 /** The ISO day it came: "today", "yesterday", "3 days ago", "2 weeks ago", or a date. @throws Problem for another form. */
@@ -13,7 +14,7 @@ export function askedSince(text: string, nowMs: number): string {
     throw new Problem(error.message, {
       field: 'since',
       given: text,
-      limit: 'today, 3 days ago, 2025-01-03 or 3 Jan 2025',
+      limit: say('coral.limitDay'),
     });
   }
 }

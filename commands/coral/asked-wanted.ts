@@ -6,6 +6,7 @@ import { Problem } from '../../core/problem.ts';
 import type { CoralGroup } from '../../core/corals/kind.ts';
 import type { FlowBand } from '../../core/corals/entry.ts';
 import { lightAt, READING_RADIUS_CM } from '../../core/corals/par-field.ts';
+import { say } from '../../core/wording/say.ts';
 import type { OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { readPar } from '../light/words.ts';
@@ -47,10 +48,10 @@ export function askedWanted(input: WantedInput, context: OwnContext): AskedWante
   const level = isYoung ? 'first year' : input.level;
   const reading = input.par === undefined ? undefined : readPar(input.par, 'par');
   if (at !== undefined && scene === undefined) {
-    throw new Problem('A spot is in a tank, and none of yours is in use.', {
+    throw new Problem(say('coral.noTankForSpot'), {
       field: 'at',
       given: at,
-      hint: 'Make one with /tank new or put one in use with /tank use, or give par:, flow: and ground: instead.',
+      hint: say('coral.hintTankForSpot'),
     });
   }
   const place =

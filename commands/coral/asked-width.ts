@@ -4,6 +4,7 @@ import { cm } from '../../core/corals/say.ts';
 import { inRange, Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import { say } from '../../core/wording/say.ts';
 import { textOption } from '../options.ts';
 
 /** Smallest and largest coral placed, cm: this project's own choice. */
@@ -26,7 +27,7 @@ export function askedWidth(
     return { diameterCm, read: `${words}, taken as about ${cm(diameterCm)} wide when open (${basis})` };
   }
   if (/^[\d.,\s]+$/.test(given)) {
-    throw new Problem('Is that centimetres, inches or heads?', {
+    throw new Problem(say('coral.whichUnitOfSize'), {
       field: 'size',
       given,
       choices: ['cm', 'in', 'heads'].map((unit) => `${given.trim()} ${unit}`),

@@ -3,6 +3,7 @@ import { check } from '../../core/corals/check.ts';
 import { fewestMoves, type Mover } from '../../core/corals/fewest-moves.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { fittingOf } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -60,8 +61,8 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
   const { corals } = scene;
   if (corals.length === 0) {
     return answer({
-      headline: `${name} has no corals here yet, so there is nothing to check.`,
-      steps: ['Place one: /coral add coral:torch at:left, back, low size:3 heads'],
+      headline: say('coral.noneToCheck', { tank: name }),
+      steps: [say('coral.placeOne')],
     });
   }
   const findings = check(scene);
@@ -89,13 +90,14 @@ function wholeTank(scene: Scene, name: string, again: { readonly tank?: string }
     ],
     sources: ['practice', 'memory'],
     next: [
-      ...movers
-        .slice(0, MOST_MOVERS)
-        .map(({ id }): NextAction =>
-          action(`Better spots for ${label(id)}`, 'coral check', { coral: String(id), ...again }),
-        ),
-      action('Map of the tank', 'coral map', again),
-      action('My corals', 'coral list', again),
+      ...movers.slice(0, MOST_MOVERS).map(({ id }): NextAction =>
+        action(say('coral.betterSpots', { coral: label(id) }), 'coral check', {
+          coral: String(id),
+          ...again,
+        }),
+      ),
+      action(say('coral.mapOfTank'), 'coral map', again),
+      action(say('coral.myCorals'), 'coral list', again),
     ],
   });
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { Problem } from '../../core/problem.ts';
 import { cm } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -40,7 +41,9 @@ export const compareCoralsCommand = defineCommand({
       dangers: hazardCautions(entries),
       cautions: ['No distance is a promise: some pairs touch for years, others fight in a week.'],
       next: entries.map((entry) =>
-        action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) }),
+        action(say('coral.about', { coral: entry.names.common[0] }), 'coral about', {
+          coral: tellingName(entry),
+        }),
       ),
     });
   },
@@ -52,7 +55,11 @@ function different(
 ): readonly CoralEntry[] {
   for (const [index, { entry, field, given }] of asked.entries()) {
     if (asked.slice(0, index).some((other) => other.entry === entry)) {
-      throw new Problem(`That is ${fullName(entry)} twice.`, { field, given, hint: 'Name another coral.' });
+      throw new Problem(say('coral.twice', { coral: fullName(entry) }), {
+        field,
+        given,
+        hint: say('coral.hintNameAnother'),
+      });
     }
   }
   return asked.map(({ entry }) => entry);

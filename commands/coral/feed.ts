@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { feedingAdds, type FeedingAdds, type Span } from '../../core/corals/feeding.ts';
 import { mass, significant } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -50,7 +51,7 @@ export const feedCommand = defineCommand({
         'Cutting food to nothing starves corals and fish: take nutrients out instead, by skimming, water changes or harvested algae.',
       ],
       sources: ['iupac21', 'practice', 'memory'],
-      next: [action('Log a nitrate reading', 'log add', {}, ['readings'])],
+      next: [action(say('coral.logNitrate'), 'log add', {}, ['readings'])],
     });
   },
 });

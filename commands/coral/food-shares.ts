@@ -2,6 +2,7 @@ import { foods, foodsBasis, type Food, type FoodShares } from '../../core/corals
 import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const foodKinds = ['frozen', 'flake', 'pellet'] as const satisfies readonly Food[];
 
@@ -56,10 +57,10 @@ function share(
   if (given === undefined) return undefined;
   const { value } = readQuantity('share', given, { field });
   if (value > most) {
-    throw new Problem(`No food is ${fixed(value, 1)} % ${field}.`, {
+    throw new Problem(say('coral.noSuchFood', { share: fixed(value, 1), field }), {
       field,
       given,
-      limit: `0 to ${most} %`,
+      limit: say('coral.limitShare', { most: String(most) }),
     });
   }
   return { low: value / 100, high: value / 100 };

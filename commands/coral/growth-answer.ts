@@ -1,5 +1,6 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { cm, cmRange, fittingOf } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { growthLine, sizeLine, uptakeLine, widthText, yearText } from './about-lines.ts';
@@ -16,7 +17,7 @@ export function growthLinesAnswer(name: string, entry: CoralEntry): Answer {
     cautions: [
       'Ranges, not promises: light, food and room decide, and new pieces often stand still for weeks.',
     ],
-    next: [action('From the size it has now', 'coral growth', { coral: tellingName(entry) }, ['size'])],
+    next: [action(say('coral.fromItsSize'), 'coral growth', { coral: tellingName(entry) }, ['size'])],
   });
 }
 

@@ -1,6 +1,7 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
 import { cmRange } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Table } from '../answer.ts';
 
 /** Months told. */
@@ -13,7 +14,14 @@ export function growthTable(entry: CoralEntry, diameterCm: number): Table {
     const counted = heads === undefined ? [] : [range(heads.low, heads.high)];
     return [`${months} months`, widthWords(entry, diameterCm, months), ...counted];
   });
-  return { head: ['in', 'width', ...(rows[0]?.length === 3 ? ['heads'] : [])], rows };
+  return {
+    head: [
+      say('coral.headIn'),
+      say('coral.headWidth'),
+      ...(rows[0]?.length === 3 ? [say('coral.headHeads')] : []),
+    ],
+    rows,
+  };
 }
 
 export function widthWords(entry: CoralEntry, diameterCm: number, months: number): string {

@@ -4,6 +4,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { diameterAfter, headsAfter } from '../../core/corals/growth.ts';
 import { cm } from '../../core/corals/say.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand, type OwnContext } from '../command.ts';
@@ -55,7 +56,11 @@ function growthAnswer({ entry, name, diameterCm, read, beside }: Colony): Answer
           ]),
       ...trimCautions(entry, diameterCm),
     ],
-    next: [action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) })],
+    next: [
+      action(say('coral.about', { coral: entry.names.common[0] }), 'coral about', {
+        coral: tellingName(entry),
+      }),
+    ],
   });
 }
 
@@ -106,9 +111,9 @@ function ownAsked(input: GrowthInput, context: OwnContext): Colony | undefined {
 function kindAsked(input: GrowthInput): Colony {
   const { entry, read } = askedKind(input.coral);
   if (input.size === undefined) {
-    throw new Problem('How big is it now?', {
+    throw new Problem(say('coral.howBig'), {
       field: 'size',
-      hint: 'Its open width, e.g. size:5 cm, or its heads, e.g. size:2 heads.',
+      hint: say('coral.hintHowBig'),
       choices: ['1 head', '2 heads', '3 cm', '5 cm', '10 cm'],
     });
   }

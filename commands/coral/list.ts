@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { check } from '../../core/corals/check.ts';
 import { roughWords } from '../../core/corals/spot-words.ts';
 import { cm } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -25,32 +26,40 @@ export const listCoralsCommand = defineCommand({
     const corals = keep.corals(tank.id);
     if (corals.length === 0) {
       return answer({
-        headline: `${tank.name} has no corals here yet.`,
-        steps: ['Place one: /coral add coral:torch at:left, back, low size:3 heads'],
+        headline: say('coral.noneYet', { tank: tank.name }),
+        steps: [say('coral.placeOne')],
       });
     }
     const scene = sceneOf(keep, tank, context.nowMs);
     const findings = check(scene);
     return answer({
-      headline: `${tank.name} has ${corals.length === 1 ? 'one coral' : `${corals.length} corals`}.`,
+      headline: say('coral.hasSoMany', { tank: tank.name, count: corals.length }),
       read: [`at most ${MOST_CORALS} a tank`],
       table: {
-        head: ['no.', 'coral', 'where', 'wide', 'grew', 'since', 'verdict'],
+        head: [
+          say('coral.headNumber'),
+          say('coral.headCoral'),
+          say('coral.headWhere'),
+          say('coral.headWide'),
+          say('coral.headGrew'),
+          say('coral.headSince'),
+          say('coral.headVerdict'),
+        ],
         rows: corals.map((one) => [
           String(one.id),
           nameOf(one),
           one.rough ? roughWords(one.spot, scene.box) : spotShort(one.spot),
           cm(one.diameterCm),
           one.origin,
-          one.since ?? 'not said',
-          scene.corals.some(({ id }) => id === one.id) ? worstOf(one.id, findings) : 'not in the guide',
+          one.since ?? say('coral.notSaid'),
+          scene.corals.some(({ id }) => id === one.id) ? worstOf(one.id, findings) : say('coral.notInGuide'),
         ]),
       },
       cautions: guessedCautions(scene),
       sources: ['practice', 'memory'],
       next: [
-        action('Check them all', 'coral check', tankInput(keep, tank)),
-        action('Map of the tank', 'coral map', tankInput(keep, tank)),
+        action(say('coral.checkThemAll'), 'coral check', tankInput(keep, tank)),
+        action(say('coral.mapOfTank'), 'coral map', tankInput(keep, tank)),
       ],
     });
   },

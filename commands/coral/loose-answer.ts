@@ -3,6 +3,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { NamedCoral } from '../../core/corals/named.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
 import { cmAndInches } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { tellingName } from './asked-kind.ts';
@@ -43,7 +44,7 @@ export function looseAnswer(named: NamedCoral): Answer {
     dangers: ['Rock cuts the soft underside when it swells.'],
     cautions: ['The light it wants is the least certain of these numbers.'],
     sources: ['practice', 'memory'],
-    next: [action('Place it in my tank', 'coral add', { coral: tellingName(entry) }, ['at', 'size'])],
+    next: [action(say('coral.placeInMyTank'), 'coral add', { coral: tellingName(entry) }, ['at', 'size'])],
   });
 }
 /** Lies free on sand. */

@@ -4,6 +4,7 @@ import { check } from '../../core/corals/check.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
 import { tankMap } from '../../core/picture/tank-map.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -40,7 +41,7 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
   return answer({
     headline:
       corals.length === 0
-        ? `${name} has no corals here yet: the map shows the empty glass.`
+        ? say('coral.noneOnMap', { tank: name })
         : `${name} from above and from the front: ${countWords(scene, findings)}.`,
     read: [sceneWords(scene), ...(isLong ? ['all that is to move or to watch is in the file'] : [])],
     facts,
@@ -57,8 +58,8 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
     picture: { name: 'map', ...tankMap(scene, findings, name) },
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [
-      ...(problems.length === 0 ? [] : [action('Check them all', 'coral check', again)]),
-      ...(corals.length === 0 ? [] : [action('My corals', 'coral list', again)]),
+      ...(problems.length === 0 ? [] : [action(say('coral.checkThemAll'), 'coral check', again)]),
+      ...(corals.length === 0 ? [] : [action(say('coral.myCorals'), 'coral list', again)]),
     ],
   });
 }
@@ -77,12 +78,10 @@ function factOf({ corals, verdict, rules }: Trouble): Fact {
 }
 
 function stepsFor({ corals, light }: Scene, problems: readonly Finding[]): readonly string[] {
-  if (corals.length === 0) return ['Place one: /coral add coral:torch at:left, back, low size:3 heads'];
+  if (corals.length === 0) return [say('coral.placeOne')];
   return [
-    ...(problems.length === 0 ? [] : ['See what would cure each, with the numbers: /coral check']),
-    ...(light.length === 0
-      ? ['Add light readings, and the map shows lines of equal PAR: /light measured']
-      : []),
+    ...(problems.length === 0 ? [] : [say('coral.seeCures')]),
+    ...(light.length === 0 ? [say('coral.addLightReadings')] : []),
   ];
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { coralById } from '../../core/corals/coral-list.ts';
 import { readSpot } from '../../core/corals/spot.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
@@ -30,9 +31,9 @@ export const moveCoralCommand = defineCommand({
     const { id, ...before } = askedPlaced(keep, tank, input.coral);
     const entry = coralById(before.coralId);
     if (entry === undefined || (input.at === undefined && input.size === undefined)) {
-      throw new Problem('Where does it stand now, or how wide is it?', {
+      throw new Problem(say('coral.whereOrHowWide'), {
         field: 'at',
-        hint: `Such as at:left, back, low or size:12 cm. Better spots: /coral check coral:${id}`,
+        hint: say('coral.hintMove', { id: String(id) }),
       });
     }
     const box = boxOf(keep, tank);
@@ -42,9 +43,13 @@ export const moveCoralCommand = defineCommand({
       ...(input.at === undefined ? {} : readSpot(input.at, box, 'at')),
       diameterCm: width?.diameterCm ?? before.diameterCm,
     });
-    if (kept === undefined) throw new Problem('That coral is no longer kept.', { field: 'coral' });
+    if (kept === undefined) throw new Problem(say('coral.noLongerKept'), { field: 'coral' });
     return placementAnswer(sceneOf(keep, tank, context.nowMs), id, {
-      headline: `${nameOf(kept)} (coral ${id} of ${tank.name}) is ${input.at === undefined ? 'changed' : 'moved'}`,
+      headline: say(input.at === undefined ? 'coral.isChanged' : 'coral.isMoved', {
+        name: nameOf(kept),
+        id: String(id),
+        tank: tank.name,
+      }),
       read: [`before: ${spotSaid(before, box)}`, ...(width === undefined ? [] : [width.read])],
       tankInput: tankInput(keep, tank),
     });

@@ -1,4 +1,5 @@
 import type { NamedCoral } from '../../core/corals/named.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { shortLimits } from '../short/limits.ts';
@@ -31,7 +32,9 @@ export function namesAnswer(named: readonly NamedCoral[]): Answer {
     cautions: ['I see no pictures: a close-up by white light, shown to keepers, tells more than a name.'],
     sources: ['practice', 'memory'],
     next: entries.map((entry) =>
-      action(`About ${entry.names.common[0]}`, 'coral about', { coral: tellingName(entry) }),
+      action(say('coral.about', { coral: entry.names.common[0] }), 'coral about', {
+        coral: tellingName(entry),
+      }),
     ),
   });
 }

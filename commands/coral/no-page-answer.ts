@@ -1,4 +1,5 @@
 import type { Found } from '../../core/corals/find.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { noPageWords, tellingName } from './asked-kind.ts';
@@ -11,7 +12,7 @@ export function noPageAnswer(name: string, found: Extract<Found, { kind: 'no pag
     steps: [
       found.near.length === 0
         ? 'Ask whoever sold or gave it for its species, its depth and the light it had.'
-        : 'Do you mean one of its nearest relatives here? They may need something else.',
+        : say('coral.nearestRelative'),
     ],
     next: found.near.map((entry) =>
       action(entry.names.common[0], 'coral about', { coral: tellingName(entry) }),

@@ -2,6 +2,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { NamedCoral } from '../../core/corals/named.ts';
 import { isSoft } from '../../core/corals/spreading.ts';
 import { fittingOf } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { Gap } from './gap.ts';
@@ -50,7 +51,7 @@ export function pairAnswer(one: NamedCoral, other: NamedCoral, gap?: Gap): Answe
       'One family or one look does not make two corals safe together, and no distance is a promise: some pairs touch for years, others fight in a week.',
     ],
     sources: ['practice', 'memory'],
-    next: [action('Place one in my tank', 'coral add', { coral: one.name }, ['at', 'size'])],
+    next: [action(say('coral.placeOneInMyTank'), 'coral add', { coral: one.name }, ['at', 'size'])],
   });
 }
 

@@ -4,6 +4,7 @@ import { propose, type Proposals } from '../../core/corals/propose.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { fewOf } from '../../core/corals/say.ts';
 import { firstSentence } from '../../core/words/sentence.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import {
@@ -61,14 +62,14 @@ export function placementAnswer(scene: Scene, id: number, done: Done): Answer {
     ],
     next: [
       ...(better?.spots ?? []).map(({ spot }, index): NextAction =>
-        action(`Move it there: better spot ${index + 1}`, 'coral move', {
+        action(say('coral.moveToBetter', { number: String(index + 1) }), 'coral move', {
           coral: String(id),
           at: spotShort(spot),
           ...done.tankInput,
         }),
       ),
-      action('Map of the tank', 'coral map', done.tankInput),
-      action('My corals', 'coral list', done.tankInput),
+      action(say('coral.mapOfTank'), 'coral map', done.tankInput),
+      action(say('coral.myCorals'), 'coral list', done.tankInput),
     ],
   });
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -22,13 +23,13 @@ export const removeCoralCommand = defineCommand({
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const placing = askedPlaced(keep, tank, input.coral);
-    const list = action('My corals', 'coral list', tankInput(keep, tank));
+    const list = action(say('coral.myCorals'), 'coral list', tankInput(keep, tank));
     if (input.sure === undefined) {
       return answer({
-        headline: `Remove ${numbered(placing)} from ${tank.name}? Nothing is removed yet.`,
+        headline: say('coral.removeIt', { coral: numbered(placing), tank: tank.name }),
         read: [spotSaid(placing, boxOf(keep, tank))],
         next: [
-          action('Yes, remove it', 'coral remove', {
+          action(say('coral.yesRemove'), 'coral remove', {
             coral: String(placing.id),
             ...tankInput(keep, tank),
             sure: 'yes',
@@ -38,6 +39,9 @@ export const removeCoralCommand = defineCommand({
       });
     }
     keep.removeCoral(tank.id, placing.id);
-    return answer({ headline: `${numbered(placing)} is removed from ${tank.name}.`, next: [list] });
+    return answer({
+      headline: say('coral.removed', { coral: numbered(placing), tank: tank.name }),
+      next: [list],
+    });
   },
 });

@@ -4,6 +4,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { fewOf, fittingOf } from '../../core/corals/say.ts';
 import { nearMisses, suited } from '../../core/corals/suited.ts';
 import { levels, suits, type Suits, type Wanted } from '../../core/corals/suits.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { defineCommand } from '../command.ts';
@@ -186,8 +187,10 @@ function nextOf(best: readonly Suits[], at: string | undefined): readonly NextAc
   return entries.flatMap((entry) => {
     const [coral, name] = [tellingName(entry), entry.names.common[0]];
     return [
-      action(`About ${name}`, 'coral about', { coral }),
-      ...(at === undefined ? [] : [action(`Place ${name} there`, 'coral add', { coral, at }, ['size'])]),
+      action(say('coral.about', { coral: name }), 'coral about', { coral }),
+      ...(at === undefined
+        ? []
+        : [action(say('coral.placeThere', { coral: name }), 'coral add', { coral, at }, ['size'])]),
     ];
   });
 }

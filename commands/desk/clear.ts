@@ -25,6 +25,6 @@ export const clearCommand = defineCommand({
   run: ({ what }, context): Answer => {
     const server = managedServer(context);
     server.change({ ...server.settings(), ...parts[what] });
-    return settingsAnswer(server, 'Taken back.');
+    return settingsAnswer(server, 'desk.takenBack');
   },
 });

@@ -1,4 +1,5 @@
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Context } from '../command.ts';
 import type { Server } from '../server.ts';
 
@@ -9,7 +10,7 @@ import type { Server } from '../server.ts';
  */
 export function managedServer({ server }: Context): Server {
   if (server === undefined) {
-    throw new Problem('/desk holds the settings of a server: use it in a channel of that server.', {
+    throw new Problem(say('desk.inAServer'), {
       field: 'server',
     });
   }
@@ -18,9 +19,9 @@ export function managedServer({ server }: Context): Server {
 }
 
 export function notManaging(): Problem {
-  return new Problem('The settings of a server are for those who may manage it.', {
+  return new Problem(say('desk.forManagers'), {
     field: 'server',
-    limit: 'the permission Manage Server',
-    hint: 'Ask someone who manages this server.',
+    limit: say('desk.limitManageServer'),
+    hint: say('desk.hintAskManager'),
   });
 }

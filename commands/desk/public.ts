@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption } from '../options.ts';
@@ -31,29 +32,28 @@ export const publicCommand = defineCommand({
     const after = before.filter((id) => id !== remove && id !== add);
     if (add !== undefined && add !== remove) after.push(add);
     if (after.length > MOST_PUBLIC) {
-      const limit = `at most ${MOST_PUBLIC} channels`;
-      throw new Problem('The list is full.', { field: 'add', limit, hint: 'Take one off first.' });
+      const limit = say('desk.limitChannels', { most: MOST_PUBLIC });
+      throw new Problem(say('desk.listFull'), { field: 'add', limit, hint: say('desk.hintTakeOneOff') });
     }
     server.change({ ...settings, publicChannelIds: after });
-    const opened =
-      after.length === 0 ? 'No channel is listed, so answers are public in all of them.' : 'Set.';
+    const opened = after.length === 0 ? 'desk.noneListed' : 'desk.set';
     return settingsAnswer(server, opened);
   },
 });
 
 function nothing(): Problem {
-  return new Problem('Which channel?', {
+  return new Problem(say('desk.whichChannel'), {
     field: 'add',
-    limit: 'add or remove',
-    hint: '/desk show lists those named, /desk clear what:public takes all of them off.',
+    limit: say('desk.limitAddOrRemove'),
+    hint: say('desk.hintShowOrClear'),
   });
 }
 
 function notListed(given: string, isEmpty: boolean): Problem {
-  return new Problem('That channel is not on the list.', {
+  return new Problem(say('desk.notListed'), {
     field: 'remove',
     given,
-    limit: isEmpty ? 'the list is empty: answers are public everywhere' : undefined,
-    hint: '/desk show lists those named.',
+    limit: isEmpty ? say('desk.limitListEmpty') : undefined,
+    hint: say('desk.hintShow'),
   });
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption } from '../options.ts';
@@ -30,14 +31,14 @@ export const setCommand = defineCommand({
     const server = managedServer(context);
     const given = Object.values(input).filter((value) => value !== undefined);
     if (given.length === 0) {
-      throw new Problem('There is nothing to set.', {
+      throw new Problem(say('desk.nothingToSet'), {
         field: 'options',
         limit: Object.keys(options.shape).join(', '),
-        hint: '/desk show tells what is set, /desk clear takes it back.',
+        hint: say('desk.hintSet'),
       });
     }
     server.change(changed(server, input));
-    return settingsAnswer(server, 'Set.');
+    return settingsAnswer(server, 'desk.set');
   },
 });
 
@@ -58,9 +59,9 @@ function changed(server: Server, input: z.infer<typeof options>): DeskSettings {
 }
 
 function notWritable(given: string): Problem {
-  return new Problem('Nobody can be reminded there.', {
+  return new Problem(say('desk.nobodyReminded'), {
     field: 'reminders',
     given,
-    limit: 'a text channel or thread of this server in which you may write yourself',
+    limit: say('desk.limitWritable'),
   });
 }

@@ -11,6 +11,5 @@ export const showCommand = defineCommand({
   private: true,
   managers: true,
   options: z.strictObject({}),
-  run: (_, context): Answer =>
-    settingsAnswer(managedServer(context), 'These are the settings of this server.'),
+  run: (_, context): Answer => settingsAnswer(managedServer(context), 'desk.settingsOfServer'),
 });

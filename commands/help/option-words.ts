@@ -1,4 +1,5 @@
 import { definitionOf } from '../../core/quantity/unit.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Option } from '../options.ts';
 
 /** What an option takes, in sentences made from its schema. */
@@ -6,13 +7,13 @@ export function optionWords(option: Option): readonly string[] {
   const { choices, min, max } = option;
   return [
     sentence(option.description),
-    ...(option.quantity === undefined ? [] : [`Units: ${unitsOf(option.quantity)}.`]),
-    ...(choices === undefined ? [] : [`One of: ${choices.join(', ')}.`]),
-    ...(option.kind === 'boolean' ? ['yes or no.'] : []),
-    ...(option.kind === 'integer' ? ['A whole number.'] : []),
-    ...(min === undefined ? [] : [`At least ${min}.`]),
-    ...(max === undefined ? [] : [`At most ${max}.`]),
-    ...(option.default === undefined ? [] : [`Default: ${String(option.default)}.`]),
+    ...(option.quantity === undefined ? [] : [say('help.units', { units: unitsOf(option.quantity) })]),
+    ...(choices === undefined ? [] : [say('help.oneOf', { choices: choices.join(', ') })]),
+    ...(option.kind === 'boolean' ? [say('help.yesOrNo')] : []),
+    ...(option.kind === 'integer' ? [say('help.wholeNumber')] : []),
+    ...(min === undefined ? [] : [say('help.atLeast', { min: String(min) })]),
+    ...(max === undefined ? [] : [say('help.atMost', { max: String(max) })]),
+    ...(option.default === undefined ? [] : [say('help.default', { value: String(option.default) })]),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { checkupCommand } from '../checkup.ts';
@@ -6,40 +7,35 @@ import { answerOf } from '../defaults.ts';
 import { openCard } from '../primer/card-answer.ts';
 import { personAction } from '../urgent/hurt.ts';
 
-const TROUBLE: readonly NextAction[] = [
-  action('Something looks wrong', 'triage', {}),
-  action('It is urgent', 'urgent', {}),
-];
-const READINGS: NextAction = action('Check my readings', 'checkup', {}, ['readings']);
+function trouble(): readonly NextAction[] {
+  return [action(say('triage.looksWrong'), 'triage', {}), action(say('urgent.itIsUrgent'), 'urgent', {})];
+}
+
+function readings(): NextAction {
+  return action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']);
+}
 
 /** Thanks. */
-export const welcome = answer({
-  headline: 'You are welcome. Ask again whenever something about the tank is not clear.',
-});
+export function welcome(): Answer {
+  return answer({ headline: say('help.welcome') });
+}
 
 /** What went well, or was no trouble. */
-export const goodNews = answer({
-  headline: 'Good to hear. Whenever you like, type a reading or what you see in the tank.',
-  next: [READINGS, ...TROUBLE],
-});
+export function goodNews(): Answer {
+  return answer({ headline: say('help.goodToHear'), next: [readings(), ...trouble()] });
+}
 
 /** A nod, or a farewell. */
-export const allRight = answer({
-  headline: 'All right. Whenever you like, type a reading or what you see in the tank.',
-  next: [READINGS, ...TROUBLE],
-});
+export function allRight(): Answer {
+  return answer({ headline: say('help.allRight'), next: [readings(), ...trouble()] });
+}
 
 /** Who is asked, and for what. */
 export function hello(): Answer {
   return answer({
-    headline: 'Hello! I am a bot: tell me about your reef tank in your own words, and I say what to do next.',
-    steps: [
-      'What it reads: "alk 8, calcium 420, salinity 35 ppt, 25 C". I say whether that is fine.',
-      'What you see: "my torch is closed". In trouble: /urgent.',
-      'What you wonder: "what is limewater", "what should my salinity be", "can a torch sit next to a hammer".',
-      '/help shows all I can do.',
-    ],
-    next: [action('I am starting a tank', 'primer', { card: 'cycle' }), READINGS, ...TROUBLE],
+    headline: say('help.hello'),
+    steps: [say('help.sayReads'), say('help.saySees'), say('help.sayWonders'), say('help.helpShowsAll')],
+    next: [action(say('help.startingATank'), 'primer', { card: 'cycle' }), readings(), ...trouble()],
   });
 }
 
@@ -77,25 +73,27 @@ export function firstAnimals(): Answer {
 /** Not about a reef tank, as far as can be told. */
 export function notMine(): Answer {
   return answer({
-    headline: 'I know reef tanks and nothing else. If it is about yours: say what it reads or what you see.',
-    next: [personAction, ...TROUBLE, READINGS],
+    headline: say('help.reefTanksOnly'),
+    next: [personAction(), ...trouble(), readings()],
   });
 }
 
-export const foreign = answer({
-  headline: 'I read only English so far. In trouble: /urgent. Something looks wrong: /triage.',
-  steps: ['Numbers with units work in every language: "KH 7.2 -> 8.4, 280 L".'],
-  next: TROUBLE,
-});
+export function foreign(): Answer {
+  return answer({
+    headline: say('help.readsEnglish'),
+    steps: [say('help.numbersWork')],
+    next: trouble(),
+  });
+}
 
 /** Only signs, a link, or another script; undefined where there is something to read. */
 export function unreadable(given: string): Answer | undefined {
   if (/[a-z0-9]/i.test(given.replaceAll(/https?:\/\/\S+/gi, ''))) return undefined;
-  if (/\p{L}/u.test(given) && !given.includes('://')) return foreign;
+  if (/\p{L}/u.test(given) && !given.includes('://')) return foreign();
   return answer({
-    headline: 'I can read words and numbers, but no pictures and no links.',
-    steps: ['Say in a sentence what you see, or what the tests read: "hammer is shut, salinity 33 ppt".'],
-    next: [...TROUBLE, READINGS],
+    headline: say('help.noPictures'),
+    steps: [say('help.sayInASentence')],
+    next: [...trouble(), readings()],
   });
 }
 
@@ -106,13 +104,13 @@ export function standing(context: OwnContext): Answer {
   if (tank !== undefined && keep !== undefined && keep.latest(tank.id).length > 0)
     return answerOf(checkupCommand, {}, context);
   return answer({
-    headline: 'Tell me what it reads and what you see, and I say how it stands.',
+    headline: say('help.tellMe'),
     steps: [
       'Look first: do all pumps run, do fish breathe calmly and eat, are corals open?',
       'Then measure: temperature, salinity, alkalinity, nitrate, phosphate; in a young tank ammonia.',
       'Type it in one line: "25 C, salinity 34 ppt, alk 8, no3 10".',
     ],
     sources: ['practice'],
-    next: [READINGS, ...TROUBLE],
+    next: [readings(), ...trouble()],
   });
 }

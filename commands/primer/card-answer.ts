@@ -1,5 +1,6 @@
 import type { Primer } from '../../core/care/primers/primer.ts';
 import { primerPicture } from '../../core/picture/primer.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { ofParts } from './of-parts.ts';
@@ -7,7 +8,7 @@ import { toolsOf } from './tools.ts';
 
 /** A button that opens a card. */
 export function openCard(card: string): NextAction {
-  return action(`Card: ${card}`, 'primer', { card });
+  return action(say('primer.card', { card }), 'primer', { card });
 }
 
 /** One card as an answer, with its picture, the sums it leads to, and the cards to read next. */

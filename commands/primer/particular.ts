@@ -3,6 +3,7 @@ import { cardsAsked, type WeighedCard } from '../../core/care/subjects/cards-ask
 import { askedIn, type Asked } from '../../core/care/subjects/points-asked.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
 import type { Frame } from '../../core/language/frame.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { askedAnswer, openSubject } from './subject-answer.ts';
 
@@ -34,8 +35,7 @@ export function perhapsOf(frame: Frame): readonly NextAction[] {
 
 /** Nothing but cards that may be meant. */
 export function nearest(next: readonly NextAction[], dangers: readonly string[]): Answer {
-  const headline = 'Which of these is it nearest to? Or say it in other words.';
-  return answer({ headline, tone: 'question', dangers, next });
+  return answer({ headline: say('primer.whichNearest'), tone: 'question', dangers, next });
 }
 
 /** The cards of the kind, likeliest first, weighed by the coral that is named. */

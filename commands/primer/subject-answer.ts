@@ -1,5 +1,6 @@
 import { pointInstead, pointsAsked, type Asked } from '../../core/care/subjects/points-asked.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { ofParts } from './of-parts.ts';
@@ -16,7 +17,9 @@ export function openSubject({ title }: SubjectCard): NextAction {
 export function subjectAnswer(card: SubjectCard, others: readonly SubjectCard[] = []): Answer {
   const { title, points } = card;
   const more =
-    points.length > MOST_POINTS ? [action('More on this', 'primer', { about: title, all: 'yes' })] : [];
+    points.length > MOST_POINTS
+      ? [action(say('primer.moreOnThis'), 'primer', { about: title, all: 'yes' })]
+      : [];
   return ofParts({ ...card, points: points.slice(0, MOST_POINTS) }, [...more, ...others.map(openSubject)]);
 }
 

@@ -1,6 +1,7 @@
 import { subjectCards } from '../../core/care/subjects/cards.ts';
 import type { SubjectCard } from '../../core/care/subjects/subject-card.ts';
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 
 const all = [...subjectCards.values()].flat();
 const MOST_CHOICES = 5;
@@ -21,10 +22,10 @@ export function subjectTitled(about: string): SubjectCard {
   const [first, second] = near;
   if (first !== undefined && first.shared === asked.length && first.shared > (second?.shared ?? 0))
     return first.card;
-  throw new Problem(`I have no card of that name: ${about}.`, {
+  throw new Problem(say('primer.noCard', { about }), {
     field: 'about',
     given: about,
-    hint: 'Choose one, or ask in plain words.',
+    hint: say('primer.hintChooseCard'),
     choices: near.slice(0, MOST_CHOICES).map(({ card }) => card.title),
   });
 }

@@ -1,6 +1,7 @@
 import { type Choice, type Question, MOST_QUESTIONS } from '../../core/care/symptoms/card.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { rank, type Ranked } from '../../core/care/symptoms/rank.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from '../urgent/action.ts';
@@ -38,7 +39,7 @@ export function questionAnswer(triage: Triage, { ask }: Question): Answer {
     tone: 'question',
     read: [`seen: ${symptomCard(id).label}`, ...evidence.read],
     unused: evidence.unused,
-    facts: [{ label: 'Then tell me', value: ask }, ...ranked(triage).slice(0, 2).map(causeFact)],
+    facts: [{ label: say('triage.thenTellMe'), value: ask }, ...ranked(triage).slice(0, 2).map(causeFact)],
     dangers: evidence.hazards,
     sources: ['practice'],
     next: questionActions(triage),
@@ -57,8 +58,8 @@ export function questionActions(triage: Triage): readonly NextAction[] {
   const skipped = Object.fromEntries(open.map((each) => [each, NOT_SURE]));
   return [
     ...Object.entries(question.choices).map(([key, { label }]) => said(label, { [name]: key })),
-    said('Not sure', { [name]: NOT_SURE }),
-    ...(open.length > 1 ? [said('Skip the questions', skipped)] : []),
+    said(say('triage.notSure'), { [name]: NOT_SURE }),
+    ...(open.length > 1 ? [said(say('triage.skipQuestions'), skipped)] : []),
   ];
 }
 
@@ -142,8 +143,8 @@ function along({ id, kept, evidence }: Triage): readonly NextAction[] {
   return [
     ...(hurt === undefined ? [] : [hurtAction(hurt)]),
     ...(urgent === undefined ? [] : [urgentAction(urgent)]),
-    ...(evidence.hasTank ? [action('How my water stands', 'checkup', {})] : []),
-    ...(evidence.hasCorals ? [action('How my corals stand', 'coral check', {})] : []),
-    action('It is something else', 'triage', kept),
+    ...(evidence.hasTank ? [action(say('triage.waterStands'), 'checkup', {})] : []),
+    ...(evidence.hasCorals ? [action(say('triage.coralsStand'), 'coral check', {})] : []),
+    action(say('urgent.somethingElse'), 'triage', kept),
   ];
 }

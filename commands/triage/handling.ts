@@ -11,6 +11,7 @@ import { answer, type Answer } from '../answer.ts';
 import { call } from '../called.ts';
 import type { OwnContext } from '../command.ts';
 import { SPINES } from '../../core/care/urgent/out-of-water.ts';
+import { say } from '../../core/wording/say.ts';
 import { cardAnswer } from '../primer/card-answer.ts';
 import { urgentCommand } from '../urgent.ts';
 import { hurtAction, isHurt } from '../urgent/hurt.ts';
@@ -102,6 +103,6 @@ function ofAnimal(scanned: Scanned): Answer | undefined {
   return answer({
     headline: card === 'fish spine' ? SPINES : HANDS,
     sources: ['practice'],
-    next: [{ ...hurtAction(card), label: 'If it has happened' }],
+    next: [{ ...hurtAction(card), label: say('triage.ifItHasHappened') }],
   });
 }

@@ -1,6 +1,7 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { Found } from '../../core/care/symptoms/rank.ts';
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
+import { say } from '../../core/wording/say.ts';
 import type { Answer, NextAction } from '../answer.ts';
 import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { typed } from '../called.ts';
@@ -37,8 +38,7 @@ export function lookAnswer(look: Look, context: OwnContext): Answer {
   };
   const card = wholeAnswer(triage);
   const asked = nextQuestion(triage);
-  const narrowing =
-    asked === undefined ? [] : [{ label: 'To narrow it down, choose below', value: asked.ask }];
+  const narrowing = asked === undefined ? [] : [{ label: say('triage.narrowDown'), value: asked.ask }];
   return {
     ...card,
     echo: typed(triageCommand, { seen: id }),
@@ -67,7 +67,7 @@ function withPalytoxin(named: readonly string[], own: readonly string[]): readon
 }
 
 function orRather(id: SymptomId): NextAction {
-  return { ...symptomAction(id, {}), label: `Or rather: ${symptomCard(id).label}` };
+  return { ...symptomAction(id, {}), label: say('triage.orRather', { sign: symptomCard(id).label }) };
 }
 
 function volumeInUse({ keep }: OwnContext): string | undefined {

@@ -1,5 +1,6 @@
 import { symptomCard, type SymptomId } from '../../core/care/symptoms/cards.ts';
 import { groupIds, groups, type GroupId } from '../../core/care/symptoms/group.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action, type TextCall } from '../calls.ts';
 import { personAction } from '../urgent/hurt.ts';
@@ -8,7 +9,6 @@ import { symptomsOf } from './seen.ts';
 /** Options that a button hands on as they are. */
 export type Kept = TextCall<'triage'>['input'];
 
-const EMERGENCY: NextAction = action('Something is going wrong now', 'urgent', {});
 /** Most buttons of a message, less the one for people. */
 const MOST_OFFERED = 9;
 
@@ -16,19 +16,13 @@ const MOST_OFFERED = 9;
 export function groupMenu(kept: Kept, notKnown?: string): Answer {
   return answer({
     tone: 'question',
-    headline:
-      notKnown === undefined
-        ? 'What do you see, and where? Anyone unwell after touching corals, rock or water comes first.'
-        : 'I do not know that from words. Where is it seen? Anyone unwell comes first.',
+    headline: notKnown === undefined ? say('triage.whatDoYouSee') : say('triage.whereIsItSeen'),
     read: notKnown === undefined ? [] : [`seen: ${notKnown}`],
-    steps:
-      notKnown === undefined
-        ? []
-        : ['Post a clear photo by white light too: keepers see more than words say.'],
+    steps: notKnown === undefined ? [] : [say('triage.postAPhoto')],
     sources: ['practice'],
     next: [
-      personAction,
-      EMERGENCY,
+      personAction(),
+      action(say('urgent.goingWrong'), 'urgent', {}),
       symptomAction('many at once', kept),
       ...groupIds.map((group) => action(groups[group], 'triage', { seen: group, ...kept })),
     ],
@@ -38,10 +32,10 @@ export function groupMenu(kept: Kept, notKnown?: string): Answer {
 /** What is seen within a group, or which of several the words can mean. */
 function symptomMenu(ids: readonly SymptomId[], kept: Kept): Answer {
   return answer({
-    headline: 'Which of these is nearest?',
+    headline: say('triage.whichIsNearest'),
     tone: 'question',
     sources: ['practice'],
-    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), personAction],
+    next: [...ids.slice(0, MOST_OFFERED).map((id) => symptomAction(id, kept)), personAction()],
   });
 }
 

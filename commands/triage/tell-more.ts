@@ -2,6 +2,7 @@ import type { CoralEntry } from '../../core/corals/entry.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
 import { cmAndInches } from '../../core/corals/say.ts';
+import { say } from '../../core/wording/say.ts';
 import { action } from '../calls.ts';
 
 const CORAL: readonly Fact[] = [
@@ -66,9 +67,9 @@ export function tellMore(
     cautions: ['A sick fish belongs to a vet who knows fish. I name no medicine and no dose of one.'],
     sources: ['practice'],
     next: [
-      action('What I see', 'triage', {}),
-      action('It is urgent', 'urgent', {}),
-      action('Check my readings', 'checkup', {}, ['readings']),
+      action(say('triage.whatISee'), 'triage', {}),
+      action(say('urgent.itIsUrgent'), 'urgent', {}),
+      action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']),
     ],
   });
 }

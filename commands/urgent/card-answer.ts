@@ -2,6 +2,7 @@ import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
 import { hazard } from '../../core/care/hazards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import { salinityRemark } from '../../core/water/salinity-remark.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
@@ -29,7 +30,7 @@ export function cardAnswer(id: UrgentId, input: UrgentInput): Answer {
     dangers: [PEOPLE_FIRST, ...caustic(input), ...never],
     cautions: [`Stop and ask: ${stop}`],
     sources: [...sources, ...more],
-    next: [personAction, ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
+    next: [personAction(), ...fill(id, input, missing), ...along(id, input, known.salinity !== undefined)],
   });
 }
 
@@ -48,14 +49,14 @@ function salinityBeside(id: UrgentId, { salinity }: Known): readonly Fact[] {
 function fill(id: UrgentId, input: UrgentInput, missing: Numbers['missing']): readonly NextAction[] {
   if (missing.length === 0) return [];
   const given = withText(input, missing);
-  return [action('Work it out for my tank', 'urgent', { what: id, ...given }, missing.slice(0, MOST_ASKED))];
+  return [action(say('urgent.workItOut'), 'urgent', { what: id, ...given }, missing.slice(0, MOST_ASKED))];
 }
 
 /** What helps next. */
 function along(id: UrgentId, { volume, salinity }: UrgentInput, isRead: boolean): readonly NextAction[] {
   if (id === 'salinity crash' && salinity !== undefined && isRead) {
     const input = { now: salinity, ...(volume === undefined ? {} : { volume }) };
-    return [action('Day by day', 'salinity adjust', input)];
+    return [action(say('urgent.dayByDay'), 'salinity adjust', input)];
   }
   return id === 'power cut' ? [urgentAction('cold water'), urgentAction('ammonia')] : [];
 }

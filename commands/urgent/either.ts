@@ -4,6 +4,7 @@ import { urgentCard, type UrgentId } from '../../core/care/urgent/cards.ts';
 import { PEOPLE_FIRST } from '../../core/care/urgent/people.ts';
 import type { Meant } from '../../core/care/meant-cards.ts';
 import type { Reading } from '../../core/language/reading.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { fact } from './facts.ts';
@@ -30,7 +31,7 @@ export function isEither({ near, share }: Meant<string>, of: keyof typeof SHOWN)
 }
 
 export function eitherHurt(near: readonly (HurtId | HurtGroupId)[]): Answer {
-  const more = { ...personAction, label: 'It is something else' };
+  const more = { ...personAction(), label: say('urgent.somethingElse') };
   return either(
     'Faint, numb, short of breath or bleeding hard: the emergency number now.',
     near.map(possibleHurt),
@@ -55,17 +56,15 @@ export function eitherUrgent(near: readonly UrgentId[], saidFor: SaidFor): Answe
   const given = either(
     safe,
     near.map((id) => possibleUrgent(id, saidFor)),
-    personAction,
+    personAction(),
   );
   return {
     ...given,
     dangers: [PEOPLE_FIRST],
     cautions: [],
-    next: [...given.next, action(ANOTHER, 'urgent', {})],
+    next: [...given.next, action(say('urgent.anotherEmergency'), 'urgent', {})],
   };
 }
-
-const ANOTHER = 'Another emergency';
 
 /**
  * From this part of the probability of a hurt person the tank may be meant as well. Read off 196 messages answered as of a
@@ -84,17 +83,20 @@ export function personOrTank(reading: Reading, saidFor: SaidFor): Answer | undef
   if (hurt === undefined || tank.length === 0) return undefined;
   const possible = [possibleHurt(hurt), ...tank.map((id) => possibleUrgent(id, saidFor))];
   return {
-    ...either('', possible, personAction),
-    headline:
-      'Is somebody hurt or unwell? A person comes first. If it is the tank alone, do what fits of it:',
-    next: [...possible.map(({ open }) => open), personAction, action(ANOTHER, 'urgent', {})],
+    ...either('', possible, personAction()),
+    headline: say('urgent.personOrTank'),
+    next: [
+      ...possible.map(({ open }) => open),
+      personAction(),
+      action(say('urgent.anotherEmergency'), 'urgent', {}),
+    ],
   };
 }
 
 /** What is safe in all of them, then what comes first in each. */
 function either(safe: string, possible: readonly Possible[], more: NextAction): Answer {
   return answer({
-    headline: `${safe} Which is it? Do what fits.`,
+    headline: say('urgent.whichDoWhatFits', { safe }),
     tone: 'urgent',
     facts: possible.map(({ label, first }) => fact(label, first)),
     isList: true,

@@ -9,17 +9,16 @@ import {
 } from '../../core/care/hurt/cards.ts';
 import { NO_TREATMENT } from '../../core/care/hurt/card.ts';
 import { FOR_EVERY_HURT, HURT_QUESTION, PERSON_HURT } from '../../core/care/hurt/question.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 
 /** What the option takes: every hurt, and the groups behind one button each. */
 export const hurtChoices = [...hurtIds, ...hurtGroupIds] as const;
 
 /** What opens the question who is hurt and how. */
-export const personAction: NextAction = {
-  label: 'A person is hurt or ill',
-  command: 'urgent',
-  input: { what: PERSON_HURT },
-};
+export function personAction(): NextAction {
+  return { label: say('urgent.personHurt'), command: 'urgent', input: { what: PERSON_HURT } };
+}
 
 /** A button that opens one hurt. */
 export function hurtAction(id: HurtId): NextAction {
@@ -36,7 +35,7 @@ export function hurtAnswer(choice: HurtId | HurtGroupId | undefined): Answer {
   if (choice === undefined) return question(HURT_QUESTION, menu);
   if (isHurt(choice)) return cardOf(choice);
   const { label, ids } = hurtGroups[choice];
-  return question(`${label}: which is it?`, ids.map(hurtAction));
+  return question(say('urgent.whichOfGroup', { group: label }), ids.map(hurtAction));
 }
 
 function cardOf(id: HurtId): Answer {
@@ -49,7 +48,7 @@ function cardOf(id: HurtId): Answer {
     dangers: never,
     cautions: [NO_TREATMENT],
     sources,
-    next: [{ ...personAction, label: 'It is something else' }],
+    next: [{ ...personAction(), label: say('urgent.somethingElse') }],
   });
 }
 

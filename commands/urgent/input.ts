@@ -3,6 +3,7 @@ import { sideBeyond } from '../../core/care/urgent/side.ts';
 import { readLogged, type ReadValue } from '../../core/log/value.ts';
 import { limitsOf, type Side } from '../../core/water/limits.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 import { readWater, type Water } from '../waterchange/pour.ts';
 import { notUsed, readOrName } from './not-used.ts';
 
@@ -74,7 +75,7 @@ export function knownFrom(id: UrgentId, input: UrgentInput): Known {
     const text = input[name];
     if (text === undefined) return undefined;
     if (of === undefined) {
-      left.push(notUsed(name, text, 'no sum here needs it'));
+      left.push(notUsed(name, text, say('urgent.notNeeded')));
       return undefined;
     }
     const unread: string[] = [];
@@ -101,5 +102,5 @@ export function knownFrom(id: UrgentId, input: UrgentInput): Known {
 }
 
 function beyond(side: Side): string {
-  return `far too ${side}, whatever it is exactly: measure again another way`;
+  return say('urgent.beyondBelief', { side });
 }

@@ -1,5 +1,7 @@
 import type { UrgentId } from '../../core/care/urgent/cards.ts';
 import { NO_TREATMENT } from '../../core/care/hurt/card.ts';
+import type { SentenceKey } from '../../core/wording/language.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../answer.ts';
 import { action } from '../calls.ts';
 import { urgentAction } from './action.ts';
@@ -8,8 +10,8 @@ import { personAction } from './hurt.ts';
 /** Second menus, by the words of the option: a message holds ten buttons. */
 export const menus = {
   'something got in': {
-    label: 'Something got into the water',
-    headline: 'Plugs out before your hands go in. What got in?',
+    label: 'urgent.gotIn',
+    headline: 'urgent.whatGotIn',
     ids: [
       'overdose',
       'other overdose',
@@ -22,13 +24,13 @@ export const menus = {
     ],
   },
   'something else': {
-    label: 'Bad water, an animal, rock',
-    headline: 'Plugs out before your hands go in. Which is it?',
+    label: 'urgent.badWater',
+    headline: 'urgent.whichElse',
     ids: ['ammonia', 'salinity crash', 'out of the water', 'dying animal', 'zoanthid rock'],
   },
 } as const satisfies Record<
   string,
-  { readonly label: string; readonly headline: string; readonly ids: readonly UrgentId[] }
+  { readonly label: SentenceKey; readonly headline: SentenceKey; readonly ids: readonly UrgentId[] }
 >;
 
 export type MenuId = keyof typeof menus;
@@ -45,11 +47,11 @@ const direct: readonly UrgentId[] = [
 
 /** What is happening? People first; then one of the second menus. */
 export function menuAnswer(id?: MenuId): Answer {
-  if (id !== undefined) return asked(menus[id].headline, menus[id].ids.map(urgentAction));
-  return asked('What is happening? If anyone is hurt, that comes first.', [
+  if (id !== undefined) return asked(say(menus[id].headline), menus[id].ids.map(urgentAction));
+  return asked(say('urgent.whatIsHappening'), [
     ...direct.map(urgentAction),
     ...(Object.keys(menus) as readonly MenuId[]).map((menu) =>
-      action(menus[menu].label, 'urgent', { what: menu }),
+      action(say(menus[menu].label), 'urgent', { what: menu }),
     ),
   ]);
 }
@@ -61,6 +63,6 @@ function asked(headline: string, next: readonly NextAction[]): Answer {
     dangers: ['Water near mains: switch off at the breaker from a dry place before you touch anything.'],
     cautions: [NO_TREATMENT],
     sources: ['practice'],
-    next: [personAction, ...next],
+    next: [personAction(), ...next],
   });
 }

@@ -1,4 +1,5 @@
 import { Problem } from '../../core/problem.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Letters of a text that is named again. */
 const SHOWN = 40;
@@ -28,7 +29,7 @@ export function readOrName<T>(
 
 /** What is wrong with a text, with what would be read instead. */
 function reasonOf({ message, choices }: Problem): string {
-  return choices.length === 0 ? message : `${choices.join(' or ')}? Write it so`;
+  return choices.length === 0 ? message : say('urgent.writeItSo', { choices: choices.join(' or ') });
 }
 
 /** One line, and not all of a long text. */

@@ -1,3 +1,4 @@
+import { say } from '../../core/wording/say.ts';
 import type { Command, OptionsSchema } from '../command.ts';
 import { notUsed } from './not-used.ts';
 
@@ -19,7 +20,9 @@ function sifted({ options, run }: Pick<Command, 'options' | 'run'>): Command['ru
       if (value === undefined) continue;
       if (options.safeParse({ [name]: value }).success) taken[name] = value;
       else
-        left.push(notUsed(name, value, name in options.shape ? 'I cannot take that here' : 'no such option'));
+        left.push(
+          notUsed(name, value, name in options.shape ? say('urgent.notTaken') : say('urgent.noSuchOption')),
+        );
     }
     const given = run(taken, context);
     return left.length === 0 ? given : { ...given, unused: [...left, ...given.unused] };

@@ -1,6 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import { led } from './led.ts';
 import { oftenSaid } from './stock-said.ts';
@@ -36,7 +37,7 @@ export function besidesDose({ slots, reading: { scanned } }: Frame, of: Paramete
   if (isLiquid(amount) && first.label !== 'of it')
     return {
       ...given,
-      headline: `How strong is it: how much does 1 mL raise, in how much water? Then I can say what to set above ${dosed}.`,
+      headline: say('ask.howStrong', { dosed }),
       facts: [{ label: 'as a powder, on top of it', value: given.headline }, ...given.facts],
     };
   return led(`On top of the ${dosed} you dose now:`, given);

@@ -1,6 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { sidesText } from '../../../core/language/side-units.ts';
 import { forms } from '../../../core/tank/size.ts';
+import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../../answer.ts';
 
 /** The box of a message with its unit: said, or told by another length, by words of the message or by its size. */
@@ -18,9 +19,9 @@ export function boxWithUnit({
 /** Asked where nothing tells it; a button goes on with the whole size. */
 export function whichUnit(box: string, goOn: (size: string, label: string) => NextAction): Answer {
   return answer({
-    headline: 'Are the sides in cm or in inches?',
+    headline: say('ask.cmOrInches'),
     tone: 'question',
     read: [`a box of ${box}`],
-    next: [goOn(`${box} cm`, 'In cm'), goOn(`${box} in`, 'In inches')],
+    next: [goOn(`${box} cm`, say('ask.inCm')), goOn(`${box} in`, say('ask.inInches'))],
   });
 }

@@ -18,16 +18,16 @@ import { isWarmth, mixedWarmth } from './warmth.ts';
 export const routineRows: readonly Row[] = [
   {
     kind: 'change-routine',
-    label: 'Where regular changes settle',
+    label: 'ask.kindChangeRoutine',
     needs: [
       {
         oneOf: ['share', 'changed', 'waterRate'],
-        ask: 'How much water do you change, and how often?',
+        ask: 'ask.howMuchChanged',
         when: (frame) => needsLevels(frame) && !asksShare(frame),
       },
       {
         oneOf: ['rate', 'change'],
-        ask: 'How much does it climb by itself, say in a week without a change?',
+        ask: 'ask.howFastItClimbs',
         when: (frame) => needsLevels(frame) && !isSteady(frame),
       },
     ],
@@ -39,7 +39,7 @@ export const routineRows: readonly Row[] = [
   },
   {
     kind: 'change-drip',
-    label: 'Bit by bit against one change',
+    label: 'ask.kindChangeDrip',
     uses: [...CHANGE_LEVELS, ...CHANGE_WATER, 'span', 'spans'],
     answer: (frame, context) =>
       isCounted(frame)

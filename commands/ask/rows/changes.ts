@@ -17,8 +17,6 @@ import { pouredSaid, shareSaid } from './water-said.ts';
 import { isWarmth, mixedWarmth } from './warmth.ts';
 import { tokensWithin } from './words-beside.ts';
 
-const ASK_LEVELS = 'What does it read now, and where should it be?';
-
 /** Salinity has sums of its own: towards a goal, else what one change does. */
 function saltier({ slots }: Frame, context: OwnContext): Answer | undefined {
   const { now, was, wanted, other: fresh, volume } = slots;
@@ -79,13 +77,13 @@ function hasNoWater({ slots }: Frame): boolean {
 export const changeRows: readonly Row[] = [
   {
     kind: 'change-once',
-    label: 'One water change: how big, what it does',
+    label: 'ask.kindChangeOnce',
     needs: [
-      { oneOf: ['of'], ask: 'Which reading is it about: nitrate, phosphate, alkalinity?', when: needsLevels },
-      { oneOf: ['now', 'was'], ask: 'What does it read now?', when: needsLevels },
+      { oneOf: ['of'], ask: 'ask.whichReadingOfChange', when: needsLevels },
+      { oneOf: ['now', 'was'], ask: 'ask.readsNow', when: needsLevels },
       {
         oneOf: ['wanted', 'limit', 'change', 'share', 'changed', 'waterRate'],
-        ask: 'Where should it be, or how much water do you change?',
+        ask: 'ask.goalOrShare',
         when: needsLevels,
       },
     ],
@@ -97,12 +95,12 @@ export const changeRows: readonly Row[] = [
   },
   {
     kind: 'change-goal',
-    label: 'How many changes to get there',
+    label: 'ask.kindChangeGoal',
     needs: [
-      { oneOf: ['now', 'was'], ask: ASK_LEVELS, when: needsLevels },
+      { oneOf: ['now', 'was'], ask: 'ask.readsNowAndGoal', when: needsLevels },
       {
         oneOf: ['wanted', 'limit', 'change'],
-        ask: 'Where should it be?',
+        ask: 'ask.whereShouldItBe',
         when: (frame) => needsLevels(frame) && hasNoWater(frame),
       },
     ],

@@ -41,7 +41,7 @@ const QUANTITIES = [
 export const claimRows: readonly Row[] = [
   {
     kind: 'claim',
-    label: 'Is that rule right?',
+    label: 'ask.kindClaim',
     uses: QUANTITIES,
     computes: ({ reading: { scanned } }) => isOfDose(scanned) || ruleWithin(scanned) !== undefined,
     answer: (frame, context) => {

@@ -15,7 +15,7 @@ import type { Row } from '../row.ts';
 export const convertRows: readonly Row[] = [
   {
     kind: 'convert',
-    label: 'The same in other units',
+    label: 'ask.kindConvert',
     uses: [
       'of',
       'levels',

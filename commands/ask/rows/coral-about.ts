@@ -37,16 +37,16 @@ const facets: readonly {
 export const coralAboutRows: readonly Row[] = [
   {
     kind: 'coral-about',
-    label: 'About a coral',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => !isAnemone(frame) }],
+    label: 'ask.kindCoralAbout',
+    needs: [{ oneOf: ['corals'], ask: 'coral.whichCoral', when: (frame) => !isAnemone(frame) }],
     uses: ['corals'],
     answer: (frame, context) =>
       compared(frame, context) ?? pageOf(frame, context) ?? noPageOf(frame) ?? anemoneOf(frame),
   },
   {
     kind: 'looks',
-    label: 'What a coral is called, and which is it',
-    needs: [{ oneOf: ['corals'], ask: 'Which names do you hesitate between, or what was it sold as?' }],
+    label: 'ask.kindLooks',
+    needs: [{ oneOf: ['corals'], ask: 'ask.whichNames' }],
     uses: ['corals'],
     answer: (frame) => {
       const named = coralsOf(frame);
@@ -55,13 +55,13 @@ export const coralAboutRows: readonly Row[] = [
   },
   {
     kind: 'origin',
-    label: 'Wild, sea-farmed or tank-grown',
+    label: 'ask.kindOrigin',
     uses: ['corals'],
     answer: () => cardAnswer(primer('where corals come from')),
   },
   {
     kind: 'day-night',
-    label: 'What a coral does by day and night',
+    label: 'ask.kindDayNight',
     uses: ['corals'],
     answer: (frame, context) => {
       const [one] = coralsOf(frame);

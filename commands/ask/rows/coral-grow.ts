@@ -23,8 +23,8 @@ import { readableAs } from './readable-as.ts';
 export const coralGrowRows: readonly Row[] = [
   {
     kind: 'growth',
-    label: 'How a coral grows and spreads',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?' }],
+    label: 'ask.kindGrowth',
+    needs: [{ oneOf: ['corals'], ask: 'coral.whichCoral' }],
     uses: ['corals', 'lengths', 'heads', 'counts', 'span'],
     computes: ({ slots: { corals, lengths, heads } }) =>
       corals !== undefined && (corals.length > 2 || lengths !== undefined || heads !== undefined),
@@ -33,14 +33,14 @@ export const coralGrowRows: readonly Row[] = [
   },
   {
     kind: 'feed',
-    label: 'Feeding a coral',
+    label: 'ask.kindFeed',
     uses: ['corals', 'amount', 'volume'],
     computes: (frame) => frame.slots.amount !== undefined && foodOf(frame) !== undefined,
     answer: (frame, context) => addedBy(frame, context) ?? fed(frame, context),
   },
   {
     kind: 'fragging',
-    label: 'Cutting and mounting a coral',
+    label: 'ask.kindFragging',
     uses: ['corals'],
     computes: isZoanthid,
     answer: (frame) => (isZoanthid(frame) ? zoanthidAnswer('cut') : looseOnRock(frame)),

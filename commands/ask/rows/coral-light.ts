@@ -21,15 +21,15 @@ const uses = ['corals', 'light', 'percents', 'lux'] as const;
 export const coralLightRows: readonly Row[] = [
   {
     kind: 'coral-light',
-    label: 'How much light a coral wants',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => groupOf(frame) === undefined }],
+    label: 'ask.kindCoralLight',
+    needs: [{ oneOf: ['corals'], ask: 'coral.whichCoral', when: (frame) => groupOf(frame) === undefined }],
     uses,
     answer: (frame, context) => lightOf(frame, context) ?? cardAnswer(primer('PAR')),
   },
   {
     kind: 'par-ok',
-    label: 'Is this light right here',
-    needs: [{ oneOf: ['light', 'lux', 'percents'], ask: 'What does the PAR meter read at the coral?' }],
+    label: 'ask.kindParOk',
+    needs: [{ oneOf: ['light', 'lux', 'percents'], ask: 'ask.parAtCoral' }],
     uses,
     answer: (frame, context) => {
       const [reading] = parsOf(frame);

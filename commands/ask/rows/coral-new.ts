@@ -10,7 +10,7 @@ import { coralsOf, originOf } from './coral-said.ts';
 export const coralNewRows: readonly Row[] = [
   {
     kind: 'acclimate-dip',
-    label: 'Acclimating, dipping, quarantine',
+    label: 'ask.kindAcclimateDip',
     uses: ['corals'],
     answer: (frame, context) => {
       const { scanned } = frame.reading;

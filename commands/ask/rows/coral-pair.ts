@@ -16,8 +16,8 @@ import { anyWithoutPage, coralsOf, groupsOf, linesFirst } from './coral-said.ts'
 export const coralPairRows: readonly Row[] = [
   {
     kind: 'pair',
-    label: 'May these two stand together',
-    needs: [{ oneOf: ['corals'], ask: 'Which two corals?', when: (frame) => !isSoftBesideStony(frame) }],
+    label: 'ask.kindPair',
+    needs: [{ oneOf: ['corals'], ask: 'ask.whichTwoCorals', when: (frame) => !isSoftBesideStony(frame) }],
     uses: ['corals', 'lengths', 'counts'],
     answer: (frame, context) => {
       const unknown = anyWithoutPage(frame);

@@ -16,14 +16,14 @@ import { coralsOf, linesFirst, noPageOf } from './coral-said.ts';
 export const coralPlaceRows: readonly Row[] = [
   {
     kind: 'coral-place',
-    label: 'Where a coral goes',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?' }],
+    label: 'ask.kindCoralPlace',
+    needs: [{ oneOf: ['corals'], ask: 'coral.whichCoral' }],
     uses: ['corals'],
     answer: (frame, context) => looseOnRock(frame) ?? placeOf(frame, context) ?? noPageOf(frame),
   },
   {
     kind: 'flow',
-    label: 'How much flow',
+    label: 'ask.kindFlow',
     uses: ['corals'],
     answer: (frame, context) => {
       const [one] = coralsOf(frame);

@@ -1,5 +1,7 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import type { SentenceKey } from '../../../core/wording/language.ts';
+import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer, type NextAction } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { sizeSaid, spotSaid } from './spot-in.ts';
@@ -25,12 +27,11 @@ export function deedOf({ reading: { scanned } }: Frame): Deed {
   return met(scanned, 'records.moved', 'deeds.moves') ? 'moved' : 'came';
 }
 
-const DONE: Readonly<Record<Deed, (coral: string) => string>> = {
-  came: (coral) => `I keep your ${coral}, its place and size`,
-  moved: (coral) => `I keep where your ${coral} stands now, and check it there`,
-  gone: (coral) => `I take your ${coral} off your list`,
-};
-const IN_PRIVATE = 'Choose below, or tell me in a direct message.';
+const DONE = {
+  came: 'ask.pressToKeep',
+  moved: 'ask.pressToMove',
+  gone: 'ask.pressToTakeOff',
+} as const satisfies Readonly<Record<Deed, SentenceKey>>;
 const COMMAND = {
   came: 'coral add',
   moved: 'coral move',
@@ -46,25 +47,22 @@ export function recordedElsewhere(
 ): Answer {
   if (coral === undefined)
     return answer({
-      headline:
-        'Your corals are between you and me: press a button, which only you see the answer of, or ask me in a direct message.',
+      headline: say('ask.coralsInPrivate'),
       next: [
-        action('My corals', 'coral list', {}),
-        action('Check my corals', 'coral check', {}),
-        action('Map of my corals', 'coral map', {}),
+        action(say('coral.myCorals'), 'coral list', {}),
+        action(say('ask.checkMyCorals'), 'coral check', {}),
+        action(say('ask.mapOfMyCorals'), 'coral map', {}),
       ],
     });
   const isSome = deed === 'gone' && isPart(frame);
   const isAll = deed === 'gone' && !isSome;
   return answer({
-    headline: isSome
-      ? `Is all of your ${coral} gone, or a part? Here, where others read, nothing is changed yet.`
-      : `${DONE[deed](coral)} when you press the button. Here, where others read, nothing is kept yet.`,
+    headline: say(isSome ? 'ask.allOrAPart' : DONE[deed], { coral }),
     tone: isSome ? 'question' : 'plain',
     read: oneAtATime(others),
     steps: [
-      isSome ? IN_PRIVATE : `Or use /${COMMAND[deed]}, or tell me in a direct message.`,
-      ...(isAll ? ['Only a part of it is gone, or a frag: say how big the rest is now.'] : []),
+      isSome ? say('ask.chooseOrPrivate') : say('ask.orUse', { command: `/${COMMAND[deed]}` }),
+      ...(isAll ? [say('ask.onlyAPartGone')] : []),
     ],
     next: [
       ...(isSome ? [sizeNow(coral), placeNow(coral)] : []),
@@ -76,17 +74,17 @@ export function recordedElsewhere(
 
 /** One coral at a time: the others are named, so that none is thought to be done. */
 export function oneAtATime(others: readonly string[]): readonly string[] {
-  return others.length === 0 ? [] : [`one coral at a time: ${others.join(', ')} not done yet`];
+  return others.length === 0 ? [] : [say('ask.oneCoralAtATime', { others: others.join(', ') })];
 }
 
 /** With what was said; the rest is asked for. */
 function doing(deed: Deed, coral: string, frame: Frame): NextAction {
-  if (deed === 'gone') return action(`Take ${coral} off my list`, 'coral remove', { coral });
+  if (deed === 'gone') return action(say('ask.takeOffList', { coral }), 'coral remove', { coral });
   const spot = spotSaid(frame);
   const at = spot.missing.length === 0 ? spot.text : undefined;
   if (deed === 'moved')
     return action(
-      `Say where ${coral} stands now`,
+      say('ask.sayWhereItStands', { coral }),
       'coral move',
       { coral, at },
       at === undefined ? ['at'] : [],
@@ -96,7 +94,7 @@ function doing(deed: Deed, coral: string, frame: Frame): NextAction {
     ...(at === undefined ? (['at'] as const) : []),
     ...(size === undefined ? (['size'] as const) : []),
   ];
-  return action(`Keep ${coral} in my tank`, 'coral add', { coral, at, size }, open);
+  return action(say('ask.keepCoral', { coral }), 'coral add', { coral, at, size }, open);
 }
 
 /** Some heads or a frag of it are gone, or one was kept: the rest stays. */
@@ -105,9 +103,9 @@ export function isPart({ slots, reading: { scanned } }: Frame): boolean {
 }
 
 function placeNow(coral: string): NextAction {
-  return action('Say where the rest stands', 'coral move', { coral }, ['at']);
+  return action(say('ask.sayWhereTheRestStands'), 'coral move', { coral }, ['at']);
 }
 
 function sizeNow(coral: string): NextAction {
-  return action('A part of it is left', 'coral move', { coral }, ['size']);
+  return action(say('ask.aPartIsLeft'), 'coral move', { coral }, ['size']);
 }

@@ -1,5 +1,6 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
+import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OptionsSchema, OwnContext } from '../../command.ts';
@@ -20,8 +21,8 @@ import { sizeSaid, spotSaid } from './spot-in.ts';
 export const coralRecordRows: readonly Row[] = [
   {
     kind: 'coral-record',
-    label: 'Keep what happens to my corals',
-    needs: [{ oneOf: ['corals'], ask: 'Which coral is it?', when: (frame) => shownBy(frame) === undefined }],
+    label: 'ask.kindCoralRecord',
+    needs: [{ oneOf: ['corals'], ask: 'coral.whichCoral', when: (frame) => shownBy(frame) === undefined }],
     uses: ['corals', 'heads', 'lengths', 'moments', 'counts'],
     answer: (frame, context) => {
       const [coral, ...others] = frame.slots.corals ?? [];
@@ -60,34 +61,34 @@ function recorded(frame: Frame, coral: string, context: OwnContext): Answer {
 
 function partGone(coral: string): Answer {
   return answer({
-    headline: `A part of your ${coral} is gone: how wide is what is left, or how many heads? Nothing is changed yet.`,
+    headline: say('ask.partGone', { coral }),
     tone: 'question',
     next: [
-      action('Say how big it is now', 'coral move', { coral }, ['size']),
-      action('All of it is gone', 'coral remove', { coral }),
+      action(say('ask.sayHowBigNow'), 'coral move', { coral }, ['size']),
+      action(say('ask.allGone'), 'coral remove', { coral }),
     ],
   });
 }
 
 function whereNow(coral: string, missing: readonly string[]): Answer {
   return answer({
-    headline: `Where does your ${coral} stand now? Nothing is changed yet.`,
+    headline: say('ask.whereDoesItStand', { coral }),
     tone: 'question',
-    facts: [{ label: 'Still to say', value: missing.join(', ') }],
-    next: [action('Say where it stands now', 'coral move', { coral }, ['at'])],
+    facts: [{ label: say('ask.stillToSay'), value: missing.join(', ') }],
+    next: [action(say('ask.sayWhereItStandsNow'), 'coral move', { coral }, ['at'])],
   });
 }
 
 function whereNew(coral: string, at: ReturnType<typeof spotSaid>, size: string | undefined): Answer {
   const isPlaced = at.missing.length === 0;
-  const open = [...at.missing, ...(size === undefined ? ['how wide it is, or how many heads'] : [])];
+  const open = [...at.missing, ...(size === undefined ? [say('ask.widthOrHeads')] : [])];
   return answer({
-    headline: `To keep your ${coral} I need its place and size. Nothing is kept yet.`,
+    headline: say('ask.placeAndSize', { coral }),
     tone: 'question',
-    facts: [{ label: 'Still to say', value: open.join(', ') }],
+    facts: [{ label: say('ask.stillToSay'), value: open.join(', ') }],
     next: [
       action(
-        'Place it in my tank',
+        say('coral.placeInMyTank'),
         'coral add',
         { coral, ...(isPlaced ? { at: at.text } : {}), ...(size === undefined ? {} : { size }) },
         [...(isPlaced ? [] : (['at'] as const)), ...(size === undefined ? (['size'] as const) : [])],

@@ -2,6 +2,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { raisedBy } from '../../../core/dosing/raised-by.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter } from '../../../core/water/parameter.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
@@ -67,11 +68,18 @@ function ofStock(
 /** Each dose is an answer of its own. */
 function withOthers(rest: readonly Wanted[], volume: string | undefined, given: Answer): Answer {
   if (rest.length === 0) return given;
-  const named = rest.map(
-    ({ of, now, goal }) => `${parameter(of).label} ${now === undefined ? '' : `${now} to `}${goal}`,
-  );
+  const named = rest.map(({ of, now, goal }) => {
+    const { label } = parameter(of);
+    return now === undefined ? `${label} ${goal}` : say('ask.nowToGoal', { parameter: label, now, goal });
+  });
   const next = rest.map(({ of, now, goal, salt }, index) =>
-    action(`And ${named[index] ?? ''}`, 'dose amount', { of, now, goal, with: salt, volume }),
+    action(say('ask.andDose', { dose: named[index] ?? '' }), 'dose amount', {
+      of,
+      now,
+      goal,
+      with: salt,
+      volume,
+    }),
   );
   const step = `This is for one of them: ${named.join(' and ')} is a dose of its own. Choose it below, and add them well apart.`;
   return { ...given, steps: [step, ...given.steps], next: [...given.next, ...next] };

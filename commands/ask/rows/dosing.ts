@@ -24,21 +24,21 @@ import { isSwap, swapped } from './swap.ts';
 export const dosingRows: readonly Row[] = [
   {
     kind: 'dose-amount',
-    label: 'How much to dose',
+    label: 'ask.kindDoseAmount',
     needs: [
       {
         oneOf: ['of'],
-        ask: 'What do you want to raise: alkalinity, calcium, magnesium, or something else?',
+        ask: 'ask.whatToRaise',
         when: (frame) => !hasLabel(frame) && !isRefused(frame),
       },
       {
         oneOf: ['wanted', 'change'],
-        ask: 'What does it read now, and what should it be?',
+        ask: 'ask.readsNowAndShould',
         when: (frame) => isOpen(frame) && frame.slots.now === undefined,
       },
       {
         oneOf: ['wanted', 'change'],
-        ask: 'And what should it be?',
+        ask: 'ask.andShouldBe',
         when: (frame) => isOpen(frame) && restoredIn(frame) === undefined,
       },
     ],
@@ -68,16 +68,16 @@ export const dosingRows: readonly Row[] = [
   },
   {
     kind: 'dose-effect',
-    label: 'What an amount does',
+    label: 'ask.kindDoseEffect',
     needs: [
       {
         oneOf: ['salt', 'bottle'],
-        ask: 'Which powder or solution is it, by its chemical name?',
+        ask: 'ask.whichPowderOrSolution',
         when: (frame) => isUnknown(frame) && eachSalt(frame) === undefined,
       },
       {
         oneOf: ['amount', 'strength', 'bottle'],
-        ask: 'How much of it: grams, teaspoons or millilitres?',
+        ask: 'ask.howMuchOfIt',
         when: isUnknown,
       },
     ],

@@ -19,7 +19,7 @@ import type { Row } from '../row.ts';
 export const emergencyRows: readonly Row[] = [
   {
     kind: 'person-hurt',
-    label: 'A person or pet is hurt',
+    label: 'ask.kindPersonHurt',
     uses: [],
     answer: ({ reading }) => {
       const sad = despairAnswer(reading.scanned);
@@ -32,7 +32,7 @@ export const emergencyRows: readonly Row[] = [
   },
   {
     kind: 'urgent-water',
-    label: 'Something is going wrong now',
+    label: 'urgent.goingWrong',
     uses: ['of', 'now', 'was', 'wanted', 'volume', 'temperature', 'salinity', 'salt', 'amount'],
     answer: (frame, context) => {
       const tank = urgentOf(frame.reading);

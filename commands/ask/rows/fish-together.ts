@@ -28,7 +28,7 @@ const MOST_WORDS_BETWEEN = 2;
 
 export const fishTogetherRow: Row = {
   kind: 'fish-together',
-  label: 'Which fish go together',
+  label: 'ask.kindFishTogether',
   uses: ['volume', 'counts'],
   computes: (frame) => judged(frame) !== undefined,
   answer: judged,

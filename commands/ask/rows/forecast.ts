@@ -19,11 +19,11 @@ import { waterEach } from './water-said.ts';
 export const forecastRows: readonly Row[] = [
   {
     kind: 'salinity-forecast',
-    label: 'Salinity after evaporation or time away',
+    label: 'ask.kindSalinityForecast',
     needs: [
       {
         oneOf: ['waterRate', 'amount', 'changed', 'container'],
-        ask: 'How much water evaporates or goes in, and in what time?',
+        ask: 'ask.howMuchEvaporates',
         when: ({ slots }) => slots.span !== undefined && levelsOf(slots, 'salinity').length < 2,
       },
     ],

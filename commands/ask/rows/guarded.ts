@@ -3,6 +3,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { parameter } from '../../../core/water/parameter.ts';
 import { readSalinity } from '../../../core/water/salinity-reading.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { remarkOn } from '../../salinity/print.ts';
@@ -56,6 +57,6 @@ function notKept({ kind, slots: { levels = [] }, reading: { scanned } }: Frame, 
   if (!isAsked || isDone || readings === '') return given;
   return {
     ...led('Not logged yet.', given),
-    next: [action('Log these', 'log add', { readings }), ...given.next],
+    next: [action(say('ask.logThese'), 'log add', { readings }), ...given.next],
   };
 }

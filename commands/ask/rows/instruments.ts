@@ -21,7 +21,7 @@ import { trusting, twoSalinities } from './trusted-reading.ts';
 export const instrumentRows: readonly Row[] = [
   {
     kind: 'instrument',
-    label: 'Can this instrument be believed',
+    label: 'ask.kindInstrument',
     uses: ['levels', 'now', 'was', 'other', 'temperature', 'otherTemperature', 'salinity', 'volume'],
     answer: (frame, context) =>
       trusted(frame, context) ??
@@ -33,8 +33,8 @@ export const instrumentRows: readonly Row[] = [
   },
   {
     kind: 'kits-disagree',
-    label: 'Two tests of one water',
-    needs: [{ oneOf: ['levels'], ask: 'What was tested, and what did the one and the other read?' }],
+    label: 'ask.kindKitsDisagree',
+    needs: [{ oneOf: ['levels'], ask: 'ask.whatWasTested' }],
     uses: ['levels', 'now', 'was', 'other', 'of', 'salinity', 'temperature', 'volume'],
     answer: (frame, context) =>
       trusted(frame, context) ?? compared(frame, context) ?? checked(frame, context) ?? cardFor(frame),

@@ -2,6 +2,7 @@ import type { PrimerId } from '../../../core/care/primers/primer.ts';
 import { urgentSide } from '../../../core/water/limits.ts';
 import { met, type Met } from '../../../core/language/met.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import { howOften } from '../../checkup/how-often.ts';
 import type { OwnContext } from '../../command.ts';
@@ -19,14 +20,14 @@ import { gearSum } from './gear-said.ts';
 export const keepingRows: readonly Row[] = [
   {
     kind: 'cycle',
-    label: 'How far a new tank is',
+    label: 'ask.kindCycle',
     uses: ['levels', 'of', 'now', 'was', 'moments', 'spans'],
     computes: hasTests,
     answer: (frame, context) => cycle(frame) ?? card('cycle', context),
   },
   {
     kind: 'first-stock',
-    label: 'First corals, snails and fish',
+    label: 'ask.kindFirstStock',
     uses: ['levels', 'of', 'now', 'was', 'corals'],
     computes: hasTests,
     answer: (frame, context) => {
@@ -36,7 +37,7 @@ export const keepingRows: readonly Row[] = [
   },
   {
     kind: 'test-kit',
-    label: 'How to test, and how often',
+    label: 'ask.kindTestKit',
     uses: ['of'],
     computes: isTestPlan,
     // What is labelled as no card's has no general one either.
@@ -48,7 +49,7 @@ export const keepingRows: readonly Row[] = [
   },
   {
     kind: 'equipment',
-    label: 'Mains, top-off, flow and other gear',
+    label: 'ask.kindEquipment',
     uses: ['volume', 'otherTemperature', 'spans', 'watts', 'batteries'],
     computes: (frame) => gearSum(frame) !== undefined,
     answer: (frame, context) => {
@@ -59,8 +60,13 @@ export const keepingRows: readonly Row[] = [
       return found === undefined ? undefined : card(found[0], context);
     },
   },
-  { kind: 'holiday', label: 'Going away', uses: [], answer: (_, context) => card('holiday', context) },
-  { kind: 'moving', label: 'Moving a tank', uses: [], answer: (_, context) => card('moving house', context) },
+  { kind: 'holiday', label: 'ask.kindHoliday', uses: [], answer: (_, context) => card('holiday', context) },
+  {
+    kind: 'moving',
+    label: 'ask.kindMoving',
+    uses: [],
+    answer: (_, context) => card('moving house', context),
+  },
 ];
 
 /** Asked is how often everything is tested, and of no one parameter. */
@@ -121,7 +127,10 @@ function cycle({ slots, reading: { scanned } }: Frame): Answer | undefined {
   );
   const { ammonia } = more.at(-1) ?? first;
   if (urgentSide('ammonia', ammonia) === undefined) return given;
-  return { ...given, next: [{ ...urgentAction('ammonia'), label: 'Animals are in already' }, ...given.next] };
+  return {
+    ...given,
+    next: [{ ...urgentAction('ammonia'), label: say('ask.animalsInAlready') }, ...given.next],
+  };
 }
 
 /** How long it has been cycling, days: the one time that was said. */

@@ -25,13 +25,13 @@ import { lampKind, lampStrength } from './lamp-said.ts';
 export const lightRows: readonly Row[] = [
   {
     kind: 'light-hours',
-    label: 'Hours of light a day',
+    label: 'ask.kindLightHours',
     uses: ['hours', 'light', 'span'],
     answer: hoursOf,
   },
   {
     kind: 'light-lamp',
-    label: 'Lamp settings and new lamps',
+    label: 'ask.kindLightLamp',
     uses: ['percents', 'light', 'corals'],
     computes: (frame) => {
       const { percents = [], light = [] } = frame.slots;
@@ -45,7 +45,7 @@ export const lightRows: readonly Row[] = [
   },
   {
     kind: 'lux',
-    label: 'Lux, watts, or no meter',
+    label: 'ask.kindLux',
     uses: ['lux', 'light', 'percents', 'corals'],
     answer: (frame, context) => {
       const [lux, ...others] = allLuxOf(frame);

@@ -6,6 +6,7 @@ import { withUnit } from '../../../core/language/system-volume.ts';
 import { Problem } from '../../../core/problem.ts';
 import { significant } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import { call } from '../../called.ts';
 import type { OwnContext } from '../../command.ts';
@@ -52,7 +53,7 @@ function topOff(frame: Frame, context: OwnContext): Answer | undefined {
   // "3 g per litre, or is 2 g all that dissolves": that needs no tank.
   if (isNoTank && slots.strength !== undefined && slots.levels === undefined)
     return call(limewaterCommand, { amount: topOffADay }, context);
-  if (isNoTank) throw new Problem('How much water is in the system?', { field: 'volume' });
+  if (isNoTank) throw new Problem(say('ask.howMuchInSystem'), { field: 'volume' });
   const used = of === 'alkalinity' ? (rate ?? change) : undefined;
   const goal = used === undefined ? undefined : levelADay(used, rateDays);
   if (goal === undefined && volume === undefined) return undefined;

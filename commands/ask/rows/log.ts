@@ -16,7 +16,7 @@ import { watchSaid } from './watch.ts';
 export const logRows: readonly Row[] = [
   {
     kind: 'log',
-    label: 'Keep or show readings',
+    label: 'ask.kindLog',
     uses: ['of', 'levels', 'now', 'was', 'salinity', 'temperature', 'moments', 'salt', 'amount', 'limit'],
     answer: (frame, context) => watchSaid(frame, context) ?? ofLog(frame, context),
   },
@@ -29,18 +29,18 @@ function ofLog(frame: Frame, context: OwnContext): Answer {
   const label = of === undefined ? undefined : parameter(of).label;
   if (met(scanned, 'deeds.corrects', 'deeds.cancels') && !met(scanned, 'deeds.shows'))
     return own(
-      'Undo my last entry',
+      'ask.undoLast',
       undoCommand,
       { of: met(scanned, 'deeds.doses') ? 'dose' : undefined },
       context,
     );
   if (salt !== undefined && amount !== undefined) {
     const at = whenSaid(frame);
-    return own('Keep what was dosed', logDoseCommand, { with: salt, amount, at }, context);
+    return own('ask.keepDosed', logDoseCommand, { with: salt, amount, at }, context);
   }
   const line = lineOf(frame);
   if (line !== undefined)
-    return own('Keep these readings', addCommand, { readings: line, at: whenSaid(frame) }, context);
+    return own('ask.keepReadings', addCommand, { readings: line, at: whenSaid(frame) }, context);
   const isTrend = met(
     scanned,
     'parts.moved',
@@ -50,8 +50,8 @@ function ofLog(frame: Frame, context: OwnContext): Answer {
     'deeds.shows',
   );
   if (label !== undefined && (isTrend || met(scanned, 'manner.askHow')))
-    return own('Show how it moves', trendCommand, { of: label }, context);
-  return own('Show my readings', showCommand, { of: label }, context);
+    return own('ask.showHowItMoves', trendCommand, { of: label }, context);
+  return own('ask.showMyReadings', showCommand, { of: label }, context);
 }
 
 /** Readings as a line for `/log add`: every level that was measured, by its name; a wish or a rate is none. */

@@ -16,11 +16,11 @@ import { vesselSaid } from './vessel-said.ts';
 
 export const mixRow: Row = {
   kind: 'salinity-mix',
-  label: 'Salt for a batch of new water',
+  label: 'ask.kindSalinityMix',
   needs: [
     {
       oneOf: ['container', 'volume'],
-      ask: 'How much salt water do you mix?',
+      ask: 'ask.howMuchMixed',
       when: (frame) => batchIn(frame) === undefined && !isPerLitre(frame),
     },
   ],

@@ -11,8 +11,8 @@ import { isDayAndNight, moveTime } from './move-time.ts';
 export const movedRows: readonly Row[] = [
   {
     kind: 'moved',
-    label: 'Why a reading moved',
-    needs: [{ oneOf: ['of'], ask: 'Which reading moved: alkalinity, salinity, pH, nitrate?' }],
+    label: 'ask.kindMoved',
+    needs: [{ oneOf: ['of'], ask: 'ask.whichMoved' }],
     uses: ['of', 'levels', 'was', 'now', 'change', 'span', 'spans', 'moments', 'salinity', 'temperature'],
     answer: (frame, context) => {
       const { of } = frame.slots;

@@ -3,6 +3,7 @@ import { raisedBy } from '../../../core/dosing/raised-by.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { Problem } from '../../../core/problem.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { overdosable } from '../../urgent/input.ts';
@@ -16,7 +17,7 @@ type Overdosed = (typeof overdosable)[number];
 export const overdoseRows: readonly Row[] = [
   {
     kind: 'overdose',
-    label: 'Too much went in: what to do first',
+    label: 'ask.kindOverdose',
     uses: ['salt', 'of', 'amount', 'strength', 'volume', 'now', 'levels'],
     answer: overdosed,
   },
@@ -63,5 +64,5 @@ function isLack(frame: Frame): boolean {
 }
 
 function askGoal(): never {
-  throw new Problem('And what should it be?', { field: 'goal' });
+  throw new Problem(say('ask.andShouldBe'), { field: 'goal' });
 }

@@ -1,4 +1,6 @@
 import type { z } from 'zod';
+import type { SentenceKey } from '../../../core/wording/language.ts';
+import { say } from '../../../core/wording/say.ts';
 import { actionOf } from '../../action-of.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { call, typed } from '../../called.ts';
@@ -9,7 +11,7 @@ import type { CommandOf, OptionsSchema, OwnContext } from '../../command.ts';
  * and how, with the command as a button.
  */
 export function own<S extends OptionsSchema>(
-  label: string,
+  what: SentenceKey,
   command: CommandOf<S>,
   found: z.input<S>,
   context: OwnContext,
@@ -18,10 +20,11 @@ export function own<S extends OptionsSchema>(
   const input = Object.fromEntries(
     Object.entries(found).flatMap(([name, value]) => (value === undefined ? [] : [[name, String(value)]])),
   );
+  const label = say(what);
   const line = typed(command, found);
   return answer({
-    headline: `${label}? Press the button: here, where others read, nothing of yours is shown or changed.`,
-    steps: [`Or use ${line}, or tell me in a direct message.`],
+    headline: say('ask.pressTheButton', { what: label }),
+    steps: [say('ask.orUse', { command: line })],
     next: [actionOf(command, { label, input })].filter((one) => one !== undefined),
   });
 }

@@ -27,11 +27,11 @@ import { shareSaid, systemSaid } from './water-said.ts';
 export const readingRows: readonly Row[] = [
   {
     kind: 'readings-ok',
-    label: 'Are these readings fine',
+    label: 'ask.kindReadingsOk',
     needs: [
       {
         oneOf: ['levels', 'of'],
-        ask: 'Which readings? For example alk 8.1 ca 420 mg 1350 sg 1.025.',
+        ask: 'ask.whichReadings',
         when: ({ reading: { scanned } }) => !met(scanned, 'sums.parameter'),
       },
     ],
@@ -41,7 +41,7 @@ export const readingRows: readonly Row[] = [
   },
   {
     kind: 'nutrients',
-    label: 'Nitrate and phosphate: up or down',
+    label: 'ask.kindNutrients',
     uses: [
       'levels',
       'of',

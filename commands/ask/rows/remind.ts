@@ -3,6 +3,7 @@ import type { Scanned } from '../../../core/language/tokens.ts';
 import { ruleText } from '../../../core/schedule/say.ts';
 import { readRepeat, type Repeat } from '../../../core/words/repeat.ts';
 import { wishWords } from '../../../core/words/remind-lead.ts';
+import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
@@ -27,7 +28,7 @@ import { watchSaid } from './watch.ts';
 export const remindRows: readonly Row[] = [
   {
     kind: 'remind',
-    label: 'Set or change a reminder',
+    label: 'ask.kindRemind',
     uses: ['moments', 'span', 'spans', 'of', 'limit', 'counts'],
     answer: (frame, context) => {
       const { scanned, given } = frame.reading;
@@ -77,7 +78,7 @@ function ofExisting(scanned: Scanned, given: string, keep: Keep, context: OwnCon
 
 function whichOf(all: readonly Reminder[]): Answer {
   return answer({
-    headline: 'Which of them shall I stop?',
+    headline: say('ask.whichToStop'),
     tone: 'question',
     next: all.map((one) => action(named(one), 'remind remove', { reminder: String(one.id), sure: 'yes' })),
   });

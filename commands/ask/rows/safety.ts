@@ -9,25 +9,25 @@ import type { Row } from '../row.ts';
 export const safetyRows: readonly Row[] = [
   {
     kind: 'medicine',
-    label: 'A treatment for fish, corals or pests',
+    label: 'ask.kindMedicine',
     uses: [],
     answer: ({ reading }, context) => medicineAnswer(reading, context),
   },
   {
     kind: 'mixing',
-    label: 'Whether two may go in together',
+    label: 'ask.kindMixing',
     uses: ['salt', 'salts', 'of'],
     answer: ({ slots, reading }) => mixingAnswer(reading.scanned, slots),
   },
   {
     kind: 'handling',
-    label: 'Whether it is safe for me to handle',
+    label: 'ask.kindHandling',
     uses: ['salt', 'salts', 'corals'],
     answer: ({ slots, reading }, context) => handlingAnswer(reading.scanned, slots, context),
   },
   {
     kind: 'euthanasia',
-    label: 'An animal beyond help',
+    label: 'ask.kindEuthanasia',
     uses: [],
     answer: ({ reading }, context) =>
       despairAnswer(reading.scanned) ?? call(urgentCommand, { what: 'dying animal' }, context),

@@ -19,8 +19,8 @@ import { asksPace, paceSaid } from './pace.ts';
 export const salinityRows: readonly Row[] = [
   {
     kind: 'salinity-convert',
-    label: 'A salinity on every scale',
-    needs: [{ oneOf: ['levels', 'share'], ask: 'What does the instrument read?' }],
+    label: 'ask.kindSalinityConvert',
+    needs: [{ oneOf: ['levels', 'share'], ask: 'ask.instrumentReads' }],
     uses: [
       'levels',
       'now',
@@ -61,11 +61,11 @@ export const salinityRows: readonly Row[] = [
   },
   {
     kind: 'salinity-adjust',
-    label: 'Raise or lower salinity, day by day',
+    label: 'ask.kindSalinityAdjust',
     needs: [
       {
         oneOf: ['now', 'was', 'wanted'],
-        ask: 'What does the tank read now?',
+        ask: 'ask.tankReads',
         when: (frame) => !asksPace(frame),
       },
     ],

@@ -20,16 +20,16 @@ import { isSwap, swapped } from './swap.ts';
 export const solutionRows: readonly Row[] = [
   {
     kind: 'solution',
-    label: 'Strength of a solution',
+    label: 'ask.kindSolution',
     needs: [
       {
         oneOf: ['salt'],
-        ask: 'Which powder is it, by its chemical name?',
+        ask: 'ask.whichPowder',
         when: (frame) => frame.slots.bottle === undefined && !isCaustic(frame),
       },
       {
         oneOf: ['container', 'strength', 'bottle'],
-        ask: 'In how much water, filled up?',
+        ask: 'ask.inHowMuchWater',
         when: (frame) =>
           !isSwap(frame) &&
           !isCaustic(frame) &&
@@ -54,7 +54,7 @@ export const solutionRows: readonly Row[] = [
   },
   {
     kind: 'limewater',
-    label: 'Limewater in the top-off',
+    label: 'ask.kindLimewater',
     uses: [
       'container',
       'waterRate',

@@ -1,5 +1,6 @@
 import type { Frame } from '../../../core/language/frame.ts';
 import { met, type Met } from '../../../core/language/met.ts';
+import { say } from '../../../core/wording/say.ts';
 
 /** A spot put together from the places that were named, as `readSpot` takes it, and the sides nothing was said of. */
 export interface SpotIn {
@@ -28,9 +29,9 @@ export function spotSaid({ reading: { scanned } }: Frame): SpotIn {
   const word = (places: Places): string | undefined =>
     places.find(([, ...classes]) => met(scanned, ...classes))?.[0];
   const sides = [
-    [word(across), 'left or right'],
-    [word(deep), 'front or back'],
-    [word(high), 'on the sand, low, middle or high'],
+    [word(across), say('ask.leftOrRight')],
+    [word(deep), say('ask.frontOrBack')],
+    [word(high), say('ask.howHigh')],
   ] as const;
   return {
     text: sides.flatMap(([found]) => found ?? []).join(', '),

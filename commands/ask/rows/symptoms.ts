@@ -6,6 +6,8 @@ import type { Frame } from '../../../core/language/frame.ts';
 import { met } from '../../../core/language/met.ts';
 import { troubleTold } from '../../../core/language/trouble.ts';
 import type { Scanned } from '../../../core/language/tokens.ts';
+import type { SentenceKey } from '../../../core/wording/language.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import type { OwnContext } from '../../command.ts';
@@ -24,12 +26,12 @@ import { litOf } from './light-of-symptom.ts';
 
 /** Something looks wrong with a coral or a fish, or grows where nobody put it. */
 export const symptomRows: readonly Row[] = [
-  row('coral-symptom', 'Something looks wrong with a coral'),
-  row('algae-pest', 'Algae, slime, worms or pests'),
-  row('fish-ill', 'A fish looks ill'),
+  row('coral-symptom', 'ask.kindCoralSymptom'),
+  row('algae-pest', 'ask.kindAlgaePest'),
+  row('fish-ill', 'ask.kindFishIll'),
 ];
 
-function row(kind: SymptomKind, label: string): Row {
+function row(kind: SymptomKind, label: SentenceKey): Row {
   return {
     kind,
     label,
@@ -73,8 +75,8 @@ function lightSeen(frame: Frame, context: OwnContext): Answer | undefined {
       ...given,
       next: [
         ...given.next,
-        action('What I see', 'triage', {}),
-        action('Check my readings', 'checkup', {}, ['readings']),
+        action(say('triage.whatISee'), 'triage', {}),
+        action(say('checkup.checkMyReadings'), 'checkup', {}, ['readings']),
       ],
     }
   );

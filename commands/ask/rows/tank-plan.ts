@@ -29,7 +29,7 @@ const MOST_PAIRS = 4;
 export const tankPlanRows: readonly Row[] = [
   {
     kind: 'tank-plan',
-    label: 'Which corals fit my tank',
+    label: 'ask.kindTankPlan',
     uses: ['corals', 'light', 'counts', 'volume', 'lengths'],
     answer: (frame, context) => {
       const { scanned } = frame.reading;

@@ -10,7 +10,7 @@ import { boxWithUnit, whichUnit } from './box-unit.ts';
 export const tankSetupRows: readonly Row[] = [
   {
     kind: 'tank-setup',
-    label: 'Keep my tank here',
+    label: 'ask.kindTankSetup',
     uses: ['volume', 'box', 'container', 'lengths', 'corals', 'moments', 'span'],
     answer: (frame, context) => {
       const { volume, box } = frame.slots;

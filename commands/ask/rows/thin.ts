@@ -1,3 +1,4 @@
+import { say } from '../../../core/wording/say.ts';
 import { answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { personAction } from '../../urgent/hurt.ts';
@@ -9,24 +10,23 @@ export const thinRows: readonly Row[] = [
   fishTogetherRow,
   {
     kind: 'compat-animals',
-    label: 'Whether it bothers corals',
+    label: 'ask.kindCompatAnimals',
     uses: ['corals'],
     answer: () => undefined,
   },
   {
     kind: 'next-step',
-    label: 'What to do next',
+    label: 'ask.kindNextStep',
     uses: [],
     answer: () =>
       answer({
-        headline:
-          'Tell me what it is about: what you see or measured, of which animal, and in how much water.',
+        headline: say('ask.tellWhatItIsAbout'),
         tone: 'question',
         next: [
-          personAction,
-          action('Something is going wrong now', 'urgent', {}),
-          action('Something looks wrong', 'triage', {}),
-          action('What I can do', 'help', {}),
+          personAction(),
+          action(say('urgent.goingWrong'), 'urgent', {}),
+          action(say('triage.looksWrong'), 'triage', {}),
+          action(say('help.whatICanDo'), 'help', {}),
         ],
       }),
   },

@@ -1,3 +1,4 @@
+import { say } from '../../../core/wording/say.ts';
 import { answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { tankAction } from '../../tank/offer.ts';
@@ -12,7 +13,7 @@ const MOST_HEARD = 75;
 export const toldRows: readonly Row[] = [
   {
     kind: 'told',
-    label: 'I only tell of my tank',
+    label: 'ask.kindTold',
     uses: [],
     keepsAll: true,
     answer: (frame, { keep }) => {
@@ -26,8 +27,8 @@ export const toldRows: readonly Row[] = [
         read: heard === '' || isShort ? [] : [heard],
         next: [
           ...(isNew ? [tankAction('Keep my tank', tankSaid(frame))] : []),
-          action('Something looks wrong', 'triage', {}),
-          action('What I can do', 'help', {}),
+          action(say('triage.looksWrong'), 'triage', {}),
+          action(say('help.whatICanDo'), 'help', {}),
         ],
       });
     },

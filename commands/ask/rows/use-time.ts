@@ -1,5 +1,6 @@
 import { isMoreThanUsual } from '../../../core/dosing/usual-use.ts';
 import type { Frame } from '../../../core/language/frame.ts';
+import { say } from '../../../core/wording/say.ts';
 import { action } from '../../calls.ts';
 import { inOwnUnit } from '../../dose/asked.ts';
 import { readPerDay } from '../../waterchange/rate.ts';
@@ -11,15 +12,15 @@ import { saltFor } from './wanted.ts';
 /** A use without its time that no tank has in a day: it is asked, and not taken for one of a day. */
 export const timeOfUse: Need = {
   oneOf: ['rate', 'span', 'moments'],
-  ask: 'Is that what it falls in a day, or in a week?',
+  ask: 'ask.fallInADayOrWeek',
   when: isTimeless,
   next: ({ slots }) => {
     const { of, change, volume } = slots;
     if (of === undefined || change === undefined) return [];
     const given = { of, with: saltFor(slots, of), volume };
     return [
-      action('In a day', 'dose daily', { ...given, use: perDays(change, 1) }),
-      action('In a week', 'dose daily', { ...given, use: perDays(change, 7) }),
+      action(say('ask.inADay'), 'dose daily', { ...given, use: perDays(change, 1) }),
+      action(say('ask.inAWeek'), 'dose daily', { ...given, use: perDays(change, 7) }),
     ];
   },
 };

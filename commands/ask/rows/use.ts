@@ -3,6 +3,7 @@ import type { Frame } from '../../../core/language/frame.ts';
 import type { SlotName } from '../../../core/language/slots.ts';
 import { parameter, type ParameterId } from '../../../core/water/parameter.ts';
 import { Problem } from '../../../core/problem.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { Answer, Fact } from '../../answer.ts';
 import type { OwnContext } from '../../command.ts';
 import { dailyCommand } from '../../dose/daily.ts';
@@ -51,25 +52,25 @@ const ADDED: readonly SlotName[] = [
 export const useRows: readonly Row[] = [
   {
     kind: 'dose-use',
-    label: 'What my tank uses a day',
+    label: 'ask.kindDoseUse',
     needs: [
       {
         oneOf: ['was', 'change', 'rate'],
-        ask: 'What did it read, what does it read now, and how many days lie between?',
+        ask: 'ask.twoReadings',
         when: ({ slots }) => readTwice(slots) === undefined,
       },
-      { oneOf: ['span', 'moments', 'rate'], ask: 'How much time lies between the two readings?' },
+      { oneOf: ['span', 'moments', 'rate'], ask: 'ask.timeBetween' },
     ],
     uses: [...READINGS, ...ADDED],
     answer: (frame, context) => useOf(frame, context) ?? daily(frame, context),
   },
   {
     kind: 'dose-daily',
-    label: 'How much to dose each day',
+    label: 'ask.kindDoseDaily',
     needs: [
       {
         oneOf: ['rate', 'was', 'change'],
-        ask: 'How much does the tank use a day? Or: two readings, and the days between them.',
+        ask: 'ask.usesADay',
         when: (frame) => !hasLabel(frame),
       },
       timeOfUse,
@@ -86,9 +87,9 @@ function useOf(frame: Frame, context: OwnContext): Answer | undefined {
   if (of === undefined || twice === undefined) return undefined;
   const over = spanSaid(frame.slots, context);
   if (over === undefined)
-    throw new Problem('How much time lies between the two readings?', {
+    throw new Problem(say('ask.timeBetween'), {
       field: 'over',
-      hint: 'For example 3 days.',
+      hint: say('ask.hintTimeBetween'),
     });
   const often = amountDays === undefined ? '' : ` ${oftenSaid(amountDays)}`;
   const { bottle } = frame.slots;

@@ -2,6 +2,7 @@ import { primer } from '../../../core/care/primers/cards.ts';
 import type { Frame } from '../../../core/language/frame.ts';
 import { inUnit, volume as volumeText } from '../../../core/quantity/format.ts';
 import { forms } from '../../../core/tank/size.ts';
+import { say } from '../../../core/wording/say.ts';
 import { answer, type Answer } from '../../answer.ts';
 import { action } from '../../calls.ts';
 import { call } from '../../called.ts';
@@ -19,7 +20,7 @@ import { HAND_CM, tankSaidIn, tankSizeIn } from './tank-size.ts';
 export const volumeRows: readonly Row[] = [
   {
     kind: 'volume',
-    label: 'How much water my tank holds',
+    label: 'ask.kindVolume',
     keepsAll: true,
     uses: ['box', 'lengths', 'volume', 'container', 'salt', 'change', 'amount', 'amounts'],
     answer: (frame, context) =>
@@ -41,11 +42,11 @@ function ofSides(frame: Frame): Answer | undefined {
   const { said, sides, input, left } = tank;
   if (left.length > MOST_LEFT)
     return answer({
-      headline: 'Which of these are the sides of the tank?',
+      headline: say('ask.whichSides'),
       tone: 'question',
       read: [`sides ${sides.text}`],
-      facts: [{ label: 'I could not place', value: left.join(', ') }],
-      steps: ['Say the tank and the sump apart, with units: 120 x 50 x 50 cm, sump 60 x 40 x 22 cm.'],
+      facts: [{ label: say('ask.couldNotPlace'), value: left.join(', ') }],
+      steps: [say('ask.tankAndSumpApart')],
     });
   if (sides.unit === undefined)
     return whichUnit(sides.text, (size, label) => action(label, 'tank new', { ...input, size }));
@@ -72,7 +73,7 @@ function ofSides(frame: Frame): Answer | undefined {
     working: water.working,
     cautions: water.cautions,
     sources: [...new Set([...water.sources, ...sources])],
-    next: [action('Keep this tank', 'tank new', input)],
+    next: [action(say('ask.keepThisTank'), 'tank new', input)],
   });
 }
 

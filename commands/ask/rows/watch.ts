@@ -19,9 +19,9 @@ export function watchSaid({ slots: { of }, reading }: Frame, context: OwnContext
   if (met(scanned, 'deeds.watches') && said.length === 0) {
     const input = { of: of === undefined ? undefined : parameter(of).label };
     if (met(scanned, 'deeds.cancels') && of !== undefined)
-      return own('Stop watching it', watchCommand, { ...input, stop: 'yes' }, context);
+      return own('ask.stopWatching', watchCommand, { ...input, stop: 'yes' }, context);
     return met(scanned, 'manner.askWhich', 'manner.asksBot', 'deeds.shows')
-      ? own('What is watched', watchCommand, {}, context)
+      ? own('ask.whatIsWatched', watchCommand, {}, context)
       : undefined;
   }
   const isCondition = met(scanned, 'manner.supposition', 'manner.askWhen');
@@ -33,7 +33,7 @@ export function watchSaid({ slots: { of }, reading }: Frame, context: OwnContext
   ];
   if (over === undefined && under === undefined) return undefined;
   return own(
-    'Watch it',
+    'ask.watchIt',
     watchCommand,
     { of: parameter(of).label, over: over?.text, under: under?.text },
     context,

@@ -2,6 +2,7 @@ import type { Slots } from '../../../core/language/slots.ts';
 import { significant, volume } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
 import { Problem } from '../../../core/problem.ts';
+import { say } from '../../../core/wording/say.ts';
 import type { OwnContext } from '../../command.ts';
 import { leftOut } from '../../fill.ts';
 
@@ -82,18 +83,17 @@ function isShare(text: string): boolean {
 
 function outOf(amount: string, system: string | undefined): string {
   if (system === undefined && Number(amount) > 0 && Number(amount) <= 100)
-    throw new Problem(`Is that ${amount} %, or ${amount} L? For litres I need the volume of the system.`, {
+    throw new Problem(say('ask.shareOrLitres', { amount }), {
       field: 'share',
       given: amount,
     });
-  if (system === undefined)
-    throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+  if (system === undefined) throw new Problem(say('ask.volumeForShare'), { field: 'volume' });
   const part = readQuantity('volume', amount, { field: 'amount' }).value;
   const whole = readQuantity('volume', system, { field: 'volume' }).value;
   if (part < whole) return `${significant((100 * part) / whole, 4)} %`;
-  throw new Problem('That is more water than the system holds.', {
+  throw new Problem(say('ask.moreThanHolds'), {
     field: 'amount',
     given: amount,
-    limit: `less than ${volume(whole)}`,
+    limit: say('ask.lessThan', { volume: volume(whole) }),
   });
 }

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { inputOf } from '../../action.ts';
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../ask.ts';
@@ -20,7 +21,7 @@ function isPeopleFirst(known: ReadonlySet<string>, text: string): boolean {
   return (
     known.has(headline) ||
     headline.endsWith(' which is it?') ||
-    next[0]?.input === personAction.input ||
+    isDeepStrictEqual(next[0]?.input, personAction().input) ||
     next.slice(0, 2).some(({ label }) => label === 'A person or pet is hurt')
   );
 }

@@ -2,6 +2,7 @@ import type { Answer } from '../../../../commands/answer.ts';
 import type { OwnContext } from '../../../../commands/command.ts';
 import type { Row } from '../../../../commands/ask/row.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
+import { say } from '../../../../core/wording/say.ts';
 import { frameOf } from './asked.ts';
 
 /** Wednesday, noon. */
@@ -15,7 +16,7 @@ export function asked(rows: readonly Row[], kind: Kind, text: string, context = 
   const need = row.needs?.find(
     ({ oneOf, when }) => (when?.(frame) ?? true) && oneOf.every((name) => frame.slots[name] === undefined),
   );
-  const given = need?.ask ?? row.answer(frame, context);
+  const given = need === undefined ? row.answer(frame, context) : say(need.ask);
   if (given === undefined) throw new Error(`${kind} answers nothing to: ${text}`);
   return given;
 }

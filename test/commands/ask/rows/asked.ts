@@ -4,6 +4,7 @@ import type { Row } from '../../../../commands/ask/row.ts';
 import type { OwnContext } from '../../../../commands/command.ts';
 import { framesOf, type Frame } from '../../../../core/language/frame.ts';
 import type { Kind } from '../../../../core/language/kinds.ts';
+import { say } from '../../../../core/wording/say.ts';
 
 const nobody: OwnContext = { nowMs: 0, keep: undefined };
 
@@ -27,9 +28,10 @@ export function rowAnswer(
 /** The question it asks back, if one of its needs is not met. */
 export function askedBack(rows: readonly Row[], kind: Kind, text: string): string | undefined {
   const frame = frameOf(kind, text);
-  return rowOf(rows, kind).needs?.find(
+  const need = rowOf(rows, kind).needs?.find(
     ({ oneOf, when }) => oneOf.every((name) => frame.slots[name] === undefined) && when?.(frame) !== false,
-  )?.ask;
+  );
+  return need && say(need.ask);
 }
 
 function rowOf(rows: readonly Row[], kind: Kind): Row {
