@@ -13,6 +13,7 @@ import { logCommands } from './log.ts';
 import { mydataCommands } from './mydata.ts';
 import { primerCommand } from './primer.ts';
 import { remindCommands } from './remind.ts';
+import { zoneCommand } from './remind/zone.ts';
 import { salinityCommands } from './salinity.ts';
 import { tankCommands } from './tank.ts';
 import { triageCommand } from './triage.ts';
@@ -34,6 +35,7 @@ const helped = [
   ...coralCommands,
   ...logCommands,
   ...remindCommands,
+  zoneCommand,
   checkupCommand,
   ...mydataCommands,
   ...deskCommands,

@@ -1,4 +1,4 @@
-import { localText } from '../core/wording/local-text.ts';
+import { localText } from '../core/quantity/local-text.ts';
 import type { Answer, Fact, Picture } from './answer.ts';
 import { withSentences } from './sentences.ts';
 

@@ -16,15 +16,21 @@ import { matchingZones } from './zone.ts';
 /** At most this many are offered at once. */
 const MOST = 25;
 
-/**
- * Complete values for an option that begin with, or contain, what is typed so far. `keep` is the asker's own: the names
- * of their tanks and their reminders come from there. `commands` are those there is help for.
- */
+/** Who is offered values, and what there is. */
+export interface Offered {
+  /** The asker's own: the names of their tanks and their reminders come from there. */
+  readonly keep?: Keep | undefined;
+  /** Those there is help for. */
+  readonly commands?: readonly Command[];
+  /** BCP 47 tag of the asker. */
+  readonly locale?: string | undefined;
+}
+
+/** Complete values for an option that begin with, or contain, what is typed so far. */
 export function suggest(
   option: Option,
   typed: string,
-  keep?: Keep,
-  commands: readonly Command[] = [],
+  { keep, commands = [], locale }: Offered = {},
 ): readonly string[] {
   if (option.choices !== undefined) return matching(option.choices, typed);
   if (option.suggest === 'parameter')
@@ -40,7 +46,7 @@ export function suggest(
     );
   if (option.suggest === 'command') return matching(commands.map(nameOf), typed);
   if (option.suggest === 'emergency') return matching([...urgentIds], typed);
-  if (option.suggest === 'zone') return matchingZones(typed).slice(0, MOST);
+  if (option.suggest === 'zone') return matchingZones(typed, locale).slice(0, MOST);
   if (option.suggest === 'reminder') return matching((keep?.reminders() ?? []).map(named), typed);
   if (option.suggest === 'coral') return corals(typed);
   if (option.suggest === 'placed') return matching(placed(keep), typed);

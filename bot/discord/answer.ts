@@ -144,5 +144,7 @@ function suggestions(desk: Desk, interaction: AutocompleteInteraction): readonly
   const command = commandNamed(nameOf(interaction), desk.commands);
   const option = command && optionsOf(command.options).find((each) => each.name === name);
   if (option === undefined) return [];
-  return [...new Set(suggest(option, value, desk.keepFor(interaction.user.id), desk.commands))];
+  const { commands } = desk;
+  const offered = { keep: desk.keepFor(interaction.user.id), commands, locale: interaction.locale };
+  return [...new Set(suggest(option, value, offered))];
 }

@@ -1,3 +1,4 @@
+import { localeInForce } from '../../core/wording/in-locale.ts';
 import type { Command } from '../../commands/command.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { optionsOf } from '../../commands/options.ts';
@@ -49,7 +50,7 @@ function completeOptions(text: string, command: Command, keep: Keep): Completion
     .filter(({ name }) => isFree(name) && name.startsWith(word.toLowerCase()))
     .map(({ name }) => `${name}:`);
   if (last === undefined) return [names, word];
-  const longer = suggest(last.option, value, keep).filter(
+  const longer = suggest(last.option, value, { keep, locale: localeInForce() }).filter(
     (offer) => offer.toLowerCase() !== value.trim().toLowerCase(),
   );
   if (value === '') return [[...longer], ''];

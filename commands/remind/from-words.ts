@@ -3,6 +3,7 @@ import { findPhrase } from '../../core/schedule/phrase.ts';
 import { wishWords } from '../../core/words/remind-lead.ts';
 import { piecesOf, readRepeats } from '../../core/words/repeats.ts';
 import { readRepeat } from '../../core/words/repeat.ts';
+import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
@@ -26,10 +27,10 @@ function many(text: string, context: OwnContext): Answer {
 /** Read as "remind me ...", so that a question asked back is a whole sentence. */
 function one(given: string, context: OwnContext): Answer {
   const tank = context.keep?.tankInUse();
-  const { text, zone, read } = inSaidZone(given, undefined, context, tank);
+  const { text, zone, ...asked } = inSaidZone(given, undefined, context, tank);
   const repeat = readRepeat(`remind me ${text}`, { field: 'question', nowMs: context.nowMs, zone });
   const words = repeat.rest === '' ? UNSAID : repeat.rest;
-  return setReminder({ ...readWishText(words, 'question'), tank, zone, repeat }, context, read);
+  return setReminder({ ...readWishText(words, 'question'), tank, zone, repeat }, context, asked);
 }
 
 /** The text of a reminder of which only the time was said. */
@@ -45,13 +46,14 @@ function asking(text: string, run: () => Answer): Answer {
     if (error.field !== 'zone') throw error;
     return answer({
       headline: error.message,
-      steps: [
-        'Choose one, or name yours: /remind several text:... zone:Europe/Berlin. It is kept from then on.',
-      ],
+      tone: 'question',
       next:
         text.length > MAX_MESSAGE_LENGTH
           ? []
-          : error.choices.map((zone) => action(zone, 'remind several', { text, zone })),
+          : [
+              ...error.choices.map((zone) => action(zone, 'remind several', { text, zone })),
+              action(say('remind.otherZone'), 'remind several', { text }, ['zone']),
+            ],
     });
   }
 }

@@ -1,5 +1,6 @@
 import { zoneSaid } from '../../core/schedule/zone-words.ts';
 import { without } from '../../core/words/repeat-said.ts';
+import { say } from '../../core/wording/say.ts';
 import type { OwnContext } from '../command.ts';
 import type { Tank } from '../keep.ts';
 import { askedZone, knownZone, type AskedZone } from '../zone.ts';
@@ -23,5 +24,5 @@ export function inSaidZone(
   if (said === undefined) return { text, ...askedZone(context, given, tank) };
   const left = without(text, said.words);
   if (knownZone(context, tank) === undefined) return { text: left, ...askedZone(context, said.zone, tank) };
-  return { text: left, zone: said.zone, read: [`times by the clock of ${said.zone}, as you said`] };
+  return { text: left, zone: said.zone, read: [say('remind.clockAsSaid', { zone: said.zone })], next: [] };
 }

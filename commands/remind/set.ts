@@ -6,6 +6,7 @@ import { action } from '../calls.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { MOST_REMINDERS, type Place, type Plan, type Progress, type Reminder } from '../reminder.ts';
+import type { AskedZone } from '../zone.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { firstTimes } from './first-times.ts';
 import { started } from './progress.ts';
@@ -44,7 +45,11 @@ export function planOf({ text, parameters, tank, zone, repeat, times, place }: W
 }
 
 /** Sets one and reads it back. `read` is what was understood before. */
-export function setReminder(wish: Wish, context: OwnContext, read: readonly string[]): Answer {
+export function setReminder(
+  wish: Wish,
+  context: OwnContext,
+  { read, next }: Pick<AskedZone, 'read' | 'next'>,
+): Answer {
   const keep = keepOf(context);
   const { nowMs } = context;
   const plan = planOf(wish);
@@ -59,6 +64,7 @@ export function setReminder(wish: Wish, context: OwnContext, read: readonly stri
     facts: [...firstTimes(plan, nowMs), placeFact(plan.place)],
     cautions: placeCautions(plan.place),
     next: [
+      ...next,
       action('Other time', 'remind change', { reminder: String(reminder.id) }, ['when']),
       action('Remove', 'remind remove', { reminder: String(reminder.id) }),
       action('My reminders', 'remind list', {}),

@@ -31,9 +31,9 @@ export const taskCommand = defineCommand({
     const tank = tankOf(context, input.tank);
     const text = askedText(input.text, 'text');
     const place = askedPlace(input, context);
-    const { text: when, zone, read } = inSaidZone(input.when, input.zone, context, tank);
+    const { text: when, zone, ...asked } = inSaidZone(input.when, input.zone, context, tank);
     const repeat = askedWhen(when, { nowMs: context.nowMs, zone });
     const times = askedTimes(repeat, input.times);
-    return setReminder({ text, parameters: [], tank, zone, repeat, times, place }, context, read);
+    return setReminder({ text, parameters: [], tank, zone, repeat, times, place }, context, asked);
   },
 });

@@ -27,10 +27,10 @@ export const testCommand = defineCommand({
     const tank = tankOf(context, input.tank);
     const parameters = askedParameters(input.of);
     const place = askedPlace(input, context);
-    const { text: when, zone, read } = inSaidZone(input.when, input.zone, context, tank);
+    const { text: when, zone, ...asked } = inSaidZone(input.when, input.zone, context, tank);
     const repeat = askedWhen(when, { nowMs: context.nowMs, zone });
     const text = askedText(testText(parameters), 'of');
-    return setReminder({ text, parameters, tank, zone, repeat, place }, context, read);
+    return setReminder({ text, parameters, tank, zone, repeat, place }, context, asked);
   },
 });
 

@@ -31,7 +31,7 @@ export function askedDetails(
     startedOn: input.started === undefined ? before.startedOn : askedStarted(input.started, nowMs),
     instrument: input.instrument ?? before.instrument,
     lightHours: hours?.value ?? before.lightHours,
-    zone: input.zone === undefined ? before.zone : askedTankZone(input.zone),
+    zone: input.zone === undefined ? before.zone : askedTankZone(input.zone, nowMs),
     units,
     targets,
   };
@@ -39,8 +39,8 @@ export function askedDetails(
 }
 
 /** "mine" takes the tank's own zone back. */
-function askedTankZone(given: string): string | undefined {
-  return /^(?:mine|own|default|none)$/i.test(given) ? undefined : readZone(given);
+function askedTankZone(given: string, nowMs: number): string | undefined {
+  return /^(?:mine|own|default|none)$/i.test(given) ? undefined : readZone(given, { nowMs });
 }
 
 function askedUnits(

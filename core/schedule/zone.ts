@@ -4,10 +4,11 @@ import { Temporal } from 'temporal-polyfill';
  * Whether reminders can be kept in this zone: an IANA name of the form Area/Place, or UTC, in any case.
  *
  * Names without an area are refused although the database has some: "EST" is New York's winter time all the year
- * round there, which is not what someone in New York means. So are bare offsets, which know no clock changes.
+ * round there, which is not what someone in New York means. So are fixed offsets, bare or as
+ * "Etc/GMT+5", which know no clock changes.
  */
 export function isZone(name: string): boolean {
-  if (!/^(?:utc|[a-z_]+\/[a-z0-9_+/-]+)$/i.test(name)) return false;
+  if (!/^(?:utc|(?!etc\/)[a-z_]+\/[a-z0-9_+/-]+)$/i.test(name)) return false;
   try {
     return new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== '';
   } catch (error) {
@@ -48,6 +49,30 @@ export function instantOf(local: string, zone: string): number {
   return Temporal.PlainDateTime.from(local).toZonedDateTime(zone, { disambiguation: 'compatible' })
     .epochMilliseconds;
 }
+
+/** Names of the zones whose clock is so many hours ahead of UTC at an instant. */
+export function zonesAtOffset(hours: number, atMs: number): readonly string[] {
+  const instant = Temporal.Instant.fromEpochMilliseconds(atMs);
+  return zoneNames().filter((name) => instant.toZonedDateTimeISO(name).offsetNanoseconds === hours * 3600e9);
+}
+
+/** Names of the zones whose clock shows this time at an instant, give or take a quarter of an hour. */
+export function zonesAtHour(
+  { hour, minute }: { readonly hour: number; readonly minute: number },
+  atMs: number,
+): readonly string[] {
+  const instant = Temporal.Instant.fromEpochMilliseconds(atMs);
+  const wanted = hour * 60 + minute;
+  const apart = (name: string): number => {
+    const local = instant.toZonedDateTimeISO(name);
+    const minutes = Math.abs(local.hour * 60 + local.minute - wanted);
+    return Math.min(minutes, DAY_MINUTES - minutes);
+  };
+  return zoneNames().filter((name) => apart(name) <= QUARTER_MINUTES);
+}
+
+const DAY_MINUTES = 1440;
+const QUARTER_MINUTES = 15;
 
 /** A clock change to come: its instant, and by how much the clock goes forward (above 0) or back, minutes. */
 export interface ClockChange {

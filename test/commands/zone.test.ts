@@ -5,6 +5,7 @@ import { taskCommand } from '../../commands/remind/task.ts';
 import { doneCommand } from '../../commands/remind/done.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { readZone, zoneOf } from '../../commands/zone.ts';
+import { zoneCommand } from '../../commands/remind/zone.ts';
 import { club } from './remind/person.ts';
 import { problemOf } from './text.ts';
 
@@ -35,14 +36,17 @@ describe('suggested reminders', () => {
     const { owner, other } = club();
     owner.run(`/remind task text:change ${'long '.repeat(20)}floss when:saturdays`);
     owner.run('/remind task text:glass when:saturdays');
-    const mine = suggest(option(doneCommand, 'reminder'), '', owner.keep);
+    const mine = suggest(option(doneCommand, 'reminder'), '', { keep: owner.keep });
     expect(mine[1]).toBe('2: glass');
     expect(Math.max(...mine.map(({ length }) => length))).toBeLessThanOrEqual(100);
     for (const reminder of mine) owner.press({ label: '', command: 'remind done', input: { reminder } });
     expect(owner.keep.reminders().every(({ lastDoneMs }) => lastDoneMs !== undefined)).toBe(true);
-    expect(suggest(option(doneCommand, 'reminder'), '', other.keep)).toEqual([]);
+    expect(suggest(option(doneCommand, 'reminder'), '', { keep: other.keep })).toEqual([]);
   });
 });
+
+/** Northern summer. */
+const NOW_MS = Date.UTC(2026, 6, 1, 12);
 
 describe('a zone as written', () => {
   it.each([
@@ -51,14 +55,60 @@ describe('a zone as written', () => {
     ['new york', 'America/New_York'],
     ['utc', 'UTC'],
     ['asia/kolkata', 'Asia/Kolkata'],
-  ])('%s', (given, zone) => expect(readZone(given)).toBe(zone));
+  ])('%s', (given, zone) => expect(readZone(given, { nowMs: NOW_MS })).toBe(zone));
 
   it.each(['EST', 'UTC+2', '+02:00', 'Mars/Base', '../etc/passwd', ''])('%j is none', (given) =>
-    expect(problemOf(() => readZone(given)).field).toBe('zone'),
+    expect(problemOf(() => readZone(given, { nowMs: NOW_MS })).field).toBe('zone'),
   );
 
+  // Offsets on 1 July 2026 and the sign of Etc/GMT+5: IANA time zone database, from memory.
+  it.each([
+    ['UTC+2', 'de', 'Europe/Berlin'],
+    ['gmt-4', 'en-US', 'America/New_York'],
+    ['-07:00', 'en-US', 'America/Los_Angeles'],
+    ['+05:30', 'hi', 'Asia/Kolkata'],
+    ['Etc/GMT+5', 'en-US', 'America/Chicago'],
+  ])('%s does not move with the clocks: for %s it asks for %s first', (given, locale, zone) => {
+    const { message, choices } = problemOf(() => readZone(given, { nowMs: NOW_MS, locale }));
+    expect(message).toContain('fixed offset');
+    expect(choices[0]).toBe(zone);
+    expect(choices.length).toBeLessThanOrEqual(8);
+  });
+
+  it.each([
+    ['2pm', 'de', 'Europe/Berlin'],
+    ['8am', 'en-US', 'America/New_York'],
+    ['it is 5:10 am here', 'en-US', 'America/Los_Angeles'],
+    ['21:00', 'ja', 'Asia/Tokyo'],
+    ["it's 1pm", undefined, 'Europe/London'],
+  ])('the clock shows %s, for %s: %s first', (given, locale, zone) => {
+    const problem = problemOf(() => readZone(given, { nowMs: NOW_MS, ...(locale && { locale }) }));
+    expect(problem.choices[0]).toBe(zone);
+  });
+
+  it('is asked for with the likeliest first', () => {
+    const { owner } = club({});
+    for (const [locale, first] of [
+      ['pt-BR', 'America/Sao_Paulo'],
+      ['en-US', 'America/New_York'],
+      ['sv-SE', 'Europe/Stockholm'],
+      [undefined, 'Europe/London'],
+    ] as const) {
+      const context = { nowMs: NOW_MS, keep: owner.keep, ...(locale && { locale }) };
+      const { choices } = problemOf(() => zoneOf(context));
+      expect([choices[0], choices.length]).toEqual([first, 8]);
+    }
+  });
+
+  it('is suggested with the likeliest first', () => {
+    const zone = option(zoneCommand, 'zone');
+    expect(suggest(zone, 'america', { locale: 'pt-BR' })[0]).toBe('America/Sao_Paulo');
+    expect(suggest(zone, '', { locale: 'de' })[0]).toBe('Europe/Berlin');
+    for (const offered of suggest(zone, 'eu')) expect(readZone(offered, { nowMs: NOW_MS })).toBe(offered);
+  });
+
   it('names those that fit', () => {
-    expect(problemOf(() => readZone('indiana')).choices).toContain('America/Indiana/Knox');
+    expect(problemOf(() => readZone('indiana', { nowMs: NOW_MS })).choices).toContain('America/Indiana/Knox');
   });
 });
 

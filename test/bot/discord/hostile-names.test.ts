@@ -81,7 +81,7 @@ describe('whatever a member names things', () => {
     const keep = store.keepFor(member);
     for (const option of commands.flatMap(({ options }) => optionsOf(options)))
       for (const typed of ['', '1', 'a', '75', '@'.repeat(300)]) {
-        const offered = suggest(option, typed, keep, commands);
+        const offered = suggest(option, typed, { keep, commands });
         expect(offered.length, option.name).toBeLessThanOrEqual(25);
         for (const value of offered) expect(value.trim(), option.name).toMatch(/^.{1,100}$/su);
       }

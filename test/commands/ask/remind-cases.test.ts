@@ -239,7 +239,13 @@ describe('plain words', () => {
     const { owner } = club({ server });
     owner.keep.setZone('America/Chicago');
     expect(textOf(owner.ask('remind me to test alk mondays'))).not.toMatch(/Chicago/);
-    const context = { nowMs: START_MS, keep: owner.keep, server, isShared: true as const, reader: lazyReader };
+    const context = {
+      nowMs: START_MS,
+      keep: owner.keep,
+      server,
+      isShared: true as const,
+      reader: lazyReader,
+    };
     const clock = textOf(runWithDefaults(askCommand, { question: E03, as: 'remind' }, context));
     expect(clock).toMatch(/still comes, once/);
     expect(clock).not.toMatch(/America/);

@@ -30,11 +30,11 @@ it("offers the member's own corals of the tank in use, and no one else's", () =>
   const [ada, bea] = twoPersons();
   ada.say('/coral add coral:torch at:left, back, low size:8 cm');
   ada.say('/coral add coral:zoas at:right, back, low size:4 cm label:Sun burst');
-  expect(suggest(placed, '', ada.keep)).toEqual(['1: Torch coral', '2: Sun burst']);
-  expect(suggest(placed, 'sun', ada.keep)).toEqual(['2: Sun burst']);
-  for (const offered of suggest(placed, '', ada.keep)) ada.say(`/coral check coral:${offered}`);
-  expect([suggest(placed, '', bea.keep), suggest(placed, '')]).toEqual([[], []]);
+  expect(suggest(placed, '', { keep: ada.keep })).toEqual(['1: Torch coral', '2: Sun burst']);
+  expect(suggest(placed, 'sun', { keep: ada.keep })).toEqual(['2: Sun burst']);
+  for (const offered of suggest(placed, '', { keep: ada.keep })) ada.say(`/coral check coral:${offered}`);
+  expect([suggest(placed, '', { keep: bea.keep }), suggest(placed, '')]).toEqual([[], []]);
   ada.say('/tank new name:Nano volume:60 L');
   ada.say('/tank use tank:Nano');
-  expect(suggest(placed, '', ada.keep)).toEqual([]);
+  expect(suggest(placed, '', { keep: ada.keep })).toEqual([]);
 });

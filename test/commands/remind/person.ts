@@ -8,13 +8,14 @@ import { runWithDefaults } from '../../../commands/defaults.ts';
 import type { Keep } from '../../../commands/keep.ts';
 import { logCommands } from '../../../commands/log.ts';
 import { optionsOf } from '../../../commands/options.ts';
+import { zoneCommand } from '../../../commands/remind/zone.ts';
 import { remindCommands } from '../../../commands/remind.ts';
 import { settled } from '../../../commands/remind/progress.ts';
 import { dueOf, wakeOf } from '../../../commands/remind/wake.ts';
 import type { Server } from '../../../commands/server.ts';
 import { tankCommands } from '../../../commands/tank.ts';
 
-const all: readonly Command[] = [...remindCommands, ...tankCommands, ...logCommands];
+const all: readonly Command[] = [...remindCommands, zoneCommand, ...tankCommands, ...logCommands];
 
 /** Saturday 3 January 2026, 08:00 in Berlin. */
 export const START_MS = Date.UTC(2026, 0, 3, 7);

@@ -3,7 +3,7 @@ import { assert, constantFrom, double, property } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inUnit } from '../../../core/quantity/format.ts';
 import { readQuantity } from '../../../core/quantity/read.ts';
-import { localText } from '../../../core/wording/local-text.ts';
+import { localText } from '../../../core/quantity/local-text.ts';
 
 describe('numbers as a locale writes them', () => {
   // Decimal marks: CLDR 45, numbers/symbols-latn, from memory: a comma in de, pt-BR, fr, pl; a point in en, ja.

@@ -1,4 +1,4 @@
-import { isGravity } from '../quantity/marks.ts';
+import { isGravity } from './marks.ts';
 
 /**
  * Numbers and days of a text as somebody with this locale writes them (CLDR, through Intl): "8.2 dKH" is "8,2 dKH" for
