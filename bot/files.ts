@@ -11,6 +11,17 @@ export interface GivenFile {
 const longestGivenName = 200;
 const longestBase = 60;
 
+/** @throws Problem when a file has none of these endings; any will do where there are none. */
+export function checkFileType(field: string, name: string, endings: readonly string[]): void {
+  if (endings.length === 0 || endings.some((ending) => name.toLowerCase().endsWith(ending))) return;
+  throw new Problem(say('log.fileWrongType'), {
+    field,
+    given: name.slice(0, longestGivenName),
+    limit: endings.join(', '),
+    hint: say('log.hintSaveAsText'),
+  });
+}
+
 /** @throws Problem when a file of so many bytes is more than is read. */
 export function checkFileSize(field: string, name: string, bytes: number): void {
   if (bytes <= MAX_FILE) return;

@@ -29,6 +29,7 @@ export const checkupCommand = defineCommand({
   options: z.strictObject({
     readings: textOption('Your readings, e.g. 420/8.1/1350 sg 1.025 78f; the last logged if left out', {
       max: MAX_MESSAGE_LENGTH,
+      fields: 'readings',
     }).optional(),
     plan: z.boolean().describe('Show how often to test what, too').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),

@@ -6,6 +6,10 @@ import type { QuantityKind } from '../core/quantity/unit.ts';
 /** The lists that can be offered while a member types; `suggest.ts` fills them. */
 export type SuggestionList =
   | 'parameter'
+  | 'dosed'
+  | 'mixed'
+  | 'paced'
+  | 'waste'
   | 'compound'
   | 'unit'
   | 'tank'
@@ -37,7 +41,16 @@ export interface Option {
   readonly suggest?: SuggestionList;
   readonly quantity?: QuantityKind;
   readonly fill?: Fill;
+  /** A form asks for it value by value: the readings of a test. */
+  readonly fields?: 'readings';
+  /** Left out, it is asked for first: by a form, or in the terminal by a question. */
+  readonly isAsked?: boolean;
+  /** Endings of the files it takes: ".csv". */
+  readonly fileTypes?: readonly FileType[];
 }
+
+/** The ending of a file's name. */
+export type FileType = `.${string}`;
 
 /** The longest text an option takes. */
 const MAX_TEXT = 200;
@@ -45,7 +58,14 @@ const MAX_TEXT = 200;
 /** A text option; `suggest` names the list offered while typing. */
 export function textOption(
   description: string,
-  extra: { suggest?: SuggestionList; quantity?: QuantityKind; fill?: Fill; max?: number } = {},
+  extra: {
+    suggest?: SuggestionList;
+    quantity?: QuantityKind;
+    fill?: Fill;
+    max?: number;
+    fields?: 'readings';
+    isAsked?: boolean;
+  } = {},
 ): z.ZodString {
   const { max = MAX_TEXT, ...meta } = extra;
   return z
@@ -69,9 +89,9 @@ export function quantityOption(kind: QuantityKind, description: string, fill?: F
 export const MAX_FILE = 2_000_000;
 
 /** A text file: an attachment on Discord, a path in the terminal. The platform reads it before the command runs. */
-export function fileOption(description: string) {
+export function fileOption(description: string, fileTypes: readonly FileType[]) {
   const shape = { name: z.string().max(MAX_TEXT), text: z.string().max(MAX_FILE) };
-  return z.strictObject(shape).meta({ description, file: true });
+  return z.strictObject(shape).meta({ description, file: true, fileTypes });
 }
 
 /** The id of a member, a channel or a role, picked from Discord's own list. */
@@ -98,7 +118,10 @@ interface JsonProperty {
   readonly suggest?: SuggestionList;
   readonly quantity?: QuantityKind;
   readonly fill?: Fill;
+  readonly fields?: 'readings';
+  readonly isAsked?: boolean;
   readonly file?: boolean;
+  readonly fileTypes?: readonly FileType[];
   readonly pick?: IdKind;
 }
 
@@ -121,7 +144,10 @@ export function optionsOf(schema: z.ZodObject): readonly Option[] {
 function option(name: string, property: JsonProperty, required: boolean): Option {
   const { type, description, minimum, maximum, maxLength } = property;
   if (description === undefined) throw new Error(`option ${name} has no description`);
-  if (property.file === true) return { name, kind: 'file', description, required };
+  if (property.file === true) {
+    const { fileTypes = [] } = property;
+    return { name, kind: 'file', description, required, fileTypes };
+  }
   if (property.pick !== undefined) return { name, kind: property.pick, description, required };
   if (type !== 'string' && type !== 'number' && type !== 'integer' && type !== 'boolean') {
     throw new Error(`option ${name} is of type ${String(type)}`);
@@ -139,6 +165,8 @@ function option(name: string, property: JsonProperty, required: boolean): Option
     ...(property.suggest === undefined ? {} : { suggest: property.suggest }),
     ...(property.quantity === undefined ? {} : { quantity: property.quantity }),
     ...(property.fill === undefined ? {} : { fill: property.fill }),
+    ...(property.fields === undefined ? {} : { fields: property.fields }),
+    ...(property.isAsked === undefined ? {} : { isAsked: property.isAsked }),
   };
 }
 

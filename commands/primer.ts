@@ -14,14 +14,14 @@ const FIRST = ['cycle', 'first corals', 'acclimation', 'salinity', 'water change
 
 export const primerCommand = defineCommand({
   path: ['primer'],
-  summary: 'A short card on one subject to read or to drop in a channel; the list of cards without one',
+  summary: 'A short card on one subject, to read or to drop in a channel; the list of cards without one',
   example: '/primer card:water changes',
   options: z.strictObject({
     card: z.enum(primerIds).describe('Which card; leave it out for the list').optional(),
     about: z
       .string()
       .max(MAX_MESSAGE_LENGTH)
-      .describe('A particular question by its title or in a few words: "two tangs"')
+      .describe('A particular question, by its title or in a few words: "two tangs"')
       .optional(),
     all: z.enum(['yes']).describe('yes shows all facts of that question').optional(),
   }),

@@ -4,7 +4,7 @@ import type { PreferredUnits } from './keep.ts';
 export interface DeskSettings {
   /** Units a bare number is read in where the member has no tank that says so. */
   readonly units: PreferredUnits;
-  /** Where reminders go that are set for a channel without naming one. */
+  /** Where reminders go, set for a channel without naming one. */
   readonly reminderChannelId?: string | undefined;
   /** Where answers are public; everywhere when empty. Elsewhere only the asker sees them. */
   readonly publicChannelIds: readonly string[];

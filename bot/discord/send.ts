@@ -1,5 +1,5 @@
 import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
-import type { ButtonInteraction } from 'discord.js';
+import type { ButtonInteraction, ChatInputCommandInteraction } from 'discord.js';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { isAlone } from './asked/place.ts';
@@ -83,7 +83,11 @@ export function holderOf(desk: Desk, interaction: Answerable, { hidden, leavesNo
 }
 
 /** Opens a form; only a command or a button can be answered with one. */
-export async function openForm(desk: Desk, interaction: ButtonInteraction, form: Form): Promise<void> {
+export async function openForm(
+  desk: Desk,
+  interaction: ButtonInteraction | ChatInputCommandInteraction,
+  form: Form,
+): Promise<void> {
   const body = { ...form };
   try {
     await callback(interaction, InteractionResponseType.Modal, { body, files: [] });

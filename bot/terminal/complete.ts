@@ -5,7 +5,7 @@ import { optionsOf } from '../../commands/options.ts';
 import { suggest } from '../../commands/suggest.ts';
 import { nameOf } from '../../commands/named.ts';
 import { offeredHere, roomWords } from './name.ts';
-import { markers } from './values.ts';
+import { markers, type Marker } from './values.ts';
 
 /** Texts that can take the place of the last part of the line, and that part, as readline asks for them. */
 export type Completions = [string[], string];
@@ -39,6 +39,15 @@ function nameEndings(typed: string, names: readonly string[]): Completions {
   return [[...new Set(next)], typed.slice(done)];
 }
 
+/** What the options before the one being typed hold. */
+function valuesBefore(text: string, used: readonly Marker[]): Readonly<Record<string, string>> {
+  const before = used.slice(0, -1).map(({ option, valueStart }, at) => {
+    const end = used[at + 1]?.start ?? text.length;
+    return [option.name, text.slice(valueStart, end).trim()] as const;
+  });
+  return Object.fromEntries(before);
+}
+
 function completeOptions(text: string, command: Command, keep: Keep): Completions {
   const options = optionsOf(command.options);
   const used = markers(text, options);
@@ -50,9 +59,11 @@ function completeOptions(text: string, command: Command, keep: Keep): Completion
     .filter(({ name }) => isFree(name) && name.startsWith(word.toLowerCase()))
     .map(({ name }) => `${name}:`);
   if (last === undefined) return [names, word];
-  const longer = suggest(last.option, value, { keep, locale: localeInForce() }).filter(
-    (offer) => offer.toLowerCase() !== value.trim().toLowerCase(),
-  );
+  const longer = suggest(last.option, value, {
+    keep,
+    locale: localeInForce(),
+    input: valuesBefore(text, used),
+  }).filter((offer) => offer.toLowerCase() !== value.trim().toLowerCase());
   if (value === '') return [[...longer], ''];
   if (longer.length === 0) return [names, word];
   const head = value.slice(0, value.length - word.length);

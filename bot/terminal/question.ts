@@ -39,9 +39,9 @@ export function answeredWith(typed: string, { kind, line, open }: Question): Que
 /** What is asked for, as it is shown. */
 export function asking({ open: [option] }: Question, style: Style): string {
   if (option === undefined) return '';
-  const { name, description, choices, required } = option;
+  const { description, choices, required } = option;
   const oneOf = choices === undefined ? '' : ` (${choices.join(', ')})`;
-  const text = `${name}: ${description}${oneOf}`;
+  const text = `${description}${oneOf}`;
   const hint = required ? say('terminal.hintGivesUp') : say('terminal.hintLeavesOut', { mark: NONE });
   return page([...wrap(text, style.width), ...wrap(hint, style.width, '  ')]);
 }

@@ -1,4 +1,5 @@
 import type { Answer } from '../../commands/answer.ts';
+import { askedFirst } from '../../commands/asked-first.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import { localAnswer } from '../../commands/local-answer.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
@@ -11,6 +12,7 @@ import { withFiles } from './given-file.ts';
 import { helpPage } from './help.ts';
 import { actionOffer, chosenInCommand, chosenInWords, type Offer } from './offer.ts';
 import { writeFiles } from './output-files.ts';
+import { asking, questionOf, type Question } from './question.ts';
 import type { Line } from './read.ts';
 import { renderProblem, renderShort } from './render.ts';
 import { inWords } from './told.ts';
@@ -26,6 +28,8 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
     case 'command': {
       const command = commandNamed(nameOf(line), desk.commands);
       if (command === undefined) throw new Error(`no command ${nameOf(line)}`);
+      const open = askedFirst(command, line.input);
+      if (open.length > 0) return asked(questionOf(line, command, open), style);
       return solving(
         async () => answered(runWithDefaults(command, withFiles(command, line.input), context), desk, style),
         (problem) => chosenInCommand(line, command, problem),
@@ -43,6 +47,10 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
     default:
       return { text: '', offers: [], leave: line.kind === 'quit' };
   }
+}
+
+function asked(question: Question, style: Style): Reply {
+  return { text: asking(question, style), offers: [], question, leave: false };
 }
 
 async function answered(given: Answer, desk: Desk, style: Style): Promise<Reply> {

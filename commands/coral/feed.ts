@@ -15,7 +15,7 @@ import { askedFood, foodKinds } from './food-shares.ts';
 
 export const feedCommand = defineCommand({
   path: ['coral', 'feed'],
-  summary: 'The most a feeding can add to nitrate and phosphate, and what a coral eats',
+  summary: 'The most a feeding adds: nitrate and phosphate, and what a coral eats',
   example: '/coral feed food:flake mass:1 g volume:200 L coral:duncan',
   options: z.strictObject({
     food: z.enum(foodKinds).describe('Kind of food; frozen is thawed and drained'),

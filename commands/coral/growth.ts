@@ -19,7 +19,7 @@ import { sceneOf } from './scene-of.ts';
 
 export const growthCommand = defineCommand({
   path: ['coral', 'growth'],
-  summary: 'How wide a coral gets and how many heads it has in 3, 6, 12 and 24 months, as ranges',
+  summary: 'How wide a coral gets, and how many heads it has in 3, 6, 12 and 24 months, as ranges',
   example: '/coral growth coral:torch size:2 heads',
   options: z.strictObject({
     coral: textOption('A coral by any name, or one of yours by its number', { suggest: 'coral', max: 80 }),

@@ -20,7 +20,7 @@ const MOST_TOLD = 2000;
 
 export const mapCoralsCommand = defineCommand({
   path: ['coral', 'map'],
-  summary: 'A picture of your tank from above and from the front: corals, reach, growth, conflicts, light',
+  summary: 'Pictures of your tank, from above and from the front: corals, reach, growth, conflicts, light',
   example: '/coral map',
   private: true,
   options: z.strictObject({ tank: tankOption() }),

@@ -15,7 +15,7 @@ const parts = {
 
 export const clearCommand = defineCommand({
   path: ['desk', 'clear'],
-  summary: 'Takes a setting of this server back to its quiet default',
+  summary: 'Takes a setting of this server back, to its quiet default',
   example: '/desk clear what:public',
   private: true,
   managers: true,

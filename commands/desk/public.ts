@@ -12,7 +12,7 @@ export const MOST_PUBLIC = 20;
 
 export const publicCommand = defineCommand({
   path: ['desk', 'public'],
-  summary: 'Names the channels where everyone sees my answers; with none named, all of them',
+  summary: 'Channels where everyone sees my answers; with none named, all of them',
   example: '/desk public add:123456789012345678',
   private: true,
   managers: true,

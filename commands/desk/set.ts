@@ -13,10 +13,7 @@ const options = z.strictObject({
   volume: profileOptions.units,
   alkalinity: profileOptions.alkalinity,
   temperature: profileOptions.temperature,
-  reminders: idOption(
-    'channel',
-    'Where reminders go that are set for a channel without naming one',
-  ).optional(),
+  reminders: idOption('channel', 'Where reminders go, set for a channel without naming one').optional(),
   helpers: idOption('role', 'The role of those who help members').optional(),
 });
 

@@ -18,7 +18,7 @@ import { followsSalinity } from '../../core/water/assess.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 
 const options = z.strictObject({
-  of: textOption('What to raise: alkalinity, calcium, ...', { suggest: 'parameter' }),
+  of: textOption('What to raise: alkalinity, calcium, ...', { suggest: 'dosed' }),
   goal: textOption('Where it should end: 8.4 dKH; or the rise: +1 dKH'),
   now: textOption('What it reads now, e.g. 7.2 dKH').optional(),
   with: textOption('The salt you have, e.g. soda ash, Epsom salt', { suggest: 'compound' }).optional(),
@@ -40,7 +40,7 @@ type AmountInput = z.infer<typeof options>;
 
 export const amountCommand = defineCommand({
   path: ['dose', 'amount'],
-  summary: 'How many grams of which salt take a reading to its goal, split into safe days',
+  summary: 'Grams of salt to take a reading to its goal, split into safe days',
   example: '/dose amount of:alkalinity now:7.2 goal:8.4 with:sodium carbonate volume:75 gal',
   options,
   run: (input): Answer => {

@@ -31,7 +31,7 @@ import { stockOf } from './stock.ts';
 import { moreThanAnyTank } from './use-answer.ts';
 
 const options = z.strictObject({
-  of: textOption('What the bottle raises', { suggest: 'parameter' }),
+  of: textOption('What the bottle raises', { suggest: 'dosed' }),
   dose: quantityOption('volume', 'Its dose by the label, e.g. 1 mL'),
   per: quantityOption('volume', 'In how much water, by its label, e.g. 100 L'),
   raises: textOption('How far that raises it, e.g. 0.5 dKH'),

@@ -19,7 +19,7 @@ export const dailyCommand = defineCommand({
   summary: 'The daily dose that replaces a use you know',
   example: '/dose daily of:alkalinity use:1.2 dKH a day with:soda ash volume:100 gal',
   options: z.strictObject({
-    of: textOption('What the tank uses up', { suggest: 'parameter' }),
+    of: textOption('What the tank uses up', { suggest: 'dosed' }),
     use: textOption('How much, e.g. 1.2 dKH a day, 15 ppm a week'),
     with: textOption('The salt you have; all if left out', { suggest: 'compound' }).optional(),
     volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),

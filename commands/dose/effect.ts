@@ -23,7 +23,7 @@ export const effectCommand = defineCommand({
     with: textOption('The salt, e.g. soda ash', { suggest: 'compound' }),
     amount: textOption('How much, e.g. 20 g; mL need a strength'),
     volume: quantityOption('volume', 'Net water of the whole system', 'volume').optional(),
-    of: textOption('What to look at, if not what it is dosed for', { suggest: 'parameter' }).optional(),
+    of: textOption('What to look at, if not what it is dosed for', { suggest: 'dosed' }).optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),
     now: textOption('What it reads before, e.g. 7.4 dKH: then where it ends').optional(),
     strength: textOption('Of a solution: grams of powder per litre, e.g. 80 g/L').optional(),

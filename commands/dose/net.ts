@@ -17,7 +17,7 @@ const EXAMPLE_DKH = '1 dKH';
 
 export const netCommand = defineCommand({
   path: ['dose', 'net'],
-  summary: 'What dosing for the glass does where there is less water',
+  summary: 'What dosing for the whole glass does: there is less water',
   example: '/dose net glass:50 gal volume:38 gal with:baking soda goal:+1 dKH',
   options: z.strictObject({
     glass: quantityOption('volume', 'The size the tank is called by, e.g. 50 gal'),

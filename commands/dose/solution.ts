@@ -28,7 +28,7 @@ export const solutionCommand = defineCommand({
       'Powder weighed in, e.g. 80 g; the most that keeps dissolved if left out',
     ).optional(),
     volume: quantityOption('volume', 'Finished volume after filling up, e.g. 1 L'),
-    of: textOption('What it is dosed for, if there is a choice', { suggest: 'parameter' }).optional(),
+    of: textOption('What it is dosed for, if there is a choice', { suggest: 'dosed' }).optional(),
     goal: textOption('What a dose should reach, e.g. +0.5 dKH, or 8.4 dKH with now').optional(),
     now: textOption('What it reads now, e.g. 7.9 dKH').optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),

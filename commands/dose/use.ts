@@ -26,7 +26,7 @@ export const useCommand = defineCommand({
   summary: 'What the tank uses a day, from two readings and what was added between them',
   example: '/dose use of:alkalinity before:9.3 now:7.5 over:2 days volume:150 gal',
   options: z.strictObject({
-    of: textOption('What was tested: alkalinity, calcium, ...', { suggest: 'parameter' }),
+    of: textOption('What was tested: alkalinity, calcium, ...', { suggest: 'dosed' }),
     before: textOption(
       'The first reading: 9.3 dKH, or 9.3 on 2026-01-03; from your log if left out',
     ).optional(),

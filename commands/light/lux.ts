@@ -9,7 +9,7 @@ import { quantityOption } from '../options.ts';
 
 export const luxCommand = defineCommand({
   path: ['light', 'lux'],
-  summary: 'What a reading in lux can and cannot say about PAR: a range, and why',
+  summary: 'What a reading in lux says about PAR, and what not: a range, and why',
   example: '/light lux reading:9000 lux lamp:led',
   options: z.strictObject({
     reading: quantityOption('illuminance', 'What the lux meter or phone shows, e.g. 9000 lux'),

@@ -23,7 +23,7 @@ import {
 
 export const rampCommand = defineCommand({
   path: ['light', 'ramp'],
-  summary: 'Raise the light week by week from where it is to the goal; lower it at once',
+  summary: 'Raise the light week by week, from where it is to the goal; lower it at once',
   example: '/light ramp now:100 PAR goal:150 PAR',
   options: z.strictObject({
     now: quantityOption('light', 'The light now: PAR at the coral (100 PAR) or the lamp setting (40 %)'),

@@ -33,7 +33,9 @@ export const addCommand = defineCommand({
   options: z.strictObject({
     readings: textOption('What you tested, e.g. alk 8.1 ca 420 mg 1350 or 420/8.1/1350 sg 1.025 78f', {
       max: MAX_MESSAGE_LENGTH,
-    }),
+      fields: 'readings',
+      isAsked: true,
+    }).optional(),
     at: textOption('When, if not now: 2 hours ago, yesterday 7pm, 3 Jan 18:00').optional(),
     note: textOption('Anything to remember with it').optional(),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
@@ -42,7 +44,8 @@ export const addCommand = defineCommand({
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
     const here = inZone(context, tank);
-    const line = someReadings(readLine(input.readings, 'readings', tank.units), input.readings);
+    const { readings = '' } = input;
+    const line = someReadings(readLine(readings, 'readings', tank.units), readings);
     const when = readWhen(input.at, { field: 'at', nowMs: context.nowMs, zone: here.zone });
     const values = line.values.map(({ parameter: id, value }) => ({ parameter: id, value }));
     const changes = changesOf(keep, tank, values, when.atMs);

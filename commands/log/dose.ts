@@ -26,7 +26,7 @@ export const logDoseCommand = defineCommand({
   options: z.strictObject({
     with: textOption('The salt that was added, e.g. soda ash', { suggest: 'compound' }).optional(),
     amount: textOption('How much of it, e.g. 20 g; mL need a strength').optional(),
-    of: textOption('What it raised, where only the rise is known', { suggest: 'parameter' }).optional(),
+    of: textOption('What it raised, where only the rise is known', { suggest: 'dosed' }).optional(),
     rise: textOption('By how much it raised the tank, e.g. 0.8 dKH').optional(),
     at: textOption('When, if not now: 2 hours ago, yesterday 7pm').optional(),
     purity: quantityOption('share', 'Pure salt in the powder; pure if left out').optional(),

@@ -24,7 +24,10 @@ export const importCommand = defineCommand({
   example: '/log import file:readings.csv',
   private: true,
   options: z.strictObject({
-    file: fileOption(`CSV with the head ${COLUMNS.join(',')}; at most ${MOST_ROWS} readings`),
+    file: fileOption(`CSV with the head ${COLUMNS.join(',')}; at most ${MOST_ROWS} readings`, [
+      '.csv',
+      '.txt',
+    ]),
     tank: textOption('Which of your tanks, if not the one in use', { suggest: 'tank' }).optional(),
   }),
   run: (input, context): Answer => {

@@ -15,7 +15,7 @@ const ONLY_LOGGED = 'I only see what is logged: I measure nothing, and tell you 
 
 export const watchCommand = defineCommand({
   path: ['log', 'watch'],
-  summary: 'Tell me when a reading I log is over or under a border; without options it lists them',
+  summary: 'Tell me of a reading I log: over or under a border; without options it lists them',
   example: '/log watch of:nitrate over:20',
   private: true,
   options: z.strictObject({

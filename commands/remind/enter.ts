@@ -24,7 +24,10 @@ export const enterCommand = defineCommand({
   private: true,
   options: z.strictObject({
     reminder: reminderOption(),
-    readings: textOption('What you tested, e.g. 8.1, or alk 8.1 ca 420 mg 1350', { max: MAX_MESSAGE_LENGTH }),
+    readings: textOption('What you tested, e.g. 8.1, or alk 8.1 ca 420 mg 1350', {
+      max: MAX_MESSAGE_LENGTH,
+      fields: 'readings',
+    }),
     due: dueOption,
   }),
   run: (input, context): Answer => {

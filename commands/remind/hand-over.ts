@@ -16,7 +16,7 @@ const MOST_MS = 366 * 86_400_000;
 
 export const handOverCommand = defineCommand({
   path: ['remind', 'hand-over'],
-  summary: 'Let someone else have your reminders for a time, with a care plan; they accept first',
+  summary: 'Let someone else have your reminders, for a time, with a care plan; they accept first',
   example: '/remind hand-over to:100000000000000002 from:10 jan until:20 jan',
   private: true,
   options: z.strictObject({

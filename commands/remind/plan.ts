@@ -22,7 +22,7 @@ import { dueOf } from './wake.ts';
 
 export const planCommand = defineCommand({
   path: ['remind', 'plan'],
-  summary: 'The usual tests for your kind of tank as reminders; shows them first',
+  summary: 'The usual tests as reminders, for your kind of tank; shows them first',
   example: '/remind plan at:sunday 10am',
   private: true,
   options: z.strictObject({

@@ -9,7 +9,7 @@ import { timeFact } from './times.ts';
 
 export const sitCommand = defineCommand({
   path: ['remind', 'sit'],
-  summary: 'Accept or end looking after a tank that someone hands over, or take yours back',
+  summary: 'Accept or end looking after a tank, handed over by someone, or take yours back',
   example: '/remind sit hand-over:1 answer:yes',
   private: true,
   options: z.strictObject({

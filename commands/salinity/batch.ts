@@ -19,7 +19,7 @@ const MIX_G = 1;
 
 export const batchCommand = defineCommand({
   path: ['salinity', 'batch'],
-  summary: 'Correct a batch of new salt water that came out too weak or too strong',
+  summary: 'Correct a batch of new salt water: too weak or too strong',
   example: '/salinity batch volume:32 gal now:1.023 goal:1.026',
   options: z.strictObject({
     volume: quantityOption('volume', 'How much is mixed, e.g. 32 gal'),

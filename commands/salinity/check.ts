@@ -25,7 +25,7 @@ export const checkCommand = defineCommand({
     temperature: quantityOption('temperature', 'Temperature of the tank’s water', 'temperature').optional(),
     with: z
       .enum(pairs)
-      .meta({ description: 'Reference temperatures of the specific gravity; 25/25 if left out' })
+      .meta({ description: 'Reference temperatures, of the specific gravity; 25/25 if left out' })
       .optional(),
   }),
   run: (input): Answer => {

@@ -27,7 +27,7 @@ export const convertSalinityCommand = defineCommand({
     ).optional(),
     with: z
       .enum(pairs)
-      .meta({ description: 'Reference temperatures of the specific gravity; 25/25 if left out' })
+      .meta({ description: 'Reference temperatures, of the specific gravity; 25/25 if left out' })
       .optional(),
   }),
   run: (input): Answer => {

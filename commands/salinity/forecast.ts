@@ -16,7 +16,7 @@ const MOST_DAYS = 365;
 
 export const forecastCommand = defineCommand({
   path: ['salinity', 'forecast'],
-  summary: 'What salinity will read after days of evaporation, by what the water is topped off with',
+  summary: 'What salinity reads after days of evaporation, by what the water is topped off with',
   example: '/salinity forecast now:1.025 volume:75 gal evaporation:1 gal a day days:4 days top-off:none',
   options: z.strictObject({
     now: textOption('What it reads now, e.g. 1.025 or 35 ppt', { fill: 'salinity' }).optional(),

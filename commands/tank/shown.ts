@@ -16,7 +16,7 @@ import { coralFacts, readingTable } from './shown-parts.ts';
 
 export const shownCommand = defineCommand({
   path: ['tank', 'shown'],
-  summary: 'The tank that someone shows you while you help them',
+  summary: 'The tank that someone shows you, while you help them',
   example: '/tank shown by:100000000000000002',
   private: true,
   options: z.strictObject({

@@ -9,7 +9,7 @@ import { waterWords } from './print.ts';
 
 export const useTankCommand = defineCommand({
   path: ['tank', 'use'],
-  summary: 'Choose the tank I work with when you name none',
+  summary: 'Choose the tank I work with, when you name none',
   example: '/tank use tank:Pantry',
   private: true,
   options: z.strictObject({ tank: textOption('Which of your tanks', { suggest: 'tank' }) }),

@@ -29,7 +29,7 @@ export const movedCommand = defineCommand({
     over: quantityOption('days', 'The time between them, e.g. 3 days').optional(),
     without: textOption('What is ruled out, of: dosing, changes, feeding, top-off, hour').optional(),
     shut: z.boolean().describe('Whether the room has been shut up since').optional(),
-    swing: z.boolean().describe('Whether these are evening and morning of one day').optional(),
+    swing: z.boolean().describe('Whether these are of one day, evening and morning').optional(),
   }),
   run: ({ of, was, now, way, over, without, shut, swing }): Answer => {
     const id = askedMeasured(of);

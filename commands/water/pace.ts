@@ -21,7 +21,7 @@ export const paceCommand = defineCommand({
   example: '/water pace of:alkalinity step:3 dKH',
   options: z.strictObject({
     of: textOption('What is moved: alkalinity, calcium, salinity, temperature, ...', {
-      suggest: 'parameter',
+      suggest: 'paced',
     }),
     step: textOption('How far it would go in one day, e.g. 3 dKH').optional(),
   }),

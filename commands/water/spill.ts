@@ -9,12 +9,12 @@ import { urgentAction } from '../urgent/action.ts';
 
 export const spillCommand = defineCommand({
   path: ['water', 'spill'],
-  summary: 'Whether the sump holds what runs back when the return pump stops, or how much spills',
+  summary: 'Whether the sump holds what runs back: the return pump stops, or how much spills',
   example: '/water spill drains:120 x 50 x 4 cm pipes:2 L room:20 L',
   options: z.strictObject({
     drains: quantityOption('volume', 'What runs back: length x width x fall, 120 x 50 x 4 cm, or litres'),
     pipes: quantityOption('volume', 'What stands in pipes and overflow box; none if left out').optional(),
-    room: quantityOption('volume', 'Free space in the sump above its running level').optional(),
+    room: quantityOption('volume', 'Free space in the sump, above its running level').optional(),
   }),
   run: ({ drains, pipes, room }): Answer => {
     const fields = { drains, pipes, room };

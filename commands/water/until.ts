@@ -16,10 +16,10 @@ import { afterDays, tooFastToBelieve, untilGoal, type Course } from './until-ans
 
 export const untilCommand = defineCommand({
   path: ['water', 'until'],
-  summary: 'When a level that falls or climbs steadily gets somewhere, or where it is after a time',
+  summary: 'When a level gets somewhere: it falls or climbs steadily, or where it is after a time',
   example: '/water until of:alkalinity now:8.4 dKH use:0.3 dKH a day goal:7 dKH',
   options: z.strictObject({
-    of: textOption('What is measured: alkalinity, nitrate, ...', { suggest: 'parameter' }),
+    of: textOption('What is measured: alkalinity, nitrate, ...', { suggest: 'mixed' }),
     now: textOption('What it reads now, e.g. 8.4 dKH'),
     use: textOption('How much it falls, e.g. 0.3 dKH a day').optional(),
     rise: textOption('Or how much it climbs, e.g. 4 ppm a week').optional(),

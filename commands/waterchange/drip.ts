@@ -27,7 +27,7 @@ export const dripCommand = defineCommand({
     amount: quantityOption('volume', 'Or the volume passed through, e.g. 80 L').optional(),
     volume: quantityOption('volume', 'Net water in the whole system', 'volume').optional(),
     every: quantityOption('days', 'Time it is spread over; 1 day if left out').optional(),
-    of: textOption('A reading to follow: nitrate, alkalinity, ...', { suggest: 'parameter' }).optional(),
+    of: textOption('A reading to follow: nitrate, alkalinity, ...', { suggest: 'mixed' }).optional(),
     now: textOption('That reading now').optional(),
     fresh: textOption('Its level in the new salt water; nitrate and phosphate: 0 if left out').optional(),
   }),

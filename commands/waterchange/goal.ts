@@ -18,10 +18,10 @@ import { days, readEvery, readRise } from './rate.ts';
 
 export const goalCommand = defineCommand({
   path: ['waterchange', 'goal'],
-  summary: 'How many water changes of one size reach a level, how much water and how long',
+  summary: 'How many water changes reach a level, how much water and how long',
   example: '/waterchange goal of:nitrate now:80 ppm goal:10 ppm share:20 % every:7 days volume:55 gal',
   options: z.strictObject({
-    of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'parameter' }),
+    of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'mixed' }),
     now: textOption('Reading now, e.g. 80 ppm'),
     goal: textOption('Level you want, e.g. 10 ppm'),
     share: quantityOption('share', 'Share of the water in each change, e.g. 20 %').optional(),

@@ -31,7 +31,7 @@ export const onceCommand = defineCommand({
   summary: 'One water change: the level after it, or the share one change would need',
   example: '/waterchange once of:alkalinity now:14 dKH goal:9 dKH fresh:8 dKH volume:75 gal',
   options: z.strictObject({
-    of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'parameter' }),
+    of: textOption('What is measured: nitrate, phosphate, alkalinity, ...', { suggest: 'mixed' }),
     now: textOption('Reading now, e.g. 40 ppm or 14 dKH'),
     goal: textOption('Level you want').optional(),
     share: quantityOption('share', 'Share of the water you change, e.g. 20 %').optional(),

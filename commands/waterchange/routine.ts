@@ -19,7 +19,7 @@ export const routineCommand = defineCommand({
   summary: 'Where a level settles under regular changes, and the share that holds a level',
   example: '/waterchange routine of:nitrate rise:4 ppm a week share:15 % every:7 days goal:10 ppm',
   options: z.strictObject({
-    of: textOption('What builds up: nitrate or phosphate', { suggest: 'parameter' }),
+    of: textOption('What builds up: nitrate or phosphate', { suggest: 'waste' }),
     rise: textOption(
       'How much it climbs by itself, e.g. 4 ppm a week; left out, it stays where it is',
     ).optional(),

@@ -1,6 +1,7 @@
 import type { Attachment } from 'discord.js';
 import { Problem } from '../../../core/problem.ts';
-import { checkFileSize, readText, type GivenFile } from '../../files.ts';
+import type { Option } from '../../../commands/options.ts';
+import { checkFileSize, checkFileType, readText, type GivenFile } from '../../files.ts';
 import { say } from '../../../core/wording/say.ts';
 
 const longestMs = 2000;
@@ -8,13 +9,14 @@ const longestMs = 2000;
 /**
  * The text of a file a member attached, from the address Discord gave.
  *
- * @throws Problem when it is too large, no text, or does not arrive within `mostMs`.
+ * @throws Problem when its name has another ending than the option takes, it is too large, no text, or does not arrive within `mostMs`.
  */
 export async function download(
-  field: string,
+  { name: field, fileTypes = [] }: Pick<Option, 'name' | 'fileTypes'>,
   { name, size, url }: Pick<Attachment, 'name' | 'size' | 'url'>,
   mostMs = longestMs,
 ): Promise<GivenFile> {
+  checkFileType(field, name, fileTypes);
   checkFileSize(field, name, size);
   return readText(field, name, await fetched(field, name, url, AbortSignal.timeout(mostMs)));
 }

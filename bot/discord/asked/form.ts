@@ -1,26 +1,27 @@
-import { ComponentType, TextInputStyle } from 'discord.js';
-import type {
-  APILabelComponent,
-  APIModalInteractionResponseCallbackData,
-  ModalSubmitInteraction,
-} from 'discord.js';
+import type { APIModalInteractionResponseCallbackData, Attachment, ModalSubmitInteraction } from 'discord.js';
 import type { Command } from '../../../commands/command.ts';
+import type { Keep } from '../../../commands/keep.ts';
+import { firstUnread, lineOfFields, readingFields } from '../../../commands/log/reading-fields.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
+import { nameOf } from '../../../commands/named.ts';
+import { formTitle } from '../../../commands/titles.ts';
 import { Problem } from '../../../core/problem.ts';
 import { mostAsked } from './call.ts';
 import type { Call } from './call.ts';
-import { shortened } from '../message/shortened.ts';
+import { fieldOf, readingFieldsOf, readingId, valueIn } from './field.ts';
+import type { ParameterId } from '../../../core/water/parameter.ts';
 import { say } from '../../../core/wording/say.ts';
 
 export type Form = APIModalInteractionResponseCallbackData;
 
-/** What a member can write into a field; anything else has no place in a form. */
-const writable: ReadonlySet<Option['kind']> = new Set(['string', 'number', 'integer']);
 const longestTitle = 45;
-const longestDescription = 100;
-const oneLine = 200;
-const mostWritten = 4000;
+
+/** Whose form it is. */
+export interface Asked {
+  readonly command: Command;
+  readonly keep: Keep;
+}
 
 /**
  * The form that asks for what a call leaves open. It has the custom id of the button that opens it, which holds the call, so
@@ -28,25 +29,62 @@ const mostWritten = 4000;
  *
  * @throws Problem for a call that no form of ours ever had.
  */
-export function formOf(command: Command, call: Call, customId: string): Form {
+export function formOf({ command, keep }: Asked, call: Call, customId: string): Form {
   const asked = askedOptions(command, call.ask ?? []);
   if (asked === undefined) throw noForm();
+  const fields = asked.flatMap((option) => {
+    const given = call.input[option.name];
+    if (option.fields === undefined) return [fieldOf(option, given)];
+    const room = mostAsked - asked.length + 1;
+    return readingFieldsOf(option, readingFields({ keep }, call.input).slice(0, room), given);
+  });
+  return { custom_id: customId, title: titled(command), components: fields };
+}
+
+/** What the form is for; a summary too long for a title is the name of its command. */
+function titled(command: Command): string {
+  const words = formTitle(command);
+  return words.length <= longestTitle ? words : `/${nameOf(command)}`;
+}
+
+/** What was written into a form. */
+export interface Filled {
+  /** A field left empty is an option left out. */
+  readonly call: Call;
+  readonly attachments: readonly (readonly [string, Attachment])[];
+  /** Of the first field that cannot be read. */
+  readonly problem: Problem | undefined;
+}
+
+/** @throws Problem for a call that no form of ours ever had. */
+export function filledForm({ command, keep }: Asked, call: Call, form: ModalSubmitInteraction): Filled {
+  const { input, ask = [] } = call;
+  const asked = askedOptions(command, ask);
+  if (asked === undefined) throw noForm();
+  const kept = Object.entries(input).filter(([name]) => !ask.includes(name));
+  const written = asked.flatMap((option) => {
+    const value = option.fields === undefined ? valueIn(form, option.name) : readingsIn(keep, call, form);
+    return value === '' || option.kind === 'file' ? [] : [[option.name, value] as const];
+  });
+  const isByValue = asked.some(({ fields }) => fields !== undefined);
+  const fields = isByValue ? readingFields({ keep }, input) : [];
+  const files = asked.filter(({ kind }) => kind === 'file');
   return {
-    custom_id: customId,
-    title: shortened(command.summary, longestTitle),
-    components: asked.map((option) => label(option, call.input[option.name])),
+    call: { command: call.command, input: Object.fromEntries([...kept, ...written]), ask },
+    problem: firstUnread(fields, keep, (parameter) => readingIn(form, parameter)),
+    attachments: files.flatMap(({ name }) => {
+      const [file] = form.fields.getUploadedFiles(name)?.values() ?? [];
+      return file === undefined ? [] : [[name, file] as const];
+    }),
   };
 }
 
-/** The call of a form with what was written into it; a field left empty is an option left out. */
-export function filledCall({ command, input, ask = [] }: Call, { fields }: ModalSubmitInteraction): Call {
-  const kept = Object.entries(input).filter(([name]) => !ask.includes(name));
-  const written = ask.flatMap((name) => {
-    const field = fields.fields.get(name);
-    const value = field !== undefined && 'value' in field ? String(field.value ?? '').trim() : '';
-    return value === '' ? [] : [[name, value] as const];
-  });
-  return { command, input: Object.fromEntries([...kept, ...written]), ask };
+function readingsIn(keep: Keep, { input }: Call, form: ModalSubmitInteraction): string {
+  return lineOfFields(readingFields({ keep }, input), (parameter) => readingIn(form, parameter));
+}
+
+function readingIn(form: ModalSubmitInteraction, parameter: ParameterId): string {
+  return valueIn(form, readingId({ parameter }));
 }
 
 export function noForm(): Problem {
@@ -61,25 +99,5 @@ function askedOptions(command: Command, names: readonly string[]): readonly Opti
   const found = names.flatMap((name) => all.filter((option) => option.name === name));
   const once = new Set(names).size === names.length && found.length === names.length;
   const fits = found.length > 0 && found.length <= mostAsked;
-  return once && fits && found.every(({ kind }) => writable.has(kind)) ? found : undefined;
-}
-
-function label(option: Option, given: string | undefined): APILabelComponent {
-  const { name, description, required, choices } = option;
-  const most = Math.min(option.maxLength ?? oneLine, mostWritten);
-  const placeholder = choices === undefined ? {} : { placeholder: shortened(choices.join(', '), 100) };
-  return {
-    type: ComponentType.Label,
-    label: shortened(name, longestTitle),
-    description: shortened(description, longestDescription),
-    component: {
-      type: ComponentType.TextInput,
-      custom_id: name,
-      style: most > oneLine ? TextInputStyle.Paragraph : TextInputStyle.Short,
-      required,
-      max_length: most,
-      ...placeholder,
-      ...(given === undefined || given.length > most ? {} : { value: given }),
-    },
-  };
+  return once && fits ? found : undefined;
 }

@@ -26,6 +26,12 @@ export function givenWith(interaction: ChatInputCommandInteraction): Given {
   };
 }
 
+/** The options that have a value while another is still typed, as text. */
+export function filledIn(interaction: AutocompleteInteraction): Readonly<Record<string, string>> {
+  const options = leaves(interaction.options.data);
+  return Object.fromEntries(options.map(({ name, value }) => [name, String(value ?? '')]));
+}
+
 /** The path of the command: "dose amount". */
 export function nameOf(interaction: ChatInputCommandInteraction | AutocompleteInteraction): string {
   const subcommand = interaction.options.getSubcommand(false);

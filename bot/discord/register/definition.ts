@@ -2,7 +2,6 @@ import {
   ApplicationCommandOptionType,
   ApplicationCommandType,
   ApplicationIntegrationType,
-  ChannelType,
   InteractionContextType,
   PermissionFlagsBits,
 } from 'discord.js';
@@ -16,6 +15,7 @@ import type { Command } from '../../../commands/command.ts';
 import { subjects } from '../../../commands/help/subjects.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
+import { channelTypes } from '../channel-types.ts';
 import type { Menu } from '../menu/menus.ts';
 
 export type Definition = RESTPostAPIChatInputApplicationCommandsJSONBody;
@@ -37,19 +37,6 @@ const managersOnly = {
   integration_types: [ApplicationIntegrationType.GuildInstall],
   default_member_permissions: String(PermissionFlagsBits.ManageGuild),
 };
-
-/** Channels the bot can write in, or in their posts. */
-const withMessages = [
-  ChannelType.GuildText,
-  ChannelType.GuildVoice,
-  ChannelType.GuildAnnouncement,
-  ChannelType.AnnouncementThread,
-  ChannelType.PublicThread,
-  ChannelType.PrivateThread,
-  ChannelType.GuildStageVoice,
-  ChannelType.GuildForum,
-  ChannelType.GuildMedia,
-] as const;
 
 /**
  * The commands as Discord wants them registered: one definition for each first word of a path, second words as
@@ -121,9 +108,12 @@ function basic(option: Option): APIApplicationCommandBasicOption {
   if (option.kind === 'member') return { ...common, type: ApplicationCommandOptionType.User };
   if (option.kind === 'role') return { ...common, type: ApplicationCommandOptionType.Role };
   if (option.kind === 'channel') {
-    return { ...common, type: ApplicationCommandOptionType.Channel, channel_types: [...withMessages] };
+    return { ...common, type: ApplicationCommandOptionType.Channel, channel_types: [...channelTypes] };
   }
-  if (option.kind === 'file') return { ...common, type: ApplicationCommandOptionType.Attachment };
+  if (option.kind === 'file') {
+    const types = option.fileTypes === undefined ? {} : { file_types: [...option.fileTypes] };
+    return { ...common, ...types, type: ApplicationCommandOptionType.Attachment };
+  }
   if (option.kind === 'integer') return { ...common, ...limits, type: ApplicationCommandOptionType.Integer };
   if (option.kind === 'number') return { ...common, ...limits, type: ApplicationCommandOptionType.Number };
   const length = option.maxLength === undefined ? {} : { max_length: option.maxLength };

@@ -55,7 +55,7 @@ export const fileCommands: readonly Command[] = [
     summary: 'Takes a file',
     example: '/papers in file:papers.csv',
     options: z.strictObject({
-      file: fileOption('A table as CSV'),
+      file: fileOption('A table as CSV', ['.csv']),
       with: textOption('How to read it').optional(),
     }),
     run: ({ file, with: way }) => {

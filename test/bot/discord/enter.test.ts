@@ -67,9 +67,9 @@ describe('the buttons of a reminder', () => {
   it('enter a reading by a form: it is logged, answered, and the reminder done, after a restart too', async () => {
     const pressed = await press('Enter reading', keeper);
     const [label] = list((await pressed.modal)['components']).map(record);
-    expect(text(label?.['description'])).toContain('What you tested');
+    expect(text(label?.['label'])).toBe('Alkalinity, dKH');
     await club.restart();
-    const reply = await club.standIn.submitModal(pressed, { readings: '7.9' }).reply;
+    const reply = await club.standIn.submitModal(pressed, { 'reading.alkalinity': '7.9' }).reply;
     expect(reply.ephemeral).toBe(true);
     expect(reply.text).toContain('7.9 dKH');
     expect(reply.text).toMatch(/Next test: <t:\d+:f>\n/);
@@ -81,7 +81,7 @@ describe('the buttons of a reminder', () => {
     const before = JSON.stringify(club.store.keepFor(keeper).reminders());
     const pressed = await press('Enter reading', second);
     await pressed.modal;
-    const forms = club.standIn.submitModal(pressed, { readings: '7.9' }, { userId: second });
+    const forms = club.standIn.submitModal(pressed, { 'reading.alkalinity': '7.9' }, { userId: second });
     const done = await press('Done', second);
     for (const asked of [forms, done]) {
       const reply = await asked.reply;

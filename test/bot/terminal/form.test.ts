@@ -34,11 +34,11 @@ describe('a form in the room', () => {
     const desk = formDesk();
     const first = await after(desk, 'x', '1');
     expect(first.text).toContain('Filling in /note enter item:12\n');
-    expect(first.text).toContain('readings: What you tested, e.g. kh 8.2 ca 420\n');
+    expect(first.text).toContain('What you tested, e.g. kh 8.2 ca 420\n');
     expect(first.text).toContain('An empty line gives up.');
     const second = await after(desk, 'x', '1', '8.2');
-    expect(second.text).toContain('times: How often\n  - leaves it out, an empty line gives up.\n');
-    expect((await after(desk, 'x', '1', '8.2', '3')).text).toContain('mood: How you feel (calm, worried)');
+    expect(second.text).toContain('How often\n  - leaves it out, an empty line gives up.\n');
+    expect((await after(desk, 'x', '1', '8.2', '3')).text).toContain('How you feel (calm, worried)');
     const done = await after(desk, 'x', '1', '8.2', '3', 'worried');
     expect(done.text).toContain('12 in Pantry: 8.2, 3 times, worried');
     expect(done.question).toBeUndefined();

@@ -4,6 +4,7 @@ import { type Json, list, record } from './json.ts';
 import { listWithin, numberWithin, type Spot, textWithin } from './spot.ts';
 
 const fileUpload = 19;
+const radioGroup = 21;
 const otherFields: ReadonlySet<unknown> = new Set([fileUpload, 21, 22, 23]);
 
 /** Checks a form: title, custom_id, and up to five labels, rows or text displays. */
@@ -29,8 +30,23 @@ function checkLabel(here: Spot, label: Json): void {
   if (field['type'] === kind.textInput) checkInput(at, field);
   else if (selects.has(field['type'])) checkSelect(at, field);
   else if (otherFields.has(field['type'])) {
+    if (field['type'] === radioGroup) checkRadios(at, field);
     textWithin(at.at('custom_id'), field['custom_id'], 'component.customId', true);
   } else at.fail('component.place', 'A label holds one field');
+}
+
+/** Two to ten, at most one of them chosen from the start; values and words of 100 characters. */
+function checkRadios(here: Spot, field: Json): void {
+  const options = list(field['options']).map(record);
+  if (options.length < 2 || options.length > 10)
+    here.fail('component.shape', 'A radio group has 2 to 10 options');
+  if (options.filter((each) => each['default'] === true).length > 1)
+    here.fail('component.shape', 'One option at most is chosen from the start');
+  options.forEach((each, index) => {
+    const at = here.at('options', index);
+    textWithin(at.at('label'), each['label'], 'choice.name', true);
+    textWithin(at.at('value'), each['value'], 'choice.value', true);
+  });
 }
 
 function checkInputRow(here: Spot, row: Json): void {

@@ -1,3 +1,4 @@
+import { filledForm, type FormFields } from './form-fields.ts';
 import { everyComponent, selects } from './component.ts';
 import { channelOf, deliver, type Delivery } from './deliver.ts';
 import { type InteractionHandle, interactionHandle } from './interaction-handle.ts';
@@ -38,11 +39,7 @@ export interface InteractionDrivers {
     how?: Delivery,
   ) => InteractionHandle;
   /** Sends the form the bot opened in answer to `opened`. */
-  readonly submitModal: (
-    opened: InteractionHandle,
-    fields: Readonly<Record<string, string>>,
-    how?: Delivery,
-  ) => InteractionHandle;
+  readonly submitModal: (opened: InteractionHandle, fields: FormFields, how?: Delivery) => InteractionHandle;
 }
 
 export function interactionDrivers(state: State): InteractionDrivers {
@@ -85,8 +82,8 @@ export function interactionDrivers(state: State): InteractionDrivers {
     },
     submitModal: (opened, fields, how = {}) => {
       const modal = record(record(opened.interaction.accepted?.body)['data']);
-      const components = list(modal['components']).map((part) => filled(record(part), fields));
-      const data = { custom_id: modal['custom_id'], components };
+      const { components, resolved } = filledForm(state, modal, fields);
+      const data = { custom_id: modal['custom_id'], components, ...resolved };
       const { source } = opened.interaction;
       return send({ type: 5, data, ...(source && { source }) }, how);
     },
@@ -135,14 +132,3 @@ function findShown(state: State, customId: string, how: Pressing): { stored: Sto
 }
 
 /** A part of a form with the values put in, as a submission carries it. */
-function filled(part: Json, fields: Readonly<Record<string, string>>): Json {
-  const value = (field: Json): Json => {
-    const id = text(field['custom_id']);
-    const given = fields[id] ?? '';
-    const values = selects.has(field['type']) ? { values: given === '' ? [] : [given] } : { value: given };
-    return { type: field['type'], custom_id: id, ...values };
-  };
-  const id = whole(part['id']);
-  if (part['component']) return { type: part['type'], id, component: value(record(part['component'])) };
-  return { type: part['type'], id, components: list(part['components']).map((each) => value(record(each))) };
-}

@@ -25,7 +25,7 @@ afterAll(() => {
 
 function fetchOf(name: string, size = 7, mostMs?: number) {
   const { port } = server.address() as AddressInfo;
-  return download('file', { name, size, url: `http://127.0.0.1:${port}/${name}` }, mostMs);
+  return download({ name: 'file' }, { name, size, url: `http://127.0.0.1:${port}/${name}` }, mostMs);
 }
 
 describe('download', () => {

@@ -21,7 +21,7 @@ const enterCommand = defineCommand({
     mood: z.enum(['calm', 'worried']).describe('How you feel').optional(),
     fresh: z.boolean().describe('Fresh').optional(),
     helper: idOption('member', 'Who helped').optional(),
-    paper: fileOption('A paper').optional(),
+    paper: fileOption('A paper', ['.csv']).optional(),
   }),
   run: ({ item, readings, times, mood }, { keep }) => {
     if (readings === 'lots') {

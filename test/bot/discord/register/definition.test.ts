@@ -82,10 +82,10 @@ describe('definitions', () => {
   });
 
   it('turn a file into an attachment', () => {
-    const options = z.strictObject({ file: fileOption('A table as CSV') });
+    const options = z.strictObject({ file: fileOption('A table as CSV', ['.csv']) });
     const [only] = definitions([command(['papers'], { options })]);
     expect(only?.options).toEqual([
-      { type: 11, name: 'file', description: 'A table as CSV', required: true },
+      { type: 11, name: 'file', description: 'A table as CSV', required: true, file_types: ['.csv'] },
     ]);
     expect(issuesOf([command(['papers'], { options })])).toEqual([]);
   });
