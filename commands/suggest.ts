@@ -111,7 +111,7 @@ function ownVolume({ fill }: Option, typed: string, keep: Keep | undefined): rea
 /** Names that hold what is typed, else what it leads to however it is spelt. */
 function corals(typed: string, keep: Keep | undefined, others: readonly string[]): readonly string[] {
   const taken = new Set(others.map(idOfCoral).filter((id) => id !== undefined));
-  const isFree = (name: string): boolean => !taken.has(idOfCoral(name));
+  const isFree = (name: string): boolean => !taken.has(idOfCoral(name) ?? '');
   const all = [...new Set([...ownKinds(keep), ...coralNames()])].filter(
     (name) => taken.size === 0 || isFree(name),
   );
