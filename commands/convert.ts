@@ -9,6 +9,7 @@ import { answer, type Answer } from './answer.ts';
 import { defineCommand } from './command.ts';
 import { phosphorus } from './convert/phosphorus.ts';
 import { textOption } from './options.ts';
+import { say } from '../core/wording/say.ts';
 
 /** Kinds a text is tried as when nothing says what is measured: one for every unit that can be written. */
 const TRIED = (Object.keys(quantities) as QuantityKind[]).filter((kind) => kind !== 'hours' && kind !== 'ph');
@@ -47,10 +48,10 @@ export function convert(text: string, of?: string): Answer {
     .slice(0, 3)
     .map((symbol) => `${significant(toUnit(read.kind, read.value, symbol), 4)} ${symbol}`);
   if (main.length === 0) {
-    throw new Problem(`${definitionOf(read.kind).label} has no other unit.`, {
+    throw new Problem(say('convert.hasNoOtherUnit', { label: definitionOf(read.kind).label }), {
       field: 'amount',
       given: text,
-      hint: 'To have a reading judged: /checkup.',
+      hint: say('convert.haveReadingJudgedCheckup'),
     });
   }
   return answer({
@@ -70,10 +71,10 @@ function kindOf(of: string): QuantityKind {
   const wanted = of.trim().toLowerCase();
   const kind = (Object.keys(quantities) as QuantityKind[]).find((k) => k === wanted);
   if (kind !== undefined) return kind;
-  throw new Problem(`I do not know "${of}" as something to convert.`, {
+  throw new Problem(say('convert.iDoNotKnow', { of }), {
     field: 'of',
     given: of,
-    limit: 'alkalinity, nitrate, phosphate, volume, mass, temperature, ...',
+    limit: say('convert.alkalinityNitratePhosphateVolume'),
   });
 }
 
@@ -81,14 +82,14 @@ function readAny(text: string): Quantity {
   const found = TRIED.flatMap((kind) => attempt(kind, text));
   const [first, second] = found;
   if (first === undefined) {
-    throw new Problem('I could not read that as a value with a unit.', {
+    throw new Problem(say('convert.iCouldNotRead'), {
       field: 'amount',
       given: text,
-      hint: 'For example 75 gal, 8.3 dKH, 18 ppb P or 78 F. For salinity use /salinity convert.',
+      hint: say('convert.example75Gal8'),
     });
   }
   if (second === undefined) return first;
-  throw new Problem(`${text.trim()} of what? The answer depends on it.`, {
+  throw new Problem(say('convert.whatAnswerDependsOn', { trim: text.trim() }), {
     field: 'of',
     choices: found.map((q) => q.kind),
   });

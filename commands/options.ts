@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Problem } from '../core/problem.ts';
 import { oneMark } from '../core/quantity/marks.ts';
 import type { QuantityKind } from '../core/quantity/unit.ts';
+import { say } from '../core/wording/say.ts';
 
 /** The lists that can be offered while a member types; `suggest.ts` fills them. */
 export type SuggestionList =
@@ -195,16 +196,16 @@ export function validate<S extends z.ZodObject>(
   const names = optionsOf(schema).map((o) => o.name);
   if (issue.code === 'unrecognized_keys') {
     const field = issue.keys[0] ?? '';
-    throw new Problem(`There is no option called ${field}.`, { field, limit: names.join(', ') });
+    throw new Problem(say('answer.thereNoOptionCalled', { field }), { field, limit: names.join(', ') });
   }
   const field = String(issue.path[0] ?? '');
   const given = input[field];
   if (given === undefined) {
     const description = optionsOf(schema).find((o) => o.name === field)?.description;
-    throw new Problem(`${field} is missing.`, { field, hint: description });
+    throw new Problem(say('answer.missing', { field }), { field, hint: description });
   }
   const limit = limitOf(schema, field);
-  throw new Problem(`I cannot take that as ${field}.`, {
+  throw new Problem(say('answer.iCannotTakeAs', { field }), {
     field,
     given: String(given).slice(0, MAX_TEXT),
     limit,

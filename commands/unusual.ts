@@ -4,6 +4,7 @@ import { fixed } from '../core/quantity/format.ts';
 import { unusualGoal, type Unusual } from '../core/water/towards.ts';
 import { parameter, type ParameterId } from '../core/water/parameter.ts';
 import { answer, type Answer, type NextAction } from './answer.ts';
+import { say } from '../core/wording/say.ts';
 
 /** The option of every command that plans towards a level: said yes to where that level is unusual. */
 export function sureOption() {
@@ -52,8 +53,8 @@ export function askFirst({
     cautions: ['Ranges are common practice, no source; a quick move harms more than a number outside them.'],
     sources: ['practice'],
     next: [
-      ...(hasGoal ? [again(`${instead} instead`, { goal: instead })] : []),
-      again('Yes, work it out', { sure: 'yes' }),
+      ...(hasGoal ? [again(say('change.instead', { instead }), { goal: instead })] : []),
+      again(say('change.yesWorkOut'), { sure: 'yes' }),
     ],
   });
 }

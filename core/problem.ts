@@ -1,4 +1,5 @@
 import { significant } from './quantity/format.ts';
+import { say } from './wording/say.ts';
 
 /**
  * Something the person asking can put right. Thrown by `core` and `commands`, shown to the person as it is;
@@ -41,9 +42,10 @@ export interface ProblemDetails {
  */
 export function inRange(field: string, value: number, min: number, max: number, unit: string): number {
   if (Number.isFinite(value) && value >= min && value <= max) return value;
-  const limit = `${significant(min, FIGURES)} to ${significant(max, FIGURES)} ${unit}`.trim();
+  const [low, high] = [significant(min, FIGURES), `${significant(max, FIGURES)} ${unit}`.trim()];
+  const limit = say('convert.fromTo', { low, high });
   const given = `${significant(value, FIGURES)} ${unit}`.trim();
-  throw new Problem(`${field} is outside ${limit}.`, { field, given, limit });
+  throw new Problem(say('convert.outside', { field, limit }), { field, given, limit });
 }
 
 /** Figures a limit and what broke it are shown with. */

@@ -6,6 +6,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { splitADay } from './a-day.ts';
 import { askedAmount } from './asked-amount.ts';
 import { askedCompound, asWritten, type AskedWater, inOwnUnit, oneForm, shown } from './asked.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What was added between two readings, as the rise it would have made alone (canonical unit). */
 export interface Added {
@@ -35,16 +36,16 @@ export function askedAdded(id: ParameterId, input: AddedInput, water: AskedWater
     return { rise: rise.value * times, read: `${when} ${asWritten(id, rise)} was added in between` };
   }
   if (input.volume === undefined) {
-    throw new Problem('How much water did that amount go into?', {
+    throw new Problem(say('dose.howMuchWaterDid'), {
       field: 'volume',
-      hint: 'Net litres or gallons of the whole system.',
+      hint: say('dose.netLitresOrGallons'),
     });
   }
   const compound = askedCompound(input.with, id);
   const form = oneForm(compound, input.with);
   const amount = askedAmount(once, compound);
   if (amount.lowG !== amount.highG)
-    throw new Problem('Give what was added in grams.', { field: 'amount', given: input.amount });
+    throw new Problem(say('dose.giveWhatWasAdded'), { field: 'amount', given: input.amount });
   const rise = riseFrom(form, id, amount.lowG, water.volumeL) * times;
   possible(id, 'amount', inOwnUnit(id, rise));
   return {

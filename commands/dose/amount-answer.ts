@@ -27,6 +27,7 @@ import { amountWorking, paceLine } from './working.ts';
 import { shortLimits } from '../short/limits.ts';
 import type { AskedSalinity } from './salinity.ts';
 import { spoonFact, spoonWords } from './spoons.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Everything a dose is worked out from, read and checked. */
 export interface AskedDose {
@@ -78,7 +79,7 @@ export function amountAnswer(asked: AskedDose): Answer {
     cautions: [...formCaution(asked, amounts), ...doseCautions(form, id), ...handling(form.hazard).cautions],
     sources: sourcesOf(id, form),
     next: [
-      action('What one day’s portion does', 'dose effect', effectInput(form, plan, asked)),
+      action(say('dose.whatOneDayS'), 'dose effect', effectInput(form, plan, asked)),
       ...(plan.days > 1 && water.given ? [eachDay(saltName(compound, form), plan)] : []),
     ],
   });
@@ -94,7 +95,7 @@ function eachDay(salt: string, plan: Portions): NextAction {
   const last = show(plan.last) === show(plan.each) ? '' : ` (last day ${show(plan.last)})`;
   const text = `${show(plan.each)} of ${salt}${last}`;
   const input = { text, when: 'daily 9am', times: String(plan.days) };
-  return action('Remind me of each day’s portion, the first at 9am', 'remind task', input);
+  return action(say('dose.remindMeEachDay'), 'remind task', input);
 }
 
 /** The day's portion as the options of `/dose effect`. */

@@ -16,6 +16,7 @@ import { askedPace } from './pace.ts';
 import { askedSalinity, type AskedSalinity } from './salinity.ts';
 import { followsSalinity } from '../../core/water/assess.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 const options = z.strictObject({
   of: textOption('What to raise: alkalinity, calcium, ...', { suggest: 'dosed' }),
@@ -106,10 +107,10 @@ function reachable(id: ParameterId, { goal, rise }: Change): boolean {
 function goalTooHigh(id: ParameterId, given: string): Problem {
   const { label, unit } = parameter(id);
   const { believable: bounds, usual } = limitsOf(id);
-  return new Problem(`${given} is not a goal for ${label}.`, {
+  return new Problem(say('dose.notGoal', { given, label }), {
     field: 'goal',
     given,
     limit: `${bounds.join(' to ')} ${unit}`,
-    hint: `Most reefs are kept at ${usual.join(' to ')} ${unit} (common practice).`,
+    hint: say('dose.mostReefsKept', { low: String(usual[0]), high: String(usual[1]), unit }),
   });
 }

@@ -5,6 +5,7 @@ import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { quantities } from '../../core/quantity/unit.ts';
 import type { AskedCompound } from './asked.ts';
 import { checkStrength } from './stock.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Grams of powder, least and most; they differ only where the amount was not weighed. */
 export interface AskedAmount {
@@ -63,7 +64,7 @@ function spoons(found: Quantity, text: string, { forms, label }: AskedCompound):
   const [least, most] = isHeaped ? IN_A_HEAPED : [1, 1];
   const each = teaspoonOf(forms);
   if (each === undefined) {
-    throw new Problem(`A spoon of ${label} has no fixed weight: weigh it and ask again in grams.`, {
+    throw new Problem(say('dose.spoonHasNoFixed', { label }), {
       field: 'amount',
       given: text,
     });
@@ -110,8 +111,8 @@ function liquid(
       read: [`clear saturated limewater at 25 °C`, ...found.notes],
     };
   }
-  throw new Problem(`${text.trim()} of ${label}: how strong is the solution?`, {
+  throw new Problem(say('dose.howStrongSolution', { trim: text.trim(), label }), {
     field: 'strength',
-    hint: 'For example strength 80 g/L. A powder is weighed: give grams.',
+    hint: say('dose.exampleStrength80G'),
   });
 }

@@ -9,6 +9,7 @@ import { Problem } from '../../core/problem.ts';
 import { significant, toUnit, volume, volumeAsWritten } from '../../core/quantity/format.ts';
 import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
 import { findParameter, parameter, type ParameterId, parameterIds } from '../../core/water/parameter.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** The parameters some compound is dosed for. */
 const dosable = parameterIds.filter((id) => compoundsFor(id).length > 0);
@@ -20,8 +21,8 @@ export function askedParameter(text: string): ParameterId {
   const labels = dosable.map((known) => parameter(known).label);
   const message =
     id === undefined
-      ? `I do not know "${text}" as something to dose.`
-      : `Nothing here is dosed to move ${parameter(id).label}.`;
+      ? say('dose.notSomethingToDose', { text })
+      : say('dose.nothingMoves', { label: parameter(id).label });
   throw new Problem(message, { field: 'of', given: text, limit: labels.join(', ') });
 }
 
@@ -38,11 +39,11 @@ export function askedCompound(text: string | undefined, id?: ParameterId, field 
   const offered = id === undefined ? compounds : compoundsFor(id);
   const choices = offered.map(({ name }) => name);
   if (text === undefined) {
-    throw new Problem(`Which compound do you have? The amount depends on it.`, { field, choices });
+    throw new Problem(say('dose.whichCompoundDoYou'), { field, choices });
   }
   const found = findCompound(text);
   if (found === undefined) {
-    throw new Problem(`I do not know "${text}" as a pure salt. For a mixed product follow its own label.`, {
+    throw new Problem(say('dose.iDoNotKnow', { text }), {
       field,
       given: text,
       ...(id === undefined ? { limit: choices.join(', ') } : { choices }),
@@ -51,7 +52,7 @@ export function askedCompound(text: string | undefined, id?: ParameterId, field 
   const [first, ...rest] = 'name' in found ? [found] : found;
   if (first === undefined) throw new Error('findCompound gave an empty list');
   if (id !== undefined && !first.raises.includes(id)) {
-    throw new Problem(`${first.name} is not dosed for ${parameter(id).label}.`, {
+    throw new Problem(say('dose.notDosed', { name: first.name, label: parameter(id).label }), {
       field,
       given: text,
       choices,
@@ -65,7 +66,7 @@ export function oneForm({ forms, label }: AskedCompound, given: string, field = 
   const [form] = forms;
   if (forms.length === 1) return form;
   const choices = forms.map(({ name }) => name);
-  throw new Problem(`Which form of ${label}?`, { field, given, choices });
+  throw new Problem(say('dose.whichForm', { label }), { field, given, choices });
 }
 
 function described(text: string, forms: AskedCompound['forms']): AskedCompound {
@@ -115,10 +116,10 @@ export function askedPurity(text: string | undefined): { readonly share: number;
   if (text === undefined) return { share: 1, read: 'a pure, dry salt' };
   const { value } = readQuantity('share', text, { field: 'purity' });
   if (value < 1)
-    throw new Problem('A purity is between 1 and 100 %.', {
+    throw new Problem(say('dose.purityBetween1100'), {
       field: 'purity',
       given: text,
-      limit: '1 to 100 %',
+      limit: say('dose.limitPurity'),
     });
   return { share: value / 100, read: `${significant(value, 4)} % pure` };
 }

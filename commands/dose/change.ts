@@ -5,6 +5,7 @@ import { possible } from '../../core/water/possible.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { asWritten, inOwnUnit, shown } from './asked.ts';
 import { isBelievable, limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** From where to where a parameter should go, canonical units. `now` is unknown where only a rise was asked. */
 export interface Change {
@@ -36,9 +37,9 @@ export function askedChange(id: ParameterId, now: string | undefined, goal: stri
     };
   }
   if (now === undefined) {
-    throw new Problem(`What does ${label} read now?`, {
+    throw new Problem(say('dose.whatDoesReadNow', { label }), {
       field: 'now',
-      hint: `Or give only the rise: goal +1 ${unit}.`,
+      hint: say('dose.orGiveOnlyRise', { unit }),
     });
   }
   const [from, to] = readAlike(
@@ -91,14 +92,11 @@ function notTaken(given: string, from: Quantity, to: Quantity): void {
   const isBare = /^[\d.,\s]+$/.test(given);
   const isDoubtful = from.unit === 'dKH' && from.written <= MAY_BE_MEQ && to.written > MAY_BE_MEQ;
   if (!isBare || (!isDoubtful && from.unit === to.unit)) return;
-  throw new Problem(
-    `Is ${given.trim()} in dKH or in meq/L? As meq/L it is ${shown('alkalinity', from.written)}.`,
-    {
-      field: 'now',
-      given: given.trim(),
-      choices: [`${given.trim()} dKH`, `${given.trim()} meq/L`],
-    },
-  );
+  throw new Problem(say('dose.dkhOrMeq', { given: given.trim(), asMeq: shown('alkalinity', from.written) }), {
+    field: 'now',
+    given: given.trim(),
+    choices: [`${given.trim()} dKH`, `${given.trim()} meq/L`],
+  });
 }
 
 /** A reading is known to half of what the kit can tell apart: nearer to its goal than that it may be there already. */

@@ -1,6 +1,7 @@
 import { Problem } from '../../core/problem.ts';
 import { fixed, significant } from '../../core/quantity/format.ts';
 import { readAlike, readQuantity, type Quantity } from '../../core/quantity/read.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** The size a tank is called by and the water it holds, as they were written. */
 export interface GlassAndNet {
@@ -31,10 +32,10 @@ export function glassAndNet(glass: string, net: string): GlassAndNet {
     : readAlike('volume', texts);
   if (outer === undefined || inner === undefined) throw new Error('a volume was lost');
   if (!(outer.value > inner.value) || inner.value <= 0) {
-    throw new Problem('The glass holds more than the water in it.', {
+    throw new Problem(say('dose.glassHoldsMoreThan'), {
       field: 'glass',
       given: glass,
-      limit: `above ${net.trim()}`,
+      limit: say('dose.above', { trim: net.trim() }),
     });
   }
   const notes = [...new Set([...outer.notes, ...inner.notes])];

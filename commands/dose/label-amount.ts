@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { drawingStep, drawn, roundedDown, weighable } from '../../core/quantity/portion.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** An amount of a label, and how such amounts are printed: rounded down to what is drawn up, weighed or counted. */
 export interface LabelAmount {
@@ -22,7 +23,7 @@ export function labelAmount(text: string): LabelAmount {
   const read =
     count === undefined ? measured(text) : { value: Number(count.replace(',', '.')), show: drops, notes: [] };
   if (read.value > 0) return read;
-  throw new Problem('A label amount is above 0.', { field: 'amount', given: text });
+  throw new Problem(say('dose.labelAmountAbove0'), { field: 'amount', given: text });
 }
 
 function measured(text: string): LabelAmount {

@@ -10,6 +10,7 @@ import { urgentAction } from '../urgent/action.ts';
 import { askedWater } from './asked.ts';
 import { labelAmount } from './label-amount.ts';
 import { byLabelAdvice, labelled, type Labelled } from './label-advice.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const labelCommand = defineCommand({
   path: ['dose', 'label'],
@@ -25,9 +26,9 @@ export const labelCommand = defineCommand({
     if (what === 'medicine') return noMedicine;
     if (amount === undefined && per === undefined) return byLabelAdvice(what);
     if (amount === undefined || per === undefined) {
-      throw new Problem('A label has an amount and the water it is for.', {
+      throw new Problem(say('dose.labelHasAmountWater'), {
         field: amount === undefined ? 'amount' : 'per',
-        hint: 'For example amount:5 mL per:100 L.',
+        hint: say('dose.exampleAmount5Ml'),
       });
     }
     return byLabel(what, { amount, per, volume });
@@ -50,7 +51,7 @@ function byLabel(what: Labelled, texts: Texts): Answer {
   const label = labelAmount(texts.amount);
   const times = water.volumeL / perL;
   if (times > MOST_TIMES)
-    throw new Problem('That label is for too little water to be scaled to this tank.', {
+    throw new Problem(say('dose.labelTooLittleWater'), {
       field: 'per',
       given: texts.per,
     });

@@ -11,6 +11,7 @@ import { askedCompound, askedWater } from './asked.ts';
 import { limeStrength } from './lime-strength.ts';
 import { levelSpoons } from './spoons.ts';
 import { type Limewater, limewaterCare, limewaterSources, topOff } from './top-off.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** °C of limewater where nothing is said: the room's; own choice. */
 const USUAL_C = 25;
@@ -54,10 +55,10 @@ export const limewaterCommand = defineCommand({
             fallback: 'dKH',
           });
     if (use !== undefined && use.value <= 0) {
-      throw new Problem('A daily use is above 0.', {
+      throw new Problem(say('dose.dailyUseAbove0'), {
         field: 'goal',
         given: input.goal,
-        hint: 'Measure it with /dose use.',
+        hint: say('dose.measureWithDoseUse'),
       });
     }
     return topOff(asked, tank.volumeL, tank.read, use);

@@ -11,6 +11,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, oneForm, inOwnUnit, shown } from './asked.ts';
 import { glassAndNet, type GlassAndNet } from './glass-and-net.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A rise shown where none was asked about. */
 const EXAMPLE_DKH = '1 dKH';
@@ -72,7 +73,7 @@ function readRise(id: ParameterId, goal: string | undefined): Rise | undefined {
   const { kind, unit } = parameter(id);
   const { value, notes } = readQuantity(kind, text, { field: 'goal', fallback: unit });
   possible(id, 'goal', inOwnUnit(id, value));
-  if (value <= 0) throw new Problem('A rise is above 0.', { field: 'goal', given: text });
+  if (value <= 0) throw new Problem(say('dose.riseAbove0'), { field: 'goal', given: text });
   return { value, text: text.trim(), notes };
 }
 

@@ -6,6 +6,7 @@ import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { splitADay } from './a-day.ts';
 import { inOwnUnit } from './asked.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** The most a day, in the parameter's own unit, and its words. */
 export interface AskedPace {
@@ -37,13 +38,13 @@ export function askedPace(id: ParameterId, text: string | undefined): AskedPace 
   // To the three figures that are printed, down, so that no portion is above the pace as it is read.
   const most = roundedDown(asked, threeFigures(asked));
   const limit = `above 0, at most ${pace.up} ${unit} a day`;
-  if (most <= 0) throw new Problem('A pace is above 0.', { field: 'pace', given: text, limit });
+  if (most <= 0) throw new Problem(say('dose.paceAboveNone'), { field: 'pace', given: text, limit });
   if (most > pace.up * (1 + 1e-9)) {
-    throw new Problem(`That is faster than ${label} is usually moved.`, {
+    throw new Problem(say('dose.fasterThanUsuallyMoved', { label }), {
       field: 'pace',
       given: text,
       limit,
-      hint: 'Go slower: the tank has got used to where it is.',
+      hint: say('dose.goSlowerTankHas'),
     });
   }
   return { most, words: `your ${significant(most)} ${unit} a day`, isOwn: true };

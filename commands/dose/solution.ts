@@ -16,6 +16,7 @@ import { doseOfStock, stockOf } from './stock.ts';
 import { strongest } from './strongest.ts';
 import { tankDose, type StockRise } from './tank-dose.ts';
 import { supplyLine } from './working.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const solutionCommand = defineCommand({
   path: ['dose', 'solution'],
@@ -122,10 +123,10 @@ function askedRise(
   if (goal === undefined) return undefined;
   const { rise, words } = askedChange(id, now, goal);
   if (rise <= 0)
-    throw new Problem('No dose lowers a reading.', {
+    throw new Problem(say('dose.noDoseLowersReading'), {
       field: 'goal',
       given: goal,
-      hint: 'The goal must be above the reading.',
+      hint: say('dose.goalMustBeAbove'),
     });
   return { rise, words, isDose: now === undefined || !withinKit(id, rise) };
 }

@@ -15,6 +15,7 @@ import {
 import type { SourceCode } from '../../core/sources.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A stock solution: the powder asked for, or less where that much does not dissolve. */
 export interface Stock {
@@ -50,11 +51,11 @@ const MOST_SAID = 5000;
 export function checkStrength(compound: Compound, gL: number, given: string): void {
   const { tooMuch, limit, gL: strongest } = stockOf(compound, gL, 1);
   if (tooMuch === undefined) return;
-  throw new Problem(`No solution of ${compound.name} is that strong: ${tooMuch}.`, {
+  throw new Problem(say('dose.noSolutionStrong', { name: compound.name, tooMuch }), {
     field: 'strength',
     given,
     limit,
-    hint: `The strongest that keeps is about ${figures(strongest)} g/L.`,
+    hint: say('dose.strongestKeepsAboutG', { figures: figures(strongest) }),
   });
 }
 

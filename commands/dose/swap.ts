@@ -11,6 +11,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { askedCompound, oneForm } from './asked.ts';
 import { supplyLine } from './working.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Grams a recipe is taken as where it names none. */
 const RECIPE_G = 100;
@@ -34,7 +35,7 @@ export const swapCommand = defineCommand({
     const [id] = sharedBy(from, to);
     if (id === undefined || from === to)
       throw new Problem(
-        from === to ? 'That is the same salt.' : `${to.name} does not do what ${from.name} does.`,
+        from === to ? say('dose.sameSalt') : say('dose.doesNotDoWhat', { name: to.name, name2: from.name }),
         { field: 'instead', given: input.instead },
       );
     const recipe = readQuantity('mass', input.amount ?? `${RECIPE_G} g`, { field: 'amount' });

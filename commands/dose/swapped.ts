@@ -4,6 +4,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import type { Added } from './added.ts';
 import { asWritten, shown } from './asked.ts';
+import { say } from '../../core/wording/say.ts';
 
 interface SwapInput {
   readonly changed?: string | undefined;
@@ -42,15 +43,15 @@ function shareOf(changed: string, system: string | undefined): number {
   if (/%|per ?cent|pct/.test(changed))
     return readQuantity('share', changed, { field: 'changed' }).value / 100;
   if (system === undefined)
-    throw new Problem('How much water is in the system? The change counts by its share of it.', {
+    throw new Problem(say('dose.howMuchWaterSystem'), {
       field: 'volume',
     });
   const part = readQuantity('volume', changed, { field: 'changed' }).value;
   const whole = readQuantity('volume', system, { field: 'volume' }).value;
   if (part < whole) return part / whole;
-  throw new Problem('That is more water than the system holds.', {
+  throw new Problem(say('ask.moreThanHolds'), {
     field: 'changed',
     given: changed,
-    limit: `less than ${volume(whole)}`,
+    limit: say('dose.lessThan', { whole: volume(whole) }),
   });
 }

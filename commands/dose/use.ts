@@ -20,6 +20,7 @@ import { askedParameter, askedWater, asWritten, inOwnUnit } from './asked.ts';
 import { believable, plausible } from './change.ts';
 import { retestFirst } from './no-dose.ts';
 import { useAnswer, useWorking } from './use-answer.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const useCommand = defineCommand({
   path: ['dose', 'use'],
@@ -57,9 +58,9 @@ export const useCommand = defineCommand({
 });
 
 function readingsNeeded(field: 'before' | 'now'): Problem {
-  return new Problem('Two readings are needed.', {
+  return new Problem(say('dose.twoReadingsNeeded'), {
     field,
-    hint: 'Say before:9.3 now:7.5 over:2 days; or leave both out to take them from the log of your tank.',
+    hint: say('dose.sayBefore93'),
   });
 }
 
@@ -125,10 +126,10 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
     (name) => input[name] !== undefined && !(name === 'volume' && input[name] === filled),
   );
   if (extra !== undefined) {
-    throw new Problem(`${extra} goes with two readings you type: before and now.`, {
+    throw new Problem(say('dose.goesWithTwoReadings', { extra }), {
       field: extra,
       given: input[extra],
-      hint: `Leave it out to take readings, doses and water from the log of ${tank.name}.`,
+      hint: say('dose.leaveOutTakeReadings', { name: tank.name }),
     });
   }
   const logged = loggedUse(keep, tank, id, context);
@@ -139,7 +140,7 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
   const { use, change, alert, read } = logged;
   const given = useAnswer(id, use, askedWater(filled), read, useWorking(id, use, undefined));
   const flags = [...changeSteps(id, change), ...(alert === undefined ? [] : [alert])];
-  const next = [action('show the log', 'log show', { of: id, tank: tank.name })];
+  const next = [action(say('dose.showLog'), 'log show', { of: id, tank: tank.name })];
   return { ...given, steps: [...flags, ...given.steps], next };
 }
 
@@ -160,10 +161,9 @@ function askedTime(
   over: string | undefined,
 ): { value: number; notes: readonly string[] } {
   if (over !== undefined) return readQuantity('days', over, { field: 'over', fallback: 'days' });
-  const hint = 'Say over:2 days, or date both readings: before:9.3 on 2026-01-03 now:7.5 on 2026-01-05.';
-  if (dated === undefined)
-    throw new Problem('How much time lies between the two readings?', { field: 'over', hint });
+  const hint = say('dose.sayOver2Days');
+  if (dated === undefined) throw new Problem(say('ask.timeBetween'), { field: 'over', hint });
   if (dated > 0)
     return { value: dated, notes: ['time from the two dates; a date without an hour taken as noon'] };
-  throw new Problem('The later reading is not after the first.', { field: 'now', hint });
+  throw new Problem(say('dose.laterReadingNotAfter'), { field: 'now', hint });
 }

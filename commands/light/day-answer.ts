@@ -2,6 +2,7 @@ import { dayVerdict, usualFullHours, usualLitHours } from '../../core/light/dail
 import { fixed } from '../../core/quantity/format.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
+import { say } from '../../core/wording/say.ts';
 
 const USUAL_DAY = `${usualFullHours.low} to ${usualFullHours.high} h of main light, ${usualLitHours.low} to ${usualLitHours.high} h with the ramps`;
 
@@ -52,7 +53,7 @@ export function whichDayAnswer(one: number, other: number): Answer {
       'PAR counts as much as hours: with a reading I work out the daily total (/light hours).',
     ],
     sources: ['practice'],
-    next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
+    next: [action(say('light.withParReading'), 'light hours', {}, ['reading', 'hours'])],
   });
 }
 
@@ -77,6 +78,6 @@ export function usualDayAnswer(hours: number | undefined): Answer {
       'What counts is PAR times hours. More hours make up for little PAR only in part, and feed algae.',
     ],
     sources: ['practice'],
-    next: [action('With a PAR reading', 'light hours', {}, ['reading', 'hours'])],
+    next: [action(say('light.withParReading'), 'light hours', {}, ['reading', 'hours'])],
   });
 }

@@ -16,6 +16,7 @@ import {
   TOO_MUCH_IS_COMMONER,
   TOO_MUCH_SIGNS,
 } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 const MAINS_DANGER = 'Lamp and water: hang the lamp safely, dry hands, and unplug it before you move it.';
 
@@ -103,7 +104,7 @@ export const dimCommand = defineCommand({
       cautions,
       next:
         weeks > 1
-          ? [action('week by week', 'light ramp', { now: `${fixed(at.value, 1)} %`, goal: setting })]
+          ? [action(say('light.weekByWeek'), 'light ramp', { now: `${fixed(at.value, 1)} %`, goal: setting })]
           : [],
     });
   },
@@ -114,10 +115,10 @@ function settable(settingPercent: number, goalPpfd: number): number {
   const scale = settingPercent < 10 ? 10 : 1;
   const floored = Math.floor(settingPercent * scale + 1e-9) / scale;
   if (floored >= 1) return floored;
-  throw new Problem('The lamp would have to run below 1 %, which few lamps can.', {
+  throw new Problem(say('light.lampWouldHaveRun'), {
     field: 'goal',
     given: par(goalPpfd),
-    limit: 'a setting of 1 to 100 %',
-    hint: 'Hang the lamp higher or shade the spot, then measure again.',
+    limit: say('light.setting1100'),
+    hint: say('light.hangLampHigherOr'),
   });
 }

@@ -14,6 +14,7 @@ import type { Answer, Fact, NextAction } from '../answer.ts';
 import { fittingHeadline } from '../fitting.ts';
 import { action } from '../calls.ts';
 import { daily, duration, TOO_MUCH_SIGNS } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A peak and the hours it is held. */
 export interface Lighting {
@@ -149,5 +150,5 @@ function changeSteps(now: Lighting, then: Lighting, wanted: Wanted): readonly st
 
 function rampNext(now: Lighting, then: Lighting): NextAction[] {
   if (then.ppfd <= now.ppfd) return [];
-  return [action('plan the brighter peak', 'light ramp', { now: par(now.ppfd), goal: par(then.ppfd) })];
+  return [action(say('light.planBrighterPeak'), 'light ramp', { now: par(now.ppfd), goal: par(then.ppfd) })];
 }

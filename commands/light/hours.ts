@@ -15,6 +15,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 import { changeAnswer, periodText, totalFact, totalOf, totalWorking, type Lighting } from './hours-change.ts';
 import { bandFact, daily, duration, readHours, readPar } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Days compared when no hours are given: from short to what is too long but heard of. */
 const SHOWN_HOURS = [6, 8, 10, 12, 16] as const;
@@ -78,9 +79,9 @@ function mainPart(ppfd: number, fullHours: number | undefined, rampHours: number
   const changes = asked.fullHours !== undefined || asked.ppfd !== undefined;
   if (fullHours === undefined) {
     if (!changes) return overview(ppfd, rampHours);
-    throw new Problem('How many hours of full light do you run now?', {
+    throw new Problem(say('light.howManyHoursFull'), {
       field: 'hours',
-      hint: 'The same daily total can only be kept from a known one, e.g. hours:8 h.',
+      hint: say('light.sameDailyTotalCan'),
     });
   }
   const now = { ppfd, period: { fullHours, rampHours } };

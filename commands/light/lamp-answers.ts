@@ -5,6 +5,7 @@ import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
 import { subjectAnswer } from '../primer/subject-answer.ts';
 import { TOO_MUCH_ACTION, TOO_MUCH_IS_COMMONER, TOO_MUCH_SIGNS } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A lamp's setting is no light: a wide band, and a meter. */
 export function settingAnswer(setting: string | undefined): Answer {
@@ -20,7 +21,7 @@ export function settingAnswer(setting: string | undefined): Answer {
     ],
     cautions: [TOO_MUCH_IS_COMMONER],
     sources: ['practice'],
-    next: [action('From a PAR reading', 'light dim', {}, ['reading', 'at', 'goal'])],
+    next: [action(say('light.fromParReading'), 'light dim', {}, ['reading', 'at', 'goal'])],
   });
 }
 
@@ -29,5 +30,8 @@ export function newLampAnswer(): Answer | undefined {
   const card = subjectCard('light-lamp', 'start percent');
   if (card === undefined) return undefined;
   const given = subjectAnswer(card);
-  return { ...given, next: [...given.next, action('Week by week', 'light ramp', {}, ['now', 'goal'])] };
+  return {
+    ...given,
+    next: [...given.next, action(say('light.weekByWeek2'), 'light ramp', {}, ['now', 'goal'])],
+  };
 }

@@ -2,6 +2,7 @@ import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { fixed } from '../../core/quantity/format.ts';
 import { readPar, readSetting, type Read } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Two light levels in one unit: PAR at the coral, or per cent of the lamp's power. */
 export interface Levels {
@@ -14,10 +15,10 @@ export interface Levels {
 export function readLevels(nowText: string, goalText: string): Levels {
   const kinds = new Set([kindOf(nowText), kindOf(goalText)]);
   if (kinds.has('light') && kinds.has('share')) {
-    throw new Problem('One is PAR and the other a lamp setting: I need both in the same unit.', {
+    throw new Problem(say('light.oneParOtherLamp'), {
       field: 'goal',
       given: `${nowText} and ${goalText}`,
-      hint: '/light dim turns one measured reading into a setting.',
+      hint: say('light.lightDimTurnsOne'),
     });
   }
   const kind = kinds.has('share') ? 'share' : 'light';

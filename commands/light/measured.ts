@@ -16,6 +16,7 @@ import { pointsAnswer } from './points-answer.ts';
 import { removedAnswer } from './point-removed.ts';
 import { changedLight } from './verdict-changes.ts';
 import { readPar } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const measuredCommand = defineCommand({
   path: ['light', 'measured'],
@@ -48,16 +49,16 @@ function askedPoints(
   atMs: number,
 ): readonly NewLightPoint[] {
   if (at === undefined)
-    throw new Problem('Where was that read?', { field: 'at', hint: 'Such as "left, back, low".' });
+    throw new Problem(say('light.whereWasRead'), { field: 'at', hint: say('light.suchAsLeftBack') });
   if (read === undefined)
-    throw new Problem('How much PAR was it there?', { field: 'par', hint: 'Such as 120.' });
+    throw new Problem(say('light.howMuchParWas'), { field: 'par', hint: say('light.suchAs120') });
   const spots = parts(at, /;/);
   const values = parts(read, /[;,]|\s+(?=\d)/);
   if (spots.length !== values.length) {
-    throw new Problem(`${spots.length} spots and ${values.length} readings: I need one reading a spot.`, {
+    throw new Problem(say('light.spotsReadingsINeed', { length: spots.length, length2: values.length }), {
       field: 'par',
       given: read,
-      hint: 'Several at once: at:left, back, sand; left, back, high par:80; 220',
+      hint: say('light.severalAtOnceAt'),
     });
   }
   const box = boxOf(keep, tank);
@@ -100,11 +101,11 @@ function stored(keep: Keep, tank: Tank, points: readonly NewLightPoint[], nowMs:
     cautions: guessedCautions(after),
     sources: ['practice'],
     next: [
-      action('All readings', 'light measured', again),
-      ...(after.corals.length === 0 ? [] : [action('Check my corals', 'coral check', again)]),
+      action(say('light.allReadings'), 'light measured', again),
+      ...(after.corals.length === 0 ? [] : [action(say('ask.checkMyCorals'), 'coral check', again)]),
       ...(first !== undefined && kept.length === 1
         ? [
-            action(`Take it out again (${spotShort(first.spot)})`, 'light measured', {
+            action(say('light.takeOutAgain', { spotShort: spotShort(first.spot) }), 'light measured', {
               remove: String(first.id),
               ...again,
             }),

@@ -7,6 +7,7 @@ import { spotShort } from '../coral/spot-said.ts';
 import { tankInput } from '../coral/tank-input.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { changedLight } from './verdict-changes.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Takes a reading out; one button puts it back. @throws Problem when the tank has none of that number. */
 export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: number): Answer {
@@ -14,10 +15,10 @@ export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: numb
   const point = keep.lightPoints(tank.id).find((one) => one.id === Number(id));
   const again = tankInput(keep, tank);
   if (point === undefined) {
-    throw new Problem(`${tank.name} has no light reading of that number.`, {
+    throw new Problem(say('light.hasNoLightReading', { name: tank.name }), {
       field: 'remove',
       given,
-      hint: 'See them all with /light measured.',
+      hint: say('light.seeThemAllWith'),
     });
   }
   const before = sceneOf(keep, tank, nowMs);
@@ -30,8 +31,8 @@ export function removedAnswer(keep: Keep, tank: Tank, given: string, nowMs: numb
     ...changes,
     isList: true,
     next: [
-      action('Put it back', 'light measured', { at: spotShort(spot), par: par(ppfd), ...again }),
-      action('All readings', 'light measured', again),
+      action(say('light.putBack'), 'light measured', { at: spotShort(spot), par: par(ppfd), ...again }),
+      action(say('light.allReadings'), 'light measured', again),
     ],
   });
 }

@@ -9,6 +9,7 @@ import { sceneOf } from '../coral/scene-of.ts';
 import { guessedCautions, spotShort } from '../coral/spot-said.ts';
 import type { Keep, Tank } from '../keep.ts';
 import { MOST_LIGHT_POINTS } from '../placed.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** So many letters of names stand in a line. */
 const NAMES_LETTERS = 70;
@@ -21,7 +22,7 @@ export function pointsAnswer(
   nowMs: number,
 ): Answer {
   const points = keep.lightPoints(tank.id).toReversed();
-  const enter = action('Enter a reading', 'light measured', again, ['at', 'par']);
+  const enter = action(say('light.enterReading'), 'light measured', again, ['at', 'par']);
   if (points.length === 0) {
     return answer({
       headline: `${tank.name} has no light readings yet.`,
@@ -60,6 +61,6 @@ export function pointsAnswer(
           ],
     steps: ['Take one out with /light measured remove: and its number.'],
     cautions: guessedCautions(scene),
-    next: [enter, action('Check my corals', 'coral check', again)],
+    next: [enter, action(say('ask.checkMyCorals'), 'coral check', again)],
   });
 }

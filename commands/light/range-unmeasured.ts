@@ -10,6 +10,7 @@ import { Problem } from '../../core/problem.ts';
 import { counted, fixed } from '../../core/quantity/format.ts';
 import { settingTable } from './range-plan.ts';
 import type { RangePart } from './range-view.ts';
+import { say } from '../../core/wording/say.ts';
 
 /**
  * Without a reading: the range alone, or where to try such a lamp. No PAR follows from it.
@@ -24,9 +25,9 @@ export function unmeasuredPart(
 ): RangePart {
   if (lamp !== undefined && entry.photosynthetic) return lampPart(entry, need, settingPercent, lamp);
   if (settingPercent !== undefined && entry.photosynthetic) {
-    throw new Problem('A setting alone says nothing: is the lamp a weak one for the tank, or a strong one?', {
+    throw new Problem(say('light.settingAloneSaysNothing'), {
       field: 'lamp',
-      hint: 'A PAR reading at its spot is far better: reading:120 PAR.',
+      hint: say('light.parReadingAtIts'),
       choices: lampStrengths,
     });
   }

@@ -10,6 +10,7 @@ import type { OwnContext } from '../command.ts';
 import { sceneOf } from '../coral/scene-of.ts';
 import { guessedCautions, spotSaid } from '../coral/spot-said.ts';
 import { keepOf } from '../tank/asked-tank.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What a part of the answer brings along; the rest is said of every coral. */
 export type RangePart = Pick<Answer, 'headline' | 'read' | 'facts' | 'steps' | 'working' | 'cautions'> &
@@ -28,10 +29,10 @@ export function tankView(at: string, context: OwnContext): View {
   const keep = keepOf(context);
   const tank = keep.tankInUse();
   if (tank === undefined) {
-    throw new Problem('A spot is in a tank, and none of yours is in use.', {
+    throw new Problem(say('coral.noTankForSpot'), {
       field: 'at',
       given: at,
-      hint: 'Put one in use with /tank use, or make one with /tank new.',
+      hint: say('light.putOneUseWith'),
     });
   }
   const scene = sceneOf(keep, tank, context.nowMs);

@@ -12,6 +12,7 @@ import { measuredPart } from './range-measured.ts';
 import { unmeasuredPart } from './range-unmeasured.ts';
 import { hereFact, readingView, tankView, type View } from './range-view.ts';
 import { readPar, readSetting, TOO_MUCH_IS_COMMONER } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const rangeCommand = defineCommand({
   path: ['light', 'range'],
@@ -82,7 +83,7 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
       ...(view?.here === undefined
         ? [
             action(
-              'With a PAR reading',
+              say('light.withParReading'),
               'light range',
               { coral, ...(input.origin === undefined ? {} : { origin: input.origin }) },
               ['reading', 'setting'],
@@ -91,8 +92,8 @@ function rangeAnswer(input: RangeInput, place: (View & { readonly at: string }) 
         : []),
       ...(place === undefined || place.here !== undefined
         ? []
-        : [action('Enter a reading for that spot', 'light measured', { at: place.at }, ['par'])]),
-      action(`About ${entry.names.common[0]}`, 'coral about', { coral }),
+        : [action(say('light.enterReadingSpot'), 'light measured', { at: place.at }, ['par'])]),
+      action(say('light.about', { value: entry.names.common[0] }), 'coral about', { coral }),
     ],
   });
 }

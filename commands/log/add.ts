@@ -24,6 +24,7 @@ import { fittingOf } from '../../core/corals/say.ts';
 import { sentencesOf } from '../../core/words/sentence.ts';
 import { counted } from '../../core/quantity/format.ts';
 import { fittingHeadline } from '../fitting.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const addCommand = defineCommand({
   path: ['log', 'add'],
@@ -59,10 +60,10 @@ export const addCommand = defineCommand({
 /** @throws Problem for a line without a reading. */
 export function someReadings(line: Line, given: string): Line {
   if (line.values.length > 0) return line;
-  throw new Problem('I found no reading in that.', {
+  throw new Problem(say('log.iFoundNoReading'), {
     field: 'readings',
     given,
-    hint: 'Name each and give its number: alk 8.1 ca 420 mg 1350 sg 1.025 78f no3 8 po4 0.06.',
+    hint: say('log.nameEachGiveIts'),
   });
 }
 
@@ -122,8 +123,8 @@ function logged({ tank, line, changes, when, note, salinity, watched }: Logged, 
     cautions: acting.length === 0 ? [] : ['Ranges and paces are common practice; keepers differ.'],
     sources: ['practice'],
     next: [
-      action('undo', 'log undo', { tank: tank.name }),
-      action('checkup', 'checkup', { tank: tank.name }),
+      action(say('log.undo'), 'log undo', { tank: tank.name }),
+      action(say('log.checkup'), 'checkup', { tank: tank.name }),
     ],
   });
 }

@@ -17,6 +17,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { momentsOf, timeOf, zoneLine } from './words.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const logDoseCommand = defineCommand({
   path: ['log', 'dose'],
@@ -62,8 +63,8 @@ export const logDoseCommand = defineCommand({
       dangers: paceDangers(dose.rises),
       sources: dose.compound === undefined ? ['practice'] : ['iupac21', 'practice'],
       next: [
-        action('undo', 'log undo', { of: 'dose', tank: tank.name }),
-        action('show the log', 'log show', { tank: tank.name }),
+        action(say('log.undo'), 'log undo', { of: 'dose', tank: tank.name }),
+        action(say('dose.showLog'), 'log show', { tank: tank.name }),
       ],
     });
   },
@@ -93,16 +94,16 @@ interface DoseInput {
 
 function knownRise({ of, rise, amount }: DoseInput): Dose {
   if (of === undefined || rise === undefined) {
-    throw new Problem('What was added?', {
+    throw new Problem(say('log.whatWasAdded'), {
       field: amount === undefined && of !== undefined ? 'rise' : 'with',
-      hint: 'Say with:soda ash amount:20 g; or, where the powder is not known, of:alkalinity rise:0.8 dKH.',
+      hint: say('log.sayWithSodaAsh'),
     });
   }
   const id = askedParameter(of);
   const { kind, label, unit } = parameter(id);
   const read = readQuantity(kind, rise.replace(/^\+/, ''), { field: 'rise', fallback: unit });
   const own = inOwnUnit(id, read.value);
-  if (own <= 0) throw new Problem('A rise is above 0.', { field: 'rise', given: rise });
+  if (own <= 0) throw new Problem(say('dose.riseAbove0'), { field: 'rise', given: rise });
   return { what: `a dose for ${label}`, rises: [{ id, rise: own }], read: read.notes };
 }
 
@@ -111,18 +112,21 @@ function fromCompound(input: DoseInput, text: string, tank: Tank): Dose {
   const compound = askedCompound(text, input.of === undefined ? undefined : askedParameter(input.of));
   const [form, ...others] = compound.forms;
   if (others.length > 0) {
-    throw new Problem(`Which form of ${compound.label}?`, {
+    throw new Problem(say('dose.whichForm', { label: compound.label }), {
       field: 'with',
       given: text,
       choices: compound.forms.map(({ name }) => name),
     });
   }
   if (input.amount === undefined) {
-    throw new Problem(`How much ${form.name}?`, { field: 'amount', hint: 'In grams, e.g. 20 g.' });
+    throw new Problem(say('log.howMuch', { name: form.name }), {
+      field: 'amount',
+      hint: say('log.gramsEG20'),
+    });
   }
   const amount = askedAmount(input.amount, compound, input.strength);
   if (amount.lowG !== amount.highG || amount.highG <= 0) {
-    throw new Problem('Give what was added in grams.', { field: 'amount', given: input.amount });
+    throw new Problem(say('dose.giveWhatWasAdded'), { field: 'amount', given: input.amount });
   }
   const purity = askedPurity(input.purity);
   const massG = amount.highG;

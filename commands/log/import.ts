@@ -13,6 +13,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { watchedWords } from './watched.ts';
 import { timeOf, zoneLine } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 /**
  * Takes a file as `/log export` writes it. A bad line refuses the whole file. Where the log has the parameter at that
@@ -63,7 +64,7 @@ export const importCommand = defineCommand({
               'Look it over with /log show. /log undo takes back one time of testing after the other, not the whole file.',
             ],
       sources: ['practice'],
-      next: [action('show the log', 'log show', { tank: tank.name })],
+      next: [action(say('dose.showLog'), 'log show', { tank: tank.name })],
     });
   },
 });
@@ -126,7 +127,7 @@ function refusal(refused: readonly BadLine[]): Problem {
   const named = refused.slice(0, NAMED).map(({ line, why }) => `line ${line}: ${why}`);
   const more = refused.length > NAMED ? [`and ${refused.length - NAMED} more`] : [];
   const lines = refused.length === 1 ? 'One line of the file is' : `${refused.length} lines of the file are`;
-  return new Problem(`${lines} not right, so nothing of it is logged.`, {
+  return new Problem(say('log.notRightSoNothing', { lines }), {
     field: 'file',
     limit: COLUMNS.join(','),
     hint: `${[...named, ...more].join('; ')}.`,

@@ -13,6 +13,7 @@ import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { alertFor } from './alerts.ts';
 import { inZone } from '../zone.ts';
 import { spanWords, timeOf, zoneLine } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Everything logged of one parameter in a span that bears on what the tank uses of it. */
 export interface Logged {
@@ -67,9 +68,9 @@ export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: OwnC
   if (use === undefined || before === undefined || now === undefined) {
     const [last] = doubted.slice(-1);
     if (last !== undefined) return last;
-    throw new Problem(`The log of ${tank.name} has no two readings of ${label} half a day or more apart.`, {
+    throw new Problem(say('log.logHasNoTwo', { name: tank.name, label }), {
       field: 'before',
-      hint: 'Log another one (/log add), or type both: before:9.3 now:7.5 over:2 days.',
+      hint: say('log.logAnotherOneLog'),
     });
   }
   const show = (reading: Reading): string =>

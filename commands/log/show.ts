@@ -11,6 +11,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { askedMeasured } from './asked-measured.ts';
 import { momentsOf, timeOf, zoneLine } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 const USUALLY = 20;
 const MOST = 100;
@@ -69,7 +70,7 @@ function shown(
       rows: lines.map(({ atMs, cells }) => [timeOf(atMs, context), ...cells]),
     },
     sources: ['practice'],
-    next: [action('checkup', 'checkup', { tank: tank.name })],
+    next: [action(say('log.checkup'), 'checkup', { tank: tank.name })],
   });
 }
 

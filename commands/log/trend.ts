@@ -21,6 +21,7 @@ import { alertsOf, factsOf, headlineOf, listed, workingOf } from './trend-words.
 import { momentsOf, timeOf, zoneLine } from './words.ts';
 import { firstSentence, sentencesOf } from '../../core/words/sentence.ts';
 import { fittingHeadline } from '../fitting.ts';
+import { say } from '../../core/wording/say.ts';
 
 const USUAL: readonly ParameterId[] = ['alkalinity', 'calcium', 'nitrate', 'phosphate'];
 const ONLY_LOGGED =
@@ -69,10 +70,10 @@ function askedDays(text: string | undefined): number {
   if (text === undefined) return USE_DAYS;
   const { value } = readQuantity('days', text, { field: 'over', fallback: 'days' });
   if (value >= 1 && value <= 3660) return value;
-  throw new Problem('I can look back over 1 to 3660 days.', {
+  throw new Problem(say('log.iCanLookBack'), {
     field: 'over',
     given: text,
-    limit: '1 to 3660 days',
+    limit: say('log.limitDaysBack'),
   });
 }
 
@@ -82,10 +83,10 @@ function askedSeveral(text: string): readonly ParameterId[] {
   const words = parts.flatMap((part) => (findParameter(part) === undefined ? part.split(/\s+/) : [part]));
   const ids = [...new Set(words.filter((word) => word !== '').map(askedMeasured))];
   if (ids.length > 0 && ids.length <= MOST_PANELS) return ids;
-  throw new Problem(`One picture holds 1 to ${MOST_PANELS} parameters.`, {
+  throw new Problem(say('log.onePictureHolds1', { MOSTPANELS: MOST_PANELS }), {
     field: 'of',
     given: text,
-    limit: `1 to ${MOST_PANELS}, e.g. alk, ca, nitrate`,
+    limit: say('log.limitPanels', { MOSTPANELS: MOST_PANELS }),
   });
 }
 

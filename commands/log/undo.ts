@@ -10,6 +10,7 @@ import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { inZone } from '../zone.ts';
 import { momentsOf, timeOf, zoneLine } from './words.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const undoCommand = defineCommand({
   path: ['log', 'undo'],
@@ -77,7 +78,7 @@ function taken(what: string, atMs: number, tank: Tank, context: OwnContext): Ans
     instants: momentsOf([atMs], context),
     read: [zoneLine(context)],
     sources: ['practice'],
-    next: [action('show the log', 'log show', { tank: tank.name })],
+    next: [action(say('dose.showLog'), 'log show', { tank: tank.name })],
   });
 }
 

@@ -10,6 +10,7 @@ import { textOption } from '../options.ts';
 import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { askedMeasured } from './asked-measured.ts';
 import { borderWords, watchedWords } from './watched.ts';
+import { say } from '../../core/wording/say.ts';
 
 const ONLY_LOGGED = 'I only see what is logged: I measure nothing, and tell you when you log a reading.';
 
@@ -49,9 +50,9 @@ interface Borders {
 function set(keep: Keep, tank: Tank, id: ParameterId, { over, under }: Borders): Answer {
   const { label } = parameter(id);
   if (over === undefined && under === undefined) {
-    throw new Problem(`From which ${label} on shall I tell you?`, {
+    throw new Problem(say('log.fromWhichOnShall', { label }), {
       field: 'over',
-      hint: `Say over:20, under:2 or both.`,
+      hint: say('log.sayOver20Under'),
     });
   }
   const borders = [over, under].map((text, at) =>
@@ -59,7 +60,7 @@ function set(keep: Keep, tank: Tank, id: ParameterId, { over, under }: Borders):
   );
   const [high, low] = borders.map((border) => border?.value);
   if (high !== undefined && low !== undefined && low >= high) {
-    throw new Problem('The upper border must be above the lower one.', { field: 'under', given: under });
+    throw new Problem(say('log.upperBorderMustBe'), { field: 'under', given: under });
   }
   const watch = { parameter: id, over: high, under: low };
   keep.setWatch(tank.id, watch);
@@ -71,8 +72,8 @@ function set(keep: Keep, tank: Tank, id: ParameterId, { over, under }: Borders):
     facts: beyond.map((value) => ({ label: 'Your last reading is there already', value })),
     steps: [ONLY_LOGGED],
     next: [
-      action('Stop watching it', 'log watch', { of: label, stop: 'yes', tank: tank.name }),
-      action('All that is watched', 'log watch', { tank: tank.name }),
+      action(say('ask.stopWatching'), 'log watch', { of: label, stop: 'yes', tank: tank.name }),
+      action(say('log.allWatched'), 'log watch', { tank: tank.name }),
     ],
     sources: ['practice'],
   });
@@ -87,7 +88,7 @@ function stopped(keep: Keep, tank: Tank, id: ParameterId): Answer {
       ? `I no longer watch ${label} for ${tank.name}.`
       : `I was not watching ${label} for ${tank.name}.`,
     read: before === undefined ? [] : [`it was ${borderWords(before, tank)}`],
-    next: [action('All that is watched', 'log watch', { tank: tank.name })],
+    next: [action(say('log.allWatched'), 'log watch', { tank: tank.name })],
   });
 }
 
@@ -104,7 +105,7 @@ function listed(keep: Keep, tank: Tank): Answer {
     })),
     steps: [ONLY_LOGGED, ...(watches.length === 0 ? ['Set one: /log watch of:nitrate over:20.'] : [])],
     next: watches.map(({ parameter: id }) =>
-      action(`Stop: ${parameter(id).label}`, 'log watch', {
+      action(say('log.stop', { label: parameter(id).label }), 'log watch', {
         of: parameter(id).label,
         stop: 'yes',
         tank: tank.name,
@@ -114,9 +115,9 @@ function listed(keep: Keep, tank: Tank): Answer {
 }
 
 function which(keep: Keep, tank: Tank): Problem {
-  return new Problem('Which reading is it?', {
+  return new Problem(say('log.whichReading'), {
     field: 'of',
     choices: keep.watches(tank.id).map(({ parameter: id }) => parameter(id).label),
-    hint: 'Name it: of:nitrate.',
+    hint: say('log.nameNitrate'),
   });
 }

@@ -6,6 +6,7 @@ import { keepOf } from '../tank/asked-tank.ts';
 import { firstTimes } from './first-times.ts';
 import { makeRoom, sameAs, startedOr } from './set.ts';
 import { named, ruleWords } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Sets several, all or none; those that are set already stay as they are. */
 export function addAll(plans: readonly Plan[], context: OwnContext, read: readonly string[]): Answer {
@@ -29,6 +30,6 @@ export function addAll(plans: readonly Plan[], context: OwnContext, read: readon
       return { ...first, label: named(one), value: `${ruleWords(one)}, first ${first?.value ?? ''}` };
     }),
     steps: ['Change one with /remind change, leave one out with /remind remove.'],
-    next: [action('My reminders', 'remind list', {})],
+    next: [action(say('remind.myReminders'), 'remind list', {})],
   });
 }

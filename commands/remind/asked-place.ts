@@ -3,6 +3,7 @@ import { Problem } from '../../core/problem.ts';
 import type { Context } from '../command.ts';
 import { idOption } from '../options.ts';
 import type { Place } from '../reminder.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const placeOptions = {
   channel: idOption(
@@ -30,27 +31,27 @@ export function askedPlace({ channel, where }: PlaceInput, { server }: Context):
     return where === undefined ? undefined : { kind: 'direct' };
   }
   if (server === undefined) {
-    throw new Problem('A channel can be chosen only on a server that has me.', {
+    throw new Problem(say('remind.channelCanBeChosen'), {
       field: channel === undefined ? 'where' : 'channel',
-      hint: 'Say this there, or leave it out for a direct message.',
+      hint: say('remind.sayThereOrLeave'),
     });
   }
   const channelId = channel ?? server.settings().reminderChannelId;
   if (channelId === undefined) {
-    throw new Problem('This server has no channel for reminders.', {
+    throw new Problem(say('remind.serverHasNoChannel'), {
       field: 'where',
-      hint: 'Name one with channel, or leave it out for a direct message.',
+      hint: say('remind.nameOneWithChannel'),
     });
   }
   const field = channel === undefined ? 'where' : 'channel';
   if (!server.mayWrite(channelId)) {
-    throw new Problem('You can not write in that channel, so I do not post for you there.', { field });
+    throw new Problem(say('remind.youCanNotWrite'), { field });
   }
   const lacking = server.lacks(channelId);
   if (lacking.length > 0) {
-    throw new Problem('I can not post in that channel.', {
+    throw new Problem(say('remind.iCanNotPost'), {
       field,
-      limit: `a channel where I have the permissions ${lacking.join(', ')}`,
+      limit: say('remind.channelWhereIHave', { names: lacking.join(', ') }),
     });
   }
   return { kind: 'channel', serverId: server.id, channelId };

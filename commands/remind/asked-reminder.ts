@@ -4,6 +4,7 @@ import type { Keep } from '../keep.ts';
 import { textOption } from '../options.ts';
 import type { Reminder } from '../reminder.ts';
 import { named } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A reminder and whether it is the asker's own; else it is handed over to them. */
 export interface FoundReminder {
@@ -38,7 +39,7 @@ export function askedReminder(keep: Keep, given: string): FoundReminder {
   const [only] = fitting;
   if (only === undefined || wanted === '') throw notYours(keep, given);
   if (fitting.length === 1) return { reminder: only, mine: true };
-  throw new Problem('Which of them?', {
+  throw new Problem(say('coral.whichOfThem'), {
     field: 'reminder',
     given,
     choices: fitting.slice(0, MOST_CHOICES).map(named),
@@ -49,18 +50,18 @@ export function askedReminder(keep: Keep, given: string): FoundReminder {
 export function ownReminder(keep: Keep, given: string): Reminder {
   const { reminder, mine } = askedReminder(keep, given);
   if (mine) return reminder;
-  throw new Problem('Only its owner can do that.', {
+  throw new Problem(say('remind.onlyItsOwnerCan'), {
     field: 'reminder',
     given,
-    hint: 'You can say that it is done, put it off or skip it.',
+    hint: say('remind.youCanSayDone'),
   });
 }
 
 function notYours(keep: Keep, given: string): Problem {
-  return new Problem('That is not one of your reminders.', {
+  return new Problem(say('remind.notOneYourReminders'), {
     field: 'reminder',
     given,
-    hint: 'See them all with /remind list.',
+    hint: say('remind.seeThemAllWith'),
     choices: keep.reminders().slice(0, MOST_CHOICES).map(named),
   });
 }

@@ -9,6 +9,7 @@ import type { Keep } from '../keep.ts';
 import type { Reminder } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { wakeOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 const NAME = 'Tank reminders';
 
@@ -24,9 +25,9 @@ export const calendarCommand = defineCommand({
     const all = keep.reminders();
     const coming = all.filter((one) => wakeOf(one) !== undefined);
     if (coming.length === 0) {
-      throw new Problem('None of your reminders has a time to come.', {
+      throw new Problem(say('remind.noneYourRemindersHas'), {
         field: 'reminder',
-        hint: 'Set one with /remind task, or see them with /remind list.',
+        hint: say('remind.setOneWithRemind'),
       });
     }
     const left = all.length - coming.length;

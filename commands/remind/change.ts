@@ -16,6 +16,7 @@ import { nextFacts } from './occurrence.ts';
 import { placeCautions, placeFact, startedOr } from './set.ts';
 import { whenOption } from './task.ts';
 import { ruleWords } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const changeCommand = defineCommand({
   path: ['remind', 'change'],
@@ -34,7 +35,10 @@ export const changeCommand = defineCommand({
     const reminder = ownReminder(keep, input.reminder);
     const place = askedPlace(input, context);
     if (input.when === undefined && input.text === undefined && place === undefined) {
-      throw new Problem('What shall I change?', { field: 'when', limit: 'when, text, channel, where' });
+      throw new Problem(say('remind.whatShallIChange'), {
+        field: 'when',
+        limit: say('remind.whenTextChannelWhere'),
+      });
     }
     const repeat =
       input.when === undefined ? undefined : askedWhen(input.when, { nowMs, zone: reminder.zone });
@@ -48,7 +52,7 @@ export const changeCommand = defineCommand({
     };
     if (repeat !== undefined) startedOr(plan, nowMs);
     const after = keep.changeReminder(reminder.id, plan, changed(reminder, plan, nowMs));
-    if (after === undefined) throw new Problem('That reminder is gone.', { field: 'reminder' });
+    if (after === undefined) throw new Problem(say('remind.reminderGone'), { field: 'reminder' });
     return answer({
       headline: `Changed reminder ${after.id}: ${after.text}, ${ruleWords(after)}.`,
       read: repeat?.notes ?? [],
@@ -57,7 +61,7 @@ export const changeCommand = defineCommand({
         placeFact(after.place),
       ],
       cautions: placeCautions(after.place),
-      next: [action('My reminders', 'remind list', {})],
+      next: [action(say('remind.myReminders'), 'remind list', {})],
     });
   },
 });

@@ -7,6 +7,7 @@ import { spanWords } from '../log/words.ts';
 import type { Reminder } from '../reminder.ts';
 import { occurrenceAfter, placeWords } from './progress.ts';
 import { ruleWords, timeFact } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A reminder that is due, and who reads the message. */
 export interface DueParts {
@@ -71,12 +72,12 @@ function followFacts({ reminder, dueMs, nowMs, zone, to }: DueParts): readonly F
 /** Calls that say which occurrence they belong to, so that they work for months and count once. */
 function actions({ reminder, dueMs, to }: DueParts): readonly NextAction[] {
   const input = { reminder: String(reminder.id), due: String(Math.floor(dueMs / 1000)) };
-  const enter: NextAction = action('Enter reading', 'remind enter', input, ['readings']);
+  const enter: NextAction = action(say('remind.enterReading'), 'remind enter', input, ['readings']);
   const measures = reminder.parameters.length > 0 && to !== 'sitter';
   return [
     ...(measures ? [enter] : []),
-    action('Done', 'remind done', input),
-    action('Later', 'remind later', input),
-    action('Skip', 'remind skip', input),
+    action(say('remind.done'), 'remind done', input),
+    action(say('remind.later'), 'remind later', input),
+    action(say('remind.skip'), 'remind skip', input),
   ];
 }

@@ -1,27 +1,23 @@
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
+import { say } from '../../core/wording/say.ts';
 
-const BETWEEN_US = 'Reminders are between you and me';
-const WHERE = 'press the button, or tell me in a direct message';
-
-const ONLY_YOU = 'Only you see the answer of the button.';
-
-const list = action('My reminders', 'remind list', {});
+const list = () => action(say('remind.myReminders'), 'remind list', {});
 
 /** How a reminder is stopped, said where nothing of the member's may be touched. */
 export function stopElsewhere(): Answer {
   return answer({
-    headline: `${BETWEEN_US}. To stop one: ${WHERE}. Nothing is stopped yet.`,
-    cautions: [ONLY_YOU],
+    headline: say('remind.stopElsewhere'),
+    cautions: [say('remind.onlyYouSee')],
     steps: [
       'For good: /remind remove, with its name from the list. It asks once more before it is gone.',
       'For a while: /remind pause. One time only: /remind skip.',
       'A warning about a reading, not a reminder: /log watch.',
     ],
     next: [
-      action('Stop one for good', 'remind remove', {}, ['reminder']),
-      action('Pause them all', 'remind pause', {}),
-      list,
+      action(say('remind.stopOneGood'), 'remind remove', {}, ['reminder']),
+      action(say('remind.pauseThemAll'), 'remind pause', {}),
+      list(),
     ],
   });
 }
@@ -29,19 +25,19 @@ export function stopElsewhere(): Answer {
 /** How they are paused. */
 export function pauseElsewhere(): Answer {
   return answer({
-    headline: `${BETWEEN_US}. To pause them: ${WHERE}. Nothing is paused yet.`,
-    cautions: [ONLY_YOU],
+    headline: say('remind.pauseElsewhere'),
+    cautions: [say('remind.onlyYouSee')],
     steps: ['One of them: /remind pause, with its name and a day. All of them: /remind pause.'],
-    next: [action('Pause them', 'remind pause', {}, ['until']), list],
+    next: [action(say('remind.pauseThem'), 'remind pause', {}, ['until']), list()],
   });
 }
 
 /** How they begin again. */
 export function resumeElsewhere(): Answer {
   return answer({
-    headline: `${BETWEEN_US}. To begin them again: ${WHERE}. Nothing is changed yet.`,
-    cautions: [ONLY_YOU],
+    headline: say('remind.resumeElsewhere'),
+    cautions: [say('remind.onlyYouSee')],
     steps: ['One of them: /remind resume, with its name. All of them: /remind resume.'],
-    next: [action('Begin again', 'remind resume', {}), list],
+    next: [action(say('remind.beginAgain'), 'remind resume', {}), list()],
   });
 }

@@ -13,6 +13,7 @@ import { askedTank, keepOf } from '../tank/asked-tank.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
 import { done, isDone } from './moves.ts';
 import { dueOption, moveTo, nextFacts, doneOccasion } from './occurrence.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A number with a unit at most: a reading of the one thing that is tested. */
 const BARE = /^[<~]?\s*\d[\d.,]*\s*(?:[^\d\s/,;][^\d/,;]*)?$/;
@@ -45,9 +46,9 @@ function tankFor(keep: Keep, { tankId }: Reminder): Tank {
   const tank = keep.tanks().find(({ id }) => id === tankId);
   if (tank !== undefined) return tank;
   if (tankId === undefined) return askedTank(keep);
-  throw new Problem('The tank of this reminder is no longer kept.', {
+  throw new Problem(say('remind.tankReminderNoLonger'), {
     field: 'reminder',
-    hint: 'Log it with /log add and name the tank.',
+    hint: say('remind.logWithLogAdd'),
   });
 }
 

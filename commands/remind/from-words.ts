@@ -77,9 +77,9 @@ function howTo(text: string, nowMs: number): Answer {
     steps: [line, 'Several at once: /remind several. The usual tests of your tank: /remind plan.'],
     next: [
       ...(repeatsIn(text) > 0 && text.length <= MAX_MESSAGE_LENGTH
-        ? [action('Set what I wrote', 'remind several', { text })]
+        ? [action(say('remind.setWhatIWrote'), 'remind several', { text })]
         : []),
-      action('The usual tests', 'remind plan', {}),
+      action(say('remind.usualTests'), 'remind plan', {}),
     ],
   });
 }

@@ -4,6 +4,7 @@ import type { Reading, Tank } from '../keep.ts';
 import type { HandOver, Reminder } from '../reminder.ts';
 import { reminderFacts, tankFacts, URGENT_STEPS } from './care-plan.ts';
 import { timeFact } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 export interface HandOverParts {
   readonly handOver: HandOver;
@@ -35,8 +36,8 @@ export function askSitterAnswer({ handOver, tanks, reminders, nowMs, zone }: Han
       'They see that you did something, and when. You see nothing else of theirs, and can end it at any time.',
     ],
     next: [
-      action('Accept', 'remind sit', { ...input, answer: 'yes' }),
-      action('Decline', 'remind sit', { ...input, answer: 'no' }),
+      action(say('remind.accept'), 'remind sit', { ...input, answer: 'yes' }),
+      action(say('remind.decline'), 'remind sit', { ...input, answer: 'no' }),
     ],
   });
 }
@@ -65,7 +66,9 @@ export function carePlanAnswer(parts: HandOverParts): Answer {
       'For a sick animal ask the owner and a vet who knows fish. No conditioner without the owner.',
     ],
     sources: ['practice'],
-    next: [action('I can not after all', 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' })],
+    next: [
+      action(say('remind.iCanNotAfter'), 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' }),
+    ],
   });
 }
 
@@ -88,7 +91,7 @@ export function handOverNewsAnswer({ handOver, news, to, nowMs, reminders, zone 
     ended: 'The hand-over is over: your reminders come to you again.',
   }[news];
   const since = news === 'ended' ? doneFacts(handOver, reminders, nowMs, zone) : [];
-  const list = [action('My reminders', 'remind list', {})];
+  const list = [action(say('remind.myReminders'), 'remind list', {})];
   return answer({ headline, facts: [...facts, ...since], next: list });
 }
 

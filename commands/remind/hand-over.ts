@@ -10,6 +10,7 @@ import { askedZone, zoneOption } from '../zone.ts';
 import { reminderFacts } from './care-plan.ts';
 import { DAY_BEGINS } from './pause.ts';
 import { timeFact } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Longer than any holiday. */
 const MOST_MS = 366 * 86_400_000;
@@ -36,7 +37,7 @@ export const handOverCommand = defineCommand({
     const until = readMoment(input.until, { ...scope, field: 'until' });
     const fromMs = from?.atMs ?? nowMs;
     if (until.atMs <= fromMs || until.atMs > fromMs + MOST_MS) {
-      throw new Problem('It must end after it begins, within a year.', {
+      throw new Problem(say('remind.mustEndAfterBegins'), {
         field: 'until',
         given: input.until,
       });
@@ -65,7 +66,9 @@ export const handOverCommand = defineCommand({
           : []),
         'Write amounts into each reminder ("feed 1 g of pellets"), and leave them your phone number.',
       ],
-      next: [action('Take it back', 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' })],
+      next: [
+        action(say('remind.takeBack'), 'remind sit', { 'hand-over': String(handOver.id), answer: 'no' }),
+      ],
     });
   },
 });

@@ -12,6 +12,7 @@ import { askedReminder, reminderOption } from './asked-reminder.ts';
 import { later } from './moves.ts';
 import { doneBefore, dueOption, moveTo, nextFacts, occasionOf, type Occasion } from './occurrence.ts';
 import { following } from './progress.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** "This evening", by the clock of the reminder; offered until an hour before. */
 const EVENING = '19:00';
@@ -70,16 +71,15 @@ function askedUntil(
     const atMs = read(words);
     return atMs > nowMs && atMs < limitMs;
   });
-  if (until === undefined)
-    throw new Problem(`Until when shall I put off "${text}"?`, { field: 'until', choices });
+  if (until === undefined) throw new Problem(say('remind.untilWhen', { text }), { field: 'until', choices });
   const atMs = read(until);
   if (atMs > nowMs && atMs < limitMs) return atMs;
-  throw new Problem(atMs <= nowMs ? 'That is not later.' : 'It comes by itself before that.', {
+  throw new Problem(atMs <= nowMs ? say('remind.notLater') : say('remind.comesByItselfBefore'), {
     field: 'until',
     given: until,
-    limit: `later than now and before ${sayInstant(limitMs, zone)}`,
+    limit: say('remind.laterThanNowBefore', { sayInstant: sayInstant(limitMs, zone) }),
     choices,
-    hint: 'To leave this time out: /remind skip. To move it for good: /remind change.',
+    hint: say('remind.leaveTimeOutRemind'),
   });
 }
 

@@ -9,6 +9,7 @@ import { keepOf } from '../tank/asked-tank.ts';
 import { knownZone } from '../zone.ts';
 import { named, ruleWords } from './times.ts';
 import { dueOf, isPaused, wakeOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const listCommand = defineCommand({
   path: ['remind', 'list'],
@@ -35,10 +36,10 @@ export const listCommand = defineCommand({
           : [],
       instants: handOvers.flatMap(({ fromMs, untilMs }) => [fromMs, untilMs].map((atMs) => ({ atMs, zone }))),
       next: [
-        ...(all.length === 0 ? [action('The usual tests', 'remind plan', {})] : []),
-        ...(all.length > 0 ? [action('As a calendar file', 'remind calendar', {})] : []),
+        ...(all.length === 0 ? [action(say('remind.usualTests'), 'remind plan', {})] : []),
+        ...(all.length > 0 ? [action(say('remind.asCalendarFile'), 'remind calendar', {})] : []),
         ...handOvers.map(({ id }) =>
-          action(`End hand-over ${id}`, 'remind sit', { 'hand-over': String(id), answer: 'no' }),
+          action(say('remind.endHandOver', { id }), 'remind sit', { 'hand-over': String(id), answer: 'no' }),
         ),
       ],
     });

@@ -7,6 +7,7 @@ import type { Reminder } from '../reminder.ts';
 import { occurrenceUpTo } from './progress.ts';
 import { named } from './times.ts';
 import { dueOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 const DAY_MS = 86_400_000;
 /** At most so many are offered as choices. */
@@ -44,9 +45,9 @@ function spokenOf(keep: Keep, before: Scanned): readonly Reminder[] {
 export function onlyOf(all: readonly Reminder[]): Reminder {
   const [only, other] = all;
   if (only !== undefined && other === undefined) return only;
-  throw new Problem(only === undefined ? 'You have no reminder that still comes.' : 'Which of them?', {
+  throw new Problem(only === undefined ? say('remind.youHaveNoReminder') : say('coral.whichOfThem'), {
     field: 'reminder',
-    hint: 'See them all with /remind list.',
+    hint: say('remind.seeThemAllWith'),
     choices: all.slice(0, MOST_CHOICES).map(named),
   });
 }

@@ -7,6 +7,7 @@ import type { Reminder } from '../reminder.ts';
 import { isDone, meant } from './moves.ts';
 import { named, timeFact } from './times.ts';
 import { wakeOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Which occurrence a button belongs to, in seconds since 1970. */
 export const dueOption = z
@@ -33,9 +34,9 @@ export function occasionOf(reminder: Reminder, due: number | undefined, nowMs: n
   const found = meant(reminder, nowMs);
   if (found !== undefined) return { dueMs: found.dueMs, early: found.past ? undefined : found.dueMs };
   if (reminder.lastDoneMs !== undefined) return { dueMs: reminder.lastDoneMs, early: undefined };
-  throw new Problem(`Nothing of reminder ${named(reminder)} is open.`, {
+  throw new Problem(say('remind.nothingReminderOpen', { named: named(reminder) }), {
     field: 'reminder',
-    hint: 'It is over. Give it a new time with /remind change.',
+    hint: say('remind.overGiveNewTime'),
   });
 }
 
@@ -69,7 +70,7 @@ export function moveTo(
   progress: Parameters<Keep['moveReminder']>[2],
 ) {
   const after = keep.moveReminder(reminder.id, anchor, progress);
-  if (after === undefined) throw new Problem('That reminder is gone.', { field: 'reminder' });
+  if (after === undefined) throw new Problem(say('remind.reminderGone'), { field: 'reminder' });
   return after;
 }
 

@@ -12,6 +12,7 @@ import { ownReminder, reminderOption } from './asked-reminder.ts';
 import { paused } from './moves.ts';
 import { named, timeFact } from './times.ts';
 import { dueOf, wakeOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const pauseCommand = defineCommand({
   path: ['remind', 'pause'],
@@ -48,7 +49,7 @@ export const pauseCommand = defineCommand({
         'To let someone else have them meanwhile: /remind hand-over.',
       ],
       next: [
-        action('Resume now', 'remind resume', {
+        action(say('remind.resumeNow'), 'remind resume', {
           reminder: input.reminder === undefined ? undefined : String(after[0]?.id ?? ''),
         }),
       ],
@@ -71,7 +72,7 @@ function askedSpan({ from, until }: Span, zone: string, { nowMs }: Context) {
   const end = until === undefined ? undefined : readMoment(until, { ...scope, field: 'until' });
   const fromMs = start?.atMs ?? nowMs;
   if (end !== undefined && end.atMs <= fromMs) {
-    throw new Problem('It must end after it begins.', { field: 'until', given: until });
+    throw new Problem(say('remind.mustEndAfterBegins2'), { field: 'until', given: until });
   }
   const pause: Pause = { fromMs, untilMs: end?.atMs };
   return { pause, read: [...new Set([...(start?.notes ?? []), ...(end?.notes ?? [])])] };
@@ -104,9 +105,9 @@ function firstAfter(after: readonly Reminder[], pause: Pause, nowMs: number) {
 
 function nothingToPause(given: string | undefined): Problem {
   return given === undefined
-    ? new Problem('You have no reminder to pause.', {
+    ? new Problem(say('remind.youHaveNoReminder2'), {
         field: 'reminder',
-        hint: 'See them with /remind list.',
+        hint: say('remind.seeThemWithRemind'),
       })
-    : new Problem('That one is over; there is nothing to pause.', { field: 'reminder', given });
+    : new Problem(say('remind.oneOverThereNothing'), { field: 'reminder', given });
 }

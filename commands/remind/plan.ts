@@ -19,6 +19,7 @@ import { tankOption } from './task.ts';
 import { testText } from './test.ts';
 import { ruleWords } from './times.ts';
 import { dueOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const planCommand = defineCommand({
   path: ['remind', 'plan'],
@@ -66,8 +67,8 @@ export const planCommand = defineCommand({
       sources: ['practice'],
       next:
         plans.length === 0
-          ? [action('My reminders', 'remind list', {})]
-          : [action('Yes, set them', 'remind plan', yesInput(tank, day))],
+          ? [action(say('remind.myReminders'), 'remind list', {})]
+          : [action(say('remind.yesSetThem'), 'remind plan', yesInput(tank, day))],
     });
   },
 });

@@ -8,6 +8,7 @@ import { keepOf } from '../tank/asked-tank.ts';
 import { ownReminder, reminderOption } from './asked-reminder.ts';
 import { lastReminder } from './meant.ts';
 import { named, ruleWords } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const removeReminderCommand = defineCommand({
   path: ['remind', 'remove'],
@@ -22,14 +23,14 @@ export const removeReminderCommand = defineCommand({
     const keep = keepOf(context);
     const reminder =
       input.reminder === undefined ? lastReminder(keep, context) : ownReminder(keep, input.reminder);
-    const list = action('My reminders', 'remind list', {});
+    const list = action(say('remind.myReminders'), 'remind list', {});
     if (input.sure === undefined) {
       return answer({
         headline: `Remove reminder ${named(reminder)}? Nothing is removed yet.`,
         read: [ruleWords(reminder)],
         steps: ['To leave out one time only: /remind skip. To be left in peace for a while: /remind pause.'],
         next: [
-          action('Yes, remove it', 'remind remove', { reminder: String(reminder.id), sure: 'yes' }),
+          action(say('coral.yesRemove'), 'remind remove', { reminder: String(reminder.id), sure: 'yes' }),
           list,
         ],
       });
@@ -48,6 +49,6 @@ function againAction({ text, rule, anchor, parameters }: Reminder): NextAction |
   if (rule.every === 'once' || rule.every === 'after') return undefined;
   const when = ruleText(rule, anchor);
   return parameters.length > 0
-    ? action('Set it again', 'remind test', { of: parameters.join(', '), when })
-    : action('Set it again', 'remind task', { text, when });
+    ? action(say('remind.setAgain'), 'remind test', { of: parameters.join(', '), when })
+    : action(say('remind.setAgain'), 'remind task', { text, when });
 }

@@ -9,6 +9,7 @@ import { stateWords, wakes } from './list.ts';
 import { resumed } from './moves.ts';
 import { named } from './times.ts';
 import { wakeOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** So many are told one by one. */
 const MOST_TOLD = 10;
@@ -27,7 +28,7 @@ export const resumeCommand = defineCommand({
     if (waiting.length === 0) {
       return answer({
         headline: 'Nothing is paused or stopped.',
-        next: [action('My reminders', 'remind list', {})],
+        next: [action(say('remind.myReminders'), 'remind list', {})],
       });
     }
     const after = waiting.map(
@@ -47,7 +48,7 @@ export const resumeCommand = defineCommand({
         value: stateWords(one, nowMs),
         ...wakes(one),
       })),
-      next: [action('My reminders', 'remind list', {})],
+      next: [action(say('remind.myReminders'), 'remind list', {})],
     });
   },
 });

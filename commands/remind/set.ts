@@ -12,6 +12,7 @@ import { firstTimes } from './first-times.ts';
 import { started } from './progress.ts';
 import { named, ruleWords } from './times.ts';
 import { dueOf } from './wake.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What a member wants to be reminded of. */
 export interface Wish {
@@ -65,9 +66,9 @@ export function setReminder(
     cautions: placeCautions(plan.place),
     next: [
       ...next,
-      action('Other time', 'remind change', { reminder: String(reminder.id) }, ['when']),
-      action('Remove', 'remind remove', { reminder: String(reminder.id) }),
-      action('My reminders', 'remind list', {}),
+      action(say('remind.otherTime'), 'remind change', { reminder: String(reminder.id) }, ['when']),
+      action(say('remind.remove'), 'remind remove', { reminder: String(reminder.id) }),
+      action(say('remind.myReminders'), 'remind list', {}),
     ],
   });
 }
@@ -76,9 +77,9 @@ export function setReminder(
 export function startedOr(plan: Plan, nowMs: number): Progress {
   const progress = started(plan, nowMs);
   if (progress.nextMs !== undefined) return progress;
-  throw new Problem('All of its times are past.', {
+  throw new Problem(say('remind.allItsTimesPast'), {
     field: 'when',
-    hint: 'Name a later start, or more times.',
+    hint: say('remind.nameLaterStartOr'),
   });
 }
 
@@ -95,7 +96,7 @@ function setAlready(reminder: Reminder, nowMs: number): Answer {
   return answer({
     headline: `That is set already: reminder ${named(reminder)}, ${ruleWords(reminder)}.`,
     facts: firstTimes(reminder, nowMs),
-    next: [action('My reminders', 'remind list', {})],
+    next: [action(say('remind.myReminders'), 'remind list', {})],
   });
 }
 

@@ -15,6 +15,7 @@ import { planOf, startedOr, tankLines, tankOf } from './set.ts';
 import { tankOption } from './task.ts';
 import { ruleWords } from './times.ts';
 import { readWishText } from './wish-text.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const severalCommand = defineCommand({
   path: ['remind', 'several'],
@@ -51,7 +52,10 @@ export function severalAnswer(input: SeveralInput, context: OwnContext): Answer 
   if (input.sure === 'yes') return addAll(plans, context, lines);
   for (const plan of plans) startedOr(plan, nowMs);
   const given = { text: input.text, ...(input.tank === undefined ? {} : { tank: input.tank }) };
-  const all = action(`Yes, set all ${plans.length}`, 'remind several', { ...given, sure: 'yes' });
+  const all = action(say('remind.yesSetAll', { length: plans.length }), 'remind several', {
+    ...given,
+    sure: 'yes',
+  });
   return answer({
     headline: `I read ${plans.length === 1 ? 'one reminder' : `${plans.length} reminders`} in that. Nothing is set yet.`,
     read: lines,
@@ -73,6 +77,6 @@ function oneOf({ text, anchor, rule, parameters }: Plan, tank: string | undefine
   const when = ruleText(rule, anchor);
   const named = tank === undefined ? {} : { tank };
   return parameters.length > 0
-    ? action(`Only: ${text}`, 'remind test', { of: parameters.join(', '), when, ...named })
-    : action(`Only: ${text}`, 'remind task', { text, when, ...named });
+    ? action(say('remind.only', { text }), 'remind test', { of: parameters.join(', '), when, ...named })
+    : action(say('remind.only', { text }), 'remind task', { text, when, ...named });
 }

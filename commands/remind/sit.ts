@@ -6,6 +6,7 @@ import type { HandOver } from '../reminder.ts';
 import { keepOf } from '../tank/asked-tank.ts';
 import { knownZone } from '../zone.ts';
 import { timeFact } from './times.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const sitCommand = defineCommand({
   path: ['remind', 'sit'],
@@ -20,7 +21,7 @@ export const sitCommand = defineCommand({
     const keep = keepOf(context);
     const id = input['hand-over'];
     const found = keep.handOvers().find((one) => one.id === id);
-    if (found === undefined) throw new Problem('There is no such hand-over for you.', { field: 'hand-over' });
+    if (found === undefined) throw new Problem(say('remind.thereNoSuchHand'), { field: 'hand-over' });
     const zone = knownZone(context) ?? 'UTC';
     if (found.state !== 'asked' && found.state !== 'accepted') return told(found, ENDED[found.state], zone);
     const answered = keep.answerHandOver(id, input.answer === 'yes');

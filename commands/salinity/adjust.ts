@@ -15,6 +15,7 @@ import { both, readPairOf, remarkOn, understood } from './print.ts';
 import { opened, remarkFirst, withSalinity } from '../short/remark-first.ts';
 import { raise } from './raise.ts';
 import type { Plan } from './swap-plan.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Two readings closer than this are the same with hobby instruments; own choice. */
 const nearPpt = 0.3;
@@ -42,14 +43,14 @@ export const adjustCommand = defineCommand({
       const first =
         goalS === undefined ? undefined : askFirst({ id: 'salinity', goal: goalS, sure: input.sure, again });
       if (first !== undefined) return first;
-      throw new Problem('What does the tank read now?', {
+      throw new Problem(say('ask.tankReads'), {
         field: 'now',
-        hint: 'For example now:1.030 or now:39 ppt.',
+        hint: say('salinity.exampleNow1030'),
       });
     }
     if (input.share !== undefined || input.amount !== undefined) {
       if (input.goal === undefined) return oneChange({ ...input, now: input.now });
-      throw new Problem('Give a goal, or the size of one change, not both.', { field: 'goal' });
+      throw new Problem(say('salinity.giveGoalOrSize'), { field: 'goal' });
     }
     const { now, goal } = readPairOf(input.now, input.goal);
     inRange('now', now.practicalSalinity, mixRange.min, mixRange.max, 'ppt');

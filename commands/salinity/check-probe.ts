@@ -6,6 +6,7 @@ import { answer, type Answer } from '../answer.ts';
 import { asRead, both, ppt, seawaterPpt } from './print.ts';
 import { salinityRemark } from '../../core/water/salinity-remark.ts';
 import { opened, withSalinity } from '../short/remark-first.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Temperatures shown when the member names none. */
 const shownTempsC = [20, 26] as const;
@@ -64,9 +65,9 @@ export function checkProbe(
 function factorOf(standard: SalinityReading, full: number): number {
   const factor = standard.scale === 'mS/cm' ? full / standard.written : Number.NaN;
   if (factor >= 0.8 && factor <= 1.25) return factor;
-  throw new Problem('The probe is too far from its standard to correct by sums; clean and set it first.', {
+  throw new Problem(say('salinity.probeTooFarFrom'), {
     field: 'standard',
     given: asRead(standard),
-    limit: '43 to 66 mS/cm',
+    limit: say('salinity.limitProbe'),
   });
 }

@@ -10,6 +10,7 @@ import { asRead, both, gravity, ppt, remarkOn, seawaterPpt, understood } from '.
 import { salinityRemark } from '../../core/water/salinity-remark.ts';
 import { salinityPacePpt } from '../../core/water/salinity-pace.ts';
 import { remarkFirst } from '../short/remark-first.ts';
+import { say } from '../../core/wording/say.ts';
 
 const swingArm =
   'A swing-arm hydrometer can be 0.001 to 0.005 off either way and traps bubbles; do not average it with another instrument.';
@@ -23,7 +24,7 @@ export function checkRefractometer(
   at: number | undefined,
 ): Answer {
   if (standard.scale !== reading.scale || reading.scale === 'mS/cm') {
-    throw new Problem('Give both readings on the scale of the same instrument.', {
+    throw new Problem(say('salinity.giveBothReadingsOn'), {
       field: 'standard',
       given: asRead(standard),
       limit: reading.scale,

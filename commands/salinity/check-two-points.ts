@@ -3,6 +3,7 @@ import { onScale, type SalinityReading } from '../../core/water/salinity-reading
 import { Problem } from '../../core/problem.ts';
 import { answer, type Answer } from '../answer.ts';
 import { seawaterPpt } from './print.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** As near as a hobby refractometer is read: ppt, and specific gravity. Common practice, no source. */
 const NEAR = { ppt: 0.5, gravity: 0.0004 } as const;
@@ -16,7 +17,7 @@ const NEAR = { ppt: 0.5, gravity: 0.0004 } as const;
 export function checkTwoPoints(fresh: SalinityReading, standard: SalinityReading): Answer {
   const { scale, pair } = standard;
   if (fresh.scale !== scale)
-    throw new Problem('Give both on the scale of the same instrument.', { field: 'fresh', limit: scale });
+    throw new Problem(say('salinity.giveBothOnScale'), { field: 'fresh', limit: scale });
   const inGravity = scale === 'SG';
   const near = inGravity ? NEAR.gravity : NEAR.ppt;
   const zero = inGravity ? 1 : 0;

@@ -10,6 +10,7 @@ import { checkKnown } from './check-standard.ts';
 import { checkProbe } from './check-probe.ts';
 import { checkTwoPoints } from './check-two-points.ts';
 import { checkRefractometer, withoutStandard } from './check-refractometer.ts';
+import { say } from '../../core/wording/say.ts';
 
 const pairs = Object.keys(gravityPairs) as readonly GravityPair[];
 
@@ -43,9 +44,9 @@ export const checkCommand = defineCommand({
       const known = fresh ?? standard;
       if (known !== undefined)
         return checkKnown(known, fresh === undefined ? 'standard' : 'fresh', undefined);
-      throw new Problem('What does the instrument show?', {
+      throw new Problem(say('salinity.whatDoesInstrumentShow'), {
         field: 'reading',
-        hint: 'In the tank, on a 35 ppt standard, or in fresh water.',
+        hint: say('salinity.tankOn35Ppt'),
       });
     }
     const reading = readSalinity(input.reading, { field: 'reading', pair: input.with });

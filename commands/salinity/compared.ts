@@ -4,6 +4,7 @@ import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import { asRead, ppt, remarkOn } from './print.ts';
 import { remarkFirst } from '../short/remark-first.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What salinity is read with, and what each is known for. Common practice, no source. */
 export const instruments = {
@@ -54,7 +55,9 @@ export function comparedSalinity(one: Typed, other: Typed): Answer {
     ],
     dangers: isClose ? [] : ['Animals that suffer now do not wait for this: /urgent.'],
     sources: ['fm83', 'practice'],
-    next: [action('What it shows on a standard', 'salinity check', { reading: asRead(a) }, ['standard'])],
+    next: [
+      action(say('salinity.whatShowsOnStandard'), 'salinity check', { reading: asRead(a) }, ['standard']),
+    ],
   });
   return isClose && isOff ? remarkFirst(remarks[0], given) : given;
 }

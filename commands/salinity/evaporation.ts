@@ -5,6 +5,7 @@ import { readSalinity } from '../../core/water/salinity-reading.ts';
 import type { GravityPair } from '../../core/water/specific-gravity.ts';
 import { percent, type Water } from '../waterchange/pour.ts';
 import { splitRate } from '../waterchange/rate.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Evaporation as a part of the volume a day. */
 export interface Evaporation {
@@ -26,18 +27,18 @@ export function readEvaporation(text: string, water: Water | undefined, days: nu
   const over = everyDays ?? days;
   const isShare = /%|per ?cent/i.test(amount);
   if (!isShare && water === undefined)
-    throw new Problem('How much water is in the system?', {
+    throw new Problem(say('ask.howMuchInSystem'), {
       field: 'volume',
-      hint: 'Or give evaporation as a share, e.g. 1 % a day.',
+      hint: say('salinity.orGiveEvaporationAs'),
     });
   const found = readQuantity(isShare ? 'share' : 'volume', amount, { field: 'evaporation' });
   const part = isShare ? found.value / 100 : found.value / (water?.volumeL ?? 100);
   const aDay = part / over;
   if (aDay <= 0 || aDay > MOST_A_DAY)
-    throw new Problem('A tank does not lose so much water to the air.', {
+    throw new Problem(say('salinity.tankDoesNotLose'), {
       field: 'evaporation',
       given: text,
-      limit: `above 0, at most ${percent(MOST_A_DAY)} of the volume a day`,
+      limit: say('salinity.above0AtMost', { percent: percent(MOST_A_DAY) }),
     });
   const amountWords = isShare ? percent(part) : `${volume(found.value)} (${significant(part * 100, 2)} %)`;
   const when =

@@ -12,6 +12,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { readWater } from '../waterchange/pour.ts';
 import { asRead, remarkOn } from './print.ts';
 import { remarkFirst } from '../short/remark-first.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const excessCommand = defineCommand({
   path: ['salinity', 'excess'],
@@ -26,11 +27,11 @@ export const excessCommand = defineCommand({
     const usual = readSalinity(input.usual, { field: 'usual' });
     const now = readSalinity(input.now, { field: 'now', pair: usual.pair });
     if (now.practicalSalinity >= usual.practicalSalinity) {
-      throw new Problem('Fresh water in excess makes it read less than otherwise.', {
+      throw new Problem(say('salinity.freshWaterExcessMakes'), {
         field: 'now',
         given: input.now,
-        limit: `below ${asRead(usual)}`,
-        hint: 'For salinity that rose: /salinity forecast or /salinity adjust.',
+        limit: say('salinity.below', { asRead: asRead(usual) }),
+        hint: say('salinity.salinityRoseSalinityForecast'),
       });
     }
     const fraction = freshExcessFraction(usual.practicalSalinity, now.practicalSalinity);
@@ -63,7 +64,7 @@ export const excessCommand = defineCommand({
       next: isUrgent
         ? [
             action(urgentCard('salinity crash').label, 'urgent', { what: 'salinity crash' }),
-            action('Day by day', 'salinity adjust', {
+            action(say('urgent.dayByDay'), 'salinity adjust', {
               now: input.now,
               goal: input.usual,
               volume: input.volume,

@@ -12,6 +12,7 @@ import { days as time } from '../waterchange/rate.ts';
 import type { TopOff } from './evaporation.ts';
 import { both, ppt, remarkOn } from './print.ts';
 import { opened, withSalinity } from '../short/remark-first.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Water that evaporates, and what it is replaced with. `aDay` is a part of the volume. */
 export interface Course {
@@ -149,7 +150,7 @@ function dangersOf({ now, days, topOff }: Course, then: number | undefined): rea
 function nextOf({ now, topOff }: Course, then: number): Answer['next'] {
   if (topOff.salinityPpt === 0 || then - now.practicalSalinity < 1) return [];
   return [
-    action('And back down, day by day', 'salinity adjust', {
+    action(say('salinity.backDownDayBy'), 'salinity adjust', {
       now: `${fixed(then, 2)} ppt`,
       goal: `${fixed(now.practicalSalinity, 2)} ppt`,
     }),

@@ -10,6 +10,7 @@ import { readWater } from '../waterchange/pour.ts';
 import { understood } from './print.ts';
 import { readEvaporation, readTopOff } from './evaporation.ts';
 import { forecast } from './forecast-answer.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A year without a look at the salinity is no plan. */
 const MOST_DAYS = 365;
@@ -27,7 +28,7 @@ export const forecastCommand = defineCommand({
   }),
   run: (input): Answer => {
     if (input.now === undefined)
-      throw new Problem('What does the tank read now?', { field: 'now', hint: 'For example now:1.025.' });
+      throw new Problem(say('ask.tankReads'), { field: 'now', hint: say('salinity.exampleNow1025') });
     const now = readSalinity(input.now, { field: 'now' });
     inRange('now', now.practicalSalinity, mixRange.min, mixRange.max, 'ppt');
     const water = readWater(input.volume);

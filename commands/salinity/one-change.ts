@@ -8,6 +8,7 @@ import { answer, type Answer } from '../answer.ts';
 import { both, readPairOf, understood } from './print.ts';
 import { matchWater, netVolume } from '../waterchange/advice.ts';
 import { percent, readWater, shareOf } from '../waterchange/pour.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What is asked of one change with water of another salinity. */
 export interface SalinityChange {
@@ -29,7 +30,7 @@ const FELT_PPT = 0.3;
  */
 export function oneChange(input: SalinityChange): Answer {
   if (input.fresh === undefined)
-    throw new Problem('What does the new salt water read?', { field: 'fresh', hint: 'For example 1.025.' });
+    throw new Problem(say('salinity.whatDoesNewSalt'), { field: 'fresh', hint: say('salinity.example1025') });
   const { now, goal } = readPairOf(input.now, isFreshWater(input.fresh) ? undefined : input.fresh);
   const fresh = isFreshWater(input.fresh) ? undefined : goal;
   for (const [field, reading] of [
@@ -40,7 +41,7 @@ export function oneChange(input: SalinityChange): Answer {
   const water = readWater(input.volume);
   const fraction = shareOf(input, water);
   if (fraction === undefined)
-    throw new Problem('How much water do you change?', { field: 'share', hint: 'For example share 20 %.' });
+    throw new Problem(say('salinity.howMuchWaterDo'), { field: 'share', hint: say('change.exampleShare20') });
   const [from, to] = [now.practicalSalinity, fresh?.practicalSalinity ?? 0];
   const after = afterChanges({ now: from, fresh: to, fraction });
   const most = after > from ? salinityPacePpt.up : salinityPacePpt.down;

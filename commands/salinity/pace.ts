@@ -7,6 +7,7 @@ import { normaliseNumbers } from '../../core/quantity/number.ts';
 import { gravityOf, salinityPacePpt } from '../../core/water/salinity-pace.ts';
 import { onScale, type SalinityReading } from '../../core/water/salinity-reading.ts';
 import { salinityFromSpecificGravity } from '../../core/water/specific-gravity.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Faster than this nothing is planned, a day; own choice. */
 const most = { SG: 0.003, ppt: 3 } as const;
@@ -34,11 +35,11 @@ export function readPace(text: string | undefined, now: SalinityReading, raising
   const aDay = Number(normaliseNumbers(found?.[1] ?? '', 'pace', 'decimal'));
   const scale = found?.[2] === 'sg' || (found?.[2] === undefined && aDay < 0.02) ? 'SG' : 'ppt';
   if (found !== null && aDay >= digitOf[scale] && aDay <= most[scale]) return pace(scale, aDay, usual[scale]);
-  throw new Problem('That is no pace for salinity.', {
+  throw new Problem(say('salinity.noPaceSalinity'), {
     field: 'pace',
     given: text,
-    limit: `${digitOf.SG} to ${most.SG} SG or ${digitOf.ppt} to ${most.ppt} ppt a day`,
-    hint: 'For example 0.001 or 1 ppt.',
+    limit: say('salinity.sgOrPptDay', { SG: digitOf.SG, SG2: most.SG, ppt: digitOf.ppt, ppt2: most.ppt }),
+    hint: say('salinity.example0001Or'),
   });
 }
 

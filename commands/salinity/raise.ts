@@ -9,6 +9,7 @@ import { ppt } from './print.ts';
 import { opened } from '../short/remark-first.ts';
 import { dayFacts, instrumentFirst, lead, paceDangers, type Plan } from './swap-plan.ts';
 import { salinityPaceWords } from '../../core/water/salinity-pace.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** How much stronger than the goal the swap water is mixed when raising and nothing else is said; own choice. */
 const strongerPpt = 5;
@@ -22,10 +23,10 @@ export function raise(plan: Plan, pace: Pace, source: number | undefined, byTopO
   const s = now.practicalSalinity;
   const sourceS = source ?? Math.min(goalS + strongerPpt, mixRange.max);
   if (sourceS <= goalS) {
-    throw new Problem('The new water must be saltier than the goal to raise the tank to it.', {
+    throw new Problem(say('salinity.newWaterMustBe'), {
       field: 'fresh',
       given: ppt(sourceS),
-      limit: `above ${ppt(goalS)}`,
+      limit: say('salinity.above', { ppt: ppt(goalS) }),
     });
   }
   const swaps = swapDays(s, dayLevels(now, goalS, pace), sourceS, water.poured);

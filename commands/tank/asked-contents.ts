@@ -6,6 +6,7 @@ import { waterIn, type Contents } from '../../core/tank/volume.ts';
 import type { AskedSize } from './asked-size.ts';
 import type { VolumeInput } from './options.ts';
 import { rangeFact, readShare, type AskedVolume, type VolumeUnit } from './volume-parts.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Net water worked out from the glass and what stands in it. @throws Problem where they do not fit. */
 export function askedContents(
@@ -15,11 +16,11 @@ export function askedContents(
 ): AskedVolume {
   if (glass === undefined) throw new Error('no size to work from');
   if (!glass.inside) {
-    throw new Problem('Was the size measured inside or outside the glass?', {
+    throw new Problem(say('tank.wasSizeMeasuredInside'), {
       field: 'measured',
       given: input.size,
       choices: ['inside', 'outside'],
-      hint: 'Outside needs the thickness too, such as glass:12 mm.',
+      hint: say('tank.outsideNeedsThicknessToo'),
     });
   }
   const rock = askedRock(input.rock);

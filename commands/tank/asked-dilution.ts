@@ -7,6 +7,7 @@ import { dilutionL } from '../../core/tank/dilution.ts';
 import type { Likely } from '../../core/tank/displaced.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Water measured by a dose. */
 export interface AskedDilution {
@@ -33,10 +34,10 @@ const FORM =
 export function askedDilution(text: string): AskedDilution {
   const [, massText = '', salt = '', beforeText = '', afterText = ''] = FORM.exec(text) ?? [];
   if (afterText === '') {
-    throw new Problem('I could not read that as a dose that measured the water.', {
+    throw new Problem(say('tank.iCouldNotRead'), {
       field: 'dilution',
       given: text,
-      limit: '20 g baking soda, 7.0 to 8.1 dKH',
+      limit: say('tank.limitDilution'),
     });
   }
   const compound = onlyCompound(salt, text);
@@ -81,14 +82,14 @@ export function askedDilution(text: string): AskedDilution {
 function onlyCompound(salt: string, text: string): Compound {
   const found = findCompound(salt);
   if (found === undefined) {
-    throw new Problem(`I do not know "${salt}" as a pure salt.`, {
+    throw new Problem(say('tank.iDoNotKnow', { salt }), {
       field: 'dilution',
       given: text,
-      hint: 'A product of unknown strength cannot measure the water; baking soda can.',
+      hint: say('tank.productUnknownStrengthCannot'),
     });
   }
   if ('name' in found) return found;
-  throw new Problem(`Which form of ${salt}?`, {
+  throw new Problem(say('tank.whichForm', { salt }), {
     field: 'dilution',
     given: text,
     choices: found.map(({ name }) => text.replace(salt, name)),

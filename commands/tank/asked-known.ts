@@ -8,17 +8,18 @@ import { askedDilution } from './asked-dilution.ts';
 import type { AskedSize } from './asked-size.ts';
 import type { VolumeInput } from './options.ts';
 import { rangeFact, readShare, type AskedVolume, type VolumeUnit } from './volume-parts.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Net water that is known without the glass; a size given with it is only the display. @throws Problem where it does not fit. */
 export function askedKnown(input: VolumeInput, glass: AskedSize | undefined, unit: VolumeUnit): AskedVolume {
   if (input.volume !== undefined && input.dilution !== undefined)
-    throw new Problem('Give the net volume or the dose that measured it, not both.', { field: 'dilution' });
+    throw new Problem(say('tank.giveNetVolumeOr'), { field: 'dilution' });
   for (const field of ['rock', 'sand', 'height'] as const) {
     if (input[field] === undefined) continue;
-    throw new Problem(`Net water is without rock and sand, so ${field} has nothing to add.`, {
+    throw new Problem(say('tank.netWaterWithoutRock', { field }), {
       field,
       given: input[field],
-      hint: `Leave ${field} out; or leave the volume out and give the size, and I work the net water out.`,
+      hint: say('tank.leaveOutOrLeave', { field }),
     });
   }
   const measured = input.dilution === undefined ? undefined : askedDilution(input.dilution);
@@ -67,10 +68,10 @@ function sumpWater(text: string, glass: AskedSize | undefined, unit: VolumeUnit)
   const share = readShare(text, 'sump');
   if (share === undefined) return readQuantity('volume', text, { field: 'sump', fallback: unit }).value;
   if (glass !== undefined) return (share / 100) * capacityL(glass.size);
-  throw new Problem('A share of the display needs its size.', {
+  throw new Problem(say('tank.shareDisplayNeedsIts'), {
     field: 'sump',
     given: text,
-    hint: 'Give the size, or the sump in litres.',
+    hint: say('tank.giveSizeOrSump'),
   });
 }
 
@@ -91,17 +92,22 @@ function checkFit(
   input: VolumeInput,
 ): void {
   if (sumpL !== undefined && sumpL >= netL.high) {
-    throw new Problem('The sump would hold all the water there is.', { field: 'sump', given: input.sump });
+    throw new Problem(say('tank.sumpWouldHoldAll'), { field: 'sump', given: input.sump });
   }
   if (displayL === undefined || fits(netL.low, displayL, sumpL)) return;
   const beside = sumpL === undefined ? '' : ` and ${volume(sumpL)} of sump`;
   throw new Problem(
-    `That much water does not fit: ${input.size ?? ''} is ${volume(displayL)} to the rim${beside}, and the net water would be ${volume(netL.likely)}.`,
+    say('tank.muchWaterDoesNot', {
+      value: input.size ?? '',
+      displayL: volume(displayL),
+      beside,
+      likely: volume(netL.likely),
+    }),
     {
       field: input.volume === undefined ? 'dilution' : 'volume',
       given: input.volume ?? input.dilution,
-      limit: `at most ${volume(displayL + (sumpL ?? 0))}`,
-      hint: 'If it counts a sump, add the sump. If it is what the tank is called, leave it out: I work it out from the size.',
+      limit: say('tank.atMost', { amount: volume(displayL + (sumpL ?? 0)) }),
+      hint: say('tank.ifCountsSumpAdd'),
     },
   );
 }

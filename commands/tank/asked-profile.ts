@@ -7,6 +7,7 @@ import { tankNamed } from './asked-tank.ts';
 import { readZone } from '../zone.ts';
 import { askedTargets } from './asked-targets.ts';
 import { alkalinityUnits, temperatureUnits, volumeUnits, type ProfileInput } from './options.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Everything of a profile but its name and water. */
 export type Details = Omit<TankProfile, 'name' | 'netVolumeL' | 'displayVolumeL' | 'volumeBasis'>;
@@ -62,17 +63,17 @@ function askedUnits(
 export function askedName(keep: Keep, text: string, ownId?: number): string {
   const name = text.replaceAll(/[\p{C}\s]+/gu, ' ').trim();
   if (name === '' || name.length > MOST_NAME_LETTERS || !/[\p{L}\p{N}]/u.test(clean(name))) {
-    throw new Problem('A tank needs a name of letters or digits.', {
+    throw new Problem(say('tank.tankNeedsNameLetters'), {
       field: 'name',
       given: text,
-      limit: `1 to ${MOST_NAME_LETTERS} characters`,
+      limit: say('tank.limitName', { MOSTNAMELETTERS: MOST_NAME_LETTERS }),
     });
   }
   const other = tankNamed(keep, name);
   if (other === undefined || other.id === ownId) return name;
-  throw new Problem(`You already have a tank called ${other.name}.`, {
+  throw new Problem(say('tank.alreadyCalled', { name: other.name }), {
     field: 'name',
     given: text,
-    hint: 'Give this one another name, or change that one with /tank edit.',
+    hint: say('tank.giveOneAnotherName'),
   });
 }

@@ -5,6 +5,7 @@ import { insideOf } from '../../core/tank/glass.ts';
 import { capacityL, type Size } from '../../core/tank/shape.ts';
 import { readSize } from '../../core/tank/size.ts';
 import type { VolumeInput } from './options.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** The glass of a tank, its inside where that is known. */
 export interface AskedSize {
@@ -22,9 +23,9 @@ export function askedSize(input: VolumeInput): AskedSize | undefined {
   if (input.size === undefined) {
     const orphan = (['shape', 'measured', 'glass'] as const).find((field) => input[field] !== undefined);
     if (orphan === undefined) return undefined;
-    throw new Problem(`${orphan} says nothing without the size of the glass.`, {
+    throw new Problem(say('tank.saysNothingWithoutSize', { orphan }), {
       field: 'size',
-      hint: 'Give the size too, such as size:120 x 50 x 50 cm.',
+      hint: say('tank.giveSizeTooSuch'),
     });
   }
   const shape = input.shape ?? 'box';
@@ -56,17 +57,17 @@ export function askedSize(input: VolumeInput): AskedSize | undefined {
 
 function askedGlass({ glass, size }: VolumeInput): number {
   if (glass === undefined) {
-    throw new Problem('How thick is the glass? An outside size is larger than the water.', {
+    throw new Problem(say('tank.howThickGlassOutside'), {
       field: 'glass',
       given: size,
-      hint: 'The thickness of one pane, such as glass:12 mm; or measure inside.',
+      hint: say('tank.thicknessOnePaneSuch'),
     });
   }
   const { value } = readQuantity('length', glass, { field: 'glass', fallback: 'mm' });
   if (value >= 0.1 && value <= 10) return value;
-  throw new Problem('A pane of an aquarium is 1 to 100 mm thick.', {
+  throw new Problem(say('tank.paneAquarium1100'), {
     field: 'glass',
     given: glass,
-    limit: '1 to 100 mm',
+    limit: say('tank.limitPane'),
   });
 }

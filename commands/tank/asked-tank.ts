@@ -2,13 +2,14 @@ import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Tank } from '../keep.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What the asker keeps. @throws Problem where the bot does not know whose it would be. */
 export function keepOf({ keep }: OwnContext): Keep {
   if (keep !== undefined) return keep;
-  throw new Problem('I can keep a tank only where I know who is asking.', {
+  throw new Problem(say('tank.iCanKeepTank'), {
     field: 'tank',
-    hint: 'Ask under your own name, in a server or a direct message, or in the terminal room.',
+    hint: say('tank.askUnderYourOwn'),
   });
 }
 
@@ -20,15 +21,15 @@ export function keepOf({ keep }: OwnContext): Keep {
 export function askedTank(keep: Keep, name?: string): Tank {
   const tanks = keep.tanks();
   if (tanks.length === 0) {
-    throw new Problem('You have no tank here yet.', {
+    throw new Problem(say('tank.youHaveNoTank'), {
       field: 'tank',
       given: name,
-      hint: 'Make one with /tank new: a name and its volume or size.',
+      hint: say('tank.makeOneWithTank'),
     });
   }
   const found = name === undefined ? keep.tankInUse() : tankNamed(keep, name);
   if (found !== undefined) return found;
-  const message = name === undefined ? 'Which of your tanks?' : `You have no tank called ${name}.`;
+  const message = name === undefined ? say('tank.whichOfYours') : say('tank.noneCalled', { name });
   throw new Problem(message, { field: 'tank', given: name, choices: tanks.map((tank) => tank.name) });
 }
 

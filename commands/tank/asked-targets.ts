@@ -6,6 +6,7 @@ import { type ParameterId, findParameter, parameter } from '../../core/water/par
 import { readSalinity } from '../../core/water/salinity-reading.ts';
 import type { PreferredUnits, TankProfile } from '../keep.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 type Targets = TankProfile['targets'];
 
@@ -87,7 +88,7 @@ function ordered(
   const [least, most] = limitsOf(id).believable;
   const { unit } = parameter(id);
   if (low < high && low >= least && high <= most) return [low, high];
-  throw new Problem('A target goes from a lower to a higher value a reef can have.', {
+  throw new Problem(say('tank.targetGoesFromLower'), {
     field: 'targets',
     given: part.trim(),
     limit: `${least} to ${most} ${unit}`.trim(),
@@ -95,9 +96,9 @@ function ordered(
 }
 
 function unreadable(part: string): Problem {
-  return new Problem('I could not read that as a target.', {
+  return new Problem(say('tank.iCouldNotRead3'), {
     field: 'targets',
     given: part.trim(),
-    limit: 'alk 8-9, ca 420-440, salinity 34-36, no3 2-10; or alk default',
+    limit: say('tank.alk89Ca'),
   });
 }

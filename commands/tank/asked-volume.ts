@@ -5,6 +5,7 @@ import { askedKnown } from './asked-known.ts';
 import { askedSize } from './asked-size.ts';
 import { volumeOptions, type VolumeInput } from './options.ts';
 import type { AskedVolume, VolumeUnit } from './volume-parts.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Least and most net water of a tank, litres. */
 const NET_L = { min: 1, max: 1e6 } as const;
@@ -24,22 +25,19 @@ export function askedVolume(input: VolumeInput, unit: VolumeUnit): AskedVolume {
   const { volume: net, dilution, size } = input;
   const glass = askedSize(input);
   if (net === undefined && dilution === undefined && size === undefined) {
-    throw new Problem(
-      'I need the water: its net volume, the size of the glass, or a dose that measured it.',
-      {
-        field: 'volume',
-        hint: 'volume:240 L, or size:120 x 50 x 50 cm measured:inside, or dilution:20 g baking soda, 7.0 to 8.1 dKH.',
-      },
-    );
+    throw new Problem(say('tank.iNeedWaterIts'), {
+      field: 'volume',
+      hint: say('tank.volume240LOr'),
+    });
   }
   const found =
     net === undefined && dilution === undefined
       ? askedContents(input, glass, unit)
       : askedKnown(input, glass, unit);
   if (found.netL.likely >= NET_L.min && found.netL.likely <= NET_L.max) return found;
-  throw new Problem('That is no volume of a tank.', {
+  throw new Problem(say('tank.noVolumeTank'), {
     field: net === undefined ? (size === undefined ? 'dilution' : 'size') : 'volume',
     given: volume(found.netL.likely),
-    limit: `${NET_L.min} to ${NET_L.max} L`,
+    limit: say('tank.limitVolume', { min: NET_L.min, max: NET_L.max }),
   });
 }

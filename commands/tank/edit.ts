@@ -13,6 +13,7 @@ import { glassFacts, keepGlass, refit } from './glass.ts';
 import { profileOptions } from './options.ts';
 import { litres, waterWords } from './print.ts';
 import type { AskedVolume } from './volume-parts.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const editCommand = defineCommand({
   path: ['tank', 'edit'],
@@ -29,7 +30,7 @@ export const editCommand = defineCommand({
     const before = askedTank(keep, which);
     const given = Object.entries(input).filter(([, value]) => value !== undefined);
     if (given.length === 0) {
-      throw new Problem('What shall I change?', {
+      throw new Problem(say('remind.whatShallIChange'), {
         field: 'name',
         limit: Object.keys(profileOptions).join(', '),
       });
@@ -43,8 +44,7 @@ export const editCommand = defineCommand({
     };
     const boxBefore = boxOf(keep, before);
     const tank = keep.editTank(before.id, profile);
-    if (tank === undefined)
-      throw new Problem('That tank is no longer kept.', { field: 'tank', given: which });
+    if (tank === undefined) throw new Problem(say('tank.tankNoLongerKept'), { field: 'tank', given: which });
     const glass = keepGlass(keep, tank.id, input);
     const fitting = refit(keep, tank, boxBefore);
     return answer({

@@ -5,6 +5,7 @@ import { defineCommand } from '../command.ts';
 import { MOST_TANKS } from '../keep.ts';
 import { keepOf } from './asked-tank.ts';
 import { kindWords, litres } from './print.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const listCommand = defineCommand({
   path: ['tank', 'list'],
@@ -41,7 +42,7 @@ export const listCommand = defineCommand({
       next: tanks
         .filter(({ id }) => id !== inUse?.id)
         .slice(0, 3)
-        .map(({ name }) => action(`use ${name}`, 'tank use', { tank: name })),
+        .map(({ name }) => action(say('tank.use', { name }), 'tank use', { tank: name })),
     });
   },
 });

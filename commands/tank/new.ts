@@ -12,6 +12,7 @@ import { glassFacts, keepGlass } from './glass.ts';
 import { profileOptions } from './options.ts';
 import { detailFacts, PRACTICE_TARGETS, targetReason, targetTable, waterFacts } from './facts.ts';
 import { litres, waterWords } from './print.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const newCommand = defineCommand({
   path: ['tank', 'new'],
@@ -28,10 +29,10 @@ export const newCommand = defineCommand({
     const name = askedName(keep, input.name);
     const tanks = keep.tanks();
     if (tanks.length >= MOST_TANKS) {
-      throw new Problem(`You have ${MOST_TANKS} tanks here, which is the most.`, {
+      throw new Problem(say('tank.youHaveTanksHere', { MOSTTANKS: MOST_TANKS }), {
         field: 'name',
         given: name,
-        hint: 'Remove one you no longer run with /tank remove.',
+        hint: say('tank.removeOneYouNo'),
       });
     }
     const { details, read } = askedDetails(input, noDetails, context.nowMs);
@@ -68,8 +69,8 @@ export const newCommand = defineCommand({
       cautions: [...water.cautions, PRACTICE_TARGETS],
       sources: water.sources,
       next: [
-        action(`show ${name}`, 'tank show', { tank: name }),
-        ...(used ? [] : [action(`use ${name}`, 'tank use', { tank: name })]),
+        action(say('tank.show', { name }), 'tank show', { tank: name }),
+        ...(used ? [] : [action(say('tank.use', { name }), 'tank use', { tank: name })]),
       ],
     });
   },

@@ -5,6 +5,7 @@ import { volume as litres } from '../../core/quantity/format.ts';
 import type { TankKind } from '../../core/water/targets.ts';
 import { askedVolume } from './asked-volume.ts';
 import { rangeFact } from './volume-parts.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What a message says of a tank, as text for `/tank new`. */
 export interface SaidTank {
@@ -55,11 +56,11 @@ export function offerTank(said: SaidTank, kept: string | undefined): Answer {
             'Say the water really in the system: the glass less rock and sand, with the sump. Doses go by it.',
           ],
     next: [
-      tankAction('Keep it', said),
+      tankAction(say('tank.keepIt'), said),
       ...(kept === undefined
         ? []
-        : [action(`Change ${kept} instead`, 'tank edit', { ...input, tank: kept })]),
-      action('My tanks', 'tank list', {}),
+        : [action(say('tank.changeInstead', { kept }), 'tank edit', { ...input, tank: kept })]),
+      action(say('tank.myTanks'), 'tank list', {}),
     ],
     sources: ['practice'],
   });

@@ -5,6 +5,7 @@ import { defineCommand } from '../command.ts';
 import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
 import { waterWords } from './print.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const removeCommand = defineCommand({
   path: ['tank', 'remove'],
@@ -25,7 +26,9 @@ export const removeCommand = defineCommand({
         steps: [`To remove it: /tank remove tank:${tank.name} sure:yes. To keep it, do nothing.`],
         dangers: ['It cannot be brought back.'],
         sources: ['practice'],
-        next: [action(`yes, remove ${tank.name}`, 'tank remove', { tank: tank.name, sure: 'yes' })],
+        next: [
+          action(say('tank.yesRemove', { name: tank.name }), 'tank remove', { tank: tank.name, sure: 'yes' }),
+        ],
       });
     }
     keep.removeTank(tank.id);
@@ -34,7 +37,7 @@ export const removeCommand = defineCommand({
     return answer({
       headline: `${tank.name} is removed, with everything logged for it. ${after}`,
       sources: ['practice'],
-      next: [action('my tanks', 'tank list', {})],
+      next: [action(say('tank.myTanks2'), 'tank list', {})],
     });
   },
 });

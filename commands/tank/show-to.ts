@@ -9,6 +9,7 @@ import { timeFact } from '../remind/times.ts';
 import { MOST_HELPERS, type Viewer } from '../shown.ts';
 import { knownZone } from '../zone.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const showToCommand = defineCommand({
   path: ['tank', 'show-to'],
@@ -32,8 +33,7 @@ export const showToCommand = defineCommand({
     if (who === undefined)
       return listed(tank, nowWords(tank, keep.viewers(tank.id)), keep.viewers(tank.id), zone);
     const shown = keep.showTo(tank.id, who);
-    if (shown === undefined)
-      throw new Problem('That tank is no longer kept.', { field: 'tank', given: name });
+    if (shown === undefined) throw new Problem(say('tank.tankNoLongerKept'), { field: 'tank', given: name });
     return granted(tank, keep.viewers(tank.id), zone);
   },
 });
@@ -54,11 +54,15 @@ function listed(tank: Tank, headline: string, viewers: readonly Viewer[], zone: 
     headline,
     facts: viewers.map((viewer) => viewerFact(viewer, zone)),
     next: viewers.slice(0, MOST_HELPERS).map(({ helperId }, index) =>
-      action(viewers.length === 1 ? 'Take it back' : `Take it back from no. ${index + 1}`, 'tank show-to', {
-        who: helperId,
-        stop: 'yes',
-        tank: tank.name,
-      }),
+      action(
+        viewers.length === 1 ? say('remind.takeBack') : say('tank.takeBackFromNo', { value: index + 1 }),
+        'tank show-to',
+        {
+          who: helperId,
+          stop: 'yes',
+          tank: tank.name,
+        },
+      ),
     ),
     sources: ['practice'],
   });

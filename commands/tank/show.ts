@@ -7,6 +7,7 @@ import { askedTank, keepOf } from './asked-tank.ts';
 import { detailFacts, PRACTICE_TARGETS, targetReason, targetTable, waterFacts } from './facts.ts';
 import { glassFacts } from './glass.ts';
 import { waterWords } from './print.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const showCommand = defineCommand({
   path: ['tank', 'show'],
@@ -35,7 +36,7 @@ export const showCommand = defineCommand({
       table: targetTable(tank),
       cautions: [PRACTICE_TARGETS],
       sources: ['practice'],
-      next: inUse ? [] : [action(`use ${tank.name}`, 'tank use', { tank: tank.name })],
+      next: inUse ? [] : [action(say('tank.use', { name: tank.name }), 'tank use', { tank: tank.name })],
     });
   },
 });

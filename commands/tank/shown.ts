@@ -13,6 +13,7 @@ import { detailFacts, PRACTICE_TARGETS, targetReason, waterFacts } from './facts
 import { glassFacts } from './glass.ts';
 import { waterWords } from './print.ts';
 import { coralFacts, readingTable } from './shown-parts.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const shownCommand = defineCommand({
   path: ['tank', 'shown'],
@@ -60,7 +61,7 @@ function chosen(theirs: readonly Showing[], name: string | undefined): Showing {
   if (only !== undefined && another === undefined && name === undefined) return only;
   const found = name === undefined ? undefined : theirs.find((one) => clean(one.tankName) === clean(name));
   if (found !== undefined) return found;
-  const message = name === undefined ? 'Which of their tanks?' : `They show you no tank called ${name}.`;
+  const message = name === undefined ? say('tank.whichOfTheirs') : say('tank.showNone', { name });
   throw new Problem(message, { field: 'tank', given: name, choices: theirs.map(({ tankName }) => tankName) });
 }
 
@@ -84,7 +85,7 @@ function listed(all: readonly Showing[], zone: string): Answer {
     next: all
       .slice(0, 5)
       .map(({ tankName, ownerId }) =>
-        action(`look at ${tankName}`, 'tank shown', { by: ownerId, tank: tankName }),
+        action(say('tank.lookAt', { tankName }), 'tank shown', { by: ownerId, tank: tankName }),
       ),
     sources: ['practice'],
   });

@@ -6,6 +6,7 @@ import { textOption } from '../options.ts';
 import { askedTank, keepOf } from './asked-tank.ts';
 import { waterFacts } from './facts.ts';
 import { waterWords } from './print.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const useTankCommand = defineCommand({
   path: ['tank', 'use'],
@@ -22,7 +23,7 @@ export const useTankCommand = defineCommand({
       facts: waterFacts(tank),
       steps: ['Where you leave out a volume, light hours or salinity, I take those of this tank and say so.'],
       sources: ['practice'],
-      next: [action(`show ${tank.name}`, 'tank show', { tank: tank.name })],
+      next: [action(say('tank.show', { name: tank.name }), 'tank show', { tank: tank.name })],
     });
   },
 });

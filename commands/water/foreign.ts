@@ -13,6 +13,7 @@ import { notUsed, readOrName } from '../urgent/not-used.ts';
 import { mostAtOnce, NOT_HALF } from '../waterchange/advice.ts';
 import { percent, readShare, readWater, type Water } from '../waterchange/pour.ts';
 import { substance, type Substance } from './substance.ts';
+import { say } from '../../core/wording/say.ts';
 
 interface Foreign {
   readonly what?: string | undefined;
@@ -77,7 +78,7 @@ export function foreign(input: Foreign): Answer {
       'The sum takes all of it as dissolved and none as used up or bound; it says nothing of how harmful it is.',
     ],
     sources: ['mixing', 'practice'],
-    next: [urgentAction('bleach or spray'), action('Another emergency', 'urgent', {})],
+    next: [urgentAction('bleach or spray'), action(say('urgent.anotherEmergency'), 'urgent', {})],
   });
 }
 

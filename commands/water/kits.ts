@@ -14,6 +14,7 @@ import { fittingHeadline } from '../fitting.ts';
 import { textOption } from '../options.ts';
 import { comparedSalinity } from '../salinity/compared.ts';
 import { proofSteps } from './kit-proof.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const kitsCommand = defineCommand({
   path: ['water', 'kits'],
@@ -28,7 +29,7 @@ export const kitsCommand = defineCommand({
     const id = findParameter(of);
     if (id === undefined) {
       const limit = parameterIds.map((one) => parameter(one).label).join(', ');
-      throw new Problem(`I do not know "${of}" as something to measure.`, { field: 'of', given: of, limit });
+      throw new Problem(say('water.iDoNotKnow', { of }), { field: 'of', given: of, limit });
     }
     if (id === 'salinity') return comparedSalinity({ text: first }, { text: second });
     const texts = [

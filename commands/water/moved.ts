@@ -16,6 +16,7 @@ import { moreThanAnyTank } from '../dose/use-answer.ts';
 import { askedMeasured } from '../log/asked-measured.ts';
 import { quantityOption, textOption } from '../options.ts';
 import { swingAnswer } from './swing-answer.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const movedCommand = defineCommand({
   path: ['water', 'moved'],
@@ -151,7 +152,7 @@ function ruledOutIn(text: string | undefined): readonly RuledOut[] {
   return words.map((word) => {
     const found = ruledOut.find((one) => one === word);
     if (found !== undefined) return found;
-    throw new Problem(`I do not know "${word}" as something to rule out.`, {
+    throw new Problem(say('water.iDoNotKnow2', { word }), {
       field: 'without',
       given: word,
       limit: ruledOut.join(', '),
@@ -167,7 +168,7 @@ function useAction({ id, by }: Moved, was?: string, now?: string, over?: string)
   if (by === undefined || by >= 0 || !isUsedUp(id)) return [];
   return [
     action(
-      'What the tank uses a day',
+      say('water.whatTankUsesDay'),
       'dose use',
       { of: id, before: was, now, over },
       over === undefined ? ['over'] : undefined,

@@ -11,6 +11,7 @@ import { answer, type Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { fittingHeadline } from '../fitting.ts';
 import { textOption } from '../options.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Guards a step against 1.0200000001 of the pace. */
 const NEAR = 0.02;
@@ -60,7 +61,7 @@ function paced(of: string): { readonly id: ParameterId; readonly pace: Pace } {
   const pace = id === undefined ? undefined : limitsOf(id).pace;
   if (id !== undefined && pace !== undefined) return { id, pace };
   const known = parameterIds.filter((one) => limitsOf(one).pace !== undefined);
-  throw new Problem(`I know no pace for "${of}".`, {
+  throw new Problem(say('water.iKnowNoPace', { of }), {
     field: 'of',
     given: of,
     limit: known.map((one) => parameter(one).label).join(', '),
@@ -80,7 +81,7 @@ function readStep(id: ParameterId, text: string): number {
       : Number(degrees.replace(',', '.')) * (scale?.toLowerCase() === 'f' ? 5 / 9 : 1);
   possible(id, 'step', size);
   if (size > 0) return size;
-  throw new Problem('A step is above 0.', { field: 'step', given: text });
+  throw new Problem(say('water.stepAbove0'), { field: 'step', given: text });
 }
 
 function verdict(id: ParameterId, { up }: Pace, size: number | undefined): string {

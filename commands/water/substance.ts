@@ -1,6 +1,7 @@
 import { Problem } from '../../core/problem.ts';
 import { mass, significant, volume } from '../../core/quantity/format.ts';
 import { readQuantity, type Quantity } from '../../core/quantity/read.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Grams of something that went in. */
 export interface Substance {
@@ -24,9 +25,9 @@ export function substance(amount: string, strength: string | undefined): Substan
   }
   const { value: litres, notes } = readQuantity('volume', amount, { field: 'amount' });
   if (strength === undefined)
-    throw new Problem('How strong was it?', {
+    throw new Problem(say('water.howStrongWas'), {
       field: 'strength',
-      hint: 'Its label says: for example 5 % or 80 g/L.',
+      hint: say('water.itsLabelSaysExample'),
     });
   const { gL, words } = strengthOf(strength);
   return {
@@ -47,7 +48,7 @@ function strengthOf(text: string): { readonly gL: number; readonly words: string
   }
   const share = Number(percent.replace(',', '.'));
   if (share > 0 && share <= 100) return { gL: share * 10, words: `${significant(share, 3)} %` };
-  throw new Problem('A strength is between 0 and 100 %.', { field: 'strength', given: text });
+  throw new Problem(say('water.strengthBetween0100'), { field: 'strength', given: text });
 }
 
 function weighedG(text: string): Quantity | undefined {

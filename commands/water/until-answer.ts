@@ -9,6 +9,7 @@ import { action } from '../calls.ts';
 import { waste } from '../waterchange/level.ts';
 import { days as time } from '../waterchange/rate.ts';
 import { shortLimits } from '../short/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** A level on its way, in the parameter's own unit; `perDay` is below 0 where it falls. */
 export interface Course {
@@ -172,10 +173,10 @@ function nextFor({ id, from, perDay }: Course): Answer['next'] {
   const { unit } = parameter(id);
   const amount = `${fixed(Math.abs(perDay), 4)} ${unit} a day`;
   if (perDay < 0 && compoundsFor(id).length > 0)
-    return [action('What replaces it each day', 'dose daily', { of: id, use: amount })];
+    return [action(say('water.whatReplacesEachDay'), 'dose daily', { of: id, use: amount })];
   if (perDay > 0 && (id === 'nitrate' || id === 'phosphate')) {
     const input = { of: id, rise: amount, now: `${fixed(from, 4)} ${unit}` };
-    return [action('Water changes that hold it', 'waterchange routine', input, ['share'])];
+    return [action(say('water.waterChangesHold'), 'waterchange routine', input, ['share'])];
   }
   return [];
 }

@@ -13,6 +13,7 @@ import { quantityOption, textOption } from '../options.ts';
 import { mixes } from '../waterchange/level.ts';
 import { readPerDay } from '../waterchange/rate.ts';
 import { afterDays, tooFastToBelieve, untilGoal, type Course } from './until-answer.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const untilCommand = defineCommand({
   path: ['water', 'until'],
@@ -62,7 +63,9 @@ function steady(of: string): ParameterId {
   const id = findParameter(of);
   if (id !== undefined && mixes(id)) return id;
   throw new Problem(
-    id === undefined ? `I do not know "${of}" here.` : `${parameter(id).label} does not go a straight way.`,
+    id === undefined
+      ? say('change.iDoNotKnow', { of })
+      : say('water.doesNotGoStraight', { label: parameter(id).label }),
     {
       field: 'of',
       given: of,
@@ -70,15 +73,15 @@ function steady(of: string): ParameterId {
         .filter(mixes)
         .map((one) => parameter(one).label)
         .join(', '),
-      ...(id === 'salinity' ? { hint: 'For salinity use /salinity forecast.' } : {}),
+      ...(id === 'salinity' ? { hint: say('water.salinityUseSalinityForecast') } : {}),
     },
   );
 }
 
 function oneOf(use: string | undefined): Problem {
-  return new Problem(use === undefined ? 'How fast does it move?' : 'It either falls or climbs.', {
+  return new Problem(use === undefined ? say('water.howFastDoesMove') : say('water.eitherFallsOrClimbs'), {
     field: use === undefined ? 'use' : 'rise',
-    hint: 'Say use:0.3 dKH a day, or rise:4 ppm a week.',
+    hint: say('water.sayUse03'),
   });
 }
 

@@ -12,6 +12,7 @@ import { inBoth, poured, warmDangers, warmSteps, type Pouring } from './warm-wor
 import { fractionOf } from './warm-share.ts';
 import { fittingHeadline } from '../fitting.ts';
 import { shortLimits } from '../short/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const warmCommand = defineCommand({
   path: ['water', 'warm'],
@@ -40,9 +41,9 @@ export const warmCommand = defineCommand({
     };
     const [now, fresh, goal] = [read('now'), read('fresh'), read('goal')];
     if (now === undefined)
-      throw new Problem('What does the water there read now?', {
+      throw new Problem(say('water.whatDoesWaterThere'), {
         field: 'now',
-        hint: 'For example now:25 C.',
+        hint: say('water.exampleNow25C'),
       });
     const water = readWater(input.volume);
     const fraction = fractionOf(input, water, isTank);
@@ -98,13 +99,13 @@ function solved(
   if (goalC !== undefined && freshC !== undefined && fraction === undefined) {
     const part = warmFraction(nowC, goalC, freshC);
     if (part !== undefined) return { nowC, freshC, goalC, part };
-    throw new Problem('Water of that temperature cannot bring it there.', {
+    throw new Problem(say('water.waterTemperatureCannotBring'), {
       field: 'goal',
-      hint: 'The goal lies between what is there and what goes in.',
+      hint: say('water.goalLiesBetweenWhat'),
     });
   }
-  throw new Problem('Give two of the three: fresh, goal, and share or amount.', {
+  throw new Problem(say('water.giveTwoThreeFresh'), {
     field: fraction === undefined ? 'share' : 'fresh',
-    hint: 'For example now:25 C fresh:18 C share:20 %, or now:18 C fresh:60 C goal:25 C volume:20 L.',
+    hint: say('water.exampleNow25C2'),
   });
 }

@@ -14,6 +14,7 @@ import { matchWater } from './advice.ts';
 import { readLevels, type Levels } from './level.ts';
 import { percent, readWater, shareOf, type Water } from './pour.ts';
 import { days, readEvery } from './rate.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** From here on a batch of that share is all of the water. Own choice. */
 const MOST_BATCH = 0.99;
@@ -35,9 +36,12 @@ export const dripCommand = defineCommand({
     const water = readWater(input.volume);
     const fraction = shareOf(input, water);
     if (fraction === undefined)
-      throw new Problem('How much is passed through?', { field: 'share', hint: 'For example share 30 %.' });
+      throw new Problem(say('change.howMuchPassedThrough'), {
+        field: 'share',
+        hint: say('change.exampleShare30'),
+      });
     if ((input.of === undefined) !== (input.now === undefined)) {
-      throw new Problem('To follow a reading I need what it is and its value.', {
+      throw new Problem(say('change.followReadingINeed'), {
         field: input.of === undefined ? 'of' : 'now',
       });
     }

@@ -15,6 +15,7 @@ import { opened } from '../short/remark-first.ts';
 import { plannedOf, readLevels } from './level.ts';
 import { percent, readWater, shareOf } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const goalCommand = defineCommand({
   path: ['waterchange', 'goal'],
@@ -48,7 +49,7 @@ export const goalCommand = defineCommand({
       isTimed: input.every !== undefined,
     };
     if (input.rise !== undefined && !levels.waste) {
-      throw new Problem('Only what builds up in the tank has a rise.', { field: 'rise', given: input.rise });
+      throw new Problem(say('change.onlyWhatBuildsUp'), { field: 'rise', given: input.rise });
     }
     const again: PlannedLevel['again'] = (label, changed) =>
       action(label, 'waterchange goal', { ...input, times: input.times?.toString(), ...changed });
@@ -73,11 +74,11 @@ function reach(plan: Plan): Answer {
   }
   const alone = fractionForGoal({ now, goal, fresh });
   if (alone === undefined || goal === fresh) {
-    throw new Problem(`Changes with this water cannot take ${about.label} to ${show(goal)}.`, {
+    throw new Problem(say('change.changesWithWaterCannot', { label: about.label, goal: show(goal) }), {
       field: 'goal',
       given: show(goal),
-      limit: `between ${show(now)} and the ${show(fresh)} of the new water`,
-      hint: 'Changes come close to the level of the new water but never reach it.',
+      limit: say('change.betweenNewWater', { now: show(now), fresh: show(fresh) }),
+      hint: say('change.changesComeCloseLevel'),
     });
   }
   const changes = changesToGoal({ now, goal, fresh }, fraction, rise);

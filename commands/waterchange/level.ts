@@ -10,6 +10,7 @@ import {
   type ParameterId,
 } from '../../core/water/parameter.ts';
 import { limitsOf } from '../../core/water/limits.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** Waste that builds up: new salt water should hold next to none of it. */
 export const waste: ReadonlySet<ParameterId> = new Set(['nitrate', 'phosphate', 'ammonia', 'nitrite']);
@@ -52,9 +53,9 @@ export function mixedParameter(of: string): ParameterId {
   const salinity = /^(?:salinity|salt|sg|specific gravity)$/i.test(of.trim());
   throw new Problem(
     id === undefined
-      ? `I do not know "${of}" here.`
-      : `${parameter(id).label} does not mix in proportion to the water.`,
-    { field: 'of', given: of, limit, ...(salinity ? { hint: 'For salinity use /salinity adjust.' } : {}) },
+      ? say('change.iDoNotKnow', { of })
+      : say('change.doesNotMixProportion', { label: parameter(id).label }),
+    { field: 'of', given: of, limit, ...(salinity ? { hint: say('change.salinityUseSalinityAdjust') } : {}) },
   );
 }
 
@@ -76,9 +77,9 @@ export function readLevels({ of, now, goal, fresh }: LevelTexts): Levels {
   const about = parameter(id);
   const isWaste = waste.has(id);
   if (fresh === undefined && !isWaste) {
-    throw new Problem(`I need the ${about.label} of the new salt water.`, {
+    throw new Problem(say('change.iNeedNewSalt', { label: about.label }), {
       field: 'fresh',
-      hint: 'Mix a batch, test it and give the reading; mixes differ.',
+      hint: say('change.mixBatchTestGive'),
     });
   }
   const texts = [

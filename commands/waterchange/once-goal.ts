@@ -17,6 +17,7 @@ import { opened } from '../short/remark-first.ts';
 import { stillUnusual } from '../unusual.ts';
 import { plain, plannedOf, type Levels } from './level.ts';
 import { percent, type Water } from './pour.ts';
+import { say } from '../../core/wording/say.ts';
 
 export interface ToGoal {
   readonly goal: number;
@@ -27,11 +28,14 @@ export function neededFor(levels: Levels, goal: number): ToGoal {
   const { now, fresh, show, about } = levels;
   const fraction = fractionForGoal({ now, goal, fresh });
   if (fraction !== undefined) return { goal, fraction };
-  throw new Problem(`No water change takes ${about.label} from ${show(now)} to ${show(goal)}.`, {
-    field: 'goal',
-    given: show(goal),
-    limit: `between ${show(now)} and ${show(fresh)}, the level of the new water`,
-  });
+  throw new Problem(
+    say('change.noWaterChangeTakes', { label: about.label, now: show(now), goal: show(goal) }),
+    {
+      field: 'goal',
+      given: show(goal),
+      limit: say('change.betweenLevelNewWater', { now: show(now), fresh: show(fresh) }),
+    },
+  );
 }
 
 export function forGoal(levels: Levels, water: Water, toGoal: ToGoal, fraction: number | undefined): Answer {
@@ -142,5 +146,5 @@ function severalChanges(levels: Levels, goal: number): Answer['next'][number] {
   const { id, now, fresh, about } = levels;
   const text = (level: number): string => `${fixed(toUnit(about.kind, level, about.unit), 3)} ${about.unit}`;
   const input = { of: id, now: text(now), goal: text(goal), fresh: text(fresh), share: '25 %' };
-  return action('Count the changes of 25 %', 'waterchange goal', input);
+  return action(say('change.countChanges25'), 'waterchange goal', input);
 }

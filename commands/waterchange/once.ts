@@ -22,6 +22,7 @@ import { plannedOf, readLevel, readLevels, type Levels } from './level.ts';
 import { didAsMuchAs, seenAfter } from './seen-after.ts';
 import { forGoal, neededFor } from './once-goal.ts';
 import { bucketFacts, percent, readWater, shareOf, type Water } from './pour.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** More changes than this are a routine. Own choice. */
 const MOST_TIMES = 100;
@@ -49,9 +50,9 @@ export const onceCommand = defineCommand({
     const fraction = shareOf(input, water);
     const toGoal = levels.goal === undefined ? undefined : neededFor(levels, levels.goal);
     if (fraction === undefined && toGoal === undefined) {
-      throw new Problem('I need either a share to change or a goal.', {
+      throw new Problem(say('change.iNeedEitherShare'), {
         field: 'share',
-        hint: 'For example share 20 %.',
+        hint: say('change.exampleShare20'),
       });
     }
     const again: PlannedLevel['again'] = (label, changed) =>

@@ -3,6 +3,7 @@ import { fixed, significant, volume } from '../../core/quantity/format.ts';
 import { decimalsOf, roundedDown, threeFigures } from '../../core/quantity/portion.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import type { Fact } from '../answer.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** The system's water, or 100 L where the member gave none. */
 export interface Water {
@@ -63,13 +64,17 @@ export function readShare(text: string): number {
   const { value } = readQuantity('share', text, { field: 'share' });
   if (value > 0 && value <= 1 && !/%|per\s?cent|pct/i.test(text)) {
     const choices = [`${fixed(value * 100, 1)} %`, `${significant(value, 3)} %`];
-    throw new Problem(`Is "${text}" ${choices.join(' or ')}?`, { field: 'share', given: text, choices });
-  }
-  if (value <= 0)
-    throw new Problem('A share of 0 changes nothing.', {
+    throw new Problem(say('change.whichShare', { text, one: choices[0] ?? '', other: choices[1] ?? '' }), {
       field: 'share',
       given: text,
-      limit: '0.1 to 100 %',
+      choices,
+    });
+  }
+  if (value <= 0)
+    throw new Problem(say('change.share0ChangesNothing'), {
+      field: 'share',
+      given: text,
+      limit: say('change.limitShare'),
     });
   return value / 100;
 }
@@ -85,14 +90,13 @@ export function shareOf(
 ): number | undefined {
   if (input.share !== undefined) return readShare(input.share);
   if (input.amount === undefined) return undefined;
-  if (water.isPer100)
-    throw new Problem('I need the volume of the system to see what share that is.', { field: 'volume' });
+  if (water.isPer100) throw new Problem(say('ask.volumeForShare'), { field: 'volume' });
   const amount = readQuantity('volume', input.amount, { field: 'amount' });
   if (amount.value <= water.volumeL) return amount.value / water.volumeL;
-  throw new Problem('That is more water than the system holds.', {
+  throw new Problem(say('ask.moreThanHolds'), {
     field: 'amount',
     given: input.amount,
-    limit: `at most ${volume(water.volumeL)}`,
+    limit: say('change.atMost', { volumeL: volume(water.volumeL) }),
   });
 }
 

@@ -4,6 +4,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { possible } from '../../core/water/possible.ts';
 import { readLevel } from './level.ts';
+import { say } from '../../core/wording/say.ts';
 
 const RATE =
   /\s*(?:\/|\b(?:per|an?|each|every|in|over)\b)\s*(?:(?<count>\d{1,4}(?:\.\d{1,3})?)\s*)?(?<unit>hour|h|day|d|week|wk|month)s?\s*$/i;
@@ -38,7 +39,11 @@ export function readPerDay(
   const perDay = value / (everyDays ?? 1);
   possible(id, field, toUnit(kind, perDay, unit));
   if (perDay <= 0)
-    throw new Problem(`How much ${label} is that a day?`, { field, given: text, limit: 'above 0' });
+    throw new Problem(say('change.howMuchDay', { label }), {
+      field,
+      given: text,
+      limit: say('change.above0'),
+    });
   return { perDay, notes: everyDays === undefined ? [...notes, `${field} taken as that much a day`] : notes };
 }
 
@@ -47,10 +52,10 @@ export function readEvery(text: string | undefined): number {
   if (text === undefined) return 7;
   const { value } = readQuantity('days', text, { field: 'every', fallback: 'days' });
   if (value >= 1 / 24 && value <= 366) return value;
-  throw new Problem('That is no interval for water changes.', {
+  throw new Problem(say('change.noIntervalWaterChanges'), {
     field: 'every',
     given: text,
-    limit: '1 hour to 1 year',
+    limit: say('change.limitInterval'),
   });
 }
 
@@ -67,9 +72,9 @@ export function readRise(id: ParameterId, text: string, everyDays: number): numb
   const { kind, unit, label } = parameter(id);
   possible(id, 'rise', toUnit(kind, rise, unit));
   if (rise > 0) return rise;
-  throw new Problem(`Without a rise ${label} needs no change to hold it.`, {
+  throw new Problem(say('change.withoutRiseNeedsNo', { label }), {
     field: 'rise',
     given: text,
-    limit: 'above 0',
+    limit: say('change.above0'),
   });
 }

@@ -7,6 +7,7 @@ import { matchWater, mostAtOnce, netVolume, NOT_HALF } from './advice.ts';
 import { shownAs } from './level.ts';
 import { percent, type Water } from './pour.ts';
 import { days } from './rate.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** What builds up between two changes, and the level it should not pass. Levels in the parameter's canonical unit. */
 export interface Hold {
@@ -27,9 +28,9 @@ export interface Hold {
  */
 export function toHold({ id, fresh, rise, everyDays, goal, water, freshGiven }: Hold): Answer {
   if (goal === undefined)
-    throw new Problem('How much water do you change each time?', {
+    throw new Problem(say('change.howMuchWaterDo'), {
       field: 'share',
-      hint: 'Or name the highest level you accept, and I count the share.',
+      hint: say('change.orNameHighestLevel'),
     });
   const { label, basis } = parameter(id);
   const show = shownAs(id);

@@ -5,6 +5,7 @@ import { answer, type Answer } from '../answer.ts';
 import { shownAs, type Levels } from './level.ts';
 import { percent, readShare } from './pour.ts';
 import { days } from './rate.ts';
+import { say } from '../../core/wording/say.ts';
 
 interface Held {
   readonly levels: Levels | undefined;
@@ -19,7 +20,7 @@ export function stays(
   { levels, fresh, everyDays }: Held,
 ): Answer {
   if (levels === undefined || share === undefined)
-    throw new Problem('How much does it climb by itself, say in a week without a change?', { field: 'rise' });
+    throw new Problem(say('ask.howFastItClimbs'), { field: 'rise' });
   const fraction = readShare(share);
   const show = shownAs(id);
   const { label, basis } = parameter(id);

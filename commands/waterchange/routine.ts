@@ -13,6 +13,7 @@ import { percent, readShare, readWater, type Water } from './pour.ts';
 import { days, readEvery, readRise } from './rate.ts';
 import { toHold } from './routine-hold.ts';
 import { stays } from './routine-stays.ts';
+import { say } from '../../core/wording/say.ts';
 
 export const routineCommand = defineCommand({
   path: ['waterchange', 'routine'],
@@ -60,14 +61,11 @@ export const routineCommand = defineCommand({
 function builtUp(of: string): ParameterId {
   const id = mixedParameter(of);
   if (waste.has(id)) return id;
-  throw new Problem(
-    `A tank uses ${parameter(id).label} up rather than make it; that is a question of dosing.`,
-    {
-      field: 'of',
-      given: of,
-      limit: 'nitrate, phosphate',
-    },
-  );
+  throw new Problem(say('change.usedUp', { label: parameter(id).label }), {
+    field: 'of',
+    given: of,
+    limit: say('change.nitratePhosphate'),
+  });
 }
 
 interface Plan {

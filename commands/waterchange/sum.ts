@@ -7,6 +7,7 @@ import { defineCommand } from '../command.ts';
 import { quantityOption } from '../options.ts';
 import { matchWater, mostAtOnce, NOT_HALF } from './advice.ts';
 import { percent, readShare, readWater, type Water } from './pour.ts';
+import { say } from '../../core/wording/say.ts';
 
 /** More changes than this are a routine, not a sum. */
 const MOST = 100;
@@ -57,17 +58,17 @@ function replaced(each: number, count: number): number {
 /** The fewest changes that replace as much as the one. @throws Problem where neither is given. */
 function timesFor(each: number, one: number | undefined): number {
   if (one === undefined) {
-    throw new Problem('How many changes of that size?', {
+    throw new Problem(say('change.howManyChangesSize'), {
       field: 'times',
-      hint: 'Or name one change to compare with, e.g. single:50 %.',
+      hint: say('change.orNameOneChange'),
     });
   }
   const found = one >= 1 || each >= 1 ? undefined : changesToGoal({ now: 1, goal: 1 - one, fresh: 0 }, each);
   if (found !== undefined && found.whole <= MOST) return found.whole;
-  throw new Problem('No number of such changes replaces as much as that one.', {
+  throw new Problem(say('change.noNumberSuchChanges'), {
     field: 'single',
     given: percent(one),
-    limit: `less than 100 %, and at most ${MOST} changes`,
+    limit: say('change.lessThan100At', { MOST }),
   });
 }
 

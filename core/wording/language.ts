@@ -1,4 +1,4 @@
-import { english } from './english.ts';
+import english from './en.json' with { type: 'json' };
 
 /** The sentences of the interface, by group and name, as ICU messages: "Page {at} of {pages}". */
 export type Catalogue = typeof english;

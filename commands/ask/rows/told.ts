@@ -26,7 +26,7 @@ export const toldRows: readonly Row[] = [
           : 'I keep that in mind. Tell me more, or ask what you want to know.',
         read: heard === '' || isShort ? [] : [heard],
         next: [
-          ...(isNew ? [tankAction('Keep my tank', tankSaid(frame))] : []),
+          ...(isNew ? [tankAction(say('tank.keepMyTank'), tankSaid(frame))] : []),
           action(say('triage.looksWrong'), 'triage', {}),
           action(say('help.whatICanDo'), 'help', {}),
         ],
