@@ -60,7 +60,8 @@ export interface Answer {
   readonly table?: Table;
   /** The table is what was asked for: it stands before facts. */
   readonly isTableFirst?: boolean;
-  readonly picture?: Picture;
+  /** One subject each, shown as one gallery. */
+  readonly pictures?: readonly Picture[];
   /** A text file for the asker alone. */
   readonly file?: TextFile;
 }

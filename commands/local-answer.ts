@@ -15,12 +15,12 @@ export function localAnswer<Given extends Answer>(given: Given, locale: string |
     label: text(fact.label),
     ...(fact.verdict === undefined ? {} : { verdict: text(fact.verdict) }),
   });
-  const { facts, table, picture, next } = given;
+  const { facts, table, pictures, next } = given;
   return {
     ...withSentences({ ...given, facts: facts.map(named) }, text),
     next: next.map((one) => ({ ...one, label: text(one.label) })),
     ...(table === undefined ? {} : { table: { head: lines(table.head), rows: table.rows.map(lines) } }),
-    ...(picture === undefined ? {} : { picture: localPicture(picture, text) }),
+    ...(pictures === undefined ? {} : { pictures: pictures.map((one) => localPicture(one, text)) }),
   };
 }
 

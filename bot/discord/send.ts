@@ -1,5 +1,7 @@
 import { DiscordAPIError, InteractionResponseType, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
 import type { ButtonInteraction, ChatInputCommandInteraction } from 'discord.js';
+import { localAnswer } from '../../commands/local-answer.ts';
+import { localeInForce } from '../../core/wording/in-locale.ts';
 import { logFailure } from '../log.ts';
 import type { Logger } from '../log.ts';
 import { isAlone } from './asked/place.ts';
@@ -44,7 +46,7 @@ export async function reply(
   hold = holderOf(desk, interaction, outcome),
 ): Promise<void> {
   const { hidden, answer } = outcome;
-  const takesTime = answer.picture !== undefined || answer.file !== undefined;
+  const takesTime = answer.pictures !== undefined || answer.file !== undefined;
   if (!takesTime) {
     const send = (what: Rendered, privately = hidden): Promise<void> =>
       callback(
@@ -147,11 +149,12 @@ export function notDelivered(log: Logger, error: unknown, ids: Ids): string {
 /** The answer ready to send. A picture that cannot be drawn costs the picture, not the answer. */
 export async function drawn({ log, toPng }: Desk, answer: Drawn, hold: Holder): Promise<Rendered> {
   try {
-    if (answer.picture === undefined) return render(answer, hold);
-    const png = await toPng(answer.picture.svg).catch(
-      (error: unknown) => void logFailure(log, error, 'a picture was not drawn'),
-    );
-    return render(png === undefined ? answer : { ...answer, png }, hold);
+    const { pictures } = localAnswer(answer, localeInForce());
+    if (pictures === undefined) return render(answer, hold);
+    const draw = (svg: string) =>
+      toPng(svg).catch((error: unknown) => void logFailure(log, error, 'a picture was not drawn'));
+    const pngs = await Promise.all(pictures.map(async ({ svg }) => (await draw(svg)) ?? undefined));
+    return render({ ...answer, pngs }, hold);
   } catch (error) {
     return render(failureAnswer(logFailure(log, error, 'an answer was not rendered')));
   }

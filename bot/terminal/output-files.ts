@@ -16,7 +16,10 @@ export interface Outbox {
 const mostOfAName = 10_000;
 
 /** Writes what an answer holds beside text; the lines that tell of it. A failure costs the file, not the answer. */
-export async function writeFiles({ picture, file }: Answer, outbox: Outbox): Promise<readonly string[]> {
+export async function writeFiles(
+  { pictures: drawings = [], file }: Answer,
+  outbox: Outbox,
+): Promise<readonly string[]> {
   const told = async (what: 'picture' | 'file', writing: () => Promise<string>): Promise<string> => {
     try {
       return say(`terminal.${what}At`, { path: await writing() });
@@ -27,7 +30,7 @@ export async function writeFiles({ picture, file }: Answer, outbox: Outbox): Pro
   const pictures = join(outbox.dataDir, 'pictures');
   const files = join(outbox.dataDir, 'files');
   const lines: string[] = [];
-  if (picture !== undefined) {
+  for (const picture of drawings) {
     const draw = async (): Promise<string> =>
       write(pictures, safeName(picture.name, 'png'), await outbox.toPng(picture.svg));
     lines.push(await told('picture', draw), picture.alt);

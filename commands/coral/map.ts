@@ -55,7 +55,7 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
       ...(corals.length === 0 ? [] : [DRAWN]),
     ],
     sources: ['practice', 'memory'],
-    picture: { name: 'map', ...tankMap(scene, findings, name) },
+    pictures: tankMap(scene, findings, name),
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [
       ...(problems.length === 0 ? [] : [action(say('coral.checkThemAll'), 'coral check', again)]),

@@ -147,7 +147,7 @@ function trendAnswer(
       ...(all.some(({ fast }) => fast !== undefined) ? [] : [ONLY_LOGGED]),
     ],
     sources: [method === 'robust' ? 'sen68' : 'nist', 'practice'],
-    picture: { name: 'trend', svg: trendSvg(shown), alt: altText(shown) },
+    pictures: [{ name: 'trend', svg: trendSvg(shown), alt: altText(shown) }],
   });
 }
 

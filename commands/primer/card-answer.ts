@@ -18,5 +18,5 @@ export function cardAnswer(card: Primer): Answer {
   const given = { ...ofParts(card, [...toolsOf(id), ...see.map(openCard)]), isList: true };
   return picture === undefined
     ? given
-    : { ...given, picture: { name: `${id.replace(/\W+/g, '-').toLowerCase()}.png`, ...picture } };
+    : { ...given, pictures: [{ name: `${id.replace(/\W+/g, '-').toLowerCase()}.png`, ...picture }] };
 }

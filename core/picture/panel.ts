@@ -4,7 +4,7 @@ import { fixed } from '../quantity/format.ts';
 import { MS_PER_DAY } from '../trend/dated.ts';
 import { dayText } from './dates.ts';
 import { palette } from './palette.ts';
-import { cutTo, tag, textWidth, words } from './svg.ts';
+import { cutTo, tag, words } from './svg.ts';
 import type { TimeTick } from './time-ticks.ts';
 import type { TrendPanel } from './trend-data.ts';
 import { valueScale, type ValueScale } from './value-scale.ts';
@@ -21,8 +21,8 @@ export interface Place {
   readonly wall: (atMs: number) => number;
 }
 
-/** Room for a panel's two lines of words. */
-const HEADER = 84;
+/** Room for a panel's three lines of words. */
+const HEADER = 116;
 const LABEL = 30;
 export const WORDS = 24;
 /** Beyond this many readings the trend is drawn over them. */
@@ -65,20 +65,20 @@ function header(panel: TrendPanel, place: Place, scale: ValueScale): string {
   const aim = target === undefined ? '' : `target ${aimText(target, decimals)}${aside}`;
   const name = unit === '' ? label : `${label}, ${unit}`;
   const left = 24;
-  const room = place.right - left - textWidth(aim, WORDS) - 16;
-  const [first, second] = [place.top + 34, place.top + 70];
+  const lines = [place.top + 34, place.top + 68, place.top + 100] as const;
+  const room = place.right - left;
   const [ink, quiet] = [palette.ink, palette.quietInk];
   const end = { x: place.right, size: WORDS, anchor: 'end' } as const;
   return [
-    words(cutTo(430, name, LABEL), { x: left, y: first, size: LABEL, fill: ink }),
-    words(last, { ...end, y: first, fill: ink }),
+    words(cutTo(room, name, LABEL), { x: left, y: lines[0], size: LABEL, fill: ink }),
+    words(last, { x: left, y: lines[1], size: WORDS, fill: ink }),
+    words(aim, { ...end, y: lines[1], fill: quiet }),
     words(cutTo(room, trend?.words ?? 'no trend yet', WORDS), {
       x: left,
-      y: second,
+      y: lines[2],
       size: WORDS,
       fill: quiet,
     }),
-    words(aim, { ...end, y: second, fill: quiet }),
   ].join('');
 }
 

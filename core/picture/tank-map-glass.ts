@@ -1,5 +1,6 @@
 import type { FlowDirection, Scene } from '../corals/scene.ts';
 import { fixed } from '../quantity/format.ts';
+import { cmOf, type LengthUnit } from './length.ts';
 import { palette } from './palette.ts';
 import { WORDS } from './panel.ts';
 import { tag, words } from './svg.ts';
@@ -7,9 +8,13 @@ import { PAD, round, type View } from './tank-map-view.ts';
 import { WIDTH } from './trend.ts';
 
 /** "120 x 50 x 46 cm", and whether that is a guess. */
-export function glassWords({ box, boxGuessed }: Scene): string {
-  const sides = [box.lengthCm, box.widthCm, box.heightCm].map((side) => fixed(side, 1)).join(' x ');
-  return `${sides} cm${boxGuessed ? ', the size of the glass is a guess' : ''}`;
+export function glassWords(
+  { box, boxGuessed }: Scene,
+  unit: LengthUnit = 'cm',
+  guess = 'the size of the glass is a guess',
+): string {
+  const sides = [box.lengthCm, box.widthCm, box.heightCm].map((side) => fixed(side / cmOf(unit), 1));
+  return `${sides.join(' x ')} ${unit}${boxGuessed ? `, ${guess}` : ''}`;
 }
 
 /** The names of a view's sides stand at least this far from its middle. */
@@ -18,15 +23,13 @@ const LEAST_HALF = 150;
 /** The water of one view, with the names of its sides and the way the water goes. */
 export function glass(view: View, flow: FlowDirection | undefined): string {
   const { left, right, top, bottom, side } = view;
-  const [title, up, down] =
-    side === 'above' ? ['From above', 'back', 'front'] : ['From the front', 'water line', 'sand'];
+  const [up, down] = side === 'above' ? ['back', 'front'] : ['water line', 'sand'];
   const half = Math.max(LEAST_HALF, (right - left) / 2);
-  const [middle, under] = [WIDTH / 2, bottom + 28];
+  const [middle, under] = [WIDTH / 2, bottom + 62];
   const quiet = { size: WORDS, fill: palette.quietInk };
   return [
     tag('rect', { x: left, y: top, width: right - left, height: bottom - top, fill: palette.water }),
-    words(title, { x: PAD, y: top - 12, size: WORDS, fill: palette.ink }),
-    words(up, { ...quiet, x: middle, y: top - 12, anchor: 'middle' }),
+    words(up, { ...quiet, x: PAD, y: top - 12 }),
     words('left', { ...quiet, x: middle - half, y: under }),
     words(down, { ...quiet, x: middle, y: under, anchor: 'middle' }),
     words('right', { ...quiet, x: middle + half, y: under, anchor: 'end' }),
@@ -83,18 +86,4 @@ function arrow(x: number, y: number, [dx, dy]: readonly [number, number]): strin
     tag('line', { ...shaft, stroke: palette.ink, 'stroke-width': 5 }),
     tag('polygon', { points: points.map((pair) => pair.map(round).join()).join(' '), fill: palette.ink }),
   );
-}
-
-const ROUND_CM = [200, 100, 50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1] as const;
-
-/** A bar of a round length under the views. */
-export function scaleBar({ pxPerCm }: View, top: number): string {
-  const cm = ROUND_CM.find((length) => length * pxPerCm <= 250) ?? 0.1;
-  const [left, y] = [PAD, top + 14];
-  const right = left + cm * pxPerCm;
-  const look = { stroke: palette.ink, 'stroke-width': 3 };
-  const ends = [left, right].map((x) => tag('line', { x1: x, x2: x, y1: y - 9, y2: y + 9, ...look }));
-  const bar = tag('line', { x1: left, x2: right, y1: y, y2: y, ...look });
-  const text = words(`${cm} cm`, { x: right + 14, y: y + 8, size: WORDS, fill: palette.ink });
-  return tag('g', { class: 'scale' }, bar, ...ends, text);
 }

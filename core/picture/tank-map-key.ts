@@ -1,5 +1,6 @@
 import type { Scene } from '../corals/scene.ts';
-import { cm } from '../corals/say.ts';
+import { fixed } from '../quantity/format.ts';
+import { cmOf, type LengthUnit } from './length.ts';
 import { palette } from './palette.ts';
 import { tag, textWidth, words } from './svg.ts';
 import { badge, badgeSize, SMALL } from './tank-map-badge.ts';
@@ -8,7 +9,7 @@ import type { LightSlice } from './tank-map-field.ts';
 import { lightLine, readingMarks } from './tank-map-light.ts';
 import { linkLines } from './tank-map-links.ts';
 import { verdicts, type Shown, type Trouble } from './tank-map-shown.ts';
-import { PAD, type Point } from './tank-map-view.ts';
+import { PAD, type Point, type View } from './tank-map-view.ts';
 import { WIDTH } from './trend.ts';
 
 const ROW = 38;
@@ -19,8 +20,9 @@ export interface Keyed {
   readonly scene: Scene;
   readonly shown: readonly Shown[];
   readonly pairs: readonly Trouble[];
-  readonly above: LightSlice | undefined;
-  readonly front: LightSlice | undefined;
+  readonly side: View['side'];
+  readonly slice: LightSlice | undefined;
+  readonly length: LengthUnit;
 }
 
 interface Item {
@@ -45,13 +47,13 @@ export function key(keyed: Keyed, top: number): { readonly svg: string; readonly
   return { svg: tag('g', { class: 'key' }, ...parts), height: parts.length === 0 ? 0 : y - top + ROW };
 }
 
-function itemsFor({ scene, shown, pairs, above, front }: Keyed): readonly Item[] {
+function itemsFor({ scene, shown, pairs, side, slice, length }: Keyed): readonly Item[] {
   const has = (test: (one: Shown) => boolean): boolean => shown.some(test);
-  const cut = [
-    ...(above === undefined ? [] : [`${cm(above.atCm)} up`]),
-    ...(front === undefined ? [] : [`${cm(front.atCm)} from the front`]),
-  ].join(' and ');
-  const lines = (above?.lines.length ?? 0) + (front?.lines.length ?? 0) > 0;
+  const cut =
+    slice === undefined
+      ? ''
+      : `${fixed(slice.atCm / cmOf(length), length === 'cm' ? 0 : 1)} ${length} ${side === 'above' ? 'up' : 'from the front'}`;
+  const lines = (slice?.lines.length ?? 0) > 0;
   return [
     ...verdicts.map((verdict) =>
       badgeItem(
@@ -72,7 +74,7 @@ function itemsFor({ scene, shown, pairs, above, front }: Keyed): readonly Item[]
     },
     { text: 'soft edge: spot said in words', shown: has(({ coral }) => coral.rough), ...softItem },
     {
-      text: 'a light reading',
+      text: 'a light reading, PAR',
       shown: scene.light.length > 0,
       width: 14,
       mark: ({ x, y }) => readingMarks([{ x: x + 7, y }]),

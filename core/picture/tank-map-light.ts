@@ -30,15 +30,13 @@ export function readingMarks(middles: readonly Point[]): string {
   return tag('path', { class: 'readings', d, ...cross });
 }
 
-/** The PAR of each line, on its longest stretch that has room; where there is no line, that of each reading. */
-export function lightWords(
-  slice: LightSlice,
-  light: readonly LightPoint[],
-  { at }: View,
-  room: Room,
-): string {
-  if (slice.lines.length === 0)
-    return light.map((point) => parWords(point.ppfd, [beside(at(point))], room)).join('');
+/** The PAR of each reading, beside its mark. */
+export function lightNumbers(light: readonly LightPoint[], { at }: View, room: Room): string {
+  return light.map(({ ppfd, ...spot }) => reading(String(Math.round(ppfd)), at(spot), room)).join('');
+}
+
+/** The PAR of each line, beside its longest stretch that has room. */
+export function lightWords(slice: LightSlice, { at }: View, room: Room): string {
   const levels = [...new Set(slice.lines.map(({ ppfd }) => ppfd))];
   return levels.map((level) => parWords(level, places(slice.lines, level, at), room)).join('');
 }
@@ -59,8 +57,19 @@ function fromMiddle<T>(items: readonly T[]): readonly T[] {
     .map(({ item }) => item);
 }
 
-function beside({ x, y }: Point): Point {
-  return { x, y: y - 24 };
+const OUT = 17;
+
+function reading(text: string, { x, y }: Point, room: Room): string {
+  const [width, height] = [textWidth(text, SMALL) + 4, SMALL];
+  const aside = width / 2 + OUT - 6;
+  const offered = [
+    { x: x + aside, y },
+    { x: x - aside, y },
+    { x, y: y - OUT - 3 },
+    { x, y: y + OUT + 3 },
+  ];
+  const middle = room.take(width, height, offered);
+  return middle === undefined ? '' : onGround(text, middle, width, height, palette.ink);
 }
 
 function parWords(ppfd: number, offered: readonly Point[], room: Room): string {
@@ -68,16 +77,14 @@ function parWords(ppfd: number, offered: readonly Point[], room: Room): string {
   const [width, height] = [textWidth(text, SMALL) + 8, SMALL + 4];
   const middle = room.take(width, height, offered);
   if (middle === undefined) return '';
-  const { x, y } = middle;
-  const ground = {
-    x: x - width / 2,
-    y: y - height / 2,
-    width,
-    height,
-    fill: palette.ground,
-    'fill-opacity': 0.9,
-  };
+  return onGround(text, middle, width, height, palette.light);
+}
+
+/** Words on a patch of the ground, which keeps lines from running through them. */
+function onGround(text: string, { x, y }: Point, width: number, height: number, fill: string): string {
+  const patch = { x: x - width / 2, y: y - height / 2, width, height, fill: palette.ground };
   return (
-    tag('rect', ground) + words(text, { x, y: y + 8, size: SMALL, fill: palette.light, anchor: 'middle' })
+    tag('rect', { ...patch, 'fill-opacity': 0.85 }) +
+    words(text, { x, y: y + 8, size: SMALL, fill, anchor: 'middle' })
   );
 }

@@ -9,7 +9,7 @@ import { WIDTH } from './trend.ts';
 const ROW = 32;
 const BETWEEN = 24;
 /** More than this stand in two columns. */
-const ONE_COLUMN = 24;
+const ONE_COLUMN = 40;
 /** More than this are not listed here. */
 const MOST_LISTED = 150;
 

@@ -25,41 +25,39 @@ export const HEAD = 40;
 export const FOOT = 38;
 /** Room left and right. */
 export const PAD = 24;
-const BETWEEN = 10;
 
-/**
- * The tank from above (the front at the lower edge) and under it from the front, to one scale and in line with each
- * other, as wide as the picture or as high as `mostPx` for both.
- */
-export function viewsOf(
-  box: Box,
-  top: number,
-  mostPx: number,
-): { readonly above: View; readonly front: View } {
-  const { lengthCm, widthCm, heightCm } = box;
-  const pxPerCm = Math.min((WIDTH - 2 * PAD) / lengthCm, mostPx / (widthCm + heightCm));
-  const left = (WIDTH - lengthCm * pxPerCm) / 2;
-  const across = { left, right: WIDTH - left, pxPerCm };
-  const back = top + HEAD;
-  const frontEdge = back + widthCm * pxPerCm;
-  const waterLine = frontEdge + FOOT + BETWEEN + HEAD;
-  const sand = waterLine + heightCm * pxPerCm;
-  const x = ({ xCm }: Spot): number => left + xCm * pxPerCm;
+/** The part of the tank a view shows, cm from the left and from its lower edge in the picture. */
+export interface Region {
+  readonly fromCm: number;
+  readonly toCm: number;
+  readonly lowCm: number;
+  readonly highCm: number;
+}
+
+/** All of the glass, as it is seen from a side. */
+export function wholeOf(box: Box, side: View['side']): Region {
+  return { fromCm: 0, toCm: box.lengthCm, lowCm: 0, highCm: side === 'above' ? box.widthCm : box.heightCm };
+}
+
+/** The tank from a side (from above the front is the lower edge), as wide as the picture or as high as `mostPx`. */
+export function viewOf(side: View['side'], region: Region, top: number, mostPx: number): View {
+  const { fromCm, toCm, lowCm, highCm } = region;
+  const pxPerCm = Math.min((WIDTH - 2 * PAD) / (toCm - fromCm), mostPx / (highCm - lowCm));
+  const left = (WIDTH - (toCm - fromCm) * pxPerCm) / 2;
+  const upper = top + HEAD;
+  const bottom = upper + (highCm - lowCm) * pxPerCm;
+  const up = (spot: Spot): number => (side === 'above' ? spot.yCm : spot.zCm);
   return {
-    above: {
-      side: 'above',
-      ...across,
-      top: back,
-      bottom: frontEdge,
-      at: (spot) => ({ x: x(spot), y: frontEdge - spot.yCm * pxPerCm }),
-    },
-    front: {
-      side: 'front',
-      ...across,
-      top: waterLine,
-      bottom: sand,
-      at: (spot) => ({ x: x(spot), y: sand - spot.zCm * pxPerCm }),
-    },
+    side,
+    pxPerCm,
+    left,
+    right: WIDTH - left,
+    top: upper,
+    bottom,
+    at: (spot) => ({
+      x: left + (spot.xCm - fromCm) * pxPerCm,
+      y: bottom - (up(spot) - lowCm) * pxPerCm,
+    }),
   };
 }
 

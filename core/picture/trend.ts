@@ -8,8 +8,8 @@ import { cutTo, tag, textWidth, words } from './svg.ts';
 import { timeTicks, type TimeTick } from './time-ticks.ts';
 import { MOST_PANELS, type TrendPicture } from './trend-data.ts';
 
-/** Wide enough for detail, and its smallest words still read when it is shown 400 wide on a phone. */
-export const WIDTH = 900;
+/** Shown 380 px wide on a phone, words of 22 units are 12.3 px high. */
+export const WIDTH = 680;
 const LEFT = 124;
 const RIGHT = WIDTH - 30;
 const TITLE = 36;

@@ -2,7 +2,7 @@ import { monitorEventLoopDelay, performance } from 'node:perf_hooks';
 import { setImmediate as nextTurn, setTimeout as pause } from 'node:timers/promises';
 import { toPng } from '../../bot/png.ts';
 import { check } from '../../core/corals/check.ts';
-import { tankMap, type TankMap } from '../../core/picture/tank-map.ts';
+import { tankMap, type MapPicture } from '../../core/picture/tank-map.ts';
 import { strewn } from '../core/picture/tank-map-scenes.ts';
 import { quantiles, timed, type Timing } from './measure.ts';
 import { printRows } from './table.ts';
@@ -16,7 +16,7 @@ export async function benchMap(): Promise<void> {
   const text = timed(drawn, 100, 50);
   const png = await pngOf(30);
   const longest = await longestDelay();
-  printRows(`Map of the tank, 60 corals and 40 light points: ${drawn().svg.length} characters of SVG`, [
+  printRows(`Map of the tank, 60 corals and 40 light points: ${drawn()[0]?.svg.length} characters of SVG`, [
     { what: 'placement of all corals, median', value: judged.p50, unit: 'ms' },
     { what: 'placement and SVG text, median', value: text.p50, unit: 'ms' },
     { what: 'the same, 99th percentile', value: text.p99, unit: 'ms' },
@@ -26,7 +26,7 @@ export async function benchMap(): Promise<void> {
   ]);
 }
 
-function drawn(): TankMap {
+function drawn(): readonly MapPicture[] {
   return tankMap(scene, check(scene));
 }
 
@@ -34,7 +34,7 @@ async function pngOf(runs: number): Promise<Timing> {
   const values: number[] = [];
   for (let i = 0; i < runs; i++) {
     const start = performance.now();
-    await toPng(drawn().svg);
+    for (const { svg } of drawn()) await toPng(svg);
     values.push(performance.now() - start);
   }
   return quantiles(values);
@@ -48,7 +48,7 @@ async function longestDelay(): Promise<number> {
   watch.reset();
   const maps: Promise<Uint8Array>[] = [];
   for (let i = 0; i < AT_ONCE; i++) {
-    maps.push(toPng(drawn().svg));
+    maps.push(...drawn().map(({ svg }) => toPng(svg)));
     await nextTurn();
   }
   await Promise.all(maps);

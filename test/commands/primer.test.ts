@@ -33,7 +33,7 @@ describe.each(primerIds.map((id) => ({ id })))('/primer card:$id', ({ id }) => {
 
   it('fits a message with and without its picture, nothing left out', async () => {
     expect(issuesOf(card)).toEqual([]);
-    const png = card.picture === undefined ? undefined : await toPng(card.picture.svg);
+    const png = card.pictures?.[0] === undefined ? undefined : await toPng(card.pictures?.[0].svg);
     const drawn = png === undefined ? card : { ...card, png };
     expect(issuesOf(drawn)).toEqual([]);
     const text = displayedText(render(drawn).body.components).join('\n');

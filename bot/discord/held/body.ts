@@ -9,8 +9,8 @@ const FORMAT = 1;
 /** Pictures, files, notices and what this platform added were shown with it, once. */
 export function answerBody(given: Drawn): string {
   const {
-    picture: _,
-    png: _png,
+    pictures: _,
+    pngs: _pngs,
     file: _file,
     notices: _notices,
     notes: _notes,

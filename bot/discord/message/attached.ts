@@ -2,13 +2,12 @@ import { ComponentType } from 'discord.js';
 import type { APIComponentInContainer, RawFile } from 'discord.js';
 import type { Answer } from '../../../commands/answer.ts';
 import { extensionOf, safeName } from '../../files.ts';
+import type { Drawn } from './drawn.ts';
 import { shortened } from './shortened.ts';
 
 /** A file of a message and the component that shows it. */
 export interface Attached {
   readonly file: RawFile;
-  /** Alt text. */
-  readonly description?: string;
   readonly component: APIComponentInContainer;
 }
 
@@ -19,25 +18,40 @@ export interface AttachmentNote {
   readonly description?: string;
 }
 
-export function noteOf({ file, description }: Attached, id: number): AttachmentNote {
+export function noteOf(
+  { file, description }: Pick<Attached, 'file'> & Partial<AttachedPicture>,
+  id: number,
+): AttachmentNote {
   return { id, filename: file.name, ...(description === undefined ? {} : { description }) };
 }
 
 const longestAlt = 1024;
 
-/** The picture of an answer, drawn as PNG, with its alt text. */
-export function attachedPicture({ picture }: Answer, png: Uint8Array | undefined): Attached | undefined {
-  if (picture === undefined || png === undefined) return undefined;
-  const name = safeName(picture.name, 'png');
-  const description = shortened(picture.alt, longestAlt);
-  return {
-    file: { data: Buffer.from(png), name },
+/** A picture of a message. */
+export interface AttachedPicture {
+  readonly file: RawFile;
+  /** Alt text. */
+  readonly description: string;
+}
+
+/** The pictures of an answer that are drawn as PNG, with their alt texts. */
+export function attachedPictures({ pictures = [], pngs = [] }: Drawn): readonly AttachedPicture[] {
+  return pictures.flatMap(({ name, alt }, index) => {
+    const png = pngs[index];
+    if (png === undefined) return [];
+    const file = { data: Buffer.from(png), name: safeName(name, 'png') };
+    return [{ file, description: shortened(alt, longestAlt) }];
+  });
+}
+
+/** One gallery of them; none where there is none. */
+export function galleryOf(pictures: readonly AttachedPicture[]): readonly APIComponentInContainer[] {
+  if (pictures.length === 0) return [];
+  const items = pictures.map(({ file, description }) => ({
+    media: { url: `attachment://${file.name}` },
     description,
-    component: {
-      type: ComponentType.MediaGallery,
-      items: [{ media: { url: `attachment://${name}` }, description }],
-    },
-  };
+  }));
+  return [{ type: ComponentType.MediaGallery, items }];
 }
 
 /** The text file of an answer. */

@@ -1,6 +1,6 @@
 import { ComponentType, MessageFlags } from 'discord.js';
 import type { APIComponentInContainer, APIContainerComponent, RawFile } from 'discord.js';
-import { attachedFile, attachedPicture, noteOf } from './attached.ts';
+import { attachedFile, attachedPictures, galleryOf, noteOf } from './attached.ts';
 import type { AttachmentNote } from './attached.ts';
 import { rowsOf } from './buttons.ts';
 import type { Button } from './buttons.ts';
@@ -20,7 +20,7 @@ export interface Rendered {
   readonly files: readonly RawFile[];
 }
 
-/** Sections of an answer and lines of buttons as one container, inside Discord's limits; the picture under the headline. */
+/** Sections of an answer and lines of buttons as one container, inside Discord's limits; the pictures under the headline. */
 export function contained(
   answer: Drawn,
   sections: readonly Section[],
@@ -30,16 +30,16 @@ export function contained(
     ...(isApart ? [separator] : []),
     { type: ComponentType.TextDisplay as const, content: text },
   ]);
-  const picture = attachedPicture(answer, answer.png);
+  const pictures = attachedPictures(answer);
   const file = attachedFile(answer);
   const components: APIComponentInContainer[] = [
     ...headline,
-    ...(picture === undefined ? [] : [picture.component]),
+    ...galleryOf(pictures),
     ...texts.flat(),
     ...(file === undefined ? [] : [file.component]),
     ...buttons.flatMap(rowsOf),
   ];
-  const attached = [picture, file].filter((each) => each !== undefined);
+  const attached = [...pictures, ...(file === undefined ? [] : [file])];
   return {
     body: {
       components: [{ type: ComponentType.Container, accent_color: accents[answer.tone], components }],

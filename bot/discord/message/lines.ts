@@ -14,13 +14,13 @@ export const numbered = (line: string, index: number): string => `${index + 1}. 
 export function topSections(answer: Drawn): readonly Section[] {
   const { headline, tone, notices = [], notes = [] } = answer;
   const word = toneWord(tone);
-  const untold = answer.png === undefined ? answer.picture : undefined;
+  const untold = (answer.pictures ?? []).filter((_, index) => answer.pngs?.[index] === undefined);
   return [
     { title: '', rank: 0, lines: [headline], put: (line) => `### ${line}` },
     { title: '', rank: 1, lines: word === '' ? [] : [word], put: small },
     { title: '', rank: 1, lines: notices, put: plainly },
     { title: '', rank: 2, lines: notes.map(factText), put: small, tail: (index) => tailOf(notes[index]) },
-    { title: '', rank: 1, lines: untold === undefined ? [] : [untold.alt], put: plainly },
+    { title: '', rank: 1, lines: untold.map(({ alt }) => alt), put: plainly },
   ];
 }
 

@@ -20,7 +20,7 @@ export async function replyToPress(desk: Desk, press: Press, outcome: Outcome): 
   const { message } = press;
   const pressed = pressedOn(press, desk.askerOf);
   const isOwn = pressed?.isPrivate === true || pressed?.answers === press.user.id;
-  const takesTime = outcome.answer.picture !== undefined || outcome.answer.file !== undefined;
+  const takesTime = outcome.answer.pictures !== undefined || outcome.answer.file !== undefined;
   if (message === null || outcome.isChanged !== true || !isOwn) return reply(desk, press, outcome);
   const isSeenByOthers = !isAlone(press) && pressed?.isPrivate !== true;
   if (isSeenByOthers) {

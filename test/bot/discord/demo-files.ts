@@ -16,7 +16,7 @@ const square =
 export const drawing: Answer = drawn(square);
 
 function drawn(svg: string): Answer {
-  return answer({ headline: 'Drawn.', steps: ['Test again.'], picture: { name: 'Alk trend!', svg, alt } });
+  return answer({ headline: 'Drawn.', steps: ['Test again.'], pictures: [{ name: 'Alk trend!', svg, alt }] });
 }
 
 /** Small commands that take and give files, pictures and tables. */

@@ -1,3 +1,4 @@
+import { bothOf } from '../../core/picture/read-map.ts';
 import { describe, expect, it } from 'vitest';
 import { render } from '../../../bot/discord/message/render.ts';
 import { toPng } from '../../../bot/png.ts';
@@ -24,8 +25,8 @@ describe('/coral map', () => {
       value: 'sting',
       verdict: 'move',
     });
-    expect(given.picture?.alt).toContain('To move: Branching hammer coral and Torch coral (sting)');
-    expect(given.picture?.svg).toContain('&lt;b&gt;&amp;&quot;');
+    expect(given.pictures?.[0]?.alt).toContain('To move: Branching hammer coral and Torch coral (sting)');
+    expect(given.pictures?.[0]?.svg).toContain('&lt;b&gt;&amp;&quot;');
     expect(given.file).toBeUndefined();
     expect(textOf(given)).toMatch(/your own corals come first/);
     expect(given.dangers[0]).toMatch(/palytoxin/);
@@ -34,12 +35,12 @@ describe('/coral map', () => {
   it('draws the empty glass, and what is not known of it', () => {
     const [{ say }] = twoPersons();
     expect(say('/coral map').headline).toMatch(/no corals here yet/);
-    expect(say('/coral map').picture?.svg).toContain('No corals placed yet');
+    expect(say('/coral map').pictures?.[0]?.svg).toContain('No corals placed yet');
     say('/tank new name:Nano volume:250 L');
     const nano = say('/coral map tank:Nano');
     expect(textOf(nano)).toMatch(/100 x 50 x 50 cm to the water line is a guess from the volume/);
-    expect(nano.picture?.alt).toMatch(/the size of the glass is a guess/);
-    expect(nano.picture?.svg).toContain('the size of the glass is a guess');
+    expect(nano.pictures?.[0]?.alt).toMatch(/the size of the glass is a guess/);
+    expect(nano.pictures?.[0]?.svg).toContain('a guessed size');
   });
 
   it('shows light and flow where they are known, and asks for light where it is not', () => {
@@ -56,17 +57,18 @@ describe('/coral map', () => {
       atMs: NOW_MS,
     }));
     keep.addLightPoints(1, measured);
-    const { steps, picture, read } = say('/coral map');
+    const { steps, pictures, read } = say('/coral map');
+    const both = bothOf(pictures ?? []);
     expect(steps.join()).not.toMatch(/Add light readings/);
-    expect(picture?.svg).toMatch(/>200 PAR</);
-    expect(picture?.svg).toContain('>flow right to left<');
+    expect(both).toMatch(/>200 PAR</);
+    expect(both).toContain('>flow right to left<');
     expect(read[0]).toBe('3 corals, 3 light readings, flow right to left');
   });
 
   it("is of a member's own tank alone, and reached from where corals are told", () => {
     const [ada, bea] = twoPersons();
     ada.say('/coral add coral:torch at:20 x 30 x 20 cm size:10 cm');
-    expect(bea.say('/coral map').picture?.alt).not.toMatch(/Torch/);
+    expect(bea.say('/coral map').pictures?.[0]?.alt).not.toMatch(/Torch/);
     for (const line of ['/coral list', '/coral check', '/coral check coral:1'])
       expect(ada.say(line).next).toContainEqual({
         label: 'Map of the tank',
@@ -93,12 +95,17 @@ describe('the most corals a tank may have', () => {
   const given = say('/coral map');
 
   it('fit one message: picture, alt text within 1,024 characters, 4,000 in all', async () => {
-    const { svg = '', alt = '' } = given.picture ?? {};
-    const png = await toPng(svg);
-    const { body, files } = render({ ...given, png });
-    expect(body.attachments?.map(({ filename }) => filename)).toEqual(['map.png', 'to-move-or-watch.txt']);
+    const pngs = await Promise.all((given.pictures ?? []).map(({ svg }) => toPng(svg)));
+    const { body, files } = render({ ...given, pngs });
+    const alt = given.pictures?.[0]?.alt;
+    expect(body.attachments?.map(({ filename }) => filename)).toEqual([
+      'from-above.png',
+      'from-the-front.png',
+      'conflict.png',
+      'to-move-or-watch.txt',
+    ]);
     expect(body.attachments?.[0]?.description).toBe(alt);
-    expect(files).toHaveLength(2);
+    expect(files).toHaveLength(4);
     const written = JSON.stringify(body.components).matchAll(/"content":("(?:[^"\\]|\\.)*")/g);
     const texts = [...written].map(([, text = '']) => String(JSON.parse(text)));
     expect(texts.length).toBeGreaterThan(2);

@@ -11,5 +11,5 @@ it('makes no trend of readings a few hours apart; that they moved too fast was s
   expect(textOf(run(addCommand, { readings: 'kh 8.2' }))).toMatch(/1 dKH a day/);
   const trend = run(trendCommand, { of: 'alk' });
   expect(trend.headline).toMatch(/^No trend yet: it takes two readings a day or more apart/);
-  expect(trend.picture).toBeUndefined();
+  expect(trend.pictures?.[0]).toBeUndefined();
 });

@@ -65,9 +65,9 @@ describe('/log trend', () => {
       label: 'Alkalinity at this pace',
       value: 'leaves its target at 7 dKH now',
     });
-    expect(given.picture?.name).toBe('trend');
-    expect(given.picture?.svg).toContain('falling 0.70 a week');
-    expect(given.picture?.alt).toContain(
+    expect(given.pictures?.[0]?.name).toBe('trend');
+    expect(given.pictures?.[0]?.svg).toContain('falling 0.70 a week');
+    expect(given.pictures?.[0]?.alt).toContain(
       '11 readings, 15 Apr to 5 May 2026; 7 to 9, latest 7; falling 0.70 a week',
     );
     expect(given.sources).toEqual(['sen68', 'practice']);
@@ -120,7 +120,7 @@ describe('/log trend', () => {
       'The use of alkalinity went up: 2 dKH a day in the last interval, where 0.1 dKH',
     );
     expect(cautions).toContain('I only see what is logged');
-    const { picture, steps } = trend(keep, { of: 'alk' });
+    const { pictures: [picture] = [], steps } = trend(keep, { of: 'alk' });
     expect(picture?.svg).toContain('>moved fast<');
     expect(picture?.alt).toContain('fell by 2 dKH');
     expect(steps[0]).toContain('Test again');
@@ -132,7 +132,7 @@ describe('/log trend', () => {
       'alkalinity',
       Array.from({ length: 20 }, (_, i) => [20 - i, i % 2 === 0 ? 8 : 10] as const),
     );
-    const { cautions, picture } = trend(keep, { of: 'alk' });
+    const { cautions, pictures: [picture] = [] } = trend(keep, { of: 'alk' });
     expect(cautions.join('\n')).toContain(
       'moved that fast 19 times in this span; the picture rings the last 12',
     );
@@ -203,8 +203,8 @@ describe('/log trend', () => {
       [9, 430],
       [0, 431],
     ]);
-    expect(trend(keep, { of }).picture?.alt).toMatch(/ Alkalinity, dKH: .* Calcium, mg\/L: /);
-    expect(trend(keep, { of }).picture?.svg.match(/<clipPath/g)).toHaveLength(2);
+    expect(trend(keep, { of }).pictures?.[0]?.alt).toMatch(/ Alkalinity, dKH: .* Calcium, mg\/L: /);
+    expect(trend(keep, { of }).pictures?.[0]?.svg.match(/<clipPath/g)).toHaveLength(2);
   });
 
   it.each([
@@ -229,7 +229,7 @@ describe('/log trend', () => {
     log('alkalinity', rows);
     const given = trend(keep, { of: 'alk' });
     expect(given.headline).toMatch(/^No trend yet: it takes two readings/);
-    expect(given.picture).toBeUndefined();
+    expect(given.pictures?.[0]).toBeUndefined();
     expect(given.steps.join(' ')).toContain('/log add');
   });
 
@@ -239,7 +239,7 @@ describe('/log trend', () => {
       [200, 8],
       [3, 8],
     ]);
-    expect(trend(keep, { of: 'alk', over: '365 days' }).picture?.alt).toContain('2 readings');
+    expect(trend(keep, { of: 'alk', over: '365 days' }).pictures?.[0]?.alt).toContain('2 readings');
   });
 
   it('shows the unit the member prefers', () => {
@@ -248,7 +248,7 @@ describe('/log trend', () => {
     const given = trend(keep, { of: 'alk' });
     // 0.7 dKH / 2.804 = 0.250 meq/L.
     expect(given.headline).toContain('falling by 0.25 meq/L a week');
-    expect(given.picture?.alt).toContain('target 2.5 to 3.92');
+    expect(given.pictures?.[0]?.alt).toContain('target 2.5 to 3.92');
   });
 
   it('takes the newest 400 readings and says so', () => {
@@ -259,7 +259,7 @@ describe('/log trend', () => {
     );
     const given = trend(keep, { of: 'ph' });
     expect(given.read.join(' ')).toContain('the newest 400 readings');
-    expect(given.picture?.alt).toContain('400 readings');
+    expect(given.pictures?.[0]?.alt).toContain('400 readings');
   });
 
   it.each([

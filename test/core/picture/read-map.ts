@@ -1,3 +1,4 @@
+import type { MapPicture } from '../../../core/picture/tank-map.ts';
 import { palette } from '../../../core/picture/palette.ts';
 
 /** One element as written: its name and its attributes. */
@@ -33,7 +34,25 @@ export function between(svg: string, from: string, to: string): string {
 const starts = { above: '<g class="above">', front: '<g class="front">' } as const;
 
 export function viewOf(svg: string, side: 'above' | 'front'): string {
-  return between(svg, starts[side], side === 'above' ? starts.front : '<g class="scale">');
+  return between(svg, starts[side], '<g class="scale">');
+}
+
+/** Both pictures of a tank, one after the other. */
+export function bothOf(pictures: readonly MapPicture[]): string {
+  return pictures
+    .slice(0, 2)
+    .map(({ svg }) => svg)
+    .join('\n');
+}
+
+/** Picture units a unit of length, by the marks along the edge of a view. */
+export function scaleOf(svg: string, side: 'above' | 'front' = 'above'): number {
+  const edge = between(svg.slice(svg.indexOf(starts[side])), '<g class="scale">', '</g>');
+  const [first, second] = elements(edge, 'line').map((mark) => number(mark, 'x1'));
+  const [from, to] = textsOf(edge).map(({ text }) => Number.parseFloat(text));
+  if (first === undefined || second === undefined || from === undefined || to === undefined)
+    throw new Error('fewer than two marks');
+  return (second - first) / (to - from);
 }
 
 /** A group without groups in it, by its class. */

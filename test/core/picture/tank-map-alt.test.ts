@@ -14,7 +14,7 @@ function finding(rule: Finding['rule'], verdict: Finding['verdict'], corals: rea
 }
 
 function altOf(scene: Scene, findings: readonly Finding[] = check(scene)): string {
-  return tankMap(scene, findings, 'Pantry').alt;
+  return tankMap(scene, findings, 'Pantry')[0]?.alt ?? '';
 }
 
 describe('alt text', () => {

@@ -3,19 +3,10 @@ import { check } from '../../../core/corals/check.ts';
 import type { Scene } from '../../../core/corals/scene.ts';
 import { tankMap } from '../../../core/picture/tank-map.ts';
 import { placed, sceneOf, spot } from '../corals/scenes.ts';
-import { bodyOf, elements, groupOf, listOf, number, textsOf, viewOf } from './read-map.ts';
+import { bodyOf, bothOf, elements, groupOf, listOf, number, scaleOf, textsOf, viewOf } from './read-map.ts';
 
 function drawn(scene: Scene): string {
-  return tankMap(scene, check(scene)).svg;
-}
-
-/** Picture units a cm by the scale bar: its length over what stands beside it. */
-function scaleOf(svg: string): number {
-  const bar = svg.slice(svg.indexOf('<g class="scale">'));
-  const [line] = elements(bar, 'line');
-  const cm = Number(/>([\d.]+) cm</.exec(bar)?.[1]);
-  if (line === undefined) throw new Error('no bar');
-  return (number(line, 'x2') - number(line, 'x1')) / cm;
+  return bothOf(tankMap(scene, check(scene)));
 }
 
 const box = { lengthCm: 120, widthCm: 50, heightCm: 46 } as const;
@@ -28,11 +19,11 @@ describe('the scale', () => {
     { lengthCm: 60, widthCm: 60, heightCm: 150 },
   ])('is that of the bar for the glass of both views: $lengthCm x $widthCm x $heightCm cm', (size) => {
     const svg = drawn(sceneOf([], { box: size }));
-    const scale = scaleOf(svg);
     for (const [side, highCm] of [
       ['above', size.widthCm],
       ['front', size.heightCm],
     ] as const) {
+      const scale = scaleOf(svg, side);
       const [water] = elements(viewOf(svg, side), 'rect');
       expect(number(water ?? expect.unreachable(), 'width') / scale).toBeCloseTo(size.lengthCm, 1);
       expect(number(water ?? expect.unreachable(), 'height') / scale).toBeCloseTo(highCm, 1);
@@ -43,8 +34,8 @@ describe('the scale', () => {
     const one = placed(1, 'torch-coral', spot(30, 15, 10));
     const other = placed(2, 'torch-coral', spot(60, 35, 20));
     const svg = drawn(sceneOf([one, other], { box }));
-    const scale = scaleOf(svg);
     const gap = (side: 'above' | 'front') => {
+      const scale = scaleOf(svg, side);
       const [a, b] = [1, 2].map((id) => bodyOf(viewOf(svg, side), `${side}-${id}`));
       return [((b?.x ?? 0) - (a?.x ?? 0)) / scale, ((a?.y ?? 0) - (b?.y ?? 0)) / scale];
     };
@@ -62,7 +53,7 @@ describe('a coral', () => {
   it.each(['torch-coral', 'plate-coral-fungia'])('%s is as wide as it is, from both sides', (kind) => {
     const svg = drawn(sceneOf([placed(1, kind, spot(60, 25, 10), { diameterCm: 14 })], { box }));
     for (const side of ['above', 'front'] as const)
-      expect(bodyOf(viewOf(svg, side), `${side}-1`).width / scaleOf(svg)).toBeCloseTo(14, 1);
+      expect(bodyOf(viewOf(svg, side), `${side}-1`).width / scaleOf(svg, side)).toBeCloseTo(14, 1);
   });
 
   it('has its reach dashed round it, and none where nothing travels', () => {
@@ -130,7 +121,7 @@ describe('verdicts', () => {
   it('have a shape and a word each in the list', () => {
     const [watch = '', settled = ''] = (['watch', 'settled'] as const).map((verdict) => {
       const judged = findings.map((one) => (one.corals.includes(4) ? { ...one, verdict } : one));
-      return tankMap(scene, judged).svg;
+      return bothOf(tankMap(scene, judged));
     });
     expect([1, 2].map((id) => shapeOf(watch, id))).toEqual(['points', 'points']);
     expect([shapeOf(watch, 4), shapeOf(settled, 4)]).toEqual(['corners', 'round']);
@@ -141,7 +132,7 @@ describe('verdicts', () => {
   });
 
   it('a pair is joined from middle to middle, with the rule in words', () => {
-    const svg = tankMap(scene, findings).svg;
+    const svg = bothOf(tankMap(scene, findings));
     for (const side of ['above', 'front'] as const) {
       const view = viewOf(svg, side);
       const [look, ...lines] = elements(groupOf(view, 'conflict-move'));
@@ -149,8 +140,13 @@ describe('verdicts', () => {
       const ends = ['x1', 'y1', 'x2', 'y2'].map((name) => number(lines[0] ?? expect.unreachable(), name));
       const [a, b] = [1, 2].map((id) => bodyOf(view, `${side}-${id}`));
       expect(lines).toHaveLength(1);
-      expect([ends[0], ends[2]].sort()).toEqual([a?.x, b?.x].sort());
-      expect([ends[1], ends[3]]).toEqual([a?.y, b?.y]);
+      // Written to a hundredth and to a tenth.
+      const [left, right] = [a, b].toSorted((one, other) => (one?.x ?? 0) - (other?.x ?? 0));
+      const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = ends;
+      const [from, to] = x1 < x2 ? [left, right] : [right, left];
+      expect(
+        [x1 - (from?.x ?? 0), y1 - (from?.y ?? 0), x2 - (to?.x ?? 0), y2 - (to?.y ?? 0)].map(Math.round),
+      ).toEqual([0, 0, 0, 0].map((zero) => expect.closeTo(zero, 5)));
       expect(textsOf(view).some(({ text }) => text.startsWith('sting'))).toBe(true);
     }
     expect(svg).toMatch(/>conflict: move</);
@@ -160,18 +156,10 @@ describe('verdicts', () => {
 describe('what stands round the water', () => {
   it('names the sides, the glass and what it is not sure of', () => {
     const svg = drawn(sceneOf([], { box, boxGuessed: true }));
-    for (const word of [
-      'From above',
-      'From the front',
-      'left',
-      'right',
-      'back',
-      'front',
-      'water line',
-      'sand',
-    ])
+    for (const word of ['left', 'right', 'back', 'front', 'water line', 'sand'])
       expect(svg).toContain(`>${word}<`);
-    expect(svg).toContain('120 x 50 x 46 cm, the size of the glass is a guess');
+    for (const heading of ['From above', 'From the front']) expect(svg).toContain(`>${heading}<`);
+    expect(svg).toContain('120 x 50 x 46 cm, a guessed size');
     expect(drawn(sceneOf([], { box }))).not.toMatch(/guess/);
     expect(svg).toContain('No corals placed yet');
   });
@@ -202,6 +190,26 @@ describe('what stands round the water', () => {
     expect(drawn(sceneOf([], { box, flow: 'changing' }))).toMatch(/>flow changing</);
     expect(drawn(sceneOf([], { box, flow: 'changing' }))).not.toMatch(/class="flow"/);
     expect(drawn(sceneOf([], { box }))).not.toMatch(/>flow/);
+  });
+});
+
+describe('the edge', () => {
+  // 1 in = 2.54 cm exactly (NIST SP 811, 2008, appendix B.8).
+  it('is marked in inches where they are wanted, to the same scale', () => {
+    const scene = sceneOf([], { box });
+    const inches = bothOf(tankMap(scene, [], 'Pantry', 'in'));
+    expect(scaleOf(inches) / scaleOf(drawn(scene))).toBeCloseTo(2.54, 2);
+    expect(inches).toContain('47.2 x 19.7 x 18.1 in');
+    expect(textsOf(inches).filter(({ text }) => / cm\b/.test(text))).toEqual([]);
+  });
+});
+
+describe('a light reading', () => {
+  it('has its number beside its mark in both pictures', () => {
+    const light = [{ xCm: 30, yCm: 20, zCm: 20, id: 1, ppfd: 137, atMs: 0 }];
+    const svg = drawn(sceneOf([], { box, light }));
+    for (const side of ['above', 'front'] as const)
+      expect(textsOf(viewOf(svg, side)).map(({ text }) => text)).toContain('137');
   });
 });
 

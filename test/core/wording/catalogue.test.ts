@@ -37,7 +37,7 @@ describe('the catalogue', () => {
 
   it('is whole in every other language, with the same values', () => {
     for (const { sentences } of others) {
-      const theirs = new Map(
+      const theirs = new Map<string, string>(
         Object.entries(sentences).flatMap(([group, all]) =>
           Object.entries(all).map(([name, text]) => [`${group}.${name}`, text] as const),
         ),

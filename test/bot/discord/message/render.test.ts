@@ -235,7 +235,7 @@ describe('render', () => {
 
   it('shortens an alt text to what Discord takes', () => {
     const picture = { name: 'trend', svg: '<svg/>', alt: 'rising '.repeat(400) };
-    const drawn = { ...answer({ headline: 'x', picture }), png: new Uint8Array(1) };
+    const drawn = { ...answer({ headline: 'x', pictures: [picture] }), pngs: [new Uint8Array(1)] };
     expect(issuesOf(drawn)).toEqual([]);
     expect(render(drawn).body.attachments?.[0]?.description).toHaveLength(1024);
   });
@@ -285,13 +285,16 @@ describe('render', () => {
       sources: fc.constant(Object.keys(sources) as SourceCode[]),
       next: fc.array(next, { maxLength: 15 }),
       table: fc.record({ head: many, rows: fc.array(fc.array(text, { maxLength: 6 }), { maxLength: 70 }) }),
-      picture: fc.record({ name: text, svg: text, alt: fc.string({ unit: 'binary', maxLength: 1500 }) }),
+      pictures: fc.array(
+        fc.record({ name: text, svg: text, alt: fc.string({ unit: 'binary', maxLength: 1500 }) }),
+        { maxLength: 3 },
+      ),
       file: fc.record({ name: text, text }),
     });
     fc.assert(
       fc.property(any, (what) => {
         expect(issuesOf(what)).toEqual([]);
-        for (const each of [what, { ...what, png: new Uint8Array(1) }]) {
+        for (const each of [what, { ...what, pngs: what.pictures.map(() => new Uint8Array(1)) }]) {
           expect(issuesOf(each, render(each, holds()))).toEqual([]);
           expect(issuesOf(each, renderPage(each, 'h0', 2, holds()))).toEqual([]);
           expect(issuesOf(each, renderLong(each, holds()))).toEqual([]);
