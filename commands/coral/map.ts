@@ -3,6 +3,7 @@ import { ruleWords } from '../../core/corals/rule-words.ts';
 import { check } from '../../core/corals/check.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
+import { lengthUnitOf, type LengthUnit } from '../../core/picture/length.ts';
 import { tankMap } from '../../core/picture/tank-map.ts';
 import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
@@ -27,11 +28,21 @@ export const mapCoralsCommand = defineCommand({
   run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
-    return mapAnswer(sceneOf(keep, tank, context.nowMs), tank.name, tankInput(keep, tank));
+    const length = lengthUnitOf(context.locale);
+    return mapAnswer(
+      { scene: sceneOf(keep, tank, context.nowMs), name: tank.name, length },
+      tankInput(keep, tank),
+    );
   },
 });
 
-function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }): Answer {
+interface Mapped {
+  readonly scene: Scene;
+  readonly name: string;
+  readonly length: LengthUnit;
+}
+
+function mapAnswer({ scene, name, length }: Mapped, again: { readonly tank?: string }): Answer {
   const { corals } = scene;
   const findings = check(scene);
   const problems = problemsIn(findings);
@@ -55,7 +66,7 @@ function mapAnswer(scene: Scene, name: string, again: { readonly tank?: string }
       ...(corals.length === 0 ? [] : [DRAWN]),
     ],
     sources: ['practice', 'memory'],
-    pictures: tankMap(scene, findings, name),
+    pictures: tankMap(scene, findings, name, length),
     ...(isLong ? { file: fileOf(problems) } : {}),
     next: [
       ...(problems.length === 0 ? [] : [action(say('coral.checkThemAll'), 'coral check', again)]),

@@ -159,7 +159,7 @@ describe('a call too long for a custom id', () => {
       forged: 'held:form',
     });
     expect((await opened.modal)['custom_id']).toBe('held:form');
-    const sent = await club.standIn.submitModal(opened, { readings: 'alk 7.9' }).reply;
+    const sent = await club.standIn.submitModal(opened, { 'reading.alkalinity': '7.9' }).reply;
     expect(sent.text).toContain('7.9 dKH');
     expect(club.store.keepFor(keeper).lastEntry(1)?.note).toBe('n'.repeat(120));
   });
