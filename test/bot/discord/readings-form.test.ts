@@ -75,9 +75,9 @@ describe('/log add without readings', () => {
       expect(reply.ephemeral).toBe(true);
       expect(reply.text).toContain(field);
       expect(values()).toEqual([]);
-      const [again] = everyComponent(reply.components)
+      const again = everyComponent(reply.components)
         .map((each) => String(each['custom_id']))
-        .filter((id) => /^(?:ask|held):/.test(id));
+        .find((id) => /^(?:ask|held):/.test(id));
       const modal = await club.standIn.component(again ?? '').modal;
       const written = list(modal['components']).map((each) => record(record(each)['component']));
       for (const [id, value] of Object.entries(fields))
