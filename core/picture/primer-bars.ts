@@ -37,7 +37,7 @@ export function changesAdded(): PrimerPicture {
       'Old water left after changes of 20 %',
       424,
       ...bars,
-      label('changes done (dark: old water, pale: new)', {
+      label('changes done (filled: old water, framed: new)', {
         x: (LEFT + RIGHT) / 2,
         y: 404,
         anchor: 'middle',
@@ -48,10 +48,10 @@ export function changesAdded(): PrimerPicture {
   };
 }
 
-/** The words for light at the coral, one bar each. */
+/** The words for light at the coral, one bar each, the brighter the more light there is on the dark ground. */
 export function lightWordBars(): PrimerPicture {
   const [top, height] = [88, 64];
-  const strength = [1, 0.75, 0.5, 0.28, 0.08];
+  const strength = [0.08, 0.28, 0.5, 0.75, 1];
   const rows = lightBands.map(({ word, borders }, index) => {
     const y = top + index * (height + 8);
     return [

@@ -15,10 +15,10 @@ describe.each(drawn)('$id', ({ id, svg, alt }) => {
   const size = /^<svg[^>]* width="(\d+)" height="(\d+)"/.exec(svg);
   const [width, height] = [Number(size?.[1]), Number(size?.[2])];
 
-  it('can be read 400 px wide: no words under 9 px', () => {
+  it('can be read 380 px wide: no words under 12 px', () => {
     const fonts = [...svg.matchAll(/font-size="([\d.]+)"/g)].map((match) => Number(match[1]));
     expect(fonts.length).toBeGreaterThan(2);
-    expect((Math.min(...fonts) * 400) / width).toBeGreaterThanOrEqual(9);
+    expect((Math.min(...fonts) * 380) / width).toBeGreaterThanOrEqual(12);
   });
 
   it('keeps words and marks inside its frame', () => {
@@ -70,4 +70,16 @@ describe('what they show', () => {
     expect(at8[0]).toBeGreaterThan(8.19);
     expect(at8[0]).toBeLessThan(8.2415);
   });
+});
+
+function brightness(colour: string): number {
+  return Number.parseInt(colour.slice(1, 3), 16);
+}
+
+it('the bars of light get brighter with the light: more of the light ink over the dark ground', () => {
+  const { svg = '' } = primerPicture('PAR') ?? {};
+  const shares = [...svg.matchAll(/fill-opacity="([\d.]+)"/g)].map(([, share]) => Number(share));
+  expect(shares.length).toBe(5);
+  expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+  expect(brightness(palette.ink)).toBeGreaterThan(brightness(palette.ground));
 });
