@@ -1,7 +1,7 @@
 import { Problem } from '../core/problem.ts';
 import { clean } from '../core/quantity/clean.ts';
 import { readClock } from '../core/quantity/dated.ts';
-import { likeliestZones } from '../core/schedule/likeliest-zones.ts';
+import { likeliestZones, populousZones } from '../core/schedule/likeliest-zones.ts';
 import { isZone, zoneNames, zonesAtHour, zonesAtOffset } from '../core/schedule/zone.ts';
 import { say } from '../core/wording/say.ts';
 import type { NextAction } from './answer.ts';
@@ -129,7 +129,7 @@ function unknown(
 function likeliestFirst(zones: readonly string[], { locale }: Pick<OwnContext, 'locale'>): readonly string[] {
   const likely = likeliestZones(locale);
   const first = zones === COMMON ? likely : likely.filter((zone) => zones.includes(zone));
-  const common = COMMON.filter((zone) => zones.includes(zone));
+  const common = [...COMMON, ...populousZones()].filter((zone) => zones.includes(zone));
   return [...new Set([...first, ...common, ...zones])].slice(0, MOST_CHOICES);
 }
 

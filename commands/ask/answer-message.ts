@@ -20,7 +20,7 @@ import { hurtAnswer } from '../urgent/hurt.ts';
 import { mayBeHurt } from '../urgent/of-reading.ts';
 import { watchedKeep } from '../watched-keep.ts';
 import { aboutOf, type About } from './about.ts';
-import { answered, keptOf, type Given } from './answered.ts';
+import { answered, answeredOnce, keptOf, type Given } from './answered.ts';
 import { besidesSize } from './besides-size.ts';
 import { byLevel } from './by-level.ts';
 import { ofClaim } from './of-claim.ts';
@@ -121,14 +121,15 @@ function givenFor(frames: readonly Frame[], isRefused: boolean, about: About, { 
     decide(frames, thresholds);
   const first = decision.kind === 'answer' ? decision.frame : frames[0];
   if (first === undefined) return far(frames);
+  const run = answeredOnce(about);
   const isDanger = decision.kind === 'answer' && isDangerKind(first.kind);
   const stand = isDanger || isRefused ? ({ kind: 'new' } as const) : about.stand;
   const done =
     (stand.kind === 'next' ? nextOf(first, about) : undefined) ??
     restOf(first, stand, about) ??
     (isDanger ? undefined : notedOf(decision, frames, about)) ??
-    (isDanger || isRefused ? undefined : fromCase(decision, frames, about));
-  return done ?? fromDecision(decision, frames, about);
+    (isDanger || isRefused ? undefined : fromCase(decision, frames, about, run));
+  return done ?? fromDecision(decision, frames, run);
 }
 
 function keptKind(given: Given | undefined): Kind {
@@ -136,12 +137,16 @@ function keptKind(given: Given | undefined): Kind {
   return frame !== undefined && (waits !== undefined || frame.probability >= KEPT) ? frame.kind : 'next-step';
 }
 
-function fromDecision(decision: Decision, frames: readonly Frame[], about: About): Given {
+function fromDecision(
+  decision: Decision,
+  frames: readonly Frame[],
+  run: (frame: Frame) => Given | undefined,
+): Given {
   const card = primerOf(decision, frames);
   if (card !== undefined) return card;
   if (decision.kind === 'far') return far(frames);
   if (decision.kind === 'offer') return offering(decision.frames);
-  const done = personOrTankOf(decision) ?? answered(decision.frame, about);
+  const done = personOrTankOf(decision) ?? run(decision.frame);
   if (done === undefined) {
     const known = named(decision.frame);
     if (known !== undefined) return known;

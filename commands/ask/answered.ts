@@ -79,6 +79,15 @@ export function answered(frame: Frame, about: About): Given | undefined {
   return { ...given, answer: guarded(frame, { ...done, ...all, next }), isFilled };
 }
 
+/** Runs a frame's row at the first call and has its answer ever after: a row may write, and does so once. */
+export function answeredOnce(about: About): (frame: Frame) => Given | undefined {
+  const done = new Map<Frame, Given | undefined>();
+  return (frame) => {
+    if (!done.has(frame)) done.set(frame, answered(frame, about));
+    return done.get(frame);
+  };
+}
+
 /** The one question, with what was heard and what may answer it. */
 function asking({ ask, next }: Need, whole: Frame, { slots }: Frame): Answer {
   const heard = heardOf(slots);

@@ -51,18 +51,23 @@ export function nextOf(first: Frame, about: About): Given | undefined {
  * What a message that is unsure by itself, or that lacks something, means in its case: the likeliest kind whose answer the
  * case makes whole, else the step the case asks for.
  */
-export function fromCase(decision: Decision, frames: readonly Frame[], about: About): Given | undefined {
+export function fromCase(
+  decision: Decision,
+  frames: readonly Frame[],
+  about: About,
+  run: (frame: Frame) => Given | undefined,
+): Given | undefined {
   const [first] = frames;
   if (first === undefined || about.before.moments.length === 0) return undefined;
   const isOfSum =
     decision.kind === 'answer' && (isSum(decision.frame.kind) || ACTING.has(decision.frame.kind));
   const leant = !isOfSum && leansOn(first, about.before) ? nextOf(first, about) : undefined;
   if (leant !== undefined) return leant;
-  const sure = decision.kind === 'answer' ? answered(decision.frame, about) : undefined;
+  const sure = decision.kind === 'answer' ? run(decision.frame) : undefined;
   if (sure !== undefined && (sure.waits === undefined || isOfSum)) return undefined;
   for (const frame of frames.slice(0, 3)) {
     if (frame.probability < TRIED || frame.kind === 'next-step' || ACTING.has(frame.kind)) continue;
-    const done = answered(frame, about);
+    const done = run(frame);
     if (done !== undefined && done.waits === undefined && done.isFilled === true) return done;
   }
   const asksNext = frames
@@ -71,7 +76,7 @@ export function fromCase(decision: Decision, frames: readonly Frame[], about: Ab
   if (!reads(first) && (asksNext || isQuestion(first))) return nextOf(first, about);
   const told = frames.find(({ kind }) => kind === 'told');
   const isStory = decision.kind !== 'answer' && !isDangerPerhaps(frames) && !isQuestion(first);
-  return isStory && told !== undefined && told.probability >= ASKS_NEXT ? answered(told, about) : undefined;
+  return isStory && told !== undefined && told.probability >= ASKS_NEXT ? run(told) : undefined;
 }
 
 /** It tells what something reads, and not only what it should. */

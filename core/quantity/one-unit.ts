@@ -13,7 +13,8 @@ const KINDS = [
 const ROUNDED = 0.06;
 
 /** "75 US gal (283.9 L)", "5 cm (2 in)", "25 °C (77 °F)", "35 ppt (1.0264 SG)". */
-const TWICE = /(\d[\d.]*) ([A-Za-z°][A-Za-z °³/]*?) \((?:about )?(\d[\d.]*) ([A-Za-z°][A-Za-z °³/]*?)\)/g;
+const TWICE =
+  /(\d+(?:[.,]\d+)?) ([A-Za-z°][A-Za-z °³/]*?) \((?:about )?(\d+(?:[.,]\d+)?) ([A-Za-z°][A-Za-z °³/]*?)\)/g;
 
 /**
  * A text in which no amount stands in two units: what is in brackets behind it goes where it is the same amount again, as
@@ -23,8 +24,13 @@ const TWICE = /(\d[\d.]*) ([A-Za-z°][A-Za-z °³/]*?) \((?:about )?(\d[\d.]*) (
 export function oneUnit(text: string): string {
   if (!text.includes('(')) return text;
   return text.replace(TWICE, (whole: string, one: string, unit: string, other: string, second: string) =>
-    isSame(Number(one), unit, Number(other), second) ? `${one} ${unit}` : whole,
+    isSame(numberOf(one), unit, numberOf(other), second) ? `${one} ${unit}` : whole,
   );
+}
+
+/** Of either decimal mark. */
+function numberOf(text: string): number {
+  return Number(text.replace(',', '.'));
 }
 
 const SALINITY = new Set(['ppt', 'SG']);

@@ -12,3 +12,8 @@ export function likeliestZones(locale: string | undefined): readonly string[] {
   const region = new Intl.Locale(locale).maximize().region ?? '';
   return (zonesOfRegion as Readonly<Record<string, readonly string[]>>)[region] ?? [];
 }
+
+/** Where most people live, of all countries there is something on. */
+export function populousZones(): readonly string[] {
+  return Object.values(zonesOfRegion as Readonly<Record<string, readonly string[]>>).flat();
+}

@@ -56,7 +56,10 @@ export function zonesAtOffset(hours: number, atMs: number): readonly string[] {
   return zoneNames().filter((name) => instant.toZonedDateTimeISO(name).offsetNanoseconds === hours * 3600e9);
 }
 
-/** Names of the zones whose clock shows this time at an instant, give or take a quarter of an hour. */
+/**
+ * Names of the zones whose clock shows this time at an instant, the nearest first: to a quarter of an hour, a whole hour to
+ * half of one.
+ */
 export function zonesAtHour(
   { hour, minute }: { readonly hour: number; readonly minute: number },
   atMs: number,
@@ -68,11 +71,17 @@ export function zonesAtHour(
     const minutes = Math.abs(local.hour * 60 + local.minute - wanted);
     return Math.min(minutes, DAY_MINUTES - minutes);
   };
-  return zoneNames().filter((name) => apart(name) <= QUARTER_MINUTES);
+  const most = minute === 0 ? HALF_MINUTES : QUARTER_MINUTES;
+  return zoneNames()
+    .map((name) => ({ name, away: apart(name) }))
+    .filter(({ away }) => away <= most)
+    .sort((a, b) => a.away - b.away)
+    .map(({ name }) => name);
 }
 
 const DAY_MINUTES = 1440;
 const QUARTER_MINUTES = 15;
+const HALF_MINUTES = 30;
 
 /** A clock change to come: its instant, and by how much the clock goes forward (above 0) or back, minutes. */
 export interface ClockChange {

@@ -7,6 +7,7 @@ import { oneUnit } from '../../../core/quantity/one-unit.ts';
 describe('an amount in two units', () => {
   it.each([
     ['in 75 US gal (283.9 L), split', 'in 75 US gal, split'],
+    ['75 US gal (283,9 L)', '75 US gal'],
     ['5 cm (2 in) apart', '5 cm apart'],
     ['4 cm (1.5 in)', '4 cm'],
     ['25 °C (77 °F)', '25 °C'],
