@@ -3,7 +3,7 @@ import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
 import { toPng } from '../../bot/png.ts';
 import { palette } from '../../core/picture/palette.ts';
-import { trendSvg } from '../../core/picture/trend.ts';
+import { trendSvg, WIDTH } from '../../core/picture/trend.ts';
 import { samplePanel, samplePicture } from '../core/picture/sample.ts';
 
 const picture = trendSvg(samplePicture([samplePanel('alkalinity', { additions: 4 })]));
@@ -54,7 +54,7 @@ async function titled(title: string): Promise<Decoded> {
 describe('toPng', () => {
   it('has the size of the drawing and no see-through pixel', async () => {
     const { width, height, rgba } = decode(await toPng(picture));
-    expect(width).toBe(900);
+    expect(width).toBe(WIDTH);
     expect(picture).toContain(`height="${height}"`);
     expect(rgba.filter((_, i) => i % 4 === 3).every((alpha) => alpha === 255)).toBe(true);
     expect(Buffer.from(rgba.subarray(0, 3)).toString('hex')).toBe(palette.ground.slice(1));
