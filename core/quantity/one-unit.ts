@@ -18,13 +18,18 @@ const TWICE =
 
 /**
  * A text in which no amount stands in two units: what is in brackets behind it goes where it is the same amount again, as
- * both numbers show. Two scales of salinity are told apart by their names alone, for one follows from the other by the
+ * both numbers show; of the two the shorter number stays, for that is the one somebody wrote ("4 in", of "10.2 cm (4 in)"),
+ * and the first of two as long. Two scales of salinity are told apart by their names alone, for one follows from the other by the
  * equation of state (core/water) and not by a factor.
  */
 export function oneUnit(text: string): string {
   if (!text.includes('(')) return text;
   return text.replace(TWICE, (whole: string, one: string, unit: string, other: string, second: string) =>
-    isSame(numberOf(one), unit, numberOf(other), second) ? `${one} ${unit}` : whole,
+    !isSame(numberOf(one), unit, numberOf(other), second)
+      ? whole
+      : other.length < one.length
+        ? `${other} ${second}`
+        : `${one} ${unit}`,
   );
 }
 

@@ -13,7 +13,9 @@ describe('an amount in two units', () => {
     ['25 °C (77 °F)', '25 °C'],
     ['8 dKH (2.85 meq/L)', '8 dKH'],
     ['35 ppt (1.0264 SG)', '35 ppt'],
-    ['1.026 SG (35 ppt)', '1.026 SG'],
+    ['1.026 SG (35 ppt)', '35 ppt'],
+    ['10.2 cm (4 in) is not enough', '4 in is not enough'],
+    ['283.9 L (75 US gal)', '75 US gal'],
   ])('%s', (text, shown) => expect(oneUnit(text)).toBe(shown));
 
   it.each([
@@ -42,7 +44,7 @@ describe('an amount in two units', () => {
         ([kind, one, other, low, high], share) => {
           const written = Number(significant(low + share * (high - low), 3));
           const again = significant(toUnit(kind, fromUnit(kind, written, one), other), 3);
-          expect(oneUnit(`${written} ${one} (${again} ${other})`)).toBe(`${written} ${one}`);
+          expect(oneUnit(`${written} ${one} (${again} ${other})`)).toMatch(/^[\d.]+ [^(]+$/);
         },
       ),
     );
