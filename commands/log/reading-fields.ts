@@ -25,11 +25,19 @@ export function readingFields(
   { keep }: Pick<OwnContext, 'keep'>,
   input: Readonly<Record<string, string>>,
 ): readonly ReadingField[] {
-  const tank = keep?.tankInUse();
-  const asked = [...new Set([...ofReminder(keep, input['reminder']), ...mostLogged(keep), ...USUAL])];
   const due = ofReminder(keep, input['reminder']);
-  return (due.length > 0 ? due : asked).slice(0, MOST_FIELDS).map((id) => {
-    const unit = (id === 'alkalinity' ? tank?.units.alkalinity : undefined) ?? parameter(id).unit;
+  const asked = [...new Set([...mostLogged(keep), ...USUAL])];
+  return fieldsFor(keep, (due.length > 0 ? due : asked).slice(0, MOST_FIELDS));
+}
+
+/** The fields of these parameters, in this order. */
+export function fieldsFor(
+  keep: Keep | undefined,
+  parameters: readonly ParameterId[],
+): readonly ReadingField[] {
+  const units = keep?.tankInUse()?.units;
+  return parameters.map((id) => {
+    const unit = (id === 'alkalinity' ? units?.alkalinity : undefined) ?? parameter(id).unit;
     const { label } = parameter(id);
     return { parameter: id, label: `${label.charAt(0).toUpperCase()}${label.slice(1)}, ${unit}`, unit };
   });

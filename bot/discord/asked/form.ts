@@ -1,7 +1,13 @@
 import type { APIModalInteractionResponseCallbackData, Attachment, ModalSubmitInteraction } from 'discord.js';
 import type { Command } from '../../../commands/command.ts';
 import type { Keep } from '../../../commands/keep.ts';
-import { firstUnread, lineOfFields, readingFields } from '../../../commands/log/reading-fields.ts';
+import {
+  fieldsFor,
+  firstUnread,
+  lineOfFields,
+  readingFields,
+  type ReadingField,
+} from '../../../commands/log/reading-fields.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
 import { nameOf } from '../../../commands/named.ts';
@@ -10,7 +16,7 @@ import { Problem } from '../../../core/problem.ts';
 import { mostAsked } from './call.ts';
 import type { Call } from './call.ts';
 import { fieldOf, readingFieldsOf, readingId, valueIn } from './field.ts';
-import type { ParameterId } from '../../../core/water/parameter.ts';
+import { parameterIds, type ParameterId } from '../../../core/water/parameter.ts';
 import { say } from '../../../core/wording/say.ts';
 
 export type Form = APIModalInteractionResponseCallbackData;
@@ -63,11 +69,11 @@ export function filledForm({ command, keep }: Asked, call: Call, form: ModalSubm
   if (asked === undefined) throw noForm();
   const kept = Object.entries(input).filter(([name]) => !ask.includes(name));
   const written = asked.flatMap((option) => {
-    const value = option.fields === undefined ? valueIn(form, option.name) : readingsIn(keep, call, form);
+    const value = option.fields === undefined ? valueIn(form, option.name) : readingsIn(keep, form);
     return value === '' || option.kind === 'file' ? [] : [[option.name, value] as const];
   });
   const isByValue = asked.some(({ fields }) => fields !== undefined);
-  const fields = isByValue ? readingFields({ keep }, input) : [];
+  const fields = isByValue ? fieldsIn(form, keep) : [];
   const files = asked.filter(({ kind }) => kind === 'file');
   return {
     call: { command: call.command, input: Object.fromEntries([...kept, ...written]), ask },
@@ -79,8 +85,16 @@ export function filledForm({ command, keep }: Asked, call: Call, form: ModalSubm
   };
 }
 
-function readingsIn(keep: Keep, { input }: Call, form: ModalSubmitInteraction): string {
-  return lineOfFields(readingFields({ keep }, input), (parameter) => readingIn(form, parameter));
+function readingsIn(keep: Keep, form: ModalSubmitInteraction): string {
+  return lineOfFields(fieldsIn(form, keep), (parameter) => readingIn(form, parameter));
+}
+
+/** Those the form had when it was opened: what is asked for may have changed since. */
+function fieldsIn({ fields }: ModalSubmitInteraction, keep: Keep): readonly ReadingField[] {
+  return fieldsFor(
+    keep,
+    parameterIds.filter((parameter) => fields.fields.has(readingId({ parameter }))),
+  );
 }
 
 function readingIn(form: ModalSubmitInteraction, parameter: ParameterId): string {

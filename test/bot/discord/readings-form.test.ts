@@ -53,6 +53,22 @@ describe('/log add without readings', () => {
     ]);
   });
 
+  it('keeps every value of the form as it was opened, whatever is logged meanwhile', async () => {
+    const opened = open();
+    await opened.modal;
+    const keep = club.store.keepFor(userIds.keeper);
+    for (const parameter of ['salinity', 'temperature', 'potassium', 'strontium', 'iodine'] as const)
+      keep.addEntry(tankId, { atMs: nowMs - 1000, values: [{ parameter, value: 8 }], note: undefined });
+    const fields = { 'reading.alkalinity': '8.1', 'reading.phosphate': '0.04' };
+    await club.standIn.submitModal(opened, fields).reply;
+    expect(values()).toEqual(
+      expect.arrayContaining([
+        ['alkalinity', 8.1],
+        ['phosphate', 0.04],
+      ]),
+    );
+  });
+
   it('asks for what the member logs most', async () => {
     const keep = club.store.keepFor(userIds.keeper);
     const at = (parameter: 'salinity' | 'temperature', value: number, ago: number) =>
