@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { ChosenUnits } from '../core/quantity/chosen-units.ts';
 import type { Reader } from '../core/language/reading.ts';
 import { withNamedSources, type Answer } from './answer.ts';
 import type { Talk } from './ask/talk.ts';
@@ -13,6 +14,8 @@ export interface Context {
   readonly zone?: string;
   /** BCP 47 tag of the asker's language and country, as "pt-BR"; undefined where it is not known. */
   readonly locale?: string;
+  /** The units the asker chose for themselves, which no tank has to be known for. */
+  readonly units?: ChosenUnits;
   /** Others read what is asked here. */
   readonly isShared?: true;
   /** The server it was asked in. */
@@ -146,11 +149,21 @@ export function defineCommand<const P extends Path, S extends OptionsSchema>(
 }
 
 /** All a public run gets: nothing else of what came in can reach it. */
-export function withoutKeep({ nowMs, zone, locale, isShared, server, talk, reader }: Context): Context {
+export function withoutKeep({
+  nowMs,
+  zone,
+  locale,
+  units,
+  isShared,
+  server,
+  talk,
+  reader,
+}: Context): Context {
   return {
     nowMs,
     ...(zone === undefined ? {} : { zone }),
     ...(locale === undefined ? {} : { locale }),
+    ...(units === undefined ? {} : { units }),
     ...(isShared === undefined ? {} : { isShared }),
     ...(server === undefined ? {} : { server }),
     ...(talk === undefined ? {} : { talk }),

@@ -10,7 +10,7 @@ import {
   type RawInput,
 } from './command.ts';
 import { leftOut, type Found } from './fill.ts';
-import type { PreferredUnits } from './keep.ts';
+import { firstChosen, type ChosenUnits } from '../core/quantity/chosen-units.ts';
 import { optionsOf, type Option } from './options.ts';
 
 /** An input with what the tank in use filled in, and the sentences that say so. */
@@ -34,10 +34,9 @@ const READINGS = new Set(['now', 'goal', 'before', 'fresh']);
 export function withDefaults(command: Command, input: RawInput, asking: Asking): Filled {
   const { keep, server } = asking;
   const tank = keep?.tankInUse();
+  const chosen = firstChosen(tank?.units, asking.units ?? keep?.units());
   const common = server?.settings().units ?? {};
   const inside = command.isOwn(input, asking);
-  if (tank === undefined && Object.keys(common).length === 0)
-    return { input, read: [], units: [], hidden: inside };
   const filled: Record<string, unknown> = { ...input };
   const read: string[] = [];
   const units: string[] = [];
@@ -47,8 +46,7 @@ export function withDefaults(command: Command, input: RawInput, asking: Asking):
     const kind = bareKind(option, given, input['of']);
     const left = given === undefined && command.fills(input) ? option.fill : undefined;
     const kept = keep === undefined || tank === undefined ? undefined : leftOut(left, tank, keep);
-    const ownUnit =
-      keep === undefined ? undefined : inUnit(given, kind && tank?.units[kind], 'your preferred unit');
+    const ownUnit = inUnit(given, kind && chosen[kind], 'your preferred unit');
     const ofUnit = ownUnit ?? inUnit(given, kind && common[kind], "this server's unit");
     const found = kept ?? ofUnit;
     if (found === undefined) continue;
@@ -85,9 +83,9 @@ export function runFilled(command: Command, { input, read, units, hidden }: Fill
 }
 
 /** What a number without a unit measures, where members and servers can prefer a unit for it. */
-function bareKind({ name, quantity }: Option, given: unknown, of: unknown): keyof PreferredUnits | undefined {
+function bareKind({ name, quantity }: Option, given: unknown, of: unknown): keyof ChosenUnits | undefined {
   if (typeof given !== 'string' || !/^[\d.,\s]+$/.test(given.trim())) return undefined;
-  if (quantity === 'volume' || quantity === 'temperature') return quantity;
+  if (quantity === 'volume' || quantity === 'temperature' || quantity === 'length') return quantity;
   const isAlkalinity = READINGS.has(name) && typeof of === 'string' && findParameter(of) === 'alkalinity';
   return isAlkalinity ? 'alkalinity' : undefined;
 }

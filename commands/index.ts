@@ -17,6 +17,7 @@ import { zoneCommand } from './remind/zone.ts';
 import { salinityCommands } from './salinity.ts';
 import { tankCommands } from './tank.ts';
 import { triageCommand } from './triage.ts';
+import { unitsCommand } from './units.ts';
 import { urgentCommand } from './urgent.ts';
 import { waterCommands } from './water.ts';
 import { waterchangeCommands } from './waterchange.ts';
@@ -36,6 +37,7 @@ const helped = [
   ...logCommands,
   ...remindCommands,
   zoneCommand,
+  unitsCommand,
   checkupCommand,
   ...mydataCommands,
   ...deskCommands,

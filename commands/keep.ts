@@ -1,3 +1,4 @@
+import type { ChosenUnits } from '../core/quantity/chosen-units.ts';
 import type { ParameterId } from '../core/water/parameter.ts';
 import type { TankKind } from '../core/water/targets.ts';
 import type { CoralKeep } from './placed.ts';
@@ -15,6 +16,9 @@ import type { ToldKeep } from './told.ts';
  * not theirs behaves as one that does not exist.
  */
 export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, WatchKeep, ToldKeep, HeldKeep {
+  /** The units the member chose for whatever no tank says otherwise of. */
+  readonly units: () => ChosenUnits;
+  readonly setUnits: (units: ChosenUnits) => void;
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */
@@ -70,7 +74,8 @@ export interface TankProfile {
   readonly lightHours?: number | undefined;
   /** IANA time zone of a tank that stands elsewhere than its keeper. */
   readonly zone?: string | undefined;
-  readonly units: PreferredUnits;
+  /** Its own; what is absent is as its keeper chose. */
+  readonly units: ChosenUnits;
   /** Own targets, in the parameter's unit; where absent the targets of the kind hold. */
   readonly targets: Partial<Record<ParameterId, readonly [number, number]>>;
 }
@@ -81,13 +86,6 @@ export interface Tank extends TankProfile {
 
 export const salinityInstruments = ['refractometer', 'hydrometer', 'conductivity', 'digital'] as const;
 export type SalinityInstrument = (typeof salinityInstruments)[number];
-
-/** Units a bare number is read in, by symbol of core/quantity/unit.ts; where absent the bot asks as ever. */
-export interface PreferredUnits {
-  readonly volume?: 'L' | 'US gal' | 'imp gal' | undefined;
-  readonly alkalinity?: 'dKH' | 'meq/L' | 'ppm CaCO3' | undefined;
-  readonly temperature?: '°C' | '°F' | undefined;
-}
 
 export interface LoggedValue {
   readonly parameter: ParameterId;

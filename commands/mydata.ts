@@ -1,5 +1,6 @@
 import { say } from '../core/wording/say.ts';
 import { z } from 'zod';
+import { unitFacts } from './unit-facts.ts';
 import { answer, type Answer, type Fact } from './answer.ts';
 import { action } from './calls.ts';
 import { defineCommand } from './command.ts';
@@ -65,6 +66,7 @@ function erased(facts: readonly Fact[]): Answer {
 /** What is kept: one line a tank with what hangs on it, then the rest. */
 function keptOf(keep: Keep): readonly Fact[] {
   const zone = keep.zone();
+  const units = unitFacts(keep.units()).map(({ value }) => value);
   return [
     ...keep.tanks().map(({ id, name }) => ({ label: name, value: hangingOn(keep, id) })),
     ...countFact(say('mydata.reminders'), keep.reminders()),
@@ -73,6 +75,7 @@ function keptOf(keep: Keep): readonly Fact[] {
     ...countFact(say('mydata.threads', { days: TOLD_DAYS }), keep.told()),
     ...countFact(say('mydata.held', { days: HELD_DAYS }), keep.held()),
     ...(zone === undefined ? [] : [{ label: say('mydata.zone'), value: zone }]),
+    ...(units.length === 0 ? [] : [{ label: say('mydata.units'), value: units.join(', ') }]),
   ];
 }
 

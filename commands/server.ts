@@ -1,9 +1,9 @@
-import type { PreferredUnits } from './keep.ts';
+import type { ChosenUnits } from '../core/quantity/chosen-units.ts';
 
 /** What a server's managers set; everything has a quiet default. */
 export interface DeskSettings {
   /** Units a bare number is read in where the member has no tank that says so. */
-  readonly units: PreferredUnits;
+  readonly units: ChosenUnits;
   /** Where reminders go, set for a channel without naming one. */
   readonly reminderChannelId?: string | undefined;
   /** Where answers are public; everywhere when empty. Elsewhere only the asker sees them. */

@@ -1,6 +1,4 @@
-import { oneUnit } from '../core/quantity/one-unit.ts';
 import { sources } from '../core/sources.ts';
-import { withSentences } from './sentences.ts';
 import type { Answer, Fact, NextAction, Table } from './answer.ts';
 import { factsLength, fitted, pageSize } from './short/fitted.ts';
 import { shortLimits } from './short/limits.ts';
@@ -23,9 +21,8 @@ export interface Short {
   readonly pages: number;
 }
 
-/** The short form of an answer, with no amount in two units; of a list the page asked for, the first being 1. Tables have at most so many columns. */
-export function shortForm(whole: Answer, page = 1, columns: number = shortLimits.tableColumns): Short {
-  const given = withSentences(whole, oneUnit);
+/** The short form of an answer; of a list the page asked for, the first being 1. Tables have at most so many columns. */
+export function shortForm(given: Answer, page = 1, columns: number = shortLimits.tableColumns): Short {
   const { headline, facts, steps, table, isTableFirst = false, isList = false, isMenu = false } = given;
   const must = {
     headline,

@@ -148,7 +148,7 @@ export async function answerMessage(desk: Desk, message: Message, text: string):
   const place = placeOfMessage(desk, message);
   const whose = { personId: author.id, isPrivate: place === undefined };
   if (turn === 'tell to wait') return void (await replyToMessage(desk, message, tooFast(), whose));
-  const asker = place === undefined ? { personId: author.id } : { place };
+  const asker = place === undefined ? { personId: author.id } : { place, writerId: author.id };
   const where = { personId: author.id, place, isOwn: false };
   const talk = talkOfMessage(desk, where, reference?.messageId);
   const { answer, leavesNoTrace = false } = runWords(desk, text, { ...asker, talk });

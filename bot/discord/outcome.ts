@@ -4,6 +4,7 @@ import type { Answer } from '../../commands/answer.ts';
 import type { Talk } from '../../commands/ask/talk.ts';
 import type { Asking, Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
+import { inOwnUnits, wordsOf } from '../../commands/in-own-units.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { firstPage } from '../../commands/help.ts';
 import { commandNamed } from '../../commands/named.ts';
@@ -82,14 +83,15 @@ export function run(desk: Desk, asked: Asked): Outcome {
     const onWrite = (): void => void (isChanged = true);
     const watched = { keep: watchedKeep(keep, onWrite) };
     const asking: Asking = {
-      ...now(desk, place, onWrite),
+      ...now(desk, place, personId, onWrite),
       ...(isForAll ? {} : watched),
     };
     const filled = withDefaults(command, values, asking);
     const isAlone = filled.hidden || seen === 'alone';
     const isOwn = isAlone || place?.isPublic() !== true;
     const talk = talkOfCall(desk, { personId, place, isOwn }, call ?? { command: name, input: {} }, pressed);
-    const given = runFilled(command, filled, { ...asking, talk });
+    const answered = runFilled(command, filled, { ...asking, talk });
+    const given = inOwnUnits(answered, wordsOf(values), asking);
     if (askedId !== undefined) talk.askedAt(askedId);
     const noted = isForAll ? given : withNotices(given, keep);
     const own = isAlone || noted.file !== undefined || noted !== given;
@@ -102,13 +104,19 @@ export function run(desk: Desk, asked: Asked): Outcome {
   });
 }
 
-function now(desk: Desk, place: PlaceHere | undefined, onWrite = (): void => {}): Context {
+function now(
+  desk: Desk,
+  place: PlaceHere | undefined,
+  personId: string | undefined,
+  onWrite = (): void => {},
+): Context {
   const server = place?.server && watchedServer(place.server, onWrite);
   const locale = localeInForce();
   return {
     nowMs: desk.nowMs(),
     reader: desk.reader,
     ...(locale === undefined ? {} : { locale }),
+    ...(personId === undefined ? {} : { units: desk.keepFor(personId).units() }),
     ...(place === undefined ? {} : { isShared: true }),
     ...(server === undefined ? {} : { server }),
   };
@@ -131,6 +139,13 @@ export function runText(desk: Desk, asker: Asker, call: Call): Outcome {
   return run(desk, { ...asker, command: call.command, values, call });
 }
 
+/** A message that is answered. */
+interface Written {
+  readonly talk: Talk;
+  /** Who wrote it: of them only the units they chose are looked up where others read the answer. */
+  readonly writerId: string;
+}
+
 /**
  * Answers a question in plain words; without words, says how to ask. `personId` only where nobody but that person reads
  * the answer: with it the answer may tell of their tank.
@@ -138,16 +153,17 @@ export function runText(desk: Desk, asker: Asker, call: Call): Outcome {
 export function runWords(
   desk: Desk,
   text: string,
-  { personId, place, talk }: Partial<Asker & { readonly talk: Talk }>,
+  { personId, writerId = personId, place, talk }: Partial<Asker & Written>,
 ): Outcome {
   return attempt(desk, undefined, () => {
     if (place?.isPublic() === false) return { answer: elsewhere(), hidden: false };
     if (text === '')
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
-    const asking = { ...now(desk, place), ...(talk === undefined ? {} : { talk }) };
-    if (personId === undefined) return { answer: desk.ask(text, asking), hidden: false };
+    const here = { ...now(desk, place, writerId), ...(talk === undefined ? {} : { talk }) };
+    const asked = (asking: Asking): Answer => inOwnUnits(desk.ask(text, asking), text, asking);
+    if (personId === undefined) return { answer: asked(here), hidden: false };
     const { keep, isErased } = keepHere(desk, personId);
-    const answered = withNotices(desk.ask(text, { ...asking, keep }), keep);
+    const answered = withNotices(asked({ ...here, keep }), keep);
     return { answer: answered, hidden: false, leavesNoTrace: isErased() };
   });
 }
@@ -160,7 +176,7 @@ export function runApart(
   work: (context: Context) => Answer,
 ): Outcome {
   if (desk.turnOf(personId) !== 'now') return { answer: tooFast(), hidden: true };
-  return attempt(desk, undefined, () => ({ answer: work(now(desk, place)), hidden: false }));
+  return attempt(desk, undefined, () => ({ answer: work(now(desk, place, personId)), hidden: false }));
 }
 
 /** A reply to a message cannot be private. */

@@ -1,6 +1,7 @@
 import type { Addition, Entry, Tank } from '../../commands/keep.ts';
 import type { Glass, KeptLightPoint, Placing } from '../../commands/placed.ts';
 import type { Watch } from '../../commands/watch.ts';
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import {
   exportHandOver,
@@ -29,6 +30,8 @@ export interface MemberExport {
   readonly keptSince: string | undefined;
   /** IANA name. */
   readonly zone: string | undefined;
+  /** Chosen for everything that is not about a tank with units of its own, by symbol. */
+  readonly units: ChosenUnits;
   readonly tankInUse: number | undefined;
   readonly tanks: readonly ExportedTank[];
   readonly reminders: readonly ExportedReminder[];
@@ -93,6 +96,7 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     discordId,
     keptSince: sinceMs === undefined ? undefined : iso(sinceMs),
     zone: people.zone(person),
+    units: people.units(person),
     tankInUse: tanks.inUse(person)?.id,
     tanks: tanks.all(person).map((tank) => ({
       ...tank,

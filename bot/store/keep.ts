@@ -1,5 +1,6 @@
 import type Database from 'better-sqlite3';
 import type { Keep, NewEntry, TankProfile } from '../../commands/keep.ts';
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { openCoralKeeps } from './coral-keep.ts';
 import { openErase } from './erase.ts';
 import { exportMember } from './export.ts';
@@ -24,6 +25,9 @@ export function openKeeps(
   const reminderKeepFor = openReminderKeeps(db, tables);
   const coralKeepFor = openCoralKeeps(tables);
   const shownKeepFor = openShownKeeps(tables);
+  const setUnits = db.transaction((id: string, units: ChosenUnits) =>
+    people.setUnits(people.keyOrNew(id), units),
+  );
   const addTank = db.transaction((id: string, profile: TankProfile) =>
     tanks.add(people.keyOrNew(id), profile),
   );
@@ -34,6 +38,8 @@ export function openKeeps(
     const add = (tankId: number, made: readonly NewEntry[]) =>
       has(tankId) ? entries.add(me(), tankId, made) : [];
     return {
+      units: () => people.units(me()),
+      setUnits: (units) => setUnits(id, units),
       tanks: () => tanks.all(me()),
       tankInUse: () => tanks.inUse(me()),
       addTank: (profile) => addTank(id, profile),

@@ -6,12 +6,22 @@ import { schema4 } from './schema-4.ts';
 import { schema5 } from './schema-5.ts';
 import { schema6 } from './schema-6.ts';
 import { schema7 } from './schema-7.ts';
+import { schema8 } from './schema-8.ts';
 
 /** "SUMP" in ASCII: tells our files from any other SQLite file. */
 export const APPLICATION_ID = 0x53_55_4d_50;
 
 /** The n-th brings a file from version n - 1 to n. One that was released is never edited. */
-export const migrations: readonly string[] = [schema1, schema2, schema3, schema4, schema5, schema6, schema7];
+export const migrations: readonly string[] = [
+  schema1,
+  schema2,
+  schema3,
+  schema4,
+  schema5,
+  schema6,
+  schema7,
+  schema8,
+];
 
 /** Version of a file: 0 for an empty one, undefined for one that another program made. */
 export function versionOf(db: Database.Database): number | undefined {

@@ -1,4 +1,5 @@
 import type Database from 'better-sqlite3';
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { zoneName } from './limits.ts';
 
 /** The terminal room has one person. */
@@ -16,6 +17,9 @@ export interface People {
   readonly sinceMs: (key: number) => number | undefined;
   readonly zone: (key: number) => string | undefined;
   readonly setZone: (key: number, zone: string) => void;
+  /** The units somebody chose, none where they chose none. */
+  readonly units: (key: number) => ChosenUnits;
+  readonly setUnits: (key: number, units: ChosenUnits) => void;
   /** Removes someone of whom nothing is kept any more: a sitter, a helper or a talk when that is over. Whether it did. */
   readonly forgetEmpty: (key: number) => boolean;
   readonly count: () => number;
@@ -27,8 +31,10 @@ export function openPeople(db: Database.Database, nowMs: () => number): People {
   const since = db.prepare<[number], number>('SELECT created_ms FROM person WHERE id = ?').pluck();
   const zone = db.prepare<[number], string | null>('SELECT zone FROM person WHERE id = ?').pluck();
   const setZone = db.prepare<[string, number]>('UPDATE person SET zone = ? WHERE id = ?');
+  const units = db.prepare<[number], string | null>('SELECT units FROM person WHERE id = ?').pluck();
+  const setUnits = db.prepare<[string, number]>('UPDATE person SET units = ? WHERE id = ?');
   const forgetEmpty = db.prepare<[number]>(`
-    DELETE FROM person WHERE id = ? AND zone IS NULL
+    DELETE FROM person WHERE id = ? AND zone IS NULL AND units IS NULL
       AND NOT EXISTS (SELECT 1 FROM tank WHERE tank.person = person.id)
       AND NOT EXISTS (SELECT 1 FROM reminder WHERE reminder.person = person.id)
       AND NOT EXISTS (SELECT 1 FROM hand_over WHERE hand_over.owner = person.id)
@@ -43,6 +49,8 @@ export function openPeople(db: Database.Database, nowMs: () => number): People {
     sinceMs: (key) => since.get(key),
     zone: (key) => zone.get(key) ?? undefined,
     setZone: (key, name) => void setZone.run(zoneName(name), key),
+    units: (key) => JSON.parse(units.get(key) ?? '{}') as ChosenUnits,
+    setUnits: (key, chosen) => void setUnits.run(JSON.stringify(chosen), key),
     forgetEmpty: (key) => forgetEmpty.run(key).changes === 1,
     count: () => count.get() ?? 0,
   };

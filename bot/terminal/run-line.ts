@@ -1,6 +1,7 @@
 import type { Answer } from '../../commands/answer.ts';
 import { askedFirst } from '../../commands/asked-first.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
+import { inOwnUnits, wordsOf } from '../../commands/in-own-units.ts';
 import { localAnswer } from '../../commands/local-answer.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
 import { shortForm } from '../../commands/short.ts';
@@ -31,14 +32,17 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
       const open = askedFirst(command, line.input);
       if (open.length > 0) return asked(questionOf(line, command, open), style);
       return solving(
-        async () => answered(runWithDefaults(command, withFiles(command, line.input), context), desk, style),
+        async () => {
+          const given = runWithDefaults(command, withFiles(command, line.input), context);
+          return answered(inOwnUnits(given, wordsOf(line.input), context), desk, style);
+        },
         (problem) => chosenInCommand(line, command, problem),
         style,
       );
     }
     case 'words':
       return solving(
-        async () => answered(desk.ask(line.text, context), desk, style),
+        async () => answered(inOwnUnits(desk.ask(line.text, context), line.text, context), desk, style),
         (problem) => chosenInWords(line.text, problem),
         style,
       );

@@ -11,7 +11,7 @@ import {
 import { urgentSide } from '../../core/water/limits.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { fittingHeadline } from '../fitting.ts';
-import type { PreferredUnits } from '../keep.ts';
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { namedWith } from './advice.ts';
 
 /** Readings to judge, and whose. */
@@ -22,7 +22,7 @@ export interface Judging {
   readonly rangeOf?: RangeOf;
   /** What the range of a parameter is called: "usual" where left out. */
   readonly rangeName?: (id: ParameterId) => string;
-  readonly units?: PreferredUnits;
+  readonly units?: ChosenUnits;
   /** Steps that follow from something else than the numbers. */
   readonly steps?: readonly string[];
   /** Numbers given and not used: while there are any, nothing is called fine. The caller names them in `read`, too. */

@@ -2,7 +2,7 @@ import { basisName } from '../../core/corals/basis-words.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { NamedCoral } from '../../core/corals/named.ts';
 import { flowWords } from '../../core/corals/rules/flow.ts';
-import { cmAndInches } from '../../core/corals/say.ts';
+import { cm } from '../../core/corals/say.ts';
 import { say } from '../../core/wording/say.ts';
 import { answer, type Answer } from '../answer.ts';
 import { action } from '../calls.ts';
@@ -36,7 +36,7 @@ export function looseAnswer(named: NamedCoral): Answer {
     ],
     steps: [
       'Free it without pulling on the flesh: cut the glue from the rock, and leave what sticks to its skeleton.',
-      `Lay it on clean open sand with gentle flow and ${cmAndInches(ROOM_CM)} free on all sides: it moves by inflating.`,
+      `Lay it on clean open sand with gentle flow and ${cm(ROOM_CM)} free on all sides: it moves by inflating.`,
       'If the underside is torn: leave it there on clean sand, and watch that the wound does not spread.',
       'A crab that flips it: turn it back gently, foot down, and move the crab rather than the coral.',
       'If it dies back, keep the skeleton as long as nothing rots: it can bud small ones.',

@@ -3,7 +3,7 @@ import { ruleWords } from '../../core/corals/rule-words.ts';
 import { check } from '../../core/corals/check.ts';
 import type { Finding, Scene } from '../../core/corals/scene.ts';
 import { troublesOf, type Trouble } from '../../core/picture/tank-map-shown.ts';
-import { lengthUnitOf, type LengthUnit } from '../../core/picture/length.ts';
+import type { LengthUnit } from '../../core/quantity/chosen-units.ts';
 import { tankMap } from '../../core/picture/tank-map.ts';
 import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact, type TextFile } from '../answer.ts';
@@ -14,6 +14,7 @@ import { countWords, problemsIn } from './finding-words.ts';
 import { peopleCautions, peopleDangers } from './people-dangers.ts';
 import { sceneOf, sceneWords } from './scene-of.ts';
 import { guessedCautions } from './spot-said.ts';
+import { unitsOf } from '../units-of.ts';
 import { tankInput, tankOption } from './tank-input.ts';
 
 /** Longer lists of what to move or watch, in characters, come as a file too. */
@@ -28,7 +29,7 @@ export const mapCoralsCommand = defineCommand({
   run: (input, context): Answer => {
     const keep = keepOf(context);
     const tank = askedTank(keep, input.tank);
-    const length = lengthUnitOf(context.locale);
+    const length = unitsOf(context, tank).length ?? 'cm';
     return mapAnswer(
       { scene: sceneOf(keep, tank, context.nowMs), name: tank.name, length },
       tankInput(keep, tank),

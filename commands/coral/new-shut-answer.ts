@@ -1,7 +1,7 @@
 import { basisName } from '../../core/corals/basis-words.ts';
 import type { NamedCoral } from '../../core/corals/named.ts';
 import { FLOW_LOOK, flowWords } from '../../core/corals/rules/flow.ts';
-import { cmAndInches } from '../../core/corals/say.ts';
+import { cm } from '../../core/corals/say.ts';
 import { answer, type Answer } from '../answer.ts';
 
 /** A new coral that stays shut; `water` is what its readings say, where they are fine. Leave it, look, and ask. */
@@ -30,7 +30,7 @@ export function newShutAnswer(named: NamedCoral, water: Answer | undefined): Ans
     steps: [
       'Change nothing and do not poke it: gentle, indirect flow, no more light than it begins at, and wait.',
       'Tonight look with a dim torch for flatworms and other pests on it, and for a neighbour that reaches it.',
-      `Tell us: a photo, PAR and flow, what stands within ${cmAndInches(15)}, how it was acclimatised and dipped.`,
+      `Tell us: a photo, PAR and flow, what stands within ${cm(15)}, how it was acclimatised and dipped.`,
       'Confirm salinity with an instrument checked against a standard fluid, for everything else hangs on it.',
       ...(water?.steps ?? []),
     ],

@@ -2,7 +2,7 @@ import { basisName } from '../../core/corals/basis-words.ts';
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import type { PairRoom } from '../../core/corals/pair-room.ts';
 import type { PairNeed } from '../../core/corals/reach.ts';
-import { cmAndInches, cmRange } from '../../core/corals/say.ts';
+import { cm, cmRange } from '../../core/corals/say.ts';
 import type { Fact } from '../answer.ts';
 import type { Pair } from './pair-worst.ts';
 
@@ -33,7 +33,7 @@ export function roomFact({ room: { need }, moveBelowCm, watchBelowCm }: Pair): F
   const basis = watchBelowCm > need.watchBelowCm ? 'project rule' : own;
   return {
     label: 'room between them',
-    value: `${moveBelowCm > 0 ? `move below ${cmAndInches(moveBelowCm)}, ` : ''}watch below ${cmAndInches(watchBelowCm)} (${basis})`,
+    value: `${moveBelowCm > 0 ? `move below ${cm(moveBelowCm)}, ` : ''}watch below ${cm(watchBelowCm)} (${basis})`,
   };
 }
 
@@ -64,7 +64,5 @@ export function knownFacts({ facts }: PairNeed): readonly Fact[] {
 }
 
 export function gapBasis({ facts }: PairNeed): readonly string[] {
-  return facts.rules.map(
-    ({ rule }) => `The gap of ${cmAndInches(rule.gapCm)} rests on: ${basisName(rule.gapBasis)}`,
-  );
+  return facts.rules.map(({ rule }) => `The gap of ${cm(rule.gapCm)} rests on: ${basisName(rule.gapBasis)}`);
 }

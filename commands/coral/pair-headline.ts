@@ -1,6 +1,6 @@
 import type { PairEffect } from '../../core/corals/pair-rules.ts';
 import type { PairNeed } from '../../core/corals/reach.ts';
-import { cmAndInches } from '../../core/corals/say.ts';
+import { cm } from '../../core/corals/say.ts';
 import { isSoft } from '../../core/corals/spreading.ts';
 import { fittingHeadline } from '../fitting.ts';
 import type { Gap } from './gap.ts';
@@ -19,7 +19,7 @@ export function pairHeadline(
 ): string {
   const [one, other] = [a.names.common[0], b.names.common[0]];
   const pair = one === other ? `two pieces of ${one}` : `${one} and ${other}`;
-  const room = moveBelowCm > 0 ? cmAndInches(moveBelowCm) : cmAndInches(watchBelowCm);
+  const room = moveBelowCm > 0 ? cm(moveBelowCm) : cm(watchBelowCm);
   if (gap === undefined) {
     if (moveBelowCm > 0) return `Not touching: ${pair} want ${room} or more between them, at full stretch.`;
     if (spreads !== undefined && isSoft(spreads))
@@ -30,11 +30,11 @@ export function pairHeadline(
       ? `Perhaps: give ${pair} ${room} or more, and watch them at night.`
       : `I know of nothing against ${pair} side by side; leave room to grow.`;
   }
-  const enough = `Room enough as far as is known: ${cmAndInches(gap.cm)} between ${pair}`;
+  const enough = `Room enough as far as is known: ${cm(gap.cm)} between ${pair}`;
   if (gap.cm < moveBelowCm)
-    return `Too close: ${pair} want ${room} or more at full stretch, and ${cmAndInches(gap.cm)} is not enough.`;
+    return `Too close: ${pair} want ${room} or more at full stretch, and ${cm(gap.cm)} is not enough.`;
   return gap.cm < watchBelowCm
-    ? `Watch them: ${cmAndInches(gap.cm)} between ${pair} is within what one of them can reach or grow over.`
+    ? `Watch them: ${cm(gap.cm)} between ${pair} is within what one of them can reach or grow over.`
     : fittingHeadline(
         `${enough}${watchBelowCm > 0 ? `, who want ${room}` : ''}. Watch the first nights.`,
         `${enough}. Watch the first nights.`,

@@ -5,14 +5,12 @@ import type { Answer } from '../answer.ts';
 import { defineCommand } from '../command.ts';
 import { idOption } from '../options.ts';
 import type { DeskSettings, Server } from '../server.ts';
-import { alkalinityUnits, profileOptions, temperatureUnits, volumeUnits } from '../tank/options.ts';
+import { unitOptions, withUnits } from '../unit-options.ts';
 import { managedServer } from './managing.ts';
 import { settingsAnswer } from './settings-answer.ts';
 
 const options = z.strictObject({
-  volume: profileOptions.units,
-  alkalinity: profileOptions.alkalinity,
-  temperature: profileOptions.temperature,
+  ...unitOptions,
   reminders: idOption('channel', 'Where reminders go, set for a channel without naming one').optional(),
   helpers: idOption('role', 'The role of those who help members').optional(),
 });
@@ -41,15 +39,11 @@ export const setCommand = defineCommand({
 
 function changed(server: Server, input: z.infer<typeof options>): DeskSettings {
   const before = server.settings();
-  const { volume, alkalinity, temperature, reminders, helpers } = input;
+  const { reminders, helpers } = input;
   if (reminders !== undefined && !server.mayWrite(reminders)) throw notWritable(reminders);
   return {
     ...before,
-    units: {
-      volume: volume === undefined ? before.units.volume : volumeUnits[volume],
-      alkalinity: alkalinity === undefined ? before.units.alkalinity : alkalinityUnits[alkalinity],
-      temperature: temperature === undefined ? before.units.temperature : temperatureUnits[temperature],
-    },
+    units: withUnits(before.units, input),
     reminderChannelId: reminders ?? before.reminderChannelId,
     helperRoleId: helpers ?? before.helperRoleId,
   };

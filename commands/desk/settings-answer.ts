@@ -3,6 +3,7 @@ import { say } from '../../core/wording/say.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { action } from '../calls.ts';
 import type { DeskSettings, Server } from '../server.ts';
+import { unitFacts } from '../unit-facts.ts';
 
 /** All settings, and what the bot lacks in this channel and in those they name. */
 export function settingsAnswer(server: Server, done: SentenceKey): Answer {
@@ -15,7 +16,7 @@ export function settingsAnswer(server: Server, done: SentenceKey): Answer {
   const state = short === 0 ? say('desk.haveAll') : say('desk.lackIn', { count: short });
   return answer({
     headline: `${say(done)} ${state}`,
-    facts: [...unitFacts(settings), ...roleFact(settings), ...checked.map(({ fact }) => fact)],
+    facts: [...unitsHere(settings), ...roleFact(settings), ...checked.map(({ fact }) => fact)],
     read: wordsOf(settings),
     steps: short === 0 ? [] : [say('desk.openPermissions'), say('desk.addMyRole'), say('desk.channelGone')],
     next: short === 0 ? [] : [action(say('desk.lookAgain'), 'desk show', {})],
@@ -29,12 +30,9 @@ function wordsOf({ publicChannelIds, reminderChannelId }: DeskSettings): readonl
   ];
 }
 
-function unitFacts({ units }: DeskSettings): readonly Fact[] {
-  return [
-    { label: say('desk.bareVolume'), value: units.volume ?? say('desk.iAsk') },
-    { label: say('desk.bareAlkalinity'), value: units.alkalinity ?? say('desk.iAsk') },
-    { label: say('desk.bareTemperature'), value: units.temperature ?? say('desk.iAsk') },
-  ];
+function unitsHere({ units }: DeskSettings): readonly Fact[] {
+  const facts = unitFacts(units);
+  return facts.length > 0 ? facts : [{ label: say('desk.unitsHere'), value: say('desk.noUnits') }];
 }
 
 function roleFact({ helperRoleId }: DeskSettings): readonly Fact[] {

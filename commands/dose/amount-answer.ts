@@ -80,7 +80,7 @@ export function amountAnswer(asked: AskedDose): Answer {
     sources: sourcesOf(id, form),
     next: [
       action(say('dose.whatOneDayS'), 'dose effect', effectInput(form, plan, asked)),
-      ...(plan.days > 1 && water.given ? [eachDay(saltName(compound, form), plan)] : []),
+      ...(plan.days > 1 && water.text !== undefined ? [eachDay(saltName(compound, form), plan)] : []),
     ],
   });
   return opened(withSalinity(salinity.remark, openings(asked, plan, form)), given);
@@ -107,7 +107,7 @@ function effectInput(
   return {
     with: form.name,
     amount: `${fixed(each, decimalsOf(step))} g`,
-    ...(water.given ? { volume: `${significant(water.volumeL, 6)} L` } : {}),
+    ...(water.text === undefined ? {} : { volume: water.text }),
     ...(purity.share === 1 ? {} : { purity: `${significant(purity.share * 100, 4)} %` }),
   };
 }
@@ -125,9 +125,9 @@ function openings(
 ): readonly [Opening, ...Opening[]] {
   const show = inGrams(plan);
   const label = saltName(compound, form);
-  const per = water.given ? '' : ' per 100 L';
+  const per = water.text !== undefined ? '' : ' per 100 L';
   const days = plan.days === 1 ? ', within one day' : ` in all, ${portionWords(plan, show)}`;
-  const effect = `${parameter(id).label} ${change.words}${water.given ? ` ${water.where}` : ''}`;
+  const effect = `${parameter(id).label} ${change.words}${water.text !== undefined ? ` ${water.where}` : ''}`;
   const grade = purity.share === 1 ? '' : ` (${purity.read})`;
   const own = pace.isOwn === true ? `, at ${pace.words}` : '';
   const dose = `${show(plan.total)} of ${label}${grade}${per}${days}`;

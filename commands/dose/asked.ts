@@ -90,7 +90,8 @@ function described(text: string, forms: AskedCompound['forms']): AskedCompound {
 /** The water a dose goes into; 100 L where no volume was given. */
 export interface AskedWater {
   readonly volumeL: number;
-  readonly given: boolean;
+  /** As an option takes it; undefined where none was given. */
+  readonly text: string | undefined;
   /** "in 283.9 L" or "per 100 L". */
   readonly where: string;
   readonly read: readonly string[];
@@ -100,12 +101,13 @@ export interface AskedWater {
 export function askedWater(text: string | undefined): AskedWater {
   if (text === undefined) {
     const read = ['no volume given, so this is per 100 L: times your net litres, divided by 100', NET];
-    return { volumeL: 100, given: false, where: 'per 100 L', read };
+    return { volumeL: 100, text: undefined, where: 'per 100 L', read };
   }
   const found = readQuantity('volume', text, { field: 'volume' });
   const written = volumeAsWritten(found.value, found.written, found.unit);
   const read = [`${written}, taken as net water`, ...found.notes, NET];
-  return { volumeL: found.value, given: true, where: `in ${volume(found.value)}`, read };
+  const asWritten = `${significant(found.written, 6)} ${found.unit}`;
+  return { volumeL: found.value, text: asWritten, where: `in ${volume(found.value)}`, read };
 }
 
 const NET =

@@ -50,7 +50,10 @@ export const effectCommand = defineCommand({
       headline: `${amount.words} of ${compound.label} raises ${parameter(id).label} by ${riseSpan(id, low, high)} in ${volume(water.volumeL)}${from === undefined ? '' : `, from ${shown(id, from)} to ${levelSpan(id, from + low, from + high)}`}.`,
       read,
       facts: [...each, ...(adds === undefined ? [] : [adds]), ...sameAs(first, id, amount)],
-      steps: water.given ? paceSteps(id, high) : ['Give your net volume to see whether it fits into a day.'],
+      steps:
+        water.text !== undefined
+          ? paceSteps(id, high)
+          : ['Give your net volume to see whether it fits into a day.'],
       working: [
         supplyLine(first, id),
         `${mass(amount.lowG)} × ${significant(supplyPerG(first, id) * purity.share, 4)} ${id === 'alkalinity' ? 'meq' : 'mg'} per g / ${volume(water.volumeL)} = ${riseSpan(id, rises[0]?.low ?? low, rises[0]?.low ?? low)}`,

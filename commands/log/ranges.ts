@@ -1,7 +1,8 @@
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import type { RangeOf } from '../../core/water/assess.ts';
 import { targetFor } from '../../core/water/targets.ts';
 import type { ParameterId } from '../../core/water/parameter.ts';
-import type { PreferredUnits, Tank } from '../keep.ts';
+import type { Tank } from '../keep.ts';
 import { rangeWords } from '../tank/print.ts';
 
 /** Where the readings of a tank should lie: its own targets, else those of its kind. */
@@ -19,7 +20,7 @@ export function aimWords(
   id: ParameterId,
   range: readonly [number, number],
   name: string,
-  units: PreferredUnits,
+  units: ChosenUnits,
 ): string {
   return `${name} ${range[1] === 0 ? 'none' : rangeWords(id, range, units)}`;
 }

@@ -1,8 +1,9 @@
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { Problem } from '../../core/problem.ts';
 import { readLine } from '../../core/words/line.ts';
 import { say } from '../../core/wording/say.ts';
 import type { OwnContext } from '../command.ts';
-import type { Keep, PreferredUnits } from '../keep.ts';
+import type { Keep } from '../keep.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 
 /** One value of a form for readings. */
@@ -89,7 +90,7 @@ function faultOf(
   { parameter: id, label }: ReadingField,
   part: string,
   given: string,
-  units: PreferredUnits | undefined,
+  units: ChosenUnits | undefined,
 ): Problem | undefined {
   if (part === '') return undefined;
   try {

@@ -1,12 +1,13 @@
 import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
-import { MOST_NAME_LETTERS, type Keep, type PreferredUnits, type TankProfile } from '../keep.ts';
+import { MOST_NAME_LETTERS, type Keep, type TankProfile } from '../keep.ts';
 import { askedStarted } from './asked-started.ts';
 import { tankNamed } from './asked-tank.ts';
 import { readZone } from '../zone.ts';
 import { askedTargets } from './asked-targets.ts';
-import { alkalinityUnits, temperatureUnits, volumeUnits, type ProfileInput } from './options.ts';
+import { withUnits } from '../unit-options.ts';
+import type { ProfileInput } from './options.ts';
 import { say } from '../../core/wording/say.ts';
 
 /** Everything of a profile but its name and water. */
@@ -20,7 +21,7 @@ export function askedDetails(
   before: Details,
   nowMs: number,
 ): { readonly details: Details; readonly read: readonly string[] } {
-  const units = askedUnits(input, before.units);
+  const units = withUnits(before.units, { ...input, volume: input.units });
   const { targets, read } =
     input.targets === undefined
       ? { targets: before.targets, read: [] }
@@ -42,17 +43,6 @@ export function askedDetails(
 /** "mine" takes the tank's own zone back. */
 function askedTankZone(given: string, nowMs: number): string | undefined {
   return /^(?:mine|own|default|none)$/i.test(given) ? undefined : readZone(given, { nowMs });
-}
-
-function askedUnits(
-  { units, alkalinity, temperature }: ProfileInput,
-  before: PreferredUnits,
-): PreferredUnits {
-  return {
-    volume: units === undefined ? before.volume : volumeUnits[units],
-    alkalinity: alkalinity === undefined ? before.alkalinity : alkalinityUnits[alkalinity],
-    temperature: temperature === undefined ? before.temperature : temperatureUnits[temperature],
-  };
 }
 
 /**

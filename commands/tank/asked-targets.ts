@@ -1,10 +1,11 @@
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { Problem } from '../../core/problem.ts';
 import { clean } from '../../core/quantity/clean.ts';
 import { fixed, toUnit } from '../../core/quantity/format.ts';
 import { readAlike } from '../../core/quantity/read.ts';
 import { type ParameterId, findParameter, parameter } from '../../core/water/parameter.ts';
 import { readSalinity } from '../../core/water/salinity-reading.ts';
-import type { PreferredUnits, TankProfile } from '../keep.ts';
+import type { TankProfile } from '../keep.ts';
 import { limitsOf } from '../../core/water/limits.ts';
 import { say } from '../../core/wording/say.ts';
 
@@ -22,7 +23,7 @@ const DEFAULT = /^(.+?)(?:\s*[:=]\s*|\s+)(?:default|usual|none)$/;
 export function askedTargets(
   text: string,
   before: Targets,
-  units: PreferredUnits,
+  units: ChosenUnits,
 ): { readonly targets: Targets; readonly read: readonly string[] } {
   const read: string[] = [];
   const changed: Partial<Record<ParameterId, readonly [number, number]>> = { ...before };
@@ -55,7 +56,7 @@ interface Ends {
 }
 
 /** Both ends in the parameter's own unit. */
-function rangeOf(id: ParameterId, ends: readonly [string, string], units: PreferredUnits): Ends {
+function rangeOf(id: ParameterId, ends: readonly [string, string], units: ChosenUnits): Ends {
   const { kind, unit } = parameter(id);
   if (kind === 'salinity') {
     const [low, high] = ends.map((text) => readSalinity(text, { field: 'targets' }));

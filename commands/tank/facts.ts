@@ -1,6 +1,7 @@
 import { targetFor } from '../../core/water/targets.ts';
 import type { Fact, Table } from '../answer.ts';
 import type { TankProfile } from '../keep.ts';
+import { unitFacts } from '../unit-facts.ts';
 import { ageWords, kindWords, litres, targetsOf } from './print.ts';
 
 export const PRACTICE_TARGETS =
@@ -18,14 +19,14 @@ export function waterFacts({ netVolumeL, displayVolumeL, units }: TankProfile): 
 /** Kind, age and habits, each only where it is known. */
 export function detailFacts(profile: TankProfile, nowMs: number): readonly Fact[] {
   const { kind, startedOn, instrument, lightHours, units, zone } = profile;
-  const chosen = [units.volume, units.alkalinity, units.temperature].filter((unit) => unit !== undefined);
+  const chosen = unitFacts(units).map(({ value }) => value);
   return [
     { label: 'kind', value: kindWords[kind] },
     ...(startedOn === undefined ? [] : [ageFact(startedOn, nowMs)]),
     ...(instrument === undefined ? [] : [{ label: 'salinity measured with', value: instrument }]),
     ...(lightHours === undefined ? [] : [{ label: 'full light', value: `${lightHours} h a day` }]),
     ...(zone === undefined ? [] : [{ label: 'time zone of the tank', value: zone }]),
-    ...(chosen.length === 0 ? [] : [{ label: 'numbers without a unit', value: chosen.join(', ') }]),
+    ...(chosen.length === 0 ? [] : [{ label: 'units of its own', value: chosen.join(', ') }]),
   ];
 }
 

@@ -4,18 +4,10 @@ import { shapes } from '../../core/tank/shape.ts';
 import { tankKinds } from '../../core/water/targets.ts';
 import { salinityInstruments } from '../keep.ts';
 import { quantityOption, textOption } from '../options.ts';
+import { unitOptions } from '../unit-options.ts';
 
 /** Longest text of a size: it is kept with the tank. */
 const MAX_SIZE = 60;
-
-/** How members choose their unit of volume, and its symbol. */
-export const volumeUnits = { litres: 'L', 'US gallons': 'US gal', 'imperial gallons': 'imp gal' } as const;
-export const alkalinityUnits = { dKH: 'dKH', 'meq/L': 'meq/L', 'ppm CaCO3': 'ppm CaCO3' } as const;
-export const temperatureUnits = { celsius: '°C', fahrenheit: '°F' } as const;
-
-function keys<T extends string>(units: Readonly<Record<T, string>>): [T, ...T[]] {
-  return Object.keys(units) as [T, ...T[]];
-}
 
 /** Volumes are plain texts here: a number without a unit is read in the unit chosen for this very tank. */
 export const volumeOptions = {
@@ -42,9 +34,10 @@ export const profileOptions = {
   }).optional(),
   flow: z.enum(flowDirections).describe('Where the water goes, seen from the front').optional(),
   hours: quantityOption('hours', 'Full light a day, e.g. 9 h').optional(),
-  units: z.enum(keys(volumeUnits)).describe('Unit of volumes without one').optional(),
-  alkalinity: z.enum(keys(alkalinityUnits)).describe('Unit of alkalinities without one').optional(),
-  temperature: z.enum(keys(temperatureUnits)).describe('Unit of temperatures without one').optional(),
+  units: unitOptions.volume,
+  alkalinity: unitOptions.alkalinity,
+  temperature: unitOptions.temperature,
+  length: unitOptions.length,
   targets: textOption('Own targets: alk 8-9, ca 420-440; "alk default" takes one back').optional(),
 };
 

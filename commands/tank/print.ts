@@ -1,8 +1,9 @@
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 import { shownIn } from '../../core/log/value.ts';
 import { counted, fixed, toUnit, volumeAsWritten } from '../../core/quantity/format.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { targetFor, type TankKind } from '../../core/water/targets.ts';
-import type { PreferredUnits, TankProfile } from '../keep.ts';
+import type { TankProfile } from '../keep.ts';
 
 export const kindWords: Readonly<Record<TankKind, string>> = {
   soft: 'soft corals',
@@ -13,7 +14,7 @@ export const kindWords: Readonly<Record<TankKind, string>> = {
 };
 
 /** "238.5 L", or "63 US gal (238.5 L)" for who prefers gallons. */
-export function litres(volumeL: number, units: PreferredUnits): string {
+export function litres(volumeL: number, units: ChosenUnits): string {
   const { volume: symbol = 'L' } = units;
   return volumeAsWritten(volumeL, toUnit('volume', volumeL, symbol), symbol);
 }
@@ -55,7 +56,7 @@ export function targetsOf({ kind, targets, units }: TankProfile): readonly Shown
 }
 
 /** "8 to 9 dKH"; alkalinity and temperature in the unit the member prefers. */
-export function rangeWords(id: ParameterId, range: readonly [number, number], units: PreferredUnits): string {
+export function rangeWords(id: ParameterId, range: readonly [number, number], units: ChosenUnits): string {
   const [low, high] = range.map((value) => shownIn(id, value, units));
   const ends = [low, high].map((end) => fixed(end?.value ?? Number.NaN, end?.decimals ?? 0));
   return `${ends.join(' to ')} ${low?.unit ?? ''}`.trim();

@@ -3,7 +3,7 @@ import { readQuantity } from '../../core/quantity/read.ts';
 import type { SourceCode } from '../../core/sources.ts';
 import type { Likely } from '../../core/tank/displaced.ts';
 import type { Fact } from '../answer.ts';
-import type { PreferredUnits } from '../keep.ts';
+import type { ChosenUnits } from '../../core/quantity/chosen-units.ts';
 
 /** The water of a tank as the options give it. */
 export interface AskedVolume {
@@ -18,7 +18,7 @@ export interface AskedVolume {
 }
 
 /** Symbol of the unit a volume without one is in; undefined: the member is asked. */
-export type VolumeUnit = PreferredUnits['volume'];
+export type VolumeUnit = ChosenUnits['volume'];
 
 export function rangeFact({ low, high }: Likely): Fact {
   return { label: 'net water lies between', value: `${volume(low)} and ${volume(high)}` };

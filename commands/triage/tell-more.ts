@@ -1,13 +1,13 @@
 import type { CoralEntry } from '../../core/corals/entry.ts';
 import { answer, type Answer, type Fact } from '../answer.ts';
 import { palytoxinCautions } from '../coral/palytoxin-cautions.ts';
-import { cmAndInches } from '../../core/corals/say.ts';
+import { cm } from '../../core/corals/say.ts';
 import { say } from '../../core/wording/say.ts';
 import { action } from '../calls.ts';
 
 const CORAL: readonly Fact[] = [
   { label: 'the light', value: 'which lamp, hours a day, and PAR at that spot if you can measure it' },
-  { label: 'the place', value: `what stands within ${cmAndInches(15)}, and how the water moves there` },
+  { label: 'the place', value: `what stands within ${cm(15)}, and how the water moves there` },
 ];
 
 const FISH: readonly Fact[] = [

@@ -1,13 +1,8 @@
-import { counted, fixed, toUnit } from '../quantity/format.ts';
+import { counted, fixed } from '../quantity/format.ts';
 
 /** Centimetres for people: whole from 20 up, else to a tenth. */
 export function cm(value: number): string {
   return `${amount(value)} cm`;
-}
-
-/** "20 cm (7.9 in)". */
-export function cmAndInches(value: number): string {
-  return `${cm(value)} (${fixed(toUnit('length', value, 'in'), 1)} in)`;
 }
 
 /** "5 to 15 cm", or "5 cm" where both ends are the same. */

@@ -1,6 +1,6 @@
 import { palette } from './palette.ts';
 import { tag, textWidth, words } from './svg.ts';
-import { cmOf, type LengthUnit } from './length.ts';
+import { cmOf, type LengthUnit } from '../quantity/chosen-units.ts';
 import { SMALL } from './tank-map-badge.ts';
 import type { Region, View } from './tank-map-view.ts';
 

@@ -1,6 +1,6 @@
 import type { FlowDirection, Scene } from '../corals/scene.ts';
 import { fixed } from '../quantity/format.ts';
-import { cmOf, type LengthUnit } from './length.ts';
+import { cmOf, type LengthUnit } from '../quantity/chosen-units.ts';
 import { palette } from './palette.ts';
 import { WORDS } from './panel.ts';
 import { tag, words } from './svg.ts';

@@ -1,6 +1,6 @@
 import type { Scene } from '../corals/scene.ts';
 import { fixed } from '../quantity/format.ts';
-import { cmOf, type LengthUnit } from './length.ts';
+import { cmOf, type LengthUnit } from '../quantity/chosen-units.ts';
 import { palette } from './palette.ts';
 import { tag, textWidth, words } from './svg.ts';
 import { badge, badgeSize, SMALL } from './tank-map-badge.ts';

@@ -1,5 +1,5 @@
 import type { Finding, Scene } from '../corals/scene.ts';
-import type { LengthUnit } from './length.ts';
+import type { LengthUnit } from '../quantity/chosen-units.ts';
 import { FONT_FAMILY, palette } from './palette.ts';
 import { WORDS } from './panel.ts';
 import { cutTo, tag, words } from './svg.ts';

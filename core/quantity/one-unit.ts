@@ -1,53 +1,59 @@
-import { fromUnit } from './format.ts';
-import { definitionOf, type QuantityKind } from './unit.ts';
+import { amountUnit, numbersOf, NUMBERS, UNIT, type AmountUnit } from './amounts.ts';
+import type { ChosenUnits } from './chosen-units.ts';
 
-/** Kinds whose units keepers write beside each other. */
-const KINDS = [
-  'volume',
-  'length',
-  'temperature',
-  'mass',
-  'alkalinity',
-] as const satisfies readonly QuantityKind[];
-/** Each rounded for people, one amount in two units differs by no more than this share of itself: 4 cm is 1.5 in. */
-const ROUNDED = 0.06;
+/** Each rounded for people, one amount in two units differs by no more than this share of itself: 3 cm is about 1 in. */
+const ROUNDED = 0.2;
+/** Each end of a span, rounded as it reads best: 2 to 8 cm is 1 to 3 in, and 2 to 3 cm about 1 in. */
+const ENDS = 0.35;
+const ONE_FOR_BOTH = 0.5;
 
-/** "75 US gal (283.9 L)", "5 cm (2 in)", "25 °C (77 °F)", "35 ppt (1.0264 SG)". */
-const TWICE =
-  /(\d+(?:[.,]\d+)?) ([A-Za-z°][A-Za-z °³/]*?) \((?:about )?(\d+(?:[.,]\d+)?) ([A-Za-z°][A-Za-z °³/]*?)\)/g;
+/** "75 US gal (283.9 L)", "10 to 15 cm (4 to 6 in)", "25 °C (77 °F)", "35 ppt (1.0264 SG)". */
+const TWICE = new RegExp(String.raw`(${NUMBERS}) (${UNIT}) \((?:about |some )?(${NUMBERS}) (${UNIT})\)`, 'g');
 
 /**
  * A text in which no amount stands in two units: what is in brackets behind it goes where it is the same amount again, as
- * both numbers show; of the two the shorter number stays, for that is the one somebody wrote ("4 in", of "10.2 cm (4 in)"),
- * and the first of two as long. Two scales of salinity are told apart by their names alone, for one follows from the other by the
- * equation of state (core/water) and not by a factor.
+ * both show. The one in the unit somebody wants stays; where none is chosen the shorter, for that is the one somebody
+ * wrote ("4 in", of "10.2 cm (4 in)"), and of two as long the first.
  */
-export function oneUnit(text: string): string {
+export function oneUnit(text: string, chosen: ChosenUnits = {}): string {
   if (!text.includes('(')) return text;
-  return text.replace(TWICE, (whole: string, one: string, unit: string, other: string, second: string) =>
-    !isSame(numberOf(one), unit, numberOf(other), second)
-      ? whole
-      : other.length < one.length
-        ? `${other} ${second}`
-        : `${one} ${unit}`,
-  );
+  return text.replace(TWICE, (whole: string, one: string, unit: string, other: string, second: string) => {
+    const [first, again] = [amountUnit(unit), amountUnit(second)];
+    if (!isSame(numbersOf(one), first, numbersOf(other), again)) return whole;
+    const wanted = wantedOf(first, chosen);
+    const isSecond = wanted === undefined ? other.length < one.length : again.by === wanted;
+    return isSecond ? `${other} ${second}` : `${one} ${unit}`;
+  });
 }
 
-/** Of either decimal mark. */
-function numberOf(text: string): number {
-  return Number(text.replace(',', '.'));
+/** Flow goes with volume. */
+function wantedOf({ kind }: AmountUnit, chosen: ChosenUnits): string | undefined {
+  if (kind === 'flow') return chosen.volume;
+  return kind === 'mass' || kind === 'salinity' ? undefined : chosen[kind];
 }
 
-const SALINITY = new Set(['ppt', 'SG']);
-
-function isSame(one: number, unit: string, other: number, second: string): boolean {
-  if (SALINITY.has(unit) && SALINITY.has(second)) return unit !== second;
-  const kind = KINDS.find((each) => [unit, second].every((symbol) => isUnit(each, symbol)));
-  if (kind === undefined || unit === second) return false;
-  const [first, again] = [fromUnit(kind, one, unit), fromUnit(kind, other, second)];
-  return Math.abs(first - again) <= ROUNDED * Math.max(Math.abs(first), Math.abs(again));
-}
-
-function isUnit(kind: QuantityKind, symbol: string): boolean {
-  return definitionOf(kind).units.some((unit) => unit.symbol === symbol);
+function isSame(
+  ones: readonly number[],
+  unit: AmountUnit,
+  others: readonly number[],
+  second: AmountUnit,
+): boolean {
+  if (unit.kind !== second.kind || unit.symbol === second.symbol) return false;
+  if (unit.kind === 'salinity') return true;
+  const ends = [
+    [ones.at(0), others.at(0)],
+    [ones.at(-1), others.at(-1)],
+  ].map(([one, other]) => [one ?? Number.NaN, other ?? Number.NaN] as const);
+  return ends.every(([one, other]) => {
+    const isAlike = (offset: 0 | 1, share: number): boolean => {
+      const [a, b] = [
+        one * unit.factor + offset * unit.offset,
+        other * second.factor + offset * second.offset,
+      ];
+      return Math.abs(a - b) <= share * Math.max(Math.abs(a), Math.abs(b));
+    };
+    if (unit.kind === 'temperature') return isAlike(1, 0.06) || isAlike(0, 0.2);
+    if (ones.length !== others.length) return isAlike(0, ONE_FOR_BOTH);
+    return isAlike(0, ones.length === 1 ? ROUNDED : ENDS);
+  });
 }

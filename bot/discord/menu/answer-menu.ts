@@ -2,6 +2,7 @@ import type { MessageContextMenuCommandInteraction } from 'discord.js';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { takesAnew } from '../../../commands/ask/offer.ts';
+import { inOwnUnits } from '../../../commands/in-own-units.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { placeOf } from '../asked/place.ts';
 import type { PlaceHere } from '../asked/place.ts';
@@ -29,7 +30,9 @@ export async function answerMenu(
   if (menu === undefined) return reply(desk, interaction, refusal(say('discord.menuGone')));
   const text = plainText(message.content);
   const unread = unreadable(text, message.author.bot === true);
-  const outcome = unread ?? runApart(desk, user.id, place, (context) => menu.run(desk, text, context));
+  const outcome =
+    unread ??
+    runApart(desk, user.id, place, (context) => inOwnUnits(menu.run(desk, text, context), text, context));
   const hindered = place === undefined ? undefined : hindrance(place);
   const canPost = place !== undefined && hindered === undefined && !outcome.hidden;
   if (canPost) {

@@ -10,7 +10,7 @@ import type { OwnContext } from '../../command.ts';
 import { checkCoralsCommand } from '../../coral/check.ts';
 import { gentleAnswer } from '../../coral/gentle-answer.ts';
 import { lightsAnswer } from '../../coral/lights-answer.ts';
-import { cmAndInches } from '../../../core/corals/say.ts';
+import { cm } from '../../../core/corals/say.ts';
 import type { Pair } from '../../coral/pair-worst.ts';
 import { pairFacts, pairsOf } from '../../coral/pairs-answer.ts';
 import { softBesideStony } from '../../coral/soft-beside-stony.ts';
@@ -146,7 +146,7 @@ function withPairs(frame: Frame, plan: Answer): Answer {
 
 function apartWords({ a, b, moveBelowCm }: Pair): string {
   const [one, other] = [a.names.common[0], b.names.common[0]];
-  return `Keep ${one} and ${other} ${cmAndInches(moveBelowCm)} apart.`;
+  return `Keep ${one} and ${other} ${cm(moveBelowCm)} apart.`;
 }
 
 function levelOf({ reading: { scanned } }: Frame): Level | undefined {

@@ -54,6 +54,8 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   watches: (keep, tankId) => keep.watches(tankId),
   setWatch: (keep, tankId) => keep.setWatch(tankId, { parameter: 'nitrate', over: 25 }),
   removeWatch: (keep, tankId) => keep.removeWatch(tankId, 'nitrate'),
+  units: (keep) => keep.units(),
+  setUnits: (keep) => keep.setUnits({ length: 'in' }),
   zone: (keep) => keep.zone(),
   setZone: (keep) => keep.setZone('Asia/Tokyo'),
   reminders: (keep) => keep.reminders(),
@@ -81,7 +83,7 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
 
 /** Take no id, so there is nothing to tell. */
 const noIds =
-  /^(tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|held|exportAll|eraseAll)$/;
+  /^(units|setUnits|tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|held|exportAll|eraseAll)$/;
 
 const MARK = 'Beas-own';
 

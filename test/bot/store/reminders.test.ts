@@ -160,6 +160,17 @@ describe('a time zone', () => {
   });
 });
 
+it("units are the member's own, kept and exported", () => {
+  const store = opened();
+  const keep = store.keepFor(ADA);
+  expect(keep.units()).toEqual({});
+  keep.setUnits({ volume: 'US gal', temperature: '°F' });
+  keep.setUnits({ ...keep.units(), length: 'in' });
+  expect(keep.units()).toEqual({ volume: 'US gal', length: 'in', temperature: '°F' });
+  expect(keep.exportAll()).toMatchObject({ units: { volume: 'US gal', length: 'in', temperature: '°F' } });
+  expect(store.keepFor(BEA).units()).toEqual({});
+});
+
 it('exports reminders with ISO times, and a hand-over without the other', () => {
   const store = opened();
   const keep = store.keepFor(ADA);

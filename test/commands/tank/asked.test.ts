@@ -1,5 +1,6 @@
+import type { ChosenUnits } from '../../../core/quantity/chosen-units.ts';
 import { describe, expect, it } from 'vitest';
-import type { PreferredUnits, TankProfile } from '../../../commands/keep.ts';
+import type { TankProfile } from '../../../commands/keep.ts';
 import { askedStarted } from '../../../commands/tank/asked-started.ts';
 import { askedTargets } from '../../../commands/tank/asked-targets.ts';
 import { ageWords, rangeWords } from '../../../commands/tank/print.ts';
@@ -34,7 +35,7 @@ describe('ageWords', () => {
   ])('%s -> %s', (started, expected) => expect(ageWords(started, NOW_MS)).toBe(expected));
 });
 
-function read(text: string, units: PreferredUnits = {}): TankProfile['targets'] {
+function read(text: string, units: ChosenUnits = {}): TankProfile['targets'] {
   return askedTargets(text, {}, units).targets;
 }
 
