@@ -10,7 +10,7 @@ import {
 import { toUnit } from '../core/quantity/format.ts';
 import { inUnits } from '../core/quantity/in-units.ts';
 import type { Answer, Fact } from './answer.ts';
-import type { Asking, RawInput } from './command.ts';
+import type { Asking } from './command.ts';
 import type { Tank } from './keep.ts';
 import { withSentences } from './sentences.ts';
 import { unitsChosen } from './units-of.ts';
@@ -18,7 +18,7 @@ import { unitsChosen } from './units-of.ts';
 /**
  * An answer with its amounts in the asker's units: those that were typed, else those of the tank in use, their own, the
  * server's, those that what they typed of another kind lets guess, their country's. Formulas stay in the units they are worked
- * out in, and buttons run what they ran. Every platform does this once, with what was typed and what came of it.
+ * out in, and buttons run what they ran.
  */
 export function inOwnUnits<Given extends Answer>(given: Given, typed: string, asking: Asking): Given {
   const units = unitsFor(given, typedUnits(typed), asking);
@@ -65,13 +65,6 @@ function unitsFor(given: Answer, typed: TypedUnits, asking: Asking): ChosenUnits
     temperature: of('temperature'),
     alkalinity: of('alkalinity'),
   };
-}
-
-/** What was typed into the options of a command. */
-export function wordsOf(input: RawInput): string {
-  return Object.values(input)
-    .filter((value) => typeof value === 'string')
-    .join('; ');
 }
 
 type Names = Readonly<Record<keyof ChosenUnits, string>>;

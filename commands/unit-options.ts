@@ -3,7 +3,7 @@ import type { ChosenUnits } from '../core/quantity/chosen-units.ts';
 
 /** How members choose a unit, and its symbol. */
 const volumeUnits = { litres: 'L', 'US gallons': 'US gal', 'imperial gallons': 'imp gal' } as const;
-const lengthUnits = { centimetres: 'cm', inches: 'in' } as const;
+const lengthUnits = { cm: 'cm', inches: 'in' } as const;
 const temperatureUnits = { celsius: '°C', fahrenheit: '°F' } as const;
 const alkalinityUnits = { dKH: 'dKH', 'meq/L': 'meq/L', 'ppm CaCO3': 'ppm CaCO3' } as const;
 

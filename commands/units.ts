@@ -36,7 +36,7 @@ function shown(context: OwnContext, isSet: boolean): Answer {
     next: [
       action(say('units.metric'), 'units', {
         volume: 'litres',
-        length: 'centimetres',
+        length: 'cm',
         temperature: 'celsius',
       }),
       action(say('units.american'), 'units', {

@@ -2,9 +2,10 @@ import type { Reader } from '../../core/language/reading.ts';
 import { answer } from '../../commands/answer.ts';
 import type { Answer } from '../../commands/answer.ts';
 import type { Talk } from '../../commands/ask/talk.ts';
+import { withoutKeep } from '../../commands/command.ts';
 import type { Asking, Command, Context } from '../../commands/command.ts';
 import { runFilled, withDefaults } from '../../commands/defaults.ts';
-import { inOwnUnits, wordsOf } from '../../commands/in-own-units.ts';
+import { forAsker, wordsOf } from '../../commands/for-asker.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { firstPage } from '../../commands/help.ts';
 import { commandNamed } from '../../commands/named.ts';
@@ -91,7 +92,7 @@ export function run(desk: Desk, asked: Asked): Outcome {
     const isOwn = isAlone || place?.isPublic() !== true;
     const talk = talkOfCall(desk, { personId, place, isOwn }, call ?? { command: name, input: {} }, pressed);
     const answered = runFilled(command, filled, { ...asking, talk });
-    const given = inOwnUnits(answered, wordsOf(values), asking);
+    const given = forAsker(answered, wordsOf(values), isOwn ? asking : withoutKeep(asking));
     if (askedId !== undefined) talk.askedAt(askedId);
     const noted = isForAll ? given : withNotices(given, keep);
     const own = isAlone || noted.file !== undefined || noted !== given;
@@ -160,7 +161,7 @@ export function runWords(
     if (text === '')
       return { answer: firstPage(desk.commands.filter(({ managers }) => !managers)), hidden: false };
     const here = { ...now(desk, place, writerId), ...(talk === undefined ? {} : { talk }) };
-    const asked = (asking: Asking): Answer => inOwnUnits(desk.ask(text, asking), text, asking);
+    const asked = (asking: Asking): Answer => forAsker(desk.ask(text, asking), text, asking);
     if (personId === undefined) return { answer: asked(here), hidden: false };
     const { keep, isErased } = keepHere(desk, personId);
     const answered = withNotices(asked({ ...here, keep }), keep);

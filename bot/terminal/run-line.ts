@@ -1,7 +1,7 @@
 import type { Answer } from '../../commands/answer.ts';
 import { askedFirst } from '../../commands/asked-first.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
-import { inOwnUnits, wordsOf } from '../../commands/in-own-units.ts';
+import { forAsker, wordsOf } from '../../commands/for-asker.ts';
 import { localAnswer } from '../../commands/local-answer.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
 import { shortForm } from '../../commands/short.ts';
@@ -34,7 +34,7 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
       return solving(
         async () => {
           const given = runWithDefaults(command, withFiles(command, line.input), context);
-          return answered(inOwnUnits(given, wordsOf(line.input), context), desk, style);
+          return answered(forAsker(given, wordsOf(line.input), context), desk, style);
         },
         (problem) => chosenInCommand(line, command, problem),
         style,
@@ -42,7 +42,7 @@ export async function replyToLine(line: Line, desk: Desk, style: Style): Promise
     }
     case 'words':
       return solving(
-        async () => answered(inOwnUnits(desk.ask(line.text, context), line.text, context), desk, style),
+        async () => answered(forAsker(desk.ask(line.text, context), line.text, context), desk, style),
         (problem) => chosenInWords(line.text, problem),
         style,
       );

@@ -49,9 +49,10 @@ export function askedKind(given: string, field = 'coral'): AskedKind {
   });
 }
 
-/** "Torch coral (Euphyllia glabrescens)". */
+/** "Torch coral (Euphyllia glabrescens)"; "Favites" where keepers call it by its accepted name. */
 export function fullName({ names, scientific }: CoralEntry): string {
-  return `${names.common[0]} (${scientific.accepted})`;
+  const [name] = names.common;
+  return name === scientific.accepted ? name : `${name} (${scientific.accepted})`;
 }
 
 /** "Torch coral (...), or Wall hammer coral (...)"; the common names alone where they are too long for so many letters. */

@@ -106,8 +106,8 @@ export function askedWater(text: string | undefined): AskedWater {
   const found = readQuantity('volume', text, { field: 'volume' });
   const written = volumeAsWritten(found.value, found.written, found.unit);
   const read = [`${written}, taken as net water`, ...found.notes, NET];
-  const asWritten = `${significant(found.written, 6)} ${found.unit}`;
-  return { volumeL: found.value, text: asWritten, where: `in ${volume(found.value)}`, read };
+  const askedAgain = `${significant(found.written, 6)} ${found.unit}`;
+  return { volumeL: found.value, text: askedAgain, where: `in ${volume(found.value)}`, read };
 }
 
 const NET =

@@ -15,7 +15,7 @@ export const volumeOptions = {
   size: textOption('The glass, e.g. 120 x 50 x 50 cm or 36 x 18 x 18 in', { max: MAX_SIZE }).optional(),
   measured: z.enum(['inside', 'outside']).describe('Where the size was measured').optional(),
   glass: quantityOption('length', 'Thickness of a pane, if measured outside, e.g. 12 mm').optional(),
-  height: quantityOption('length', 'Height of the water inside, e.g. 46 cm').optional(),
+  height: quantityOption('length', 'Height of the water, e.g. 46 cm').optional(),
   shape: z.enum(shapes).describe('Shape; a box where not said').optional(),
   sump: textOption('Water in the running sump: 60 L, 60 x 40 x 25 cm, or 20 % of the display').optional(),
   rock: textOption('Rock: 30 kg, or its share, 15 %').optional(),

@@ -99,10 +99,10 @@ export const care: Readonly<Record<string, Case>> = {
   F09: {
     asked: 'storm took power out, maybe 18h. mixed reef 90g, no generator. what do i do NOW',
     values: [
-      { at: /90 US gal \(([\d.]+) L\)/, value: 340.7 },
-      { at: /so ([\d.]+) g in 340/, value: 2.268 },
+      // 6.657 mg/L in 340.7 L, told in the gallons that were typed.
+      { at: /so ([\d.]+) g in 90 US gal/, value: 2.268 },
       { at: /every (\d+) to 30 minutes/, value: 15 },
-      { at: /Above about (\d+) °C/, value: 21 },
+      { at: /Above about (\d+) °F/, value: 21 * 1.8 + 32 },
     ],
     says: [
       /^Oxygen first/,

@@ -45,9 +45,9 @@ export const corals: Readonly<Record<string, Case>> = {
   D01: {
     asked: 'can torch and hammer sit next to each other? same family so fine i guess, got 4 inches between',
     values: [
-      { at: /want ([\d.]+) cm/, value: 20 },
-      { at: /\(([\d.]+) in\) or more/, value: 7.9 },
-      { at: /and ([\d.]+) cm \(4 in\) is not enough/, value: 10.2 },
+      // 20 cm, in the unit that was typed: 1 in = 2.54 cm.
+      { at: /want ([\d.]+) in or more/, value: 20 / 2.54 },
+      { at: /and ([\d.]+) in is not enough/, value: 4, tolerance: 0 },
     ],
     says: [
       /Too close/,
@@ -110,7 +110,7 @@ export const corals: Readonly<Record<string, Case>> = {
   D07: {
     asked: 'new plate coral, glued it on a rock ledge so crab doesnt flip it. ok?',
     values: [
-      { at: /([\d.]+) cm \([\d.]+ in\) free on all sides/, value: 15 },
+      { at: /([\d.]+) cm free on all sides/, value: 15 },
       { at: /light: (\d+) to/, value: 50 },
     ],
     says: [
@@ -151,7 +151,8 @@ export const corals: Readonly<Record<string, Case>> = {
   F14: {
     asked:
       'got a hammer 3 days ago stays pulled in. salinity 1.025, kh 8.3, no3 10, temp 78. what am i doing wrong',
-    values: [{ at: /stands within ([\d.]+) cm/, value: 15 }],
+    // 15 cm, for somebody whose thermometer shows °F.
+    values: [{ at: /stands within ([\d.]+) in/, value: 15 / 2.54 }],
     says: [
       /days to two weeks/,
       /usual range/,

@@ -79,8 +79,8 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
   B01: {
     values: [
       { at: /(\d+) (?:weekly )?changes/, value: 10, tolerance: 0 },
-      { at: /(\d+(?:\.\d)?) US gal \([^)]*\) each/, value: 11 },
-      { at: /([\d.]+) US gal \([^)]*\) in all/, value: 110 },
+      { at: /(\d+(?:\.\d)?) US gal each/, value: 11 },
+      { at: /([\d.]+) US gal in all/, value: 110 },
       { at: /one change alone: ([\d.]+) %/, value: 87.5 },
     ],
     says: [
@@ -165,7 +165,7 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
       /again first/,
       /specific gravity/,
       /31\.9/,
-      /26\.7/,
+      /80 °F/,
       /soft coral/,
       /Raise it slowly, at most [\d.]+ ppt/,
     ],

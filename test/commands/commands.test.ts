@@ -15,7 +15,7 @@ import { managed } from './desk/managed.ts';
 import { textOf } from './text.ts';
 
 /** Commands about what is kept, and help: they compute nothing and cite nothing. */
-const KEEPING = new Set(['zone', 'tank', 'log', 'remind', 'mydata', 'desk', 'help']);
+const KEEPING = new Set(['units', 'zone', 'tank', 'log', 'remind', 'mydata', 'desk', 'help']);
 
 /** The names the product promises. */
 const PROMISED = [

@@ -23,7 +23,7 @@ describe('/units', () => {
   it('says where the tank in use has units of its own, which win', () => {
     const { run } = member();
     run(unitsCommand, { length: 'inches' });
-    run(editCommand, { length: 'centimetres' });
+    run(editCommand, { length: 'cm' });
     const answer = run(unitsCommand);
     expect(factOf(answer, 'lengths')).toBe('cm');
     expect(answer.read.join()).toMatch(/Reef has units of its own/);

@@ -8,7 +8,7 @@ import type { Answer } from '../../commands/answer.ts';
 import type { Asking } from '../../commands/command.ts';
 import { runWithDefaults } from '../../commands/defaults.ts';
 import { commands } from '../../commands/index.ts';
-import { inOwnUnits, wordsOf } from '../../commands/in-own-units.ts';
+import { forAsker, wordsOf } from '../../commands/for-asker.ts';
 import { commandNamed, nameOf } from '../../commands/named.ts';
 import type { Keep } from '../../commands/keep.ts';
 import { readBatch } from '../../core/language/labelled.ts';
@@ -36,10 +36,10 @@ function aMember(): Keep {
 /** @throws Problem where the member can put something right. */
 export function answerTo(typed: string, asking: Asking): Answer {
   const line = readLine(typed, commands);
-  if (line.kind !== 'command') return inOwnUnits(ask(typed, asking), typed, asking);
+  if (line.kind !== 'command') return forAsker(ask(typed, asking), typed, asking);
   const command = commandNamed(nameOf(line), commands);
   if (command === undefined) throw new Error(`no command ${nameOf(line)}`);
-  return inOwnUnits(runWithDefaults(command, line.input, asking), wordsOf(line.input), asking);
+  return forAsker(runWithDefaults(command, line.input, asking), wordsOf(line.input), asking);
 }
 
 /** What is asked back as a Problem has no answer to measure. */

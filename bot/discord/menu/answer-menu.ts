@@ -2,7 +2,7 @@ import type { MessageContextMenuCommandInteraction } from 'discord.js';
 import { answer } from '../../../commands/answer.ts';
 import type { Answer } from '../../../commands/answer.ts';
 import { takesAnew } from '../../../commands/ask/offer.ts';
-import { inOwnUnits } from '../../../commands/in-own-units.ts';
+import { forAsker } from '../../../commands/for-asker.ts';
 import { MAX_MESSAGE_LENGTH } from '../../../core/message-length.ts';
 import { placeOf } from '../asked/place.ts';
 import type { PlaceHere } from '../asked/place.ts';
@@ -32,7 +32,7 @@ export async function answerMenu(
   const unread = unreadable(text, message.author.bot === true);
   const outcome =
     unread ??
-    runApart(desk, user.id, place, (context) => inOwnUnits(menu.run(desk, text, context), text, context));
+    runApart(desk, user.id, place, (context) => forAsker(menu.run(desk, text, context), text, context));
   const hindered = place === undefined ? undefined : hindrance(place);
   const canPost = place !== undefined && hindered === undefined && !outcome.hidden;
   if (canPost) {

@@ -94,7 +94,7 @@ export const acans: readonly CoralEntry[] = [
     family: { name: 'Lobophylliidae', basis: [memory] },
     tags: ['mussid type'],
     names: {
-      common: ['Starry cup coral', 'Echinata'],
+      common: ['Echinata', 'Starry cup coral'],
       hobby: ['acan echinata', 'echinata', 'acanthastrea'],
       misspelt: ['echnata', 'acanthastrea echinta'],
       basis: [practice],
@@ -307,7 +307,7 @@ export const acans: readonly CoralEntry[] = [
     family: { name: 'Lobophylliidae', basis: [published('Huang2016')] },
     tags: ['faviid type'],
     names: {
-      common: ['Giant star coral', 'Moseleya'],
+      common: ['Moseleya', 'Giant star coral'],
       hobby: ['moseleya'],
       misspelt: ['mosleya'],
       basis: [practice],

@@ -10,7 +10,7 @@ export const attachedFungiids: readonly CoralEntry[] = [
     family: { name: 'Fungiidae', basis: [published('WoRMS'), published('Gittenberger2011')] },
     tags: [],
     names: {
-      common: ['Encrusting plate coral', 'Lithophyllon'],
+      common: ['Lithophyllon', 'Encrusting plate coral'],
       hobby: ['lithophyllon', 'litho'],
       misspelt: ['lithophylon', 'lithophylum', 'lithofyllon'],
       basis: [practice],

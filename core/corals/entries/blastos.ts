@@ -9,7 +9,7 @@ export const blastos: readonly CoralEntry[] = [
     group: 'large-polyp',
     tags: ['mussid type'],
     names: {
-      common: ['Branched cup coral', 'Blasto merleti'],
+      common: ['Blasto merleti', 'Branched cup coral'],
       hobby: ['blasto', 'blastomussa', 'merletti'],
       misspelt: ['blastomusa', 'blasto merletti'],
       basis: [practice],

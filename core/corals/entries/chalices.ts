@@ -84,7 +84,7 @@ export const chalices: readonly CoralEntry[] = [
     family: { name: 'Lobophylliidae', basis: [published('Huang2016')] },
     tags: ['chalice'],
     names: {
-      common: ['Scroll chalice', 'Oxypora'],
+      common: ['Oxypora chalice', 'Scroll chalice'],
       hobby: ['chalice', 'oxypora'],
       misspelt: ['oxipora'],
       basis: [practice],
@@ -145,7 +145,7 @@ export const chalices: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['chalice'],
     names: {
-      common: ['Elephant-nose coral', 'Peacock coral'],
+      common: ['Mycedium chalice', 'Elephant-nose coral', 'Peacock coral'],
       hobby: ['chalice', 'mycedium', 'plate and knob'],
       misspelt: ['mycidium', 'micedium'],
       basis: [practice],
@@ -214,7 +214,7 @@ export const chalices: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['chalice'],
     names: {
-      common: ['Lettuce coral (ruffled)', 'Hibiscus coral', 'Spiny carnation coral'],
+      common: ['Pectinia', 'Lettuce coral (ruffled)', 'Hibiscus coral', 'Spiny carnation coral'],
       hobby: ['pectinia', 'antler coral', 'space coral'],
       misspelt: ['pectina', 'pectenia'],
       basis: [practice],
@@ -283,7 +283,7 @@ export const chalices: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Hedgehog coral', 'Plating chalice (Echinopora)'],
+      common: ['Echinopora', 'Hedgehog coral', 'Plating chalice (Echinopora)'],
       hobby: ['echinopora', 'chalice'],
       misspelt: ['echinapora', 'echinopra'],
       basis: [practice],

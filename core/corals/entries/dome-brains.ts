@@ -9,7 +9,7 @@ export const domeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Pineapple brain coral', 'Closed brain coral', 'Moon coral'],
+      common: ['Favia brain coral', 'Pineapple brain coral', 'Closed brain coral', 'Moon coral'],
       hobby: ['favia', 'fav', 'dipsastraea', 'brain'],
       misspelt: ['fava', 'favea', 'dipsastrea'],
       basis: [practice],
@@ -101,7 +101,7 @@ export const domeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Honeycomb brain coral', 'War coral'],
+      common: ['Favites', 'Honeycomb brain coral', 'War coral'],
       hobby: ['favites', 'war coral'],
       misspelt: ['faviates', 'favitas'],
       basis: [practice],
@@ -195,7 +195,7 @@ export const domeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Lesser star coral', 'Goniastrea brain'],
+      common: ['Goniastrea', 'Lesser star coral'],
       hobby: ['goniastrea', 'brain'],
       misspelt: ['goniastraea', 'gonistrea'],
       basis: [practice],

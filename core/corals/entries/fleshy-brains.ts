@@ -92,7 +92,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     family: { name: 'Lobophylliidae', basis: [memory] },
     tags: ['mussid type'],
     names: {
-      common: ['Lobed brain coral', 'Lobo'],
+      common: ['Lobo', 'Lobed brain coral'],
       hobby: ['lobo', 'lobophyllia', 'meat coral'],
       misspelt: ['lobophylia', 'lobophillia', 'lobophylla'],
       basis: [practice],
@@ -178,7 +178,7 @@ export const fleshyBrains: readonly CoralEntry[] = [
     family: { name: 'Lobophylliidae', basis: [memory] },
     tags: ['mussid type'],
     names: {
-      common: ['Dented brain coral', 'Closed brain coral'],
+      common: ['Symphyllia brain coral', 'Dented brain coral', 'Closed brain coral'],
       hobby: ['symphyllia', 'symphilia', 'brain coral'],
       misspelt: ['symphylia', 'simphyllia'],
       basis: [practice],

@@ -10,7 +10,7 @@ export const flowerpots: readonly CoralEntry[] = [
     family: { name: 'Poritidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Flowerpot coral', 'Daisy coral'],
+      common: ['Goniopora', 'Flowerpot coral', 'Daisy coral'],
       hobby: ['goni', 'gonio', 'goniopora', 'flower pot'],
       misspelt: ['gonipora', 'goniapora', 'gonopora'],
       basis: [practice],
@@ -103,7 +103,7 @@ export const flowerpots: readonly CoralEntry[] = [
     family: { name: 'Acroporidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Flowerpot coral (twelve tentacles)', 'Alveopora'],
+      common: ['Alveopora', 'Flowerpot coral (twelve tentacles)'],
       hobby: ['alveo', 'alveopora'],
       misspelt: ['alvepora', 'alviopora'],
       basis: [practice],

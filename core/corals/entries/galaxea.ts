@@ -10,7 +10,7 @@ export const galaxea: readonly CoralEntry[] = [
     family: { name: 'Euphylliidae', basis: [published('Arrigoni2023')] },
     tags: [],
     names: {
-      common: ['Galaxy coral', 'Starburst coral', 'Crystal coral'],
+      common: ['Galaxea', 'Galaxy coral', 'Starburst coral', 'Crystal coral'],
       hobby: ['galaxea', 'galaxia', 'tooth coral'],
       misspelt: ['galaxia coral', 'galexea', 'galaxea fasicularis'],
       basis: [practice],

@@ -9,7 +9,7 @@ export const gorgonians: readonly CoralEntry[] = [
     group: 'soft',
     tags: ['gorgonian'],
     names: {
-      common: ['Sea plume', 'Sea rod', 'Photosynthetic gorgonian'],
+      common: ['Photosynthetic gorgonian', 'Sea plume', 'Sea rod'],
       hobby: ['gorgonian', 'gorg', 'sea fan', 'pseudopterogorgia'],
       misspelt: ['gorgonion', 'gorgorian'],
       basis: [practice],

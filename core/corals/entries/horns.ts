@@ -9,7 +9,7 @@ export const horns: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Horn coral', 'Velvet horn coral'],
+      common: ['Hydnophora', 'Horn coral', 'Velvet horn coral'],
       hobby: ['hydnophora', 'horn', 'hydno'],
       misspelt: ['hydnophera', 'hidnophora', 'hydnafora'],
       basis: [practice],
@@ -107,7 +107,7 @@ export const horns: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Ruffled coral', 'Cabbage coral (stony)'],
+      common: ['Merulina', 'Ruffled coral', 'Cabbage coral (stony)'],
       hobby: ['merulina', 'lettuce coral'],
       misspelt: ['merulena'],
       basis: [practice],

@@ -9,7 +9,7 @@ export const leaves: readonly CoralEntry[] = [
     family: { name: 'Agariciidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Cactus coral', 'Leaf coral'],
+      common: ['Pavona', 'Cactus coral', 'Leaf coral'],
       hobby: ['pavona', 'cactus', 'decussata'],
       misspelt: ['pavonia', 'pavonna'],
       basis: [practice],
@@ -89,7 +89,7 @@ export const leaves: readonly CoralEntry[] = [
     family: { name: 'Agariciidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Wrinkle coral', 'Lepto'],
+      common: ['Leptoseris', 'Wrinkle coral', 'Lepto'],
       hobby: ['lepto', 'leptoseris'],
       misspelt: ['leptosaris', 'leptoserus'],
       basis: [practice],
@@ -158,7 +158,7 @@ export const leaves: readonly CoralEntry[] = [
     group: 'small-polyp',
     tags: [],
     names: {
-      common: ['Elephant-skin coral', 'Phonograph coral'],
+      common: ['Pachyseris', 'Elephant-skin coral', 'Phonograph coral'],
       hobby: ['pachyseris', 'elephant skin'],
       misspelt: ['pachyserus', 'pachiseris'],
       basis: [practice],
@@ -229,7 +229,7 @@ export const leaves: readonly CoralEntry[] = [
     family: { name: 'Psammocoridae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Sandpaper coral', 'Psammocora'],
+      common: ['Psammocora', 'Sandpaper coral'],
       hobby: ['psammo', 'psammocora'],
       misspelt: ['samocora', 'psamocora'],
       basis: [practice],
@@ -315,7 +315,7 @@ export const leaves: readonly CoralEntry[] = [
     family: { name: 'Astrocoeniidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Thorn coral', 'Stylocoeniella'],
+      common: ['Stylocoeniella', 'Thorn coral'],
       hobby: ['stylocoeniella'],
       misspelt: ['stylocoenella', 'stylocoeniela'],
       basis: [practice],

@@ -125,7 +125,7 @@ export const looseFungiids: readonly CoralEntry[] = [
     family: { name: 'Fungiidae', basis: [published('WoRMS'), published('Gittenberger2011')] },
     tags: [],
     names: {
-      common: ['Small disc coral', 'Diaseris plate'],
+      common: ['Cycloseris', 'Small disc coral', 'Diaseris plate'],
       hobby: ['diaseris', 'cycloseris', 'cycloceris'],
       misspelt: ['cyclosereis', 'diaserus'],
       basis: [practice],

@@ -9,7 +9,7 @@ export const mats: readonly CoralEntry[] = [
     family: { name: 'Xeniidae', basis: [memory] },
     tags: ['fleshy soft coral'],
     names: {
-      common: ['Waving-hand coral'],
+      common: ['Anthelia', 'Waving-hand coral'],
       hobby: ['anthelia', 'waving hand'],
       misspelt: ['anthilia', 'antelia'],
       basis: [practice],

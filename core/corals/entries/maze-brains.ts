@@ -10,7 +10,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Maze brain coral', 'Worm brain coral'],
+      common: ['Platygyra', 'Maze brain coral', 'Worm brain coral'],
       hobby: ['platygyra', 'platy', 'maze brain'],
       misspelt: ['platygira', 'plattygyra'],
       basis: [practice],
@@ -107,7 +107,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Great star maze coral', 'Leptoria brain'],
+      common: ['Leptoria', 'Great star maze coral'],
       hobby: ['leptoria', 'maze brain'],
       misspelt: ['leptorea'],
       basis: [practice],
@@ -172,7 +172,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Intermediate valley brain coral'],
+      common: ['Oulophyllia', 'Intermediate valley brain coral'],
       hobby: ['oulophyllia'],
       misspelt: ['oulophylia', 'ulophyllia'],
       basis: [practice],

@@ -9,7 +9,7 @@ export const nearAcroporas: readonly CoralEntry[] = [
     family: { name: 'Acroporidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Cat-paw coral', 'Isopora'],
+      common: ['Isopora', 'Cat-paw coral'],
       hobby: ['isopora', 'catspaw'],
       misspelt: ['isapora'],
       basis: [practice],
@@ -87,7 +87,7 @@ export const nearAcroporas: readonly CoralEntry[] = [
     family: { name: 'Acroporidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Briar coral', 'Anacropora'],
+      common: ['Anacropora', 'Briar coral'],
       hobby: ['anacropora', 'anacro'],
       misspelt: ['anacropra'],
       basis: [practice],

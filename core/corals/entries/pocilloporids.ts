@@ -10,7 +10,7 @@ export const pocilloporids: readonly CoralEntry[] = [
     family: { name: 'Pocilloporidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Cauliflower coral', 'Pocillopora'],
+      common: ['Pocillopora', 'Cauliflower coral'],
       hobby: ['poci', 'pocillopora', 'brush coral'],
       misspelt: ['pocilopora', 'pocillapora', 'pocci'],
       basis: [practice],
@@ -189,7 +189,7 @@ export const pocilloporids: readonly CoralEntry[] = [
     family: { name: 'Pocilloporidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Club finger coral', 'Cat-paw coral', 'Hood coral'],
+      common: ['Stylophora', 'Club finger coral', 'Cat-paw coral', 'Hood coral'],
       hobby: ['stylo', 'stylophora'],
       misspelt: ['stylaphora', 'stilophora'],
       basis: [practice],

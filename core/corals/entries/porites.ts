@@ -9,7 +9,7 @@ export const porites: readonly CoralEntry[] = [
     family: { name: 'Poritidae', basis: [memory] },
     tags: [],
     names: {
-      common: ['Finger coral', 'Boulder coral', 'Porites'],
+      common: ['Porites', 'Finger coral', 'Boulder coral'],
       hobby: ['porites'],
       misspelt: ['porities', 'poritis'],
       basis: [practice],

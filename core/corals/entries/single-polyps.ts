@@ -224,7 +224,7 @@ export const singlePolyps: readonly CoralEntry[] = [
     family: { name: 'Lobophylliidae', basis: [memory] },
     tags: ['mussid type'],
     names: {
-      common: ['Button coral', 'Cat-eye coral', 'Doughnut coral'],
+      common: ['Cynarina', 'Button coral', 'Cat-eye coral', 'Doughnut coral'],
       hobby: ['cynarina', 'meat coral', 'tooth coral'],
       misspelt: ['cynerina', 'cinarina', 'donut coral'],
       basis: [practice],

@@ -8,7 +8,7 @@ export const smallStars: readonly CoralEntry[] = [
     group: 'large-polyp',
     tags: ['faviid type'],
     names: {
-      common: ['Crust coral', 'Leptastrea'],
+      common: ['Leptastrea', 'Crust coral'],
       hobby: ['lepta', 'leptastrea'],
       misspelt: ['leptastraea', 'leptistrea'],
       basis: [practice],
@@ -83,7 +83,7 @@ export const smallStars: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Lesser knob coral', 'Cyphastrea'],
+      common: ['Cyphastrea', 'Lesser knob coral'],
       hobby: ['cypha', 'cyphastrea'],
       misspelt: ['cyphastraea', 'ciphastrea'],
       basis: [practice],
@@ -168,7 +168,7 @@ export const smallStars: readonly CoralEntry[] = [
     family: { name: 'Plesiastreidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Small-star coral', 'Plesiastrea'],
+      common: ['Plesiastrea', 'Small-star coral'],
       hobby: ['plesiastrea'],
       misspelt: ['pleasiastrea'],
       basis: [practice],
@@ -247,7 +247,7 @@ export const smallStars: readonly CoralEntry[] = [
     family: { name: 'Diploastraeidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Moon coral (large corallites)', 'Diploastrea'],
+      common: ['Diploastrea', 'Moon coral (large corallites)'],
       hobby: ['diploastrea', 'honeycomb dome'],
       misspelt: ['diplastrea'],
       basis: [practice],

@@ -19,7 +19,7 @@ describe('a member with a tank never types a volume again', () => {
     );
     expect(later).toMatch(/about 0\.9 dKH of alkalinity a day/);
     expect(later).toMatch(/19\.3 g of sodium carbonate in all, 9\.7 g on day 1 and 9\.6 g on day 2/);
-    expect(later).toContain('net water of your tank Pantry: 567.8 L');
+    expect(later).toContain('net water of your tank Pantry: 150 US gal');
     expect(later).not.toMatch(/per 100 L in all/);
   });
 

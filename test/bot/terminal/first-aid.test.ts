@@ -9,7 +9,7 @@ const hot = urgentCard('overheating').first;
 
 describe('first aid in the terminal room is answered whatever was typed', () => {
   it.each([
-    ['/urgent what:overheating temperature:100 F volume:75 gal', hot, /37\.8 to 28 °C/],
+    ['/urgent what:overheating temperature:100 F volume:75 gal', hot, /100 to 82\.4 °F/],
     ['/urgent what:Overheating volume:', hot, /not used: volume ""/],
     ['/urgent overheating volume:75 gal', hot, /75 US gal/],
     ['/urgent what:overheating vol:75 gal', hot, /not used: vol "75 gal" \(no such option\)/],

@@ -1,3 +1,4 @@
+import { forAsker } from '../../../commands/for-asker.ts';
 import { describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open.ts';
 import type { Answer } from '../../../commands/answer.ts';
@@ -14,7 +15,8 @@ import { textOf } from '../text.ts';
 /** The answer to a case by somebody who keeps nothing yet; `taken` where a button was chosen. */
 function answered({ asked: question, nowMs = 0 }: Case, taken?: Taken): Answer {
   const keep = openStore({ file: ':memory:', nowMs: () => nowMs }).keepFor('100000000000000001');
-  return ask(question, { nowMs, keep, zone: 'UTC' }, taken);
+  const asking = { nowMs, keep, zone: 'UTC' };
+  return forAsker(ask(question, asking, taken), question, asking);
 }
 
 function whole(given: Answer): string {

@@ -14,10 +14,10 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
   'light range: no meter': [/80 % is within that band: begin at its low end, 40 %/, /no PAR follows from it/],
   'light range: strong lamp': [/35 % is within that band/, /20 to 40 %/],
   'light range: maricultured': [/begin near 90 PAR/, /grown: maricultured/, /goes up more slowly/],
-  'light range: needs': [/^Horn coral: a range, not one number, 150 to 350 PAR.*A new piece begins near 160/],
+  'light range: needs': [/^Hydnophora: a range, not one number, 150 to 350 PAR.*A new piece begins near 160/],
   'light range: misspelt': [
-    /^Flowerpot coral: a range, not one number.*A new piece begins near 100/,
-    /goneopora as Flowerpot coral \(Goniopora/,
+    /^Goniopora: a range, not one number.*A new piece begins near 100/,
+    /goneopora as Goniopora/,
   ],
   'light range: short': [/^Torch coral: a range, not one number, 75 to 200 PAR.*A new piece begins near 100/],
   'light range: deep': [/180 PAR, 100 PAR over the 80 PAR/, /origin:deep/, /at about 22 %/],
@@ -26,7 +26,7 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
     /^"toadstool" is Toadstool leather \(Sarcophyton\); "colt coral" is Colt coral/,
   ],
   'coral compare: aggressive': [
-    /^Not touching: Torch coral and Zoas want 10 cm \(3\.9 in\) or more between them, at full stretch/,
+    /^Not touching: Torch coral and Zoas want 10 cm or more between them, at full stretch/,
     /watch below 20 cm/,
     /May hold palytoxin/,
   ],
@@ -37,7 +37,7 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
   'coral growth: inches': [/^Duncan coral, 7\.6 cm wide now/],
   'coral growth: how big': [
     /^Big: a toadstool cap gets 30 to 50 cm \(12 to 20 in\) wide/,
-    /Leave 15 cm \(6 in\) round it/,
+    /Leave 15 cm round it/,
     /Gloves and eye protection/,
   ],
   'coral growth: how fast': [
@@ -62,7 +62,7 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
   'coral suited: soft': [/of 18 kinds fit \(first year of reefs\)/],
   'coral suited: easy': [/kinds fit \(first year of reefs\)/],
   'coral about: hardy': [/^Torch coral, keeping it: moderate \(common practice\)/],
-  'coral about: hard': [/^Flowerpot coral, keeping it: moderate/],
+  'coral about: hard': [/^Goniopora, keeping it: moderate/],
   'coral about: toxic': [
     /^Real but rare\. Ill after zoanthids: fresh air, then emergency number or poison centre; say palytoxin, do not wait/,
     /mostly Palythoa, not all; looks do not tell: treat every zoanthid the same/,
@@ -71,7 +71,7 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
     /faint, numb, short of breath: emergency number first/,
   ],
   'coral about: sting': [
-    /^Galaxy coral, sting: severe \(common practice\)/,
+    /^Galaxea, sting: severe \(common practice\)/,
     /^more on sting: reaches 10 to 30 cm/m,
   ],
   'coral about: flow': [/^Duncan coral, flow: medium \(common practice\)/],
@@ -81,13 +81,13 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
     /^more on law: .*Local rules come first; no legal advice/m,
   ],
   'coral about: older name': [
-    /^Pineapple brain coral \(Dipsastraea\): easy to keep/,
+    /^Favia brain coral \(Dipsastraea\): easy to keep/,
     /Favia \(Indo-Pacific species\), older name/,
   ],
   'coral about: several': [/^Which gorgonian\? I do not guess/],
   'coral about: misspelt': [/^Which hammer\? I do not guess/],
   'coral about: beginners': [/^Bubble-tip anemone, keeping it: moderate/],
-  'coral about: info': [/^Galaxy coral \(Galaxea/],
+  'coral about: info': [/^Galaxea \(Galaxea/],
 };
 
 /** Answered as something else as if that were sure, or without the right answer among what is offered. */

@@ -154,7 +154,7 @@ describe('what is not taken for something else', () => {
     ],
     [
       'where does a goni go 90 par sand 200 rock',
-      /^Flowerpot coral, spot: on rock or sand/,
+      /^Goniopora, spot: on rock or sand/,
       /Whether it is too much depends/,
     ],
     ['what should i test weekly', /Not everything every day/, /did not find/],

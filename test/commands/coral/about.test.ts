@@ -146,7 +146,7 @@ describe('names', () => {
   it.each([
     ['Scolymia australis', /Scolymia australis is now Homophyllia australis/],
     ['Euphyllia paraancora', /other names: Euphyllia paraancora, older name/],
-    ['hydnofora', /"hydnofora" read as Horn coral \(Hydnophora/],
+    ['hydnofora', /"hydnofora" read as Hydnophora/],
     // Arrigoni et al. 2016: the accepted name since.
     ['scoly australis', /other names: Scolymia australis, older name \(published/],
   ])('%s says what it is called now', (name, pattern) =>

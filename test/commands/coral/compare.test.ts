@@ -34,7 +34,7 @@ describe('whether they may stand together', () => {
 
   it('names the worst pair of three', () => {
     const given = compare('torch', 'duncan', 'galaxea');
-    expect(given.headline).toMatch(/^Not together: keep 30 cm or more between .*Galaxy coral.*Of all here/);
+    expect(given.headline).toMatch(/^Not together: keep 30 cm or more between .*Galaxea.*Of all here/);
     expect(given.facts).toHaveLength(3);
   });
 

@@ -10,13 +10,13 @@ describe('a real genus without a page', () => {
     // Its species were in Goniastrea (from memory).
     const problem = problemOf(() => about('Coelastrea'));
     expect(problem.message).toBe('Coelastrea is a real genus, but I have no page on it.');
-    expect(problem.choices).toContain('Lesser star coral');
+    expect(problem.choices).toContain('Goniastrea');
   });
 
   it('says where an older genus is today', () => {
     const problem = problemOf(() => about('Acrhelia horrescens'));
     expect(problem.message).toMatch(/^Acrhelia \(now Galaxea, from memory\) is a real genus/);
-    expect(problem.choices).toEqual(['Galaxy coral']);
+    expect(problem.choices).toEqual(['Galaxea']);
   });
 
   it('is asked after where it is misspelt', () => {

@@ -226,15 +226,15 @@ describe('/coral check and list', () => {
     ).toEqual(['2', '3']);
   });
 
-  // Horn coral is kept 15 cm from everything (common practice, no source).
+  // Hydnophora is kept 15 cm from everything (common practice, no source).
   it('names the one coral that is the cause, first', () => {
     const [{ say }] = twoPersons();
     say('/coral add coral:hydnophora at:60 x 30 x 20 cm size:6 cm');
     for (const at of ['50 x 30 x 20 cm', '70 x 30 x 20 cm', '60 x 42 x 20 cm'])
       say(`/coral add coral:favites at:${at} size:5 cm`);
     const given = say('/coral check');
-    expect(given.steps[0]).toMatch(/^Begin with the fewest moves: Horn coral \(part of 3\)/);
-    expect(given.next[0]).toMatchObject({ label: 'Better spots for Horn coral', input: { coral: '1' } });
+    expect(given.steps[0]).toMatch(/^Begin with the fewest moves: Hydnophora \(part of 3\)/);
+    expect(given.next[0]).toMatchObject({ label: 'Better spots for Hydnophora', input: { coral: '1' } });
   });
 
   // Soft beside stony 10 cm (Griffith 1997); the reach of the torch asks for as much.

@@ -12,7 +12,7 @@ describe('corals of the guide', () => {
   it.each([
     ['torc', 'Torch coral'],
     ['hammer', 'Branching hammer coral'],
-    ['hydnofora', 'Horn coral'],
+    ['hydnofora', 'Hydnophora'],
     ['acan', 'Acan lord'],
   ])('%s offers %s', (typed, name) => {
     const offered = suggest(coral, typed);

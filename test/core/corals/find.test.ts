@@ -242,5 +242,6 @@ it('suggests accepted and first common names, each once', () => {
   expect(names).toContain('Torch coral');
   expect(names).toContain('Dipsastraea');
   expect(new Set(names).size).toBe(names.length);
-  expect(names.length).toBeGreaterThan(200);
+  // Where keepers call a coral by its accepted name the two are one.
+  expect(names.length).toBeGreaterThan(corals.length * 1.5);
 });

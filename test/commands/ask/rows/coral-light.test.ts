@@ -9,8 +9,8 @@ const headline = (kind: 'coral-light' | 'par-ok', text: string): string | undefi
 describe('how much light a coral wants', () => {
   it.each([
     ['how much light does a torch coral want', /^Torch coral: .*75 to 200 PAR/],
-    ['par for goniopora?', /^Flowerpot coral: .*75 to 200 PAR/],
-    ['how bright for goneopora', /^Flowerpot coral: .*75 to 200 PAR/],
+    ['par for goniopora?', /^Goniopora: .*75 to 200 PAR/],
+    ['how bright for goneopora', /^Goniopora: .*75 to 200 PAR/],
     ['what par do sps like', /^Usual for small-polyp stony corals/],
     ['how much light does a sun coral need', /^Sun coral lives by food and needs no light/],
     ['how much light for a coelastrea', /^Coelastrea is a real genus, but I have no page/],
