@@ -34,7 +34,7 @@ const READINGS = new Set(['now', 'goal', 'before', 'fresh']);
 export function withDefaults(command: Command, input: RawInput, asking: Asking): Filled {
   const { keep, server } = asking;
   const tank = keep?.tankInUse();
-  const chosen = firstChosen(tank?.units, asking.units ?? keep?.units());
+  const chosen = firstChosen(tank?.units, keep?.units() ?? asking.units);
   const common = server?.settings().units ?? {};
   const inside = command.isOwn(input, asking);
   const filled: Record<string, unknown> = { ...input };

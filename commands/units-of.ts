@@ -12,5 +12,5 @@ export function unitsChosen(
   { keep, units, server }: Asking,
   tank: Tank | undefined = keep?.tankInUse(),
 ): ChosenUnits {
-  return firstChosen(tank?.units, units ?? keep?.units(), server?.settings().units);
+  return firstChosen(tank?.units, keep?.units() ?? units, server?.settings().units);
 }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { type Compound } from '../../core/dosing/compound.ts';
 import { amountG } from '../../core/dosing/dose.ts';
 import { Problem } from '../../core/problem.ts';
-import { fixed, mass, volume } from '../../core/quantity/format.ts';
+import { fixed, mass } from '../../core/quantity/format.ts';
 import { readQuantity } from '../../core/quantity/read.ts';
 import { parameter, type ParameterId } from '../../core/water/parameter.ts';
 import { possible } from '../../core/water/possible.ts';
@@ -80,11 +80,11 @@ function readRise(id: ParameterId, goal: string | undefined): Rise | undefined {
 function doseLine(salt: Compound, id: ParameterId, rise: Rise, sizes: GlassAndNet, unit: string): Fact {
   const grams = (text: string): string => {
     const litres = readQuantity('volume', `${text} ${unit}`, { field: 'volume' }).value;
-    return `${mass(amountG(salt, id, rise.value, litres))} (${volume(litres)})`;
+    return `${text} ${unit}: ${mass(amountG(salt, id, rise.value, litres))}`;
   };
   const { glassText, netText } = sizes;
   return {
     label: `${salt.name}, +${rise.text}, in ${unit}`,
-    value: `${netText}: ${grams(netText)}; ${glassText}: ${grams(glassText)}`,
+    value: `${grams(netText)}; ${grams(glassText)}`,
   };
 }

@@ -191,8 +191,8 @@ export const sums: Readonly<Partial<Record<CaseId, Expected>>> = {
   },
   G09: {
     values: [
-      { at: /38: ([\d.]+) g \(143\.8 L\)/, value: 4.31 },
-      { at: /50: ([\d.]+) g \(189\.3 L\)/, value: 5.67 },
+      { at: /38 US gal: ([\d.]+) g/, value: 4.31 },
+      { at: /50 US gal: ([\d.]+) g/, value: 5.67 },
       { at: /([\d.]+) % too much/, value: 32 },
     ],
     says: [/[Nn]et|net water/, /retest/],

@@ -12,6 +12,7 @@ import { commands } from '../../../commands/index.ts';
 import { optionsOf } from '../../../commands/options.ts';
 import type { Option } from '../../../commands/options.ts';
 import { withInstants } from '../../../commands/instants.ts';
+import { forAsker, wordsOf } from '../../../commands/for-asker.ts';
 import { localAnswer } from '../../../commands/local-answer.ts';
 import { Problem } from '../../../core/problem.ts';
 import { everyComponent } from '../../discord/standin/component.ts';
@@ -69,8 +70,10 @@ function expected(command: Command, input: Record<string, unknown>): { answer: A
   const { hidden } = withDefaults(command, input, { ...managed().context, isShared: true, keep });
   try {
     const found = runWithDefaults(command, input, { nowMs, keep, reader: lazyReader });
+    const asking = { nowMs, locale: 'en-GB', ...(hidden ? { keep } : { units: keep.units() }) };
+    const told = forAsker(found, wordsOf(input), asking);
     return {
-      answer: localAnswer(withInstants(found, stampOf), 'en-GB'),
+      answer: localAnswer(withInstants(told, stampOf), 'en-GB'),
       hidden: hidden || found.file !== undefined,
     };
   } catch (error) {

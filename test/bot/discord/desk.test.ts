@@ -69,9 +69,9 @@ describe('/desk', () => {
     const shown = await desk('show');
     const whole = await wholeText(club, shown, { userId: steward });
     for (const part of [
-      'volume without a unit: US gal',
-      'alkalinity without a unit: meq/L',
-      'temperature without a unit: °C',
+      'volumes: US gal',
+      'alkalinities: meq/L',
+      'temperatures: °C',
       `helpers: those with the role <@&${stewardRole}>`,
       `reminders go to: I may do all I need (complete) <#${numbers}>`,
       `this channel: I may do all I need (complete) <#${chat}>`,

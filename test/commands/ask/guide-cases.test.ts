@@ -37,7 +37,7 @@ const expected: Readonly<Record<Question, readonly [RegExp, ...RegExp[]]>> = {
   'coral growth: inches': [/^Duncan coral, 7\.6 cm wide now/],
   'coral growth: how big': [
     /^Big: a toadstool cap gets 30 to 50 cm \(12 to 20 in\) wide/,
-    /Leave 15 cm round it/,
+    /Leave 15 cm \(6 in\) round it/,
     /Gloves and eye protection/,
   ],
   'coral growth: how fast': [

@@ -6,14 +6,12 @@ describe('/dose net', () => {
   it('dosing for 50 where 38 are in is 32 % too much', () => {
     const given = dose('net', { glass: '50 gal', volume: '38 gal', with: 'baking soda', goal: '+1 dKH' });
     expect(given.headline).toMatch(/holds 38 US gal is 32 % too much, \+1\.32 dKH where 1 dKH was meant/);
-    expect(fact(given, 'sodium bicarbonate, +1 dKH, in US gal')).toBe(
-      '38: 4.3 g (143.8 L); 50: 5.7 g (189.3 L)',
-    );
+    expect(fact(given, 'sodium bicarbonate, +1 dKH, in US gal')).toBe('38 US gal: 4.3 g; 50 US gal: 5.7 g');
   });
 
   it('shows both where no unit was said', () => {
     const given = dose('net', { glass: '50', volume: '38', with: 'baking soda' });
-    expect(fact(given, 'sodium bicarbonate, +1 dKH, in L')).toBe('38: 1.14 g (38 L); 50: 1.5 g (50 L)');
+    expect(fact(given, 'sodium bicarbonate, +1 dKH, in L')).toBe('38 L: 1.14 g; 50 L: 1.5 g');
     expect(words(given)).toMatch(/no unit was said/);
   });
 

@@ -7,7 +7,7 @@ import { askedBack, rowAnswer } from './asked.ts';
 describe('two corals side by side', () => {
   it.each([
     ['can my torch and hammer sit next to each other', /^Not touching: Torch .* 20 cm/],
-    ['galaxea 20 cm from my favia, too close?', /^Too close: .*want 30 cm .* 20 cm .* is not enough/],
+    ['galaxea 20 cm from my favia, too close?', /^Too close: .*want 30 cm .* 20 cm is not enough/],
     ['torch 6 inches from a goniopora enough?', /^Watch them: 15\.2 cm/],
     ['zoas next to palys ok?', /^Mostly yes: zoanthids seldom sting .*palytoxin/],
     ['is the monti cap going to shade my acans', /^In time, yes/],
