@@ -14,10 +14,10 @@ const MOST_DIFFERENCE_C = 6;
 
 /**
  * A text of ours with its amounts in the units somebody wants. Doubles lose one (`oneUnit`); amounts in litres, cm, m, °C
- * and dKH are converted where gallons, inches, °F or another unit of alkalinity are wanted, exactly and then rounded for people: lengths by at most 2 %
- * or 0.05 in, volumes by at most 1 % or 0.05 gal. Less than a gallon stays in litres and millilitres, as solutions are
- * mixed; so does what a strength is told for ("per 100 L"). A line that tells one amount in both units ("25 °C is 77 °F")
- * was asked for that and stays.
+ * and dKH are converted where gallons, inches, °F or another unit of alkalinity are wanted, exactly and then rounded for
+ * people: lengths by at most 2 % or 0.05 in, volumes by at most 1 % (below 10 gal 0.005 gal where that is more). Less
+ * than a gallon stays in litres and millilitres, as solutions are mixed; so does what a strength is told for ("per
+ * 100 L"). A line that tells one amount in both units ("25 °C is 77 °F") was asked for that and stays.
  */
 export function inUnits(text: string, chosen: ChosenUnits): string {
   const once = oneUnit(text, chosen);
@@ -88,7 +88,8 @@ function tellsBoth(text: string, targets: ReadonlyMap<string, AmountUnit>): bool
 function rounded(value: number, { kind, symbol }: AmountUnit, isWhole: boolean): string {
   if (kind === 'temperature') return fixed(value, isWhole || isNearlyWhole(value) ? 0 : 1);
   if (kind === 'alkalinity') return fixed(value, symbol === 'meq/L' ? 2 : value < 20 ? 1 : 0);
-  if (kind === 'volume') return near(value, [1], 0.01) ?? fixed(value, value >= 100 ? 0 : 1);
+  if (kind === 'volume')
+    return near(value, [1], 0.01) ?? fixed(value, value >= 100 ? 0 : value >= 10 ? 1 : 2);
   return near(value, symbol === 'ft' ? [1] : [1, 2], 0.02) ?? fixed(value, value < 0.3 ? 2 : 1);
 }
 

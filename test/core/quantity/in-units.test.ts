@@ -9,7 +9,7 @@ import { inUnits } from '../../../core/quantity/in-units.ts';
 describe('in gallons, inches and °F', () => {
   it.each([
     ['8.5 g in 378.5 L', '8.5 g in 100 US gal'],
-    ['swap 29 L in all', 'swap 7.7 US gal in all'],
+    ['swap 29 L in all', 'swap 7.66 US gal in all'],
     ['keep 15 cm apart', 'keep 6 in apart'],
     ['10 to 15 cm of bare sand', '4 to 6 in of bare sand'],
     ['a box of 120 x 50 x 50 cm inside', 'a box of 47 x 20 x 20 in inside'],
