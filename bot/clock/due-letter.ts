@@ -1,4 +1,4 @@
-import type { Answer } from '../../commands/answer.ts';
+import { forAsker } from '../../commands/for-asker.ts';
 import type { Keep } from '../../commands/keep.ts';
 import type { Place } from '../../commands/reminder.ts';
 import { dueAnswer } from '../../commands/remind/due-answer.ts';
@@ -38,7 +38,8 @@ function letter(
   const tank = keep.tanks().find((each) => each.id === tankId);
   const newest = tank === undefined ? [] : keep.latest(tank.id);
   const last = newest.filter(({ parameter }) => parameters.includes(parameter));
-  const due: Answer = dueAnswer({ reminder, ...(tank && { tank }), last, dueMs, nowMs, zone, to });
+  const plain = dueAnswer({ reminder, ...(tank && { tank }), last, dueMs, nowMs, zone, to });
+  const due = forAsker(plain, reminder.text, { nowMs, keep });
   const mark = due.next.find(({ command }) => command === 'remind done');
   const nonce = `r${id}-${Math.floor(dueMs / 1000)}`;
   return { toPersonId, place, answer: due, nonce, mark, attempts };

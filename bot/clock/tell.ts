@@ -1,4 +1,5 @@
 import type { Answer } from '../../commands/answer.ts';
+import { forAsker } from '../../commands/for-asker.ts';
 import {
   askSitterAnswer,
   carePlanAnswer,
@@ -62,7 +63,8 @@ function newsLetter({ keepFor, clock }: DeliveryParts, claimed: DueHandOver, to:
   const zone = keep.zone() ?? 'UTC';
   const nowMs = clock.nowMs();
   const told: Parts = { handOver, news, tanks, reminders, latest: keep.latest, nowMs, zone, to };
-  const answer = answerOf(told);
+  const texts = reminders.map(({ text }) => text).join('; ');
+  const answer = forAsker(answerOf(told), texts, { nowMs, keep });
   const mark = answer.next.find(({ command }) => command === 'remind sit');
   const toPersonId = to === 'owner' ? handOver.ownerId : handOver.sitterId;
   return { toPersonId, place: { kind: 'direct' }, answer, nonce: nonceOf(claimed, to), mark, attempts };

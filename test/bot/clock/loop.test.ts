@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Posted } from '../../../bot/clock/post.ts';
+import { profile } from '../discord/members.ts';
 import { settle } from './fake-clock.ts';
 import { dayMs, dueMsOf, duesOf, hourMs, localOf, minuteMs, openRoom, ownerId } from './room.ts';
 
@@ -18,6 +19,21 @@ describe('on time', () => {
     expect(first?.letter).toMatchObject({ toPersonId: ownerId, place: { kind: 'direct' }, attempts: 0 });
     expect(first?.letter.mark?.command).toBe('remind done');
     expect(room.clock.longestMs).toBeLessThanOrEqual(15_000);
+  });
+
+  it('tells the last reading in the units its owner chose, and leaves the words of the reminder', async () => {
+    const room = openRoom();
+    const tank = room.keep.addTank(profile('Reef', 240));
+    const atMs = room.clock.nowMs() - dayMs;
+    room.keep.addEntry(tank.id, { atMs, values: [{ parameter: 'temperature', value: 25 }] });
+    room.keep.setUnits({ volume: 'US gal', temperature: '°F' });
+    room.remind({ tankId: tank.id, parameters: ['temperature'], text: 'check heater, 20 L change' });
+    room.begin();
+    await room.clock.pass(2 * hourMs);
+    const { headline = '', facts = [] } = room.sent[0]?.letter.answer ?? {};
+    expect(headline).toMatch(/check heater, 20 L change\.$/);
+    // 25 °C is 77 °F (NIST SP 811, 2008, appendix B.9).
+    expect(facts.find(({ label }) => label === 'Last temperature')?.value).toMatch(/^77 °F/);
   });
 
   it('goes on at once while there is more than a batch', async () => {
