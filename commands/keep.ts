@@ -19,6 +19,10 @@ export interface Keep extends ReminderKeep, CoralKeep, ShownKeep, WatchKeep, Tol
   /** The units the member chose for whatever no tank says otherwise of. */
   readonly units: () => ChosenUnits;
   readonly setUnits: (units: ChosenUnits) => void;
+  /** The BCP 47 tag noted last, for letters. */
+  readonly locale: () => string | undefined;
+  /** Notes it where something else is kept of the member already. */
+  readonly noteLocale: (locale: string) => void;
   /** In the order they were made; at most `MOST_TANKS`. */
   readonly tanks: () => readonly Tank[];
   /** The tank commands work with when none is named. */

@@ -3,6 +3,7 @@ import type { Keep } from './keep.ts';
 /** What of a `Keep` only looks. All the rest of it writes, what will be added to it too. */
 export const keepReads = [
   'units',
+  'locale',
   'tanks',
   'tankInUse',
   'lastEntry',

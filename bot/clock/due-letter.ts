@@ -42,5 +42,7 @@ function letter(
   const due = forAsker(plain, reminder.text, { nowMs, keep });
   const mark = due.next.find(({ command }) => command === 'remind done');
   const nonce = `r${id}-${Math.floor(dueMs / 1000)}`;
-  return { toPersonId, place, answer: due, nonce, mark, attempts };
+  // In a channel many read it, and of a sitter nothing is looked up.
+  const locale = to === 'owner' ? keep.locale() : undefined;
+  return { toPersonId, place, answer: due, nonce, mark, attempts, locale };
 }

@@ -12,6 +12,8 @@ export interface Letter {
   readonly mark?: NextAction | undefined;
   /** How often sending it was begun before. */
   readonly attempts: number;
+  /** BCP 47 tag of its reader, where it is known. */
+  readonly locale?: string | undefined;
 }
 
 /**

@@ -67,7 +67,16 @@ function newsLetter({ keepFor, clock }: DeliveryParts, claimed: DueHandOver, to:
   const answer = forAsker(answerOf(told), texts, { nowMs, keep });
   const mark = answer.next.find(({ command }) => command === 'remind sit');
   const toPersonId = to === 'owner' ? handOver.ownerId : handOver.sitterId;
-  return { toPersonId, place: { kind: 'direct' }, answer, nonce: nonceOf(claimed, to), mark, attempts };
+  const locale = to === 'owner' ? keep.locale() : undefined;
+  return {
+    toPersonId,
+    place: { kind: 'direct' },
+    answer,
+    nonce: nonceOf(claimed, to),
+    mark,
+    attempts,
+    locale,
+  };
 }
 
 function answerOf(parts: Parts): Answer {

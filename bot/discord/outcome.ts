@@ -93,6 +93,7 @@ export function run(desk: Desk, asked: Asked): Outcome {
     const talk = talkOfCall(desk, { personId, place, isOwn }, call ?? { command: name, input: {} }, pressed);
     const answered = runFilled(command, filled, { ...asking, talk });
     const given = forAsker(answered, wordsOf(values), isOwn ? asking : withoutKeep(asking));
+    if (isChanged && asking.locale !== undefined) keep.noteLocale(asking.locale);
     if (askedId !== undefined) talk.askedAt(askedId);
     const noted = isForAll ? given : withNotices(given, keep);
     const own = isAlone || noted.file !== undefined || noted !== given;

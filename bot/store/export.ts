@@ -32,6 +32,8 @@ export interface MemberExport {
   readonly zone: string | undefined;
   /** Chosen for everything that is not about a tank with units of its own, by symbol. */
   readonly units: ChosenUnits;
+  /** BCP 47 tag of their Discord's language and country. */
+  readonly locale: string | undefined;
   readonly tankInUse: number | undefined;
   readonly tanks: readonly ExportedTank[];
   readonly reminders: readonly ExportedReminder[];
@@ -97,6 +99,7 @@ export function exportMember(tables: Tables, discordId: string, nowMs: number): 
     keptSince: sinceMs === undefined ? undefined : iso(sinceMs),
     zone: people.zone(person),
     units: people.units(person),
+    locale: people.locale(person),
     tankInUse: tanks.inUse(person)?.id,
     tanks: tanks.all(person).map((tank) => ({
       ...tank,

@@ -40,6 +40,8 @@ export function openKeeps(
     return {
       units: () => people.units(me()),
       setUnits: (units) => setUnits(id, units),
+      locale: () => people.locale(me()),
+      noteLocale: (locale) => people.setLocale(me(), locale),
       tanks: () => tanks.all(me()),
       tankInUse: () => tanks.inUse(me()),
       addTank: (profile) => addTank(id, profile),

@@ -20,6 +20,9 @@ export interface People {
   /** The units somebody chose, none where they chose none. */
   readonly units: (key: number) => ChosenUnits;
   readonly setUnits: (key: number, units: ChosenUnits) => void;
+  /** BCP 47 tag. */
+  readonly locale: (key: number) => string | undefined;
+  readonly setLocale: (key: number, locale: string) => void;
   /** Removes someone of whom nothing is kept any more: a sitter, a helper or a talk when that is over. Whether it did. */
   readonly forgetEmpty: (key: number) => boolean;
   readonly count: () => number;
@@ -33,6 +36,10 @@ export function openPeople(db: Database.Database, nowMs: () => number): People {
   const setZone = db.prepare<[string, number]>('UPDATE person SET zone = ? WHERE id = ?');
   const units = db.prepare<[number], string | null>('SELECT units FROM person WHERE id = ?').pluck();
   const setUnits = db.prepare<[string, number]>('UPDATE person SET units = ? WHERE id = ?');
+  const locale = db.prepare<[number], string | null>('SELECT locale FROM person WHERE id = ?').pluck();
+  const setLocale = db.prepare<[string, number, string]>(
+    'UPDATE person SET locale = ? WHERE id = ? AND locale IS NOT ?',
+  );
   const forgetEmpty = db.prepare<[number]>(`
     DELETE FROM person WHERE id = ? AND zone IS NULL AND units IS NULL
       AND NOT EXISTS (SELECT 1 FROM tank WHERE tank.person = person.id)
@@ -51,6 +58,8 @@ export function openPeople(db: Database.Database, nowMs: () => number): People {
     setZone: (key, name) => void setZone.run(zoneName(name), key),
     units: (key) => JSON.parse(units.get(key) ?? '{}') as ChosenUnits,
     setUnits: (key, chosen) => void setUnits.run(JSON.stringify(chosen), key),
+    locale: (key) => locale.get(key) ?? undefined,
+    setLocale: (key, tag) => void setLocale.run(tag, key, tag),
     forgetEmpty: (key) => forgetEmpty.run(key).changes === 1,
     count: () => count.get() ?? 0,
   };

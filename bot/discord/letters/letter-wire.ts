@@ -1,4 +1,5 @@
 import { ComponentType } from 'discord.js';
+import { inLocale } from '../../../core/wording/in-locale.ts';
 import type { Letter } from '../../clock/post.ts';
 import type { Wire } from '../callback.ts';
 import { holderFor } from '../held/holder.ts';
@@ -6,9 +7,9 @@ import type { HeldDesk } from '../held/holder.ts';
 import { render } from '../message/render.ts';
 
 /** A letter in Discord's own JSON. In a channel it names and pings the one person it is for, and nobody else. */
-export function letterWire(desk: HeldDesk, { answer, place, toPersonId, nonce }: Letter): Wire {
+export function letterWire(desk: HeldDesk, { answer, place, toPersonId, nonce, locale }: Letter): Wire {
   const whose = { personId: toPersonId, isPrivate: place.kind === 'direct' };
-  const { body, files } = render(answer, holderFor(desk, whose));
+  const { body, files } = inLocale(locale, () => render(answer, holderFor(desk, whose)));
   const once = { nonce, enforce_nonce: true };
   if (place.kind === 'direct') return { body: { ...body, ...once }, files };
   const named = { type: ComponentType.TextDisplay, content: `<@${toPersonId}>` };

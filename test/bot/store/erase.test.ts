@@ -86,6 +86,7 @@ function club() {
   fill(ada, 'Adas-own');
   fill(bea, 'Beas-own');
   ada.setZone('Asia/Tokyo');
+  ada.noteLocale('pt-BR');
   ada.setUnits({ volume: 'imp gal', length: 'in' });
   stopFirst(store);
   const [toBea, toCyd] = [BEA, CYD].map((sitterId) => ada.addHandOver({ sitterId, ...span }));

@@ -56,6 +56,8 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
   removeWatch: (keep, tankId) => keep.removeWatch(tankId, 'nitrate'),
   units: (keep) => keep.units(),
   setUnits: (keep) => keep.setUnits({ length: 'in' }),
+  locale: (keep) => keep.locale(),
+  noteLocale: (keep) => keep.noteLocale('pt-BR'),
   zone: (keep) => keep.zone(),
   setZone: (keep) => keep.setZone('Asia/Tokyo'),
   reminders: (keep) => keep.reminders(),
@@ -83,7 +85,7 @@ const actions: Readonly<Record<string, (keep: Keep, tankId: number, id: number) 
 
 /** Take no id, so there is nothing to tell. */
 const noIds =
-  /^(units|setUnits|tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|held|exportAll|eraseAll)$/;
+  /^(units|setUnits|locale|noteLocale|tanks|tankInUse|addTank|zone|setZone|reminders|handOvers|shownToMe|takeNotices|told|held|exportAll|eraseAll)$/;
 
 const MARK = 'Beas-own';
 

@@ -171,6 +171,15 @@ it("units are the member's own, kept and exported", () => {
   expect(store.keepFor(BEA).units()).toEqual({});
 });
 
+it('the locale is noted of somebody of whom something is kept, and of nobody else', () => {
+  const store = opened();
+  const [keep, nobody] = [store.keepFor(ADA), store.keepFor(BEA)];
+  keep.setZone('Asia/Tokyo');
+  for (const each of [keep, nobody]) each.noteLocale('pt-BR');
+  expect([keep.locale(), nobody.locale()]).toEqual(['pt-BR', undefined]);
+  expect(keep.exportAll()).toMatchObject({ locale: 'pt-BR' });
+});
+
 it('exports reminders with ISO times, and a hand-over without the other', () => {
   const store = opened();
   const keep = store.keepFor(ADA);
