@@ -77,8 +77,11 @@ function fromLine(text: string, tank: Tank | undefined): Answer {
 
 function fromLog(tank: Tank | undefined, context: OwnContext): Answer {
   if (tank === undefined) throw new Error('no tank and no readings');
-  const { values, read, steps } = lastLogged(keepOf(context), tank, inZone(context, tank));
-  const judged = judgedAnswer({ ...ofTank(tank), values, read: [...tankLine(tank), ...read], steps });
+  const { values, read, steps, instants } = lastLogged(keepOf(context), tank, inZone(context, tank));
+  const judged = {
+    ...judgedAnswer({ ...ofTank(tank), values, read: [...tankLine(tank), ...read], steps }),
+    instants,
+  };
   if (values.length > 0) return judged;
   return {
     ...judged,

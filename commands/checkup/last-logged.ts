@@ -2,7 +2,8 @@ import { printed } from '../../core/log/value.ts';
 import { parameter } from '../../core/water/parameter.ts';
 import type { OwnContext } from '../command.ts';
 import type { Keep, Reading, Tank } from '../keep.ts';
-import { spanWords, timeOf, zoneLine } from '../log/words.ts';
+import type { Instant } from '../instants.ts';
+import { momentsOf, spanWords, timeOf, zoneLine } from '../log/words.ts';
 
 /** Readings older than this say nothing of today: common practice, no source. */
 const FRESH_DAYS = 30;
@@ -11,6 +12,8 @@ const DAY_MS = 86_400_000;
 export interface LastLogged {
   readonly values: readonly Reading[];
   readonly read: readonly string[];
+  /** The moments that `read` tells. */
+  readonly instants: readonly Instant[];
   readonly steps: readonly string[];
 }
 
@@ -24,6 +27,10 @@ export function lastLogged(keep: Keep, tank: Tank, context: OwnContext): LastLog
     `${parameter(id).label} ${printed(id, value, tank.units)} of ${timeOf(atMs, context)}, ${spanWords(context.nowMs - atMs)} old`;
   return {
     values,
+    instants: momentsOf(
+      latest.map(({ atMs }) => atMs),
+      context,
+    ),
     read: [
       ...values.map(named),
       ...old.map((one) => `not judged, too old: ${named(one)}`),

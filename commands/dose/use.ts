@@ -137,11 +137,11 @@ function fromLog(id: ParameterId, input: UseInput, context: OwnContext): Answer 
     const { kind, unit } = parameter(id);
     return retestFirst(id, fromUnit(kind, logged.value, unit), [`from the log of ${tank.name}`]);
   }
-  const { use, change, alert, read } = logged;
+  const { use, change, alert, read, instants } = logged;
   const given = useAnswer(id, use, askedWater(filled), read, useWorking(id, use, undefined));
   const flags = [...changeSteps(id, change), ...(alert === undefined ? [] : [alert])];
   const next = [action(say('dose.showLog'), 'log show', { of: id, tank: tank.name })];
-  return { ...given, steps: [...flags, ...given.steps], next };
+  return { ...given, instants, steps: [...flags, ...given.steps], next };
 }
 
 function changeSteps(id: ParameterId, change: UseChange | undefined): readonly string[] {

@@ -12,7 +12,8 @@ import type { OwnContext } from '../command.ts';
 import type { Addition, Keep, Reading, Tank } from '../keep.ts';
 import { alertFor } from './alerts.ts';
 import { inZone } from '../zone.ts';
-import { spanWords, timeOf, zoneLine } from './words.ts';
+import type { Instant } from '../instants.ts';
+import { momentsOf, spanWords, timeOf, zoneLine } from './words.ts';
 import { say } from '../../core/wording/say.ts';
 
 /** Everything logged of one parameter in a span that bears on what the tank uses of it. */
@@ -49,6 +50,8 @@ export interface LoggedUse {
   /** The sentence where the last reading moved faster than is usual. */
   readonly alert: string | undefined;
   readonly read: readonly string[];
+  /** The moments that `read` tells. */
+  readonly instants: readonly Instant[];
 }
 
 /**
@@ -80,6 +83,7 @@ export function loggedUse(keep: Keep, tank: Tank, id: ParameterId, context: OwnC
     use,
     change: suddenUse(useBetween(believed, additions, resolution), resolution),
     alert: alertFor(now, now.atMs, believed.slice(0, -1), tank),
+    instants: momentsOf([before.atMs, now.atMs], here),
     read: [
       `from the log of ${tank.name}: ${label} ${show(before)}, then ${show(now)}, ${spanWords(now.atMs - before.atMs)} apart${most} (${zoneLine(here)})`,
       addedLine(id, use),
