@@ -9,34 +9,20 @@ import {
 } from '../core/quantity/chosen-units.ts';
 import { toUnit } from '../core/quantity/format.ts';
 import { inUnits } from '../core/quantity/in-units.ts';
-import type { Answer, Fact } from './answer.ts';
+import type { Answer } from './answer.ts';
 import type { Asking } from './command.ts';
 import type { Tank } from './keep.ts';
-import { withSentences } from './sentences.ts';
+import { withTexts } from './sentences.ts';
 import { unitsChosen } from './units-of.ts';
 
 /**
  * An answer with its amounts in the asker's units: those that were typed, else those of the tank in use, their own, the
- * server's, those that what they typed of another kind lets guess, their country's. Formulas stay in the units they are worked
- * out in, and buttons run what they ran.
+ * server's, those that what they typed of another kind lets guess, their country's. Formulas stay in the units they
+ * are worked out in, and buttons run what they ran.
  */
 export function inOwnUnits<Given extends Answer>(given: Given, typed: string, asking: Asking): Given {
   const units = unitsFor(given, typedUnits(typed), asking);
-  const text = (line: string): string => inUnits(line, units);
-  const named = (fact: Fact): Fact => ({
-    ...fact,
-    label: text(fact.label),
-    ...(fact.verdict === undefined ? {} : { verdict: text(fact.verdict) }),
-  });
-  const { working, facts, table, pictures } = given;
-  return {
-    ...withSentences({ ...given, facts: facts.map(named) }, text),
-    working,
-    ...(table === undefined
-      ? {}
-      : { table: { head: table.head.map(text), rows: table.rows.map((row) => row.map(text)) } }),
-    ...(pictures === undefined ? {} : { pictures: pictures.map((one) => ({ ...one, alt: text(one.alt) })) }),
-  };
+  return { ...withTexts(given, (line) => inUnits(line, units)), working: given.working };
 }
 
 function unitsFor(given: Answer, typed: TypedUnits, asking: Asking): ChosenUnits {
@@ -76,7 +62,7 @@ function guessed({ volume, length, temperature }: Names, how: 'sure' | 'perhaps'
   return how === 'perhaps' && length === 'in' ? american : {};
 }
 
-/** Less is no tank. */
+/** Less is a jug or a bottle more often than a tank: project rule. */
 const LEAST_TANK_L = 8;
 
 /** The unit of the water that the answer rests on, from whatever message it came, but for that of the tank in use. */

@@ -4,10 +4,6 @@ import { nameWords, telling } from './name-words.ts';
 
 /** Words one name can have. */
 const MOST_WORDS = 4;
-/** Begins and ends with words of a name. */
-const TELLS =
-  /^(?!(?:my|a|an|the|some|of|with|and|or|other|is|in)\b).*(?<!\b(?:my|a|an|the|some|of|with|and|or|other|frag|colony|head|is|in)s?)$/is;
-
 /** A coral as somebody called it, where that is another name than our first one. */
 export interface TypedName {
   readonly entry: CoralEntry;
@@ -28,13 +24,19 @@ export function typedNames(text: string): readonly TypedName[] {
   for (let count = MOST_WORDS; count > 0; count--) {
     for (let at = 0; at + count <= words.length; at++) {
       const name = text.slice(words[at]?.from, words[at + count - 1]?.to);
-      const entry = TELLS.test(name) ? entryCalled(name) : undefined;
+      const entry = beginsAndEnds(name) ? entryCalled(name) : undefined;
       if (entry !== undefined && !found.has(entry)) found.set(entry, name);
     }
   }
   return [...found]
     .filter(([entry, name]) => !isOurs(entry, name))
     .map(([entry, name]) => ({ entry, name: name.replaceAll(/\s+/g, ' ') }));
+}
+
+/** Begins and ends with a word that tells corals apart, or ends with "coral". */
+function beginsAndEnds(name: string): boolean {
+  const words = nameWords(name.replace(/\s+corals?$/i, ''));
+  return [words.slice(0, 1), words.slice(-1)].every((end) => telling(end).length > 0);
 }
 
 /** The one coral of a name that is spelt right. */

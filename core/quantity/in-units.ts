@@ -6,11 +6,13 @@ import { oneUnit } from './one-unit.ts';
 /** Temperatures that name a scale, as they stand on instruments and standards. */
 const OF_A_SCALE = /mS\/cm|\bconductivity|\bdensity|\bscales?\b|specific gravity|\d °C \/ \d|\bSG\b/;
 
-/** A difference of temperatures: "by 1.3 °C", "1 °C an hour", and whatever no sea water is as cold as. */
-const BY = /\b(?:by|within|another|by about|at most|swings of) $/;
+/** A difference of temperatures: "by 1.3 °C", "1 °C an hour", and whatever no reef is as cold as (project rule). */
+const BY = /\b(?:by|another|by about|swings of) $/;
 const APART =
   /^ (?:an? (?:hour|day|night)|apart|warmer|cooler|colder|higher|lower|above|below|off|more|less|of)\b/;
-const MOST_DIFFERENCE_C = 6;
+const SURE_DIFFERENCE_C = 6;
+/** More is a temperature, whatever stands beside it: nothing here is told to warm or cool by as much. Project rule. */
+const MOST_DIFFERENCE_C = 15;
 
 /**
  * A text of ours with its amounts in the units somebody wants. Doubles lose one (`oneUnit`); amounts in litres, cm, m, °C
@@ -28,7 +30,10 @@ export function inUnits(text: string, chosen: ChosenUnits): string {
     const [before, after] = [once.slice(0, at), once.slice(at + whole.length)];
     if (target === undefined || isPer) return whole;
     const isDifference =
-      unit.kind === 'temperature' && (BY.test(before) || APART.test(after) || given.every(isSmallDifference));
+      unit.kind === 'temperature' &&
+      given.every((value) =>
+        isUpTo(value, BY.test(before) || APART.test(after) ? MOST_DIFFERENCE_C : SURE_DIFFERENCE_C),
+      );
     const values = given.map((value) => converted(value, unit, target, isDifference));
     if (unit.kind === 'volume' && values.some((value) => value < 1)) return whole;
     const isWhole = !/\d\.\d/.test(numbers);
@@ -62,11 +67,11 @@ function converted(value: number, from: AmountUnit, to: AmountUnit, isDifference
 }
 
 /** 0 °C is ice. */
-function isSmallDifference(value: number): boolean {
-  return value > 0 && value <= MOST_DIFFERENCE_C;
+function isUpTo(value: number, most: number): boolean {
+  return value > 0 && value <= most;
 }
 
-/** Of the example "75 gal or 280 L". */
+/** Of the example "75 gal or 280 L": project rule. */
 const ALIKE = 0.03;
 
 /** Whether the text has an amount that is wanted beside the same one in metric units. */

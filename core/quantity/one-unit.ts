@@ -1,11 +1,12 @@
 import { amountUnit, numbersOf, NUMBERS, UNIT, type AmountUnit } from './amounts.ts';
 import type { ChosenUnits } from './chosen-units.ts';
 
-/** Each rounded for people, one amount in two units differs by no more than this share of itself: 3 cm is about 1 in. */
-const ROUNDED = 0.2;
-/** Each end of a span, rounded as it reads best: 2 to 8 cm is 1 to 3 in, and 2 to 3 cm about 1 in. */
-const ENDS = 0.35;
-const ONE_FOR_BOTH = 0.5;
+/** Each rounded for people, one amount in two units differs by no more than this share of itself: 4 cm is 1.5 in. */
+const ROUNDED = 0.06;
+/** The same of each end of a span (10 to 20 L is 2 to 5 gal), of one for both ends (1 to 2 cm is 0.6 in), of differences. */
+const ENDS = 0.25;
+const ONE_FOR_BOTH = 0.35;
+const DIFFERENCES = 0.12;
 
 /** "75 US gal (283.9 L)", "10 to 15 cm (4 to 6 in)", "25 °C (77 °F)", "35 ppt (1.0264 SG)". */
 const TWICE = new RegExp(String.raw`(${NUMBERS}) (${UNIT}) \((?:about |some )?(${NUMBERS}) (${UNIT})\)`, 'g');
@@ -52,7 +53,7 @@ function isSame(
       ];
       return Math.abs(a - b) <= share * Math.max(Math.abs(a), Math.abs(b));
     };
-    if (unit.kind === 'temperature') return isAlike(1, 0.06) || isAlike(0, 0.2);
+    if (unit.kind === 'temperature') return isAlike(1, ROUNDED) || isAlike(0, DIFFERENCES);
     if (ones.length !== others.length) return isAlike(0, ONE_FOR_BOTH);
     return isAlike(0, ones.length === 1 ? ROUNDED : ENDS);
   });

@@ -195,7 +195,7 @@ export const domeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Goniastrea', 'Lesser star coral'],
+      common: ['Goniastrea', 'Goniastrea brain', 'Lesser star coral'],
       hobby: ['goniastrea', 'brain'],
       misspelt: ['goniastraea', 'gonistrea'],
       basis: [practice],

@@ -107,7 +107,7 @@ export const mazeBrains: readonly CoralEntry[] = [
     family: { name: 'Merulinidae', basis: [memory] },
     tags: ['faviid type'],
     names: {
-      common: ['Leptoria', 'Great star maze coral'],
+      common: ['Leptoria', 'Leptoria brain', 'Great star maze coral'],
       hobby: ['leptoria', 'maze brain'],
       misspelt: ['leptorea'],
       basis: [practice],
